@@ -1,0 +1,277 @@
+import type { ProductUnit, QuotientUnit } from "../quantity/algebra.ts";
+import type { Unit } from "../quantity/unit.ts";
+import type { Matter, Term } from "../terms/term.ts";
+import { allOf, anyOf, type Verdict } from "../verdict/verdict.ts";
+import {
+  type Combined,
+  type Compared,
+  type Computed,
+  type Evidence,
+  type Fact,
+  type Ground,
+  isKnown,
+  isKnownFact,
+  type Judgement,
+  type Lacking,
+  type Operation,
+  type Settled,
+} from "./evidence.ts";
+
+const NONE: readonly Ground[] = Object.freeze([]);
+
+/** Relative slack of a comparison, so that decimals as typed meet their limit when they equal it. */
+export const TIE_SLACK = 1e-9;
+
+/**
+ * The arithmetic of the engine. Each operation takes evidence and gives evidence: a value, its band, and the lines it
+ * came from. Bands are worst case: each input anywhere in its own band, independent of the others. An unknown input
+ * makes the result lacking, with the same lines kept. With `keep` false the lines are dropped and nothing is frozen;
+ * values, bands and verdicts are the same.
+ */
+export class Reckoner {
+  readonly #keep: boolean;
+
+  constructor(keep: boolean) {
+    this.#keep = keep;
+  }
+
+  sum<U extends Unit>(term: Term<U>, ...parts: readonly Evidence<NoInfer<U>>[]): Evidence<U> {
+    let value = 0;
+    let low = 0;
+    let high = 0;
+    for (const part of parts) {
+      value += part.value;
+      low += part.low;
+      high += part.high;
+    }
+    return this.#line(term, "sum", value, low, high, this.#keep ? parts : NONE);
+  }
+
+  difference<U extends Unit>(term: Term<U>, a: Evidence<NoInfer<U>>, b: Evidence<NoInfer<U>>): Evidence<U> {
+    return this.#line(term, "difference", a.value - b.value, a.low - b.high, a.high - b.low, this.#pair(a, b));
+  }
+
+  product<A extends Unit, B extends Unit>(
+    term: Term<ProductUnit<A, B>>,
+    a: Evidence<A>,
+    b: Evidence<B>,
+  ): Evidence<ProductUnit<A, B>> {
+    if (a.low >= 0 && b.low >= 0) {
+      return this.#line(term, "product", a.value * b.value, a.low * b.low, times(a.high, b.high), this.#pair(a, b));
+    }
+    const corners = [times(a.low, b.low), times(a.low, b.high), times(a.high, b.low), times(a.high, b.high)];
+    return this.#line(term, "product", a.value * b.value, Math.min(...corners), Math.max(...corners), this.#pair(a, b));
+  }
+
+  /** `a ÷ b` for a divisor that is not negative; a divisor whose band reaches zero leaves the result without upper limit. */
+  quotient<A extends Unit, B extends Unit>(
+    term: Term<QuotientUnit<A, B>>,
+    a: Evidence<A>,
+    b: Evidence<B>,
+  ): Evidence<QuotientUnit<A, B>> {
+    const low = a.low >= 0 ? over(a.low, b.high) : over(a.low, b.low);
+    const high = a.high >= 0 ? over(a.high, b.low) : over(a.high, b.high);
+    return this.#line(term, "quotient", over(a.value, b.value), low, high, this.#pair(a, b));
+  }
+
+  /** √ of an energy let through, on the way to the adiabatic equation. */
+  root(term: Term<"ampere-root-second">, a: Evidence<"ampere-squared-second">): Evidence<"ampere-root-second"> {
+    return this.#line(
+      term,
+      "square-root",
+      Math.sqrt(a.value),
+      Math.sqrt(a.low),
+      Math.sqrt(a.high),
+      this.#keep ? [a] : NONE,
+    );
+  }
+
+  /** The energy a conductor withstands, (k·S)². */
+  square(term: Term<"ampere-squared-second">, a: Evidence<"ampere-root-second">): Evidence<"ampere-squared-second"> {
+    return this.#line(term, "square", a.value ** 2, a.low ** 2, a.high ** 2, this.#keep ? [a] : NONE);
+  }
+
+  /** I²t for a constant current over a time. */
+  letThrough(
+    term: Term<"ampere-squared-second">,
+    current: Evidence<"ampere">,
+    time: Evidence<"second">,
+  ): Evidence<"ampere-squared-second"> {
+    return this.#line(
+      term,
+      "let-through",
+      current.value ** 2 * time.value,
+      current.low ** 2 * time.low,
+      times(current.high ** 2, time.high),
+      this.#pair(current, time),
+    );
+  }
+
+  largest<U extends Unit>(term: Term<U>, ...parts: readonly Evidence<NoInfer<U>>[]): Evidence<U> {
+    let [value, low, high] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (const part of parts) {
+      value = Math.max(value, part.value);
+      low = Math.max(low, part.low);
+      high = Math.max(high, part.high);
+    }
+    return this.#line(term, "largest", value, low, high, this.#keep ? parts : NONE);
+  }
+
+  smallest<U extends Unit>(term: Term<U>, ...parts: readonly Evidence<NoInfer<U>>[]): Evidence<U> {
+    let [value, low, high] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+    for (const part of parts) {
+      value = Math.min(value, part.value);
+      low = Math.min(low, part.low);
+      high = Math.min(high, part.high);
+    }
+    return this.#line(term, "smallest", value, low, high, this.#keep ? parts : NONE);
+  }
+
+  /** Resistances in parallel, 1 ÷ Σ(1/R). */
+  inParallel(term: Term<"ohm">, parts: readonly Evidence<"ohm">[]): Evidence<"ohm"> {
+    let [value, low, high] = [0, 0, 0];
+    for (const part of parts) {
+      value += 1 / part.value;
+      low += 1 / part.low;
+      high += 1 / part.high;
+    }
+    return this.#line(term, "in-parallel", 1 / value, 1 / low, 1 / high, this.#keep ? parts : NONE);
+  }
+
+  /** The same value under another name, where an argument passes from one idea to another. */
+  same<U extends Unit>(term: Term<U>, a: Evidence<U>): Evidence<U> {
+    return this.#line(term, "same", a.value, a.low, a.high, this.#keep ? [a] : NONE);
+  }
+
+  /** `left` must not be more than `limit`. */
+  atMost<U extends Unit>(matter: Matter, left: Evidence<U>, limit: Evidence<NoInfer<U>>): Compared {
+    const known = isKnown(left) && isKnown(limit);
+    return this.#compare(
+      matter,
+      "at-most",
+      known ? rank(left.value, limit.value, left.value, limit.value) : "not-known",
+      known ? rank(left.high, limit.low, left.low, limit.high) : "not-known",
+      known && limit.value > 0 ? 1 - left.value / limit.value : Number.NaN,
+      left,
+      limit,
+    );
+  }
+
+  /** `left` must not be less than `limit`. */
+  atLeast<U extends Unit>(matter: Matter, left: Evidence<U>, limit: Evidence<NoInfer<U>>): Compared {
+    const known = isKnown(left) && isKnown(limit);
+    return this.#compare(
+      matter,
+      "at-least",
+      known ? rank(limit.value, left.value, limit.value, left.value) : "not-known",
+      known ? rank(limit.high, left.low, limit.low, left.high) : "not-known",
+      known && left.value > 0 ? 1 - limit.value / left.value : known ? Number.NEGATIVE_INFINITY : Number.NaN,
+      left,
+      limit,
+    );
+  }
+
+  /** Every part has to be met; the margin is that of the tightest part. */
+  all(matter: Matter, ...parts: readonly Judgement[]): Combined {
+    return this.#combine(matter, "all", parts);
+  }
+
+  /** One part met is enough; the margin is that of the most generous part that bears the verdict. */
+  any(matter: Matter, ...parts: readonly Judgement[]): Combined {
+    return this.#combine(matter, "any", parts);
+  }
+
+  /** A verdict that follows from facts. An unknown fact among them has to be answered by `verdict` "not-known". */
+  settled(matter: Matter, verdict: Verdict, why: string, ...from: readonly Ground[]): Settled {
+    const node: Settled = {
+      kind: "settled",
+      matter,
+      verdict,
+      asRead: verdict,
+      margin: Number.NaN,
+      why,
+      from: this.#keep ? from : NONE,
+    };
+    return this.#seal(node);
+  }
+
+  /** The verdict a single fact gives, by its word; unknown stays unknown. */
+  byWord<W extends string | boolean>(
+    matter: Matter,
+    subject: Fact<W>,
+    verdictOf: (word: W) => Verdict,
+    why = "",
+  ): Settled {
+    return this.settled(matter, isKnownFact(subject) ? verdictOf(subject.word) : "not-known", why, subject);
+  }
+
+  #pair(a: Ground, b: Ground): readonly Ground[] {
+    return this.#keep ? [a, b] : NONE;
+  }
+
+  #line<U extends Unit>(
+    term: Term<U>,
+    detail: Operation,
+    value: number,
+    low: number,
+    high: number,
+    from: readonly Ground[],
+  ): Computed<U> | Lacking<U> {
+    const kind = Number.isNaN(value) ? "lacking" : "computed";
+    const node = { kind, term, value, low, high, detail, from } as Computed<U> | Lacking<U>;
+    return this.#seal(node);
+  }
+
+  #compare(
+    matter: Matter,
+    relation: Compared["relation"],
+    asRead: Verdict,
+    verdict: Verdict,
+    margin: number,
+    left: Ground,
+    limit: Ground,
+  ): Compared {
+    return this.#seal({ kind: "compared", matter, relation, verdict, asRead, margin, from: this.#pair(left, limit) });
+  }
+
+  #combine(matter: Matter, rule: Combined["rule"], parts: readonly Judgement[]): Combined {
+    const join = rule === "all" ? allOf : anyOf;
+    const verdict = join(parts.map((part) => part.verdict));
+    const asRead = join(parts.map((part) => part.asRead));
+    let margin = Number.NaN;
+    for (const part of parts) {
+      if (part.verdict === "not-applicable" || (rule === "any" && part.verdict !== verdict)) continue;
+      if (Number.isNaN(margin) || (rule === "all" ? part.margin < margin : part.margin > margin)) margin = part.margin;
+    }
+    return this.#seal({ kind: "combined", matter, rule, verdict, asRead, margin, from: this.#keep ? parts : NONE });
+  }
+
+  #seal<T extends { readonly from: readonly Ground[] }>(node: T): T {
+    if (!this.#keep) return node;
+    Object.freeze(node.from);
+    return Object.freeze(node);
+  }
+}
+
+/** 0 × ∞ is 0 here: nothing flows, however long. */
+function times(a: number, b: number): number {
+  return a === 0 || b === 0 ? 0 : a * b;
+}
+
+function over(a: number, b: number): number {
+  if (b === 0) return a === 0 ? 0 : Number.POSITIVE_INFINITY;
+  return a / b;
+}
+
+/**
+ * The verdict on "a is at most b" when a lies between `worst` and `best` and the limit between `tight` and `loose`.
+ */
+function rank(worst: number, tight: number, best: number, loose: number): Verdict {
+  if (worst <= tight + slack(tight)) return "met";
+  if (best > loose + slack(loose)) return "not-met";
+  return "too-near";
+}
+
+function slack(limit: number): number {
+  return Number.isFinite(limit) ? Math.abs(limit) * TIE_SLACK : 0;
+}

@@ -1,0 +1,49 @@
+import { UNIT_SYMBOL, type Unit } from "./unit.ts";
+
+/** Scales a value is printed in, largest first; the first whose size the value reaches is taken. */
+const PRINTED: Readonly<Partial<Record<Unit, readonly (readonly [number, string])[]>>> = {
+  ohm: [
+    [1e6, "MΩ"],
+    [1e4, "kΩ"],
+    [0, "Ω"],
+  ],
+  ampere: [
+    [1000, "kA"],
+    [1, "A"],
+    [0, "mA"],
+  ],
+  second: [
+    [0.9995, "s"],
+    [0, "ms"],
+  ],
+  "ohm-per-metre": [[0, "mΩ/m"]],
+  "volt-per-ampere-metre": [[0, "mV/A/m"]],
+  ratio: [[0, ""]],
+};
+
+const FACTOR: Readonly<Record<string, number>> = {
+  MΩ: 1e-6,
+  kΩ: 1e-3,
+  kA: 1e-3,
+  mA: 1e3,
+  ms: 1e3,
+  "mΩ/m": 1e3,
+  "mV/A/m": 1e3,
+};
+
+/** Digits worth printing: three significant, never fewer decimals than make a hundredth of an ohm visible. */
+function digits(magnitude: number): string {
+  if (magnitude >= 100) return String(Math.round(magnitude));
+  const text = magnitude.toPrecision(3);
+  return text.includes("e") ? String(Number(text)) : text;
+}
+
+/** A value with its unit, for people: three significant digits, "≥" never implied. Infinity prints as "no upper limit". */
+export function printQuantity(value: number, unit: Unit): string {
+  if (value === Number.POSITIVE_INFINITY) return "no upper limit";
+  if (value === 0) return `0 ${UNIT_SYMBOL[unit]}`.trim();
+  const size = Math.abs(value);
+  const symbol = PRINTED[unit]?.find(([from]) => size >= from)?.[1] ?? UNIT_SYMBOL[unit];
+  const scaled = size * (FACTOR[symbol] ?? 1);
+  return `${value < 0 ? "−" : ""}${digits(scaled)} ${symbol}`.trim();
+}

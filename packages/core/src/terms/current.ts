@@ -1,0 +1,38 @@
+import { term } from "./term.ts";
+
+/** Currents, and the time and energy of their interruption. */
+export const CURRENT = {
+  ratedCurrent: term("rated-current", "rated current of the protective device", "In", "ampere"),
+  designCurrent: term("design-current", "design current", "Ib", "ampere"),
+  tabulatedCapacity: term("tabulated-capacity", "tabulated current-carrying capacity", "It", "ampere"),
+  cableCapacity: term("cable-capacity", "current-carrying capacity as installed", "Iz", "ampere"),
+  requiredCapacity: term("required-capacity", "current-carrying capacity required", "Iz,min", "ampere"),
+  operatingCurrent: term("operating-current", "current that operates the device within the time", "Ia", "ampere"),
+  residualOperatingCurrent: term("residual-operating-current", "rated residual operating current", "IΔn", "ampere"),
+  standingLeakage: term("standing-leakage", "standing protective conductor current", "IPE", "ampere"),
+  faultCurrent: term("fault-current", "prospective fault current", "Ipf", "ampere"),
+  measuredFaultCurrent: term("measured-fault-current", "measured prospective fault current", "Ipf", "ampere"),
+  earthFaultCurrent: term("earth-fault-current", "prospective earth fault current", "Ief", "ampere"),
+  threePhaseFaultCurrent: term(
+    "three-phase-fault-current",
+    "prospective three-phase fault current",
+    "Ipf,3ph",
+    "ampere",
+  ),
+  breakingCapacity: term("breaking-capacity", "rated breaking capacity of the device", "Icn", "ampere"),
+  conditionalRating: term("conditional-rating", "conditional short-circuit rating of the assembly", "Icc", "ampere"),
+  maximumDemand: term("maximum-demand", "maximum demand after diversity", "Imd", "ampere"),
+  demandPart: term("demand-part", "part of the demand", "I", "ampere"),
+  ratedSwitch: term("rated-switch", "rated current of the main switch", "In", "ampere"),
+  current: term("current", "current", "I", "ampere"),
+  disconnectionTime: term("permitted-disconnection-time", "permitted disconnection time", "t,max", "second"),
+  operatingTime: term("operating-time", "time in which the device operates", "t", "second"),
+  rcdTime: term("rcd-time", "measured RCD operating time at IΔn", "tΔ", "second"),
+  rcdTimeFive: term("rcd-time-five", "measured RCD operating time at 5 IΔn", "tΔ5", "second"),
+  permittedRcdTime: term("permitted-rcd-time", "permitted RCD operating time", "tΔ,max", "second"),
+  leastRcdTime: term("least-rcd-time", "least permitted operating time of a delayed RCD", "tΔ,min", "second"),
+  letThrough: term("let-through", "energy let through by the device", "I²t", "ampere-squared-second"),
+  rootLetThrough: term("root-let-through", "root of the energy let through", "√(I²t)", "ampere-root-second"),
+  withstand: term("withstand", "root of the energy the conductor withstands", "k·S", "ampere-root-second"),
+  adiabaticK: term("adiabatic-k", "factor k of the conductor", "k", "adiabatic-k"),
+} as const;

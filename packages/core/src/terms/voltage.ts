@@ -1,0 +1,23 @@
+import { term } from "./term.ts";
+
+/** Voltages, power and the factors that go with them. */
+export const VOLTAGE = {
+  nominalVoltage: term("nominal-voltage", "nominal voltage to earth", "U0", "volt"),
+  measuredVoltage: term("measured-voltage", "measured supply voltage", "U", "volt"),
+  leastVoltage: term("least-voltage", "lower limit of the supply voltage", "U,min", "volt"),
+  greatestVoltage: term("greatest-voltage", "upper limit of the supply voltage", "U,max", "volt"),
+  loopVoltage: term("loop-voltage", "voltage taken for the fault loop", "U0·Cmin", "volt"),
+  touchVoltage: term("touch-voltage", "touch voltage during a fault", "RA·IΔn", "volt"),
+  permittedTouchVoltage: term("permitted-touch-voltage", "permitted touch voltage", "UL", "volt"),
+  voltageDrop: term("voltage-drop", "voltage drop", "ΔU", "volt"),
+  permittedVoltageDrop: term("permitted-voltage-drop", "permitted voltage drop", "ΔU,max", "volt"),
+  dropPerAmpere: term("drop-per-ampere", "voltage drop per ampere over the length", "z·L", "ohm"),
+  dropPerAmpereMetre: term(
+    "drop-per-ampere-metre",
+    "tabulated voltage drop per ampere and metre",
+    "mV/A/m",
+    "volt-per-ampere-metre",
+  ),
+  frequency: term("frequency", "frequency", "f", "hertz"),
+  loadPower: term("load-power", "power of the load", "P", "watt"),
+} as const;

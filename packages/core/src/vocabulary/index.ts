@@ -1,0 +1,5 @@
+export * from "./cable.ts";
+export * from "./circuit.ts";
+export * from "./device.ts";
+export * from "./premises.ts";
+export * from "./supply.ts";

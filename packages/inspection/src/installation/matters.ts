@@ -1,0 +1,33 @@
+import { matter } from "@good-grounds/core";
+
+/** Facts a file can state, by identifier. */
+export const MATTER = Object.freeze({
+  earthingSystem: matter("earthing-system", "system earthing"),
+  phases: matter("phases", "number of phases"),
+  publicSupply: matter("public-supply", "supply from the public network"),
+  deviceStandard: matter("device-standard", "standard of the protective device"),
+  deviceType: matter("device-type", "type of the protective device"),
+  rcdPresent: matter("rcd-present", "RCD in the circuit"),
+  rcdStandard: matter("rcd-standard", "standard of the RCD"),
+  rcdType: matter("rcd-type", "waveform type of the RCD"),
+  rcdDelay: matter("rcd-delay", "delay of the RCD"),
+  rcdButton: matter("rcd-button", "RCD test button"),
+  polarity: matter("polarity", "polarity"),
+  phaseSequence: matter("phase-sequence", "phase sequence"),
+  circuitShape: matter("circuit-shape", "shape of the circuit"),
+  circuitLoad: matter("circuit-load", "what the circuit supplies"),
+  socketOutlets: matter("socket-outlets", "socket-outlets on the circuit"),
+  cableKind: matter("cable-kind", "kind of cable"),
+  insulation: matter("insulation", "insulation of the cable"),
+  material: matter("conductor-material", "conductor material"),
+  cpcArrangement: matter("cpc-arrangement", "what serves as protective conductor"),
+  method: matter("reference-method", "reference method of installation"),
+  grouping: matter("grouping", "arrangement of grouped circuits"),
+  insulationVoltage: matter("insulation-voltage", "insulation test voltage"),
+  earthingArrangement: matter("earthing-arrangement", "how the earthing conductor runs"),
+  sheathed: matter("sheathed", "protection against corrosion by a sheath"),
+  mechanicallyProtected: matter("mechanically-protected", "mechanical protection"),
+  extraneous: matter("extraneous", "extraneous-conductive-part"),
+  connected: matter("connected", "connection present"),
+  oneMake: matter("one-make", "devices of the assembly maker's range"),
+});

@@ -1,0 +1,7 @@
+import type { Migration } from "./migration.ts";
+import { v1ToV2 } from "./v1-to-v2.ts";
+
+export type { Migration } from "./migration.ts";
+
+/** Every migration, in order; each starts where the one before it ends. */
+export const MIGRATIONS: readonly Migration[] = Object.freeze([v1ToV2]);

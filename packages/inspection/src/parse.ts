@@ -1,0 +1,90 @@
+import type { Issue } from "@good-grounds/core";
+import { schemaIssues, show } from "./issues.ts";
+import { MIGRATIONS } from "./migrations/index.ts";
+import { referenceIssues } from "./references.ts";
+import { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
+
+/** A parsed file, or everything that is wrong with it. `migrated` tells which steps brought it to today's version. */
+export type Parsed =
+  | { readonly ok: true; readonly file: InspectionFile; readonly migrated: readonly string[] }
+  | { readonly ok: false; readonly issues: readonly Issue[] };
+
+/** Largest text accepted, in characters. A job of 400 circuits with all readings is about 1 million. */
+export const LARGEST = 32 * 1024 * 1024;
+
+/** Reads an inspection file from JSON text. Never throws on bad input. */
+export function parseInspection(text: string): Parsed {
+  if (text.length > LARGEST) {
+    return refused(
+      "too-large",
+      `${text.length} characters`,
+      `at most ${LARGEST}`,
+      "photographs belong beside the file, not in it",
+    );
+  }
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch (error) {
+    const words = error instanceof Error ? error.message : "not JSON";
+    return refused(
+      "not-json",
+      words.slice(0, 160),
+      "a JSON document",
+      "check that the file is complete and was saved as JSON",
+    );
+  }
+  return parseInspectionData(data);
+}
+
+/** Reads an inspection file from JSON data. */
+export function parseInspectionData(data: unknown): Parsed {
+  if (typeof data !== "object" || data === null || Array.isArray(data)) {
+    return refused(
+      "not-an-inspection",
+      show(data),
+      "an inspection file",
+      "open a file that starts with its format and version",
+    );
+  }
+  const document = data as Record<string, unknown>;
+  if (document.format !== FORMAT) {
+    return refused(
+      "not-an-inspection",
+      show(document.format),
+      `"format": "${FORMAT}"`,
+      "this is another kind of document",
+      ["format"],
+    );
+  }
+  const version = document.version;
+  if (typeof version !== "number" || !Number.isInteger(version) || version < 1) {
+    return refused("no-version", show(version), "a whole number from 1", "add the version the file was written with", [
+      "version",
+    ]);
+  }
+  if (version > VERSION) {
+    return refused(
+      "too-new",
+      String(version),
+      `version ${VERSION} or older`,
+      "update this program; the file was written by a newer one",
+      ["version"],
+    );
+  }
+  const migrated: string[] = [];
+  let current: Record<string, unknown> = document;
+  for (const step of MIGRATIONS) {
+    if (current.version !== step.from) continue;
+    current = step.up(current);
+    migrated.push(step.what);
+  }
+  const result = inspectionFile.safeParse(current);
+  if (!result.success) return { ok: false, issues: schemaIssues(result.error, current) };
+  const issues = referenceIssues(result.data);
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, file: result.data, migrated };
+}
+
+function refused(code: string, found: string, expected: string, advice: string, path: Issue["path"] = []): Parsed {
+  return { ok: false, issues: [{ code, path, found, expected, advice }] };
+}

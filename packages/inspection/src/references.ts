@@ -1,0 +1,158 @@
+import type { Issue, Path } from "@good-grounds/core";
+import type { InspectionFile } from "./schema/file.ts";
+
+/** Ids that stand more than once among their kind, and references that lead nowhere, all of them, each with its path. */
+export function referenceIssues(file: InspectionFile): readonly Issue[] {
+  const issues: Issue[] = [];
+  const people = unique(issues, "person", file.people, ["people"]);
+  const instruments = unique(issues, "instrument", file.instruments, ["instruments"]);
+  const observations = unique(issues, "observation", file.observations, ["observations"]);
+  unique(issues, "limitation", file.limitations, ["limitations"]);
+  unique(issues, "bonding conductor", file.supply.bonding, ["supply", "bonding"]);
+  const photographs = unique(
+    issues,
+    "photograph",
+    file.photographs.map((photo) => ({ id: photo.sha256 })),
+    ["photographs"],
+  );
+  const boards = unique(issues, "board", file.boards, ["boards"]);
+  const circuits = new Map(
+    file.boards.map((board, i) => [
+      board.id,
+      unique(issues, `circuit of board ${board.id}`, board.circuits, ["boards", i, "circuits"]),
+    ]),
+  );
+
+  for (const [i, board] of file.boards.entries()) {
+    const path: Path = ["boards", i];
+    if (board.fedFrom !== "supply") {
+      refer(issues, boards, "board", board.fedFrom.board, [...path, "fedFrom", "board"]);
+      const known = circuits.get(board.fedFrom.board);
+      if (known) refer(issues, known, "circuit", board.fedFrom.circuit, [...path, "fedFrom", "circuit"]);
+    }
+    const rcds = unique(issues, `RCD of board ${board.id}`, board.rcds ?? [], [...path, "rcds"]);
+    for (const [j, circuit] of board.circuits.entries()) {
+      const rcd = circuit.rcd;
+      if (rcd !== undefined && rcd !== "none" && "board" in rcd) {
+        refer(issues, rcds, "RCD of this board", rcd.board, [...path, "circuits", j, "rcd", "board"]);
+      }
+    }
+  }
+  issues.push(...feedingCycles(file));
+
+  for (const [i, item] of file.inspected.entries()) {
+    for (const [j, seen] of (item.observations ?? []).entries()) {
+      refer(issues, observations, "observation", seen, ["inspected", i, "observations", j]);
+    }
+  }
+  for (const [i, seen] of file.observations.entries()) {
+    if (seen.board !== undefined) {
+      refer(issues, boards, "board", seen.board, ["observations", i, "board"]);
+      const known = circuits.get(seen.board);
+      if (known && seen.circuit !== undefined) {
+        refer(issues, known, "circuit", seen.circuit, ["observations", i, "circuit"]);
+      }
+    } else if (seen.circuit !== undefined) {
+      issues.push({
+        code: "circuit-without-board",
+        path: ["observations", i, "circuit"],
+        found: seen.circuit,
+        expected: "the board of the circuit beside it",
+        advice: 'add "board" with the id of the board this circuit belongs to',
+      });
+    }
+    if (seen.choice !== undefined) refer(issues, people, "person", seen.choice.by, ["observations", i, "choice", "by"]);
+    for (const [j, photo] of (seen.photographs ?? []).entries()) {
+      refer(issues, photographs, "photograph", photo, ["observations", i, "photographs", j]);
+    }
+  }
+  for (const [i, signature] of file.signatures.entries()) {
+    refer(issues, people, "person", signature.person, ["signatures", i, "person"]);
+  }
+  for (const [path, key, value] of takenReferences(file)) {
+    if (key === "by") refer(issues, people, "person", value, path);
+    else refer(issues, instruments, "instrument", value, path);
+  }
+  return issues;
+}
+
+function unique(issues: Issue[], kind: string, rows: readonly { readonly id: string }[], path: Path): Set<string> {
+  const first = new Map<string, number>();
+  for (const [i, { id }] of rows.entries()) {
+    const earlier = first.get(id);
+    if (earlier === undefined) first.set(id, i);
+    else {
+      issues.push({
+        code: "duplicate-id",
+        path: [...path, i],
+        found: id,
+        expected: `a ${kind} id that is not used yet`,
+        advice: `entry ${earlier} has the same id; give one of them another`,
+      });
+    }
+  }
+  return new Set(first.keys());
+}
+
+function refer(issues: Issue[], known: ReadonlySet<string>, kind: string, id: string, path: Path): void {
+  if (known.has(id)) return;
+  const some = [...known].slice(0, 8).join(", ");
+  issues.push({
+    code: "unknown-reference",
+    path,
+    found: id,
+    expected: `the id of a ${kind} in this file`,
+    advice: known.size === 0 ? `no ${kind} is recorded; add it or remove this reference` : `known: ${some}`,
+  });
+}
+
+/** Boards that feed each other in a circle; the origin is never reached from them. */
+function feedingCycles(file: InspectionFile): Issue[] {
+  const parent = new Map<string, string | null>();
+  for (const board of file.boards) {
+    if (!parent.has(board.id)) parent.set(board.id, board.fedFrom === "supply" ? null : board.fedFrom.board);
+  }
+  const settled = new Set<string>();
+  const issues: Issue[] = [];
+  for (const [i, board] of file.boards.entries()) {
+    const trail = new Set<string>();
+    let at: string | null | undefined = board.id;
+    while (typeof at === "string" && !settled.has(at) && !trail.has(at)) {
+      trail.add(at);
+      at = parent.get(at);
+    }
+    if (typeof at === "string" && trail.has(at)) {
+      issues.push({
+        code: "boards-in-a-circle",
+        path: ["boards", i, "fedFrom"],
+        found: [...trail, at].slice(0, 10).join(" fed from "),
+        expected: "every board to lead back to the supply",
+        advice: "correct which board feeds which",
+      });
+    }
+    for (const step of trail) settled.add(step);
+  }
+  return issues;
+}
+
+/** Every "by" and "with" of a reading, wherever it stands. The document is a tree of limited depth by its schema. */
+function* takenReferences(file: InspectionFile): Generator<readonly [Path, "by" | "with", string]> {
+  const waiting: (readonly [Path, unknown])[] = [
+    [["supply"], file.supply],
+    [["conditions"], file.conditions],
+    [["boards"], file.boards],
+  ];
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    const [path, value] = next;
+    if (typeof value !== "object" || value === null) continue;
+    if ("shown" in value) {
+      for (const key of ["by", "with"] as const) {
+        const id = (value as Record<string, unknown>)[key];
+        if (typeof id === "string") yield [[...path, key], key, id];
+      }
+      continue;
+    }
+    const steps = Array.isArray(value) ? value.entries() : Object.entries(value);
+    for (const [step, inner] of steps) waiting.push([[...path, step], inner]);
+  }
+}

@@ -1,0 +1,41 @@
+import { NATIONS, PREMISES_USES, TENURES } from "@good-grounds/core";
+import { z } from "zod";
+import { day, id, line, moment, paragraph } from "./common.ts";
+
+/** What was ordered, for which premises, by whom and why. */
+export const brief = z.strictObject({
+  client: z.strictObject({ name: line, address: z.array(line).max(6).optional() }),
+  premises: z.strictObject({
+    address: z.array(line).min(1).max(6),
+    uprn: z
+      .string()
+      .regex(/^\d{1,12}$/)
+      .optional(),
+    description: line.optional(),
+    occupier: line.optional(),
+  }),
+  use: z.enum(PREMISES_USES),
+  tenure: z.enum(TENURES),
+  nation: z.enum(NATIONS),
+  purpose: line,
+  ageOfInstallation: line.optional(),
+  alterations: paragraph.optional(),
+  records: z.array(z.strictObject({ kind: line, date: day.optional(), reference: line.optional() })).max(50),
+  lastInspection: day.optional(),
+});
+
+export const visit = z.strictObject({
+  date: day,
+  arrived: moment.optional(),
+  left: moment.optional(),
+  note: paragraph.optional(),
+});
+
+export const person = z.strictObject({
+  id,
+  name: line,
+  position: line.optional(),
+  firm: line.optional(),
+  address: z.array(line).max(6).optional(),
+  registration: line.optional(),
+});

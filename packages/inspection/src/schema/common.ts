@@ -1,0 +1,57 @@
+import type { Unit } from "@good-grounds/core";
+import { z } from "zod";
+import { written } from "./written.ts";
+
+/** Identifier inside one file: short, no spaces, so that it can stand in a path and on a label. */
+export const id = z
+  .string()
+  .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/)
+  .meta({ description: "Identifier, unique among its kind: letters, digits, dot, underscore, hyphen" });
+
+/** A line of text. Control characters have no place in a report and are refused. */
+export const line = z
+  .string()
+  .min(1)
+  .max(300)
+  .regex(/^[^\p{Cc}]*$/u);
+
+/** A paragraph of text; line breaks are allowed. */
+export const paragraph = z
+  .string()
+  .min(1)
+  .max(4000)
+  .regex(/^(?:[^\p{Cc}]|[\n\t])*$/u);
+
+export const day = z.iso.date().meta({ description: "Calendar date, YYYY-MM-DD" });
+export const moment = z.iso.datetime({ offset: true }).meta({ description: "Date and time with offset from UTC" });
+
+/** Why something has no value although it was asked for. */
+export const silence = z.enum(["limited", "not-verified", "not-applicable"]);
+
+const notKnown = z.strictObject({ notKnown: silence, reason: line });
+
+/** A fact, or the statement that it is not known and why. Leaving the member out means that nothing was recorded. */
+export function stated<T extends z.ZodType>(schema: T) {
+  return z.union([schema, notKnown]);
+}
+
+/** A quantity stated or seen: one value, a range when only its limits are known, or not known with the reason. */
+export function statedQuantity(unit: Unit, meaning: string) {
+  const one = written(unit, meaning);
+  return z.union([one, z.strictObject({ from: one, to: one }), notKnown]);
+}
+
+/** A reading as the display showed it, with when, by whom, with what and how; or why it was not taken. */
+export function reading(unit: Unit, meaning: string) {
+  return z.union([
+    z.strictObject({
+      shown: written(unit, meaning),
+      at: moment.optional(),
+      by: id.optional(),
+      with: id.optional(),
+      method: line.optional(),
+      note: line.optional(),
+    }),
+    z.strictObject({ notTaken: silence, reason: line }),
+  ]);
+}

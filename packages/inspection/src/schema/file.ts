@@ -1,0 +1,62 @@
+import { EDITIONS } from "@good-grounds/core";
+import { z } from "zod";
+import { ITEM_IDS } from "../items/index.ts";
+import { board } from "./board.ts";
+import { brief, person, visit } from "./brief.ts";
+import { day, id, line, paragraph, reading } from "./common.ts";
+import { extent, limitation } from "./extent.ts";
+import { instrument } from "./instrument.ts";
+import { conclusion, observation, photograph, signature } from "./observation.ts";
+import { supply } from "./supply.ts";
+
+/** The marker every inspection file carries, so that another kind of document is recognised as such. */
+export const FORMAT = "good-grounds-inspection";
+
+/** The version this program writes. Older ones are migrated; newer ones are refused. */
+export const VERSION = 2;
+
+/** An inspection: everything that was agreed, seen, measured, judged and signed on one job. */
+export const inspectionFile = z
+  .strictObject({
+    format: z.literal(FORMAT),
+    version: z.literal(VERSION),
+    id,
+    /** Set on examples: names and figures are made up, and every page says so. */
+    invented: z.literal(true).optional(),
+    title: line.optional(),
+    edition: z.enum(EDITIONS),
+    inspectedOn: day,
+    brief,
+    visits: z.array(visit).min(1).max(60),
+    people: z.array(person).max(60),
+    instruments: z.array(instrument).max(60),
+    conditions: z
+      .strictObject({
+        /** Conductor temperature during the dead tests, where the inspector states one for all circuits. */
+        conductorTemperature: reading("celsius", "conductor temperature during the tests").optional(),
+        note: paragraph.optional(),
+      })
+      .optional(),
+    extent,
+    limitations: z.array(limitation).max(200),
+    supply,
+    boards: z.array(board).min(1).max(200),
+    inspected: z
+      .array(
+        z.strictObject({
+          item: z.enum(ITEM_IDS),
+          outcome: z.enum(["in-order", "observed", "limited", "not-verified", "not-applicable"]),
+          observations: z.array(id).max(40).optional(),
+          reason: line.optional(),
+        }),
+      )
+      .max(400),
+    observations: z.array(observation).max(500),
+    photographs: z.array(photograph).max(2000),
+    conclusion: conclusion.optional(),
+    signatures: z.array(signature).max(20),
+  })
+  .meta({ title: "Good Grounds inspection file" });
+
+/** The document as stored: plain JSON data. */
+export type InspectionFile = z.infer<typeof inspectionFile>;

@@ -1,0 +1,46 @@
+import { CLASSIFICATIONS } from "@good-grounds/core";
+import { z } from "zod";
+import { day, id, line, moment, paragraph } from "./common.ts";
+
+const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
+
+/** One thing seen or measured that is worth a line, with the inspector's own choice of classification. */
+export const observation = z.strictObject({
+  id,
+  board: id.optional(),
+  circuit: id.optional(),
+  place: line,
+  what: paragraph,
+  /** Facts that bear on it, by name. */
+  facts: z.record(id, z.union([z.boolean(), line])).optional(),
+  regulations: z.array(line).max(10).optional(),
+  photographs: z.array(sha256).max(40).optional(),
+  choice: z
+    .strictObject({ classification: z.enum(CLASSIFICATIONS), reason: paragraph, by: id, at: moment.optional() })
+    .optional(),
+  remedy: paragraph.optional(),
+  /** What was done about danger before leaving, who was told and what they said. */
+  madeSafe: z.strictObject({ done: paragraph, told: line, at: moment, reply: line.optional() }).optional(),
+});
+
+/** A photograph, found by the hash of its bytes. */
+export const photograph = z.strictObject({
+  sha256,
+  name: line,
+  description: line,
+  place: line.optional(),
+  taken: moment.optional(),
+});
+
+/** What the inspector concludes; the derived outcome stands beside it and never replaces it. */
+export const conclusion = z.strictObject({
+  outcome: z.enum(["satisfactory", "unsatisfactory"]).optional(),
+  generalCondition: paragraph.optional(),
+  nextInspection: z.strictObject({ by: day, reason: paragraph }).optional(),
+});
+
+export const signature = z.strictObject({
+  person: id,
+  capacity: z.enum(["inspected-and-tested", "authorised-for-issue"]),
+  at: moment,
+});

@@ -1,0 +1,43 @@
+import { parseAccuracy, parseWritten, SCALES, UNIT_SYMBOL, type Unit } from "@good-grounds/core";
+import { z } from "zod";
+
+/** Units as they may be written for a coherent unit, for messages: "Ω, mΩ, kΩ". */
+export function spellings(unit: Unit): string {
+  const symbols = [...SCALES.values()].filter((scale) => scale.unit === unit).map((scale) => scale.symbol);
+  return [...new Set(symbols)].filter((symbol) => symbol !== "").join(", ");
+}
+
+const NUMBER = String.raw`^[<>]? ?[+-]?\d{1,15}(\.\d{1,12})? ?`;
+
+/** A quantity as text with its unit, such as "2.5 mm²" or ">999 MΩ". Digits and unit are kept as written. */
+export function written(unit: Unit, meaning: string) {
+  const expected = `${meaning}, as a number with its unit (${spellings(unit) || "none"})`;
+  return z
+    .string()
+    .superRefine((text, context) => {
+      const result = parseWritten(text, unit);
+      if ("code" in result) {
+        context.addIssue({
+          code: "custom",
+          params: { fault: result.code, expected: adviceFor(unit) },
+          message: expected,
+        });
+      }
+    })
+    .meta({ description: expected, pattern: NUMBER, examples: [`1 ${UNIT_SYMBOL[unit]}`.trim()] });
+}
+
+function adviceFor(unit: Unit): string {
+  return `a decimal number and one of the units ${spellings(unit) || "(no unit)"}, such as "1.25 ${UNIT_SYMBOL[unit]}"`;
+}
+
+/** An instrument's accuracy as its maker states it: "±(5 % + 3 digits)". */
+export const accuracyText = z
+  .string()
+  .superRefine((text, context) => {
+    if (parseAccuracy(text) === undefined) {
+      const expected = 'an accuracy such as "±(5 % + 3 digits)" or "2 %"';
+      context.addIssue({ code: "custom", params: { fault: "not-an-accuracy", expected }, message: expected });
+    }
+  })
+  .meta({ description: "Accuracy of one range of the instrument: part of the reading and digits of the last place" });

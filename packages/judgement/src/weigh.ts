@@ -1,0 +1,54 @@
+import { type Conclusion, type Finding, type Ground, matter, Reckoner, type Weighing } from "@good-grounds/core";
+import type { Installation } from "@good-grounds/inspection";
+import type { Check, DoesNotArise, Scope, Subjects } from "./check.ts";
+import { concluded } from "./check.ts";
+import { BOARD_CHECKS, CIRCUIT_CHECKS, SUPPLY_CHECKS } from "./checks/index.ts";
+import type { Given, Needs } from "./need.ts";
+
+const WITH_GROUNDS = new Reckoner(true);
+const VERDICTS_ONLY = new Reckoner(false);
+
+const APPLICABILITY = matter("applicability", "whether the question arises");
+
+/**
+ * Weighs an installation by every check. With `grounds` false the same computations run but the lines they came from
+ * are dropped: verdicts and margins are the same, the argument behind them is not kept.
+ */
+export function weigh(installation: Installation, grounds = true): Weighing {
+  const reckon = grounds ? WITH_GROUNDS : VERDICTS_ONLY;
+  return {
+    supply: SUPPLY_CHECKS.map((one) => apply(one, installation, installation, reckon, installation.supply.path)),
+    boards: installation.boards.map((board) =>
+      BOARD_CHECKS.map((one) => apply(one, board, installation, reckon, board.path)),
+    ),
+    circuits: installation.circuits.map((circuit) =>
+      CIRCUIT_CHECKS.map((one) => apply(one, circuit, installation, reckon, circuit.path)),
+    ),
+  };
+}
+
+function apply<S extends Scope>(
+  one: Check<S>,
+  subject: Subjects[S],
+  installation: Installation,
+  reckon: Reckoner,
+  path: Finding["path"],
+): Finding {
+  const { judgement, beside, remarks } = applied(one, subject, installation, reckon);
+  return { check: one.id, path, judgement, beside, remarks };
+}
+
+function applied<S extends Scope>(
+  one: Check<S>,
+  subject: Subjects[S],
+  installation: Installation,
+  reckon: Reckoner,
+): Conclusion {
+  const gathered: Given<Needs> | DoesNotArise = one.gather(subject, installation);
+  if (!isDoesNotArise(gathered)) return one.conclude(gathered, reckon);
+  return concluded(reckon.settled(APPLICABILITY, "not-applicable", gathered.doesNotArise, ...gathered.because));
+}
+
+function isDoesNotArise(gathered: object): gathered is { doesNotArise: string; because: readonly Ground[] } {
+  return "doesNotArise" in gathered && typeof gathered.doesNotArise === "string";
+}

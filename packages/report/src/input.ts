@@ -1,0 +1,35 @@
+import type { Basis, CheckLabel, EditionId, Outcome, Path, Weighing } from "@good-grounds/core";
+import type { Installation } from "@good-grounds/inspection";
+
+/** One known point of a device's time-current characteristic: it operates within `seconds` somewhere from `low` to `high` amperes. */
+export interface CurvePoint {
+  readonly seconds: number;
+  readonly low: number;
+  readonly high: number;
+  readonly basis: Basis;
+}
+
+/** What a time-current drawing of one circuit shows. */
+export interface CurvesOfCircuit {
+  readonly circuit: Path;
+  /** The device in words: "32 A type B, BS EN 60898". */
+  readonly device: string;
+  readonly points: readonly CurvePoint[];
+  /** Energy the weakest conductor withstands, k²S² in A²s; null where it is not known. */
+  readonly withstand: number | null;
+  readonly conductor: string;
+  /** Prospective fault current at the far end as a band in amperes; null where it is not known. */
+  readonly faultCurrent: readonly [low: number, high: number] | null;
+  /** Permitted disconnection time in seconds; null where it is not known. */
+  readonly permittedTime: number | null;
+}
+
+/** Everything a report is made from. Nothing else is looked up; nothing is judged again. */
+export interface ReportInput {
+  readonly installation: Installation;
+  readonly weighing: Weighing;
+  readonly outcome: Outcome;
+  readonly checks: readonly CheckLabel[];
+  readonly edition: { readonly id: EditionId; readonly label: string; readonly notes: readonly string[] };
+  readonly curves: readonly CurvesOfCircuit[];
+}

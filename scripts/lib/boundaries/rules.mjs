@@ -1,0 +1,33 @@
+// Which way imports may point, and what a pure package may not use. See docs/architecture.md.
+
+export const scope = "@good-grounds/";
+
+/**
+ * By folder under packages/. `packages`: which of ours it may import. `outside`: which packages from npm.
+ * `nodeIn`: the folder whose files may use Node's own modules.
+ */
+export const packageRules = {
+  core: { packages: [], outside: [] },
+  tables: { packages: ["core"], outside: [] },
+  inspection: { packages: ["core"], outside: ["zod"] },
+  judgement: { packages: ["core", "tables", "inspection"], outside: [] },
+  report: { packages: ["core", "inspection"], outside: "any", nodeIn: "src/pdf/" },
+};
+
+/** A conclusion must come out the same wherever and whenever it is worked out, so these may not look around them. */
+export const purePackages = ["core", "tables", "judgement"];
+
+const clock = "the date passed in as a value";
+const locale = "numbers and words put into a language by packages/report";
+const host = "no use of the machine: pass values in, return values or issues";
+
+export const impurities = [
+  { pattern: /(?<![\w$.])Date\s*\.\s*now\b/g, expected: clock },
+  { pattern: /(?<![\w$.])new\s+Date\b(?!\s*\(\s*[^\s)])(?:\s*\(\s*\))?/g, expected: clock },
+  { pattern: /(?<![\w$.]|new\s+)Date\s*\(/g, expected: clock },
+  { pattern: /(?<![\w$.])Math\s*\.\s*random\b/g, expected: "no chance: the same facts give the same conclusion" },
+  { pattern: /(?<![\w$])toLocale\w*/g, expected: locale },
+  { pattern: /(?<![\w$])localeCompare\b/g, expected: "comparison by code unit (< and >), the same everywhere" },
+  { pattern: /(?<![\w$.])Intl\b(?!\s*\??:)/g, expected: locale },
+  { pattern: /(?<![\w$.])(?:process|console|globalThis)\b(?!\s*\??:)/g, expected: host },
+];

@@ -1,0 +1,10 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    include: ["packages/*/src/**/*.test.ts", "apps/*/src/**/*.test.ts", "checks/**/*.test.ts", "examples/**/*.test.ts"],
+    pool: "threads",
+    isolate: false,
+    testTimeout: 60_000,
+  },
+});
