@@ -26,14 +26,27 @@ async function check(project) {
   return { project, seconds: (performance.now() - started) / 1000, ...result };
 }
 
+/** tsc reports errors in what a project imports as well: each error is shown once, under the first that meets it. */
+const shown = new Set();
+function report({ project, code, seconds, output }) {
+  console.log(`${code === 0 ? "ok    " : "FAILED"} ${project}${seconds ? `  ${seconds.toFixed(1)} s` : ""}`);
+  // An error may go on over further lines, which are indented.
+  const errors = output.split(/\n(?!\s)/).filter((error) => error.trim() !== "");
+  const fresh = errors.filter((error) => !shown.has(error));
+  for (const error of fresh) {
+    shown.add(error);
+    console.log(error.trimEnd());
+  }
+  if (fresh.length < errors.length) console.log(`(and ${errors.length - fresh.length} shown above)`);
+}
+
 const waiting = projects();
 const results = [];
 async function worker() {
   for (let project = waiting.shift(); project !== undefined; project = waiting.shift()) {
     const result = await check(project);
     results.push(result);
-    console.log(`${result.code === 0 ? "ok    " : "FAILED"} ${project}${result.seconds ? ` ${result.seconds.toFixed(1)} s` : ""}`);
-    if (result.output) console.log(result.output.trimEnd());
+    report(result);
   }
 }
 await Promise.all(Array.from({ length: atOnce }, worker));

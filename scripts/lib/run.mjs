@@ -13,7 +13,7 @@ const pathName = Object.keys(process.env).find((name) => name.toUpperCase() === 
 const inheritedPath = (process.env[pathName] ?? "").split(delimiter);
 
 /** Our own tools first: node_modules/.bin/node is Node 24 even where the machine has Node 20. */
-export const withTools = { [pathName]: [join(root, binaries), ...inheritedPath].join(delimiter) };
+const withTools = { [pathName]: [join(root, binaries), ...inheritedPath].join(delimiter) };
 
 /** No node_modules/.bin at all: for npm, which must not run on a node that it is about to delete. */
 export const withoutTools = {

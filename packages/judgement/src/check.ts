@@ -1,5 +1,5 @@
 import type { Conclusion, Evidence, Ground, Reckoner, Remark, Unit, Verdict } from "@good-grounds/core";
-import type { Board, Circuit, Installation } from "@good-grounds/inspection";
+import type { Board, BondingConductor, Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
 import type { Given, Needs } from "./need.ts";
 
 /** What a check looks at. */
@@ -7,6 +7,10 @@ export interface Subjects {
   readonly circuit: Circuit;
   readonly board: Board;
   readonly supply: Installation;
+  /** One RCD, whether a circuit's own or a board's. */
+  readonly rcd: ResidualDevice;
+  /** One main bonding conductor, or the part that would need one. */
+  readonly bond: BondingConductor;
 }
 
 export type Scope = keyof Subjects;

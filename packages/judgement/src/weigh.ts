@@ -2,7 +2,7 @@ import { type Conclusion, type Finding, type Ground, matter, Reckoner, type Weig
 import type { Installation } from "@good-grounds/inspection";
 import type { Check, DoesNotArise, Scope, Subjects } from "./check.ts";
 import { concluded } from "./check.ts";
-import { BOARD_CHECKS, CIRCUIT_CHECKS, SUPPLY_CHECKS } from "./checks/index.ts";
+import { BOARD_CHECKS, BOND_CHECKS, CIRCUIT_CHECKS, RCD_CHECKS, SUPPLY_CHECKS } from "./checks/index.ts";
 import type { Given, Needs } from "./need.ts";
 
 const WITH_GROUNDS = new Reckoner(true);
@@ -16,14 +16,24 @@ const APPLICABILITY = matter("applicability", "whether the question arises");
  */
 export function weigh(installation: Installation, grounds = true): Weighing {
   const reckon = grounds ? WITH_GROUNDS : VERDICTS_ONLY;
+  const run = <S extends Scope>(checks: readonly Check<S>[], subject: Subjects[S], path: Finding["path"]) =>
+    checks.map((one) => apply(one, subject, installation, reckon, path));
+  const { supply, boards, circuits } = installation;
   return {
-    supply: SUPPLY_CHECKS.map((one) => apply(one, installation, installation, reckon, installation.supply.path)),
-    boards: installation.boards.map((board) =>
-      BOARD_CHECKS.map((one) => apply(one, board, installation, reckon, board.path)),
-    ),
-    circuits: installation.circuits.map((circuit) =>
-      CIRCUIT_CHECKS.map((one) => apply(one, circuit, installation, reckon, circuit.path)),
-    ),
+    supply: [
+      ...run(SUPPLY_CHECKS, installation, supply.path),
+      ...supply.bonding.flatMap((bond) => run(BOND_CHECKS, bond, bond.path)),
+    ],
+    boards: boards.map((board) => [
+      ...run(BOARD_CHECKS, board, board.path),
+      ...board.rcds.flatMap((rcd) => run(RCD_CHECKS, rcd, rcd.path)),
+    ]),
+    circuits: circuits.map((circuit) => [
+      ...run(CIRCUIT_CHECKS, circuit, circuit.path),
+      ...circuit.residual.devices.flatMap((rcd) =>
+        circuit.board.rcds.includes(rcd) ? [] : run(RCD_CHECKS, rcd, rcd.path),
+      ),
+    ]),
   };
 }
 

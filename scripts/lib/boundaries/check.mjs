@@ -56,7 +56,8 @@ function expectation(file, specifier, workspace, workspaces) {
 
 function relativeExpectation(file, specifier, workspace) {
   const target = posix.join(posix.dirname(file), specifier);
-  if (!target.startsWith(`${workspace.path}/`)) return `a path inside ${workspace.path}, or another package by its name`;
+  if (!target.startsWith(`${workspace.path}/`))
+    return `a path inside ${workspace.path}, or another package by its name`;
   if (isTest(target)) return "no import of a test file";
   return undefined;
 }

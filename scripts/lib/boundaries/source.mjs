@@ -106,9 +106,19 @@ const names = "[\\p{ID_Continue}$\\s,{}*]";
 const forms = [
   // import "x"; import a, { b } from "x"; import type { A } from "x"
   { pattern: /(?<![.\p{ID_Continue}$])import\s*(?=["'])/gu },
-  { pattern: new RegExp(`(?<![.\\p{ID_Continue}$])import\\b(?<typed>\\s+type\\b(?!\\s*(?:,|from\\s*["'])))?${names}*?\\bfrom\\s*(?=["'])`, "gu") },
+  {
+    pattern: new RegExp(
+      `(?<![.\\p{ID_Continue}$])import\\b(?<typed>\\s+type\\b(?!\\s*(?:,|from\\s*["'])))?${names}*?\\bfrom\\s*(?=["'])`,
+      "gu",
+    ),
+  },
   // export * from "x"; export { a } from "x"; export type { A } from "x"
-  { pattern: new RegExp(`(?<![.\\p{ID_Continue}$])export\\b(?<typed>\\s+type\\b)?\\s*[{*]${names}*?\\bfrom\\s*(?=["'])`, "gu") },
+  {
+    pattern: new RegExp(
+      `(?<![.\\p{ID_Continue}$])export\\b(?<typed>\\s+type\\b)?\\s*[{*]${names}*?\\bfrom\\s*(?=["'])`,
+      "gu",
+    ),
+  },
   // import("x"), also as a type; require("x"); a name that is put together while running cannot be checked
   { pattern: /(?<![.\p{ID_Continue}$])(?:import|require)\s*\(\s*/gu },
 ];

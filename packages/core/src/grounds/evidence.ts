@@ -101,12 +101,14 @@ export type Operation =
   | "difference"
   | "product"
   | "quotient"
+  | "less-one"
   | "square"
   | "square-root"
   | "largest"
   | "smallest"
   | "in-parallel"
   | "let-through"
+  | "looked-up"
   | "same";
 
 /** A quantity with a value and a band, whatever it rests on. */
@@ -135,11 +137,18 @@ export interface UnknownFact {
   readonly detail: { readonly path: Path; readonly silence: Silence; readonly reason: string };
 }
 
-/** A comparison of a quantity with its limit. */
+/**
+ * How two quantities are compared. `at-most` and `at-least` hold a quantity against a limit. The others ask whether two
+ * accounts of the same thing can both be true: met where the bands meet, not met where they lie apart. `not-below` and
+ * `not-above` mind one side only.
+ */
+export type Relation = "at-most" | "at-least" | "agrees-with" | "not-below" | "not-above";
+
+/** A comparison of a quantity with its limit, or with another account of itself. */
 export interface Compared {
   readonly kind: "compared";
   readonly matter: Matter;
-  readonly relation: "at-most" | "at-least";
+  readonly relation: Relation;
   readonly verdict: Verdict;
   /** What the values alone say, without their bands. */
   readonly asRead: Verdict;

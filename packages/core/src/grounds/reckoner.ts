@@ -74,6 +74,11 @@ export class Reckoner {
     return this.#line(term, "quotient", over(a.value, b.value), low, high, this.#pair(a, b));
   }
 
+  /** `a − 1`: what a factor adds to the quantity it multiplies. */
+  lessOne(term: Term<"ratio">, a: Evidence<"ratio">): Evidence<"ratio"> {
+    return this.#line(term, "less-one", a.value - 1, a.low - 1, a.high - 1, this.#keep ? [a] : NONE);
+  }
+
   /** √ of an energy let through, on the way to the adiabatic equation. */
   root(term: Term<"ampere-root-second">, a: Evidence<"ampere-squared-second">): Evidence<"ampere-root-second"> {
     return this.#line(
@@ -138,6 +143,22 @@ export class Reckoner {
     return this.#line(term, "in-parallel", 1 / value, 1 / low, 1 / high, this.#keep ? parts : NONE);
   }
 
+  /**
+   * A figure found in a table by what stands in `by`. Without a figure, because something in `by` is not known or the
+   * table has no row, the result is lacking and names it.
+   */
+  lookedUp<U extends Unit>(
+    term: Term<U>,
+    figure: Evidence<NoInfer<U>> | undefined,
+    ...by: readonly Ground[]
+  ): Evidence<U> {
+    if (figure === undefined) {
+      return this.#line(term, "looked-up", Number.NaN, Number.NaN, Number.NaN, this.#keep ? by : NONE);
+    }
+    if (!this.#keep) return figure;
+    return this.#line(term, "looked-up", figure.value, figure.low, figure.high, [figure, ...by]);
+  }
+
   /** The same value under another name, where an argument passes from one idea to another. */
   same<U extends Unit>(term: Term<U>, a: Evidence<U>): Evidence<U> {
     return this.#line(term, "same", a.value, a.low, a.high, this.#keep ? [a] : NONE);
@@ -169,6 +190,33 @@ export class Reckoner {
       left,
       limit,
     );
+  }
+
+  /**
+   * Whether two accounts of the same quantity can both be true: their bands meet. The margin is the part of the joint
+   * width of the bands that the distance of the values leaves. There is no "too near": meeting is agreement.
+   */
+  agrees<U extends Unit>(
+    matter: Matter,
+    account: Evidence<U>,
+    other: Evidence<NoInfer<U>>,
+    relation: "agrees-with" | "not-below" | "not-above" = "agrees-with",
+  ): Compared {
+    if (!isKnown(account) || !isKnown(other)) {
+      return this.#compare(matter, relation, "not-known", "not-known", Number.NaN, account, other);
+    }
+    const below = relation !== "not-above" && account.high < other.low - slack(other.low);
+    const above = relation !== "not-below" && account.low > other.high + slack(other.high);
+    const verdict = below || above ? "not-met" : "met";
+    const width = (account.high - account.low + other.high - other.low) / 2;
+    const apart =
+      relation === "not-below"
+        ? other.value - account.value
+        : relation === "not-above"
+          ? account.value - other.value
+          : Math.abs(account.value - other.value);
+    const margin = apart <= 0 ? 1 : 1 - over(apart, width);
+    return this.#compare(matter, relation, verdict, verdict, margin, account, other);
   }
 
   /** Every part has to be met; the margin is that of the tightest part. */

@@ -13,6 +13,12 @@ export const FACTOR = {
     "F/Ft",
     "ratio",
   ),
+  temperatureAddition: term(
+    "temperature-addition",
+    "part added by the rise to operating temperature",
+    "F/Ft − 1",
+    "ratio",
+  ),
   ambientFactor: term("ambient-factor", "rating factor for ambient temperature", "Ca", "ratio"),
   groupingFactor: term("grouping-factor", "rating factor for grouping", "Cg", "ratio"),
   insulationFactor: term("insulation-factor", "rating factor for thermal insulation", "Ci", "ratio"),
@@ -31,6 +37,12 @@ export const FACTOR = {
   two: term("two", "two", "2", "ratio"),
   root3: term("root-three", "square root of three", "√3", "ratio"),
   diversity: term("diversity", "diversity factor", "", "ratio"),
+  operatingUncertainty: term(
+    "operating-uncertainty",
+    "true value over reading, by the instrument standard",
+    "",
+    "ratio",
+  ),
   ratio: term("ratio", "ratio", "", "ratio"),
   count: term("count", "number", "n", "ratio"),
 } as const;

@@ -6,6 +6,8 @@ export const IMPEDANCE = {
   measuredZdb: term("measured-zdb", "measured earth fault loop impedance at the board", "Zdb", "ohm"),
   measuredZs: term("measured-zs", "measured earth fault loop impedance", "Zs", "ohm"),
   operatingZs: term("operating-zs", "earth fault loop impedance at operating temperature", "Zs,hot", "ohm"),
+  loopRise: term("loop-rise", "rise of the circuit's resistance to operating temperature", "ΔR", "ohm"),
+  circuitPart: term("circuit-part", "part of the loop that belongs to the circuit", "R1+R2", "ohm"),
   expectedZs: term("expected-zs", "expected earth fault loop impedance", "Ze + R1+R2", "ohm"),
   permittedZs: term("permitted-zs", "permitted earth fault loop impedance", "Zs,max", "ohm"),
   thumbZs: term(
@@ -37,6 +39,21 @@ export const IMPEDANCE = {
     "ohm",
   ),
   ringQuarter: term("ring-quarter", "a quarter of the summed end-to-end resistances", "(r1+r2)/4", "ohm"),
+  ringNearEnd: term(
+    "ring-near-end",
+    "r1 and r2 of the ring in parallel, the reading next to the board",
+    "r1·r2/(r1+r2)",
+    "ohm",
+  ),
+  ringHalf: term("ring-half", "summed end-to-end resistances of the ring", "r1+r2", "ohm"),
+  expectedEnd: term("expected-end", "end-to-end resistance expected from length and size", "r·L", "ohm"),
+  expectedRingCpc: term(
+    "expected-ring-cpc",
+    "protective conductor resistance expected from the line conductor's",
+    "r1·r(cpc)/r(line)",
+    "ohm",
+  ),
+  loopReading: term("loop-reading", "loop impedance allowing for the instrument", "Zs", "ohm"),
   insulation: term("insulation-resistance", "measured insulation resistance", "RIns", "ohm"),
   permittedInsulation: term(
     "permitted-insulation-resistance",

@@ -1,11 +1,9 @@
-import type { Check } from "../check.ts";
+import type { Check, Scope } from "../check.ts";
 import { maximumZs } from "./maximum-zs.ts";
 
-/** A check of any needs; the pairing of needs and evidence is sealed inside each. */
-type AnyCheck<S extends "circuit" | "board" | "supply"> = Check<S>;
-
-const listed = <S extends "circuit" | "board" | "supply">(...checks: readonly unknown[]): readonly AnyCheck<S>[] =>
-  Object.freeze(checks as readonly AnyCheck<S>[]);
+/** Seals the pairing of needs and evidence inside each check, so that checks of different needs make one list. */
+const listed = <S extends Scope>(...checks: readonly { readonly scope: S }[]): readonly Check<S>[] =>
+  Object.freeze(checks as unknown as readonly Check<S>[]);
 
 /** Checks of a circuit, in the order in which a report shows them. */
 export const CIRCUIT_CHECKS = listed<"circuit">(maximumZs);
@@ -13,11 +11,20 @@ export const CIRCUIT_CHECKS = listed<"circuit">(maximumZs);
 /** Checks of a board. */
 export const BOARD_CHECKS = listed<"board">();
 
+/** Checks of each RCD, a circuit's own or a board's. */
+export const RCD_CHECKS = listed<"rcd">();
+
+/** Checks of each main bonding conductor. */
+export const BOND_CHECKS = listed<"bond">();
+
 /** Checks of the supply and the origin. */
 export const SUPPLY_CHECKS = listed<"supply">();
 
+/** Every check. */
 export const CHECKS: readonly Check[] = Object.freeze([
-  ...CIRCUIT_CHECKS,
-  ...BOARD_CHECKS,
   ...SUPPLY_CHECKS,
-]) as readonly Check[];
+  ...BOND_CHECKS,
+  ...BOARD_CHECKS,
+  ...CIRCUIT_CHECKS,
+  ...RCD_CHECKS,
+]) as unknown as readonly Check[];

@@ -1,0 +1,86 @@
+import { CONDUCTOR_MATERIALS, isKnownFact, TERM } from "@good-grounds/core";
+import { MATTER } from "@good-grounds/inspection";
+import { check, concluded, doesNotArise } from "../check.ts";
+import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../circuits/conductor-expectation.ts";
+import { withInstrumentDoubt } from "../circuits/instrument-doubt.ts";
+import { QUESTION } from "../matters.ts";
+import { asksQuantity, asksWord } from "../need.ts";
+
+/**
+ * Whether R1+R2 fits the cable: (r1 + r2)·L at the test temperature, with real conductors up to 8 % below the greatest
+ * permitted resistance. Length L in m to the point of the reading, sizes in mm². For radial circuits whose protective
+ * conductor is a core or a separate copper conductor; a ring is judged by its own check, armour and conduit have no
+ * single resistance. R1+R2 too high: a joint, a smaller conductor, a longer run; too low: another circuit's value.
+ */
+export const r1r2Length = check({
+  id: "r1r2-length",
+  scope: "circuit",
+  title: "R1+R2 fits the length and size of the cable",
+  formula: "R1+R2 ≈ (r1 + r2)·L·Ft",
+  regulations: ["643.2.1"],
+  needs: {
+    r1r2: asksQuantity(TERM.measuredR1R2, "0.24 Ω"),
+    line: asksQuantity(TERM.lineArea, "2.5 mm²"),
+    cpc: asksQuantity(TERM.cpcArea, "1.5 mm²"),
+    material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
+    length: asksQuantity(TERM.length, "12 m"),
+    temperature: asksQuantity(TERM.testTemperature, "12 °C"),
+  },
+  gather(circuit) {
+    const { shape, cable, readings } = circuit;
+    if (isKnownFact(shape) && shape.word === "ring") return doesNotArise("a ring has a check of its own", shape);
+    const cpc = cable.cpcArrangement;
+    if (isKnownFact(cpc) && cpc.word !== "in-cable" && cpc.word !== "separate") {
+      return doesNotArise("the protective conductor is not a copper core", cpc);
+    }
+    return {
+      r1r2: readings.r1r2,
+      line: cable.line,
+      cpc: cable.cpc,
+      material: cable.material,
+      length: cable.length,
+      temperature: readings.temperature,
+    };
+  },
+  conclude({ r1r2, line, cpc, material, length, temperature }, reckon) {
+    const perMetreBoth = reckon.sum(
+      TERM.conductorPerMetre,
+      perMetre(TERM.linePerMetre, line, material, reckon),
+      perMetre(TERM.cpcPerMetre, cpc, material, reckon),
+    );
+    const at20 = reckon.product(TERM.r1r2At20, perMetreBoth, length);
+    const greatest = reckon.product(TERM.expectedR1R2, at20, testFactor(temperature));
+    const expected = reckon.product(TERM.expectedR1R2, greatest, CONDUCTOR_TOLERANCE);
+    const reading = withInstrumentDoubt(TERM.measuredR1R2, r1r2, reckon);
+    return concluded(reckon.agrees(QUESTION.resistanceFitsCable, reading, expected));
+  },
+  examples: [
+    {
+      name: "1.5/1.0 mm² over 35 m",
+      given: { r1r2: "1.03 Ω", line: "1.5 mm²", cpc: "1 mm²", material: "copper", length: "35 m", temperature: "20 °C" },
+      verdict: "met",
+      values: { "r1r2-at-20": { value: 1.057, within: 1e-6 } },
+      source: "BS EN 60228: (12.1 + 18.1) mΩ/m × 35 m = 1.057 Ω",
+    },
+    {
+      name: "4/1.5 mm² over 25 m",
+      given: { r1r2: "0.41 Ω", line: "4 mm²", cpc: "1.5 mm²", material: "copper", length: "25 m", temperature: "20 °C" },
+      verdict: "met",
+      values: { "r1r2-at-20": { value: 0.41775, within: 1e-6 } },
+      source: "BS EN 60228: (4.61 + 12.1) mΩ/m × 25 m = 0.41775 Ω",
+    },
+    {
+      name: "a value that belongs to a longer circuit",
+      given: { r1r2: "1.01 Ω", line: "1.5 mm²", cpc: "1 mm²", material: "copper", length: "27 m", temperature: "12 °C" },
+      verdict: "not-met",
+      source: "arithmetic: 30.2 mΩ/m × 27 m × 0.968 = 0.789 Ω at most",
+    },
+    {
+      name: "length not known",
+      given: { r1r2: "0.41 Ω", line: "4 mm²", cpc: "1.5 mm²", material: "copper", temperature: "20 °C" },
+      verdict: "not-known",
+      missing: ["length"],
+      source: "an input that is missing leaves the comparison open",
+    },
+  ],
+});

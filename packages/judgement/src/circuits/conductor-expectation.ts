@@ -1,0 +1,45 @@
+import {
+  assumed,
+  type ConductorMaterial,
+  type Evidence,
+  type Fact,
+  isKnown,
+  isKnownFact,
+  type Reckoner,
+  type Term,
+  TERM,
+} from "@good-grounds/core";
+import { conductorResistance, temperatureFactor } from "@good-grounds/tables";
+
+/** Real conductors are drawn a little thicker than the standard's greatest resistance demands. */
+export const CONDUCTOR_TOLERANCE = assumed(
+  TERM.conductorTolerance,
+  0.97,
+  "real conductors lie a few per cent below the greatest permitted resistance",
+  [0.92, 1],
+  { work: "experience of measured cables", edition: "none", basis: "common-practice" },
+);
+
+/** Resistance per metre at 20 °C by size and material, BS EN 60228. */
+export function perMetre(
+  term: Term<"ohm-per-metre">,
+  area: Evidence<"square-millimetre">,
+  material: Fact<ConductorMaterial>,
+  reckon: Reckoner,
+): Evidence<"ohm-per-metre"> {
+  const figure =
+    isKnown(area) && isKnownFact(material) ? conductorResistance(term, area.value, material.word) : undefined;
+  return reckon.lookedUp(term, figure, area, material);
+}
+
+/** Resistance at the test temperature over that at 20 °C; unknown temperature becomes the band of likely ones. */
+export function testFactor(temperature: Evidence<"celsius">): Evidence<"ratio"> {
+  return isKnown(temperature) ? temperatureFactor(temperature.value) : UNRECORDED;
+}
+
+const UNRECORDED = assumed(
+  TERM.testFactor,
+  1,
+  "conductor temperature during the test not recorded; taken to lie between 0 and 30 °C",
+  [0.92, 1.04],
+);

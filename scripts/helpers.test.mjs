@@ -1,0 +1,92 @@
+// What the scripts decide by themselves. Run with: node --test scripts/helpers.test.mjs
+import assert from "node:assert/strict";
+import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { test } from "node:test";
+import { installIsCurrent, oldNode } from "./lib/install.mjs";
+import { viewer } from "./lib/open-file.mjs";
+import { describeMissing, outsideToolsEnv } from "./lib/outside-tools.mjs";
+import { satisfies } from "./lib/spdx.mjs";
+import { counts } from "./lib/vitest-result.mjs";
+
+test("a licence expression is met by one of a choice and by all of a conjunction", () => {
+  const accept = (name) => ["MIT", "ISC"].includes(name);
+  const met = [
+    "MIT",
+    "(MIT OR GPL-3.0)",
+    "GPL-3.0 OR ISC",
+    "MIT AND ISC",
+    "(GPL-3.0 OR MIT) AND ISC",
+    "MPL-2.0 OR (MIT)",
+  ];
+  const notMet = [
+    "GPL-3.0",
+    "MIT AND GPL-3.0",
+    "MIT AND (GPL-3.0 OR MPL-2.0)",
+    "GPL-3.0 OR MIT AND MPL-2.0",
+    "MIT WITH something",
+    "SEE LICENSE IN LICENSE",
+    "not stated",
+    "UNLICENSED",
+    "(MIT",
+    "MIT OR",
+    "",
+  ];
+  for (const expression of met) assert.equal(satisfies(expression, accept), true, expression);
+  for (const expression of notMet) assert.equal(satisfies(expression, accept), false, expression);
+});
+
+test("an install is current when it is complete and not older than the lockfile", () => {
+  const folder = mkdtempSync(join(tmpdir(), "install-"));
+  try {
+    writeFileSync(join(folder, "package-lock.json"), "{}");
+    assert.equal(installIsCurrent(folder), false, "no node_modules");
+    mkdirSync(join(folder, "node_modules"));
+    assert.equal(installIsCurrent(folder), false, "an install that was broken off");
+    const installed = join(folder, "node_modules", ".package-lock.json");
+    writeFileSync(installed, "{}");
+    utimesSync(installed, 2000, 2000);
+    utimesSync(join(folder, "package-lock.json"), 1000, 1000);
+    assert.equal(installIsCurrent(folder), true, "lockfile older");
+    utimesSync(join(folder, "package-lock.json"), 3000, 3000);
+    assert.equal(installIsCurrent(folder), false, "lockfile newer");
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+test("an old Node is told what to do", () => {
+  assert.equal(oldNode("20.0.0"), undefined);
+  assert.equal(oldNode("24.21.0"), undefined);
+  assert.match(oldNode("18.20.1"), /needs Node\.js 20 or newer; this is Node\.js 18\.20\.1/);
+});
+
+test("the report is opened only where somebody is looking", () => {
+  assert.equal(viewer({ DISPLAY: ":0" }, "linux", false), undefined, "no terminal");
+  assert.equal(viewer({}, "linux", true), undefined, "no desktop");
+  assert.equal(viewer({ CI: "true" }, "darwin", true), undefined);
+  assert.equal(viewer({ SSH_CONNECTION: "a b" }, "darwin", true), undefined);
+  assert.equal(viewer({}, "darwin", true).command, "open");
+  assert.deepEqual(viewer({}, "win32", true), { command: "cmd", args: ["/c", "start", ""] });
+});
+
+test("missing outside tools are named to the reader and to the tests", () => {
+  const missing = [{ debian: "ngspice", checks: "circuits" }];
+  assert.match(describeMissing(missing), /apt-get install --no-install-recommends ngspice$/);
+  assert.deepEqual(outsideToolsEnv({ missing, python: "python3" }), {
+    GOOD_GROUNDS_MISSING_TOOLS: "ngspice",
+    GOOD_GROUNDS_PYTHON: "python3",
+  });
+  assert.deepEqual(outsideToolsEnv({ missing: [], python: undefined }), { GOOD_GROUNDS_MISSING_TOOLS: "" });
+});
+
+test("the closing count never hides a failure", () => {
+  const file = (status, ...tests) => ({ status, assertionResults: tests.map((one) => ({ status: one })) });
+  const report = (numPassedTests, numFailedTests, ...testResults) => ({ numPassedTests, numFailedTests, testResults });
+  assert.deepEqual(counts(report(2, 0, file("passed", "passed", "passed")), 0), { passed: 2, failed: 0, skipped: 0 });
+  assert.deepEqual(counts(report(1, 1, file("failed", "passed", "failed")), 1), { passed: 1, failed: 1, skipped: 0 });
+  assert.equal(counts(report(1, 0, file("passed", "passed"), file("failed")), 1).failed, 1, "a file that did not load");
+  assert.equal(counts(report(1, 0, file("passed", "passed")), 1).failed, 1, "an error outside any test");
+  assert.equal(counts(undefined, 1).failed, 1, "no report at all");
+});
