@@ -38,5 +38,6 @@ export const QUESTION = Object.freeze({
 /** Facts that computations ask for beside those an inspection file states. */
 export const ASKED = Object.freeze({
   edition: matter("edition", "edition of BS 7671"),
+  use: matter("use", "use of the premises"),
   underTable411: matter("under-table-41.1", "final circuit within the scope of Table 41.1"),
 });

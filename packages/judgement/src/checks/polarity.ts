@@ -13,9 +13,7 @@ export const polarity = check({
   needs: { polarity: asksWord(MATTER.polarity, ["correct", "incorrect"]) },
   gather: ({ readings }) => ({ polarity: readings.polarity }),
   conclude: ({ polarity: recorded }, reckon) =>
-    concluded(
-      reckon.byWord(QUESTION.polarityCorrect, recorded, (word) => (word === "correct" ? "met" : "not-met")),
-    ),
+    concluded(reckon.byWord(QUESTION.polarityCorrect, recorded, (word) => (word === "correct" ? "met" : "not-met"))),
   examples: [
     { name: "correct", given: { polarity: "correct" }, verdict: "met", source: "BS 7671 643.6" },
     { name: "incorrect", given: { polarity: "incorrect" }, verdict: "not-met", source: "BS 7671 643.6" },

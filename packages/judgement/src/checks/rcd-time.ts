@@ -50,9 +50,7 @@ export const rcdTime = check({
     if (isKnownFact(button)) {
       parts.push(reckon.byWord(QUESTION.rcdButton, button, (word) => (word === "trips" ? "met" : "not-met")));
     }
-    const beside = isKnown(atFive)
-      ? [reckon.atMost(QUESTION.rcdFive, atFive, limitsOf(given, 5, reckon).most)]
-      : [];
+    const beside = isKnown(atFive) ? [reckon.atMost(QUESTION.rcdFive, atFive, limitsOf(given, 5, reckon).most)] : [];
     return concluded(reckon.all(QUESTION.rcdOperates, ...parts), beside, isKnownFact(button) ? [] : [NO_BUTTON]);
   },
   examples: [

@@ -135,7 +135,8 @@ export const ringContinuity = check({
 
 /** The readings with their bands, from the instrument or from the ceiling of its standard. */
 function doubted(ring: Ring, reckon: Reckoner) {
-  const doubt = <K extends "r1" | "rn" | "r2" | "r1r2">(key: K) => withInstrumentDoubt(ring[key].term, ring[key], reckon);
+  const doubt = <K extends "r1" | "rn" | "r2" | "r1r2">(key: K) =>
+    withInstrumentDoubt(ring[key].term, ring[key], reckon);
   return {
     r1: doubt("r1"),
     rn: doubt("rn"),
@@ -152,7 +153,11 @@ function cpcFits({ r1, r2, line, cpc, material }: Ring, reckon: Reckoner): Compa
     perMetre(TERM.cpcPerMetre, cpc, material, reckon),
     perMetre(TERM.linePerMetre, line, material, reckon),
   );
-  const expected = reckon.product(TERM.expectedRingCpc, reckon.product(TERM.expectedRingCpc, r1, ratio), RATIO_TOLERANCE);
+  const expected = reckon.product(
+    TERM.expectedRingCpc,
+    reckon.product(TERM.expectedRingCpc, r1, ratio),
+    RATIO_TOLERANCE,
+  );
   return reckon.agrees(QUESTION.ringCpcFits, r2, expected);
 }
 
@@ -213,19 +218,29 @@ function habit({ r1, rn }: Ring, reckon: Reckoner): readonly Judgement[] {
   return [reckon.atMost(QUESTION.ringHabit, apart, HABIT)];
 }
 
-const HABIT = assumed(TERM.resistanceDifference, 0.05, "a habit of the trade, whatever the length of the ring", undefined, {
-  work: "habit of the trade",
-  edition: "none",
-  basis: "common-practice",
-});
+const HABIT = assumed(
+  TERM.resistanceDifference,
+  0.05,
+  "a habit of the trade, whatever the length of the ring",
+  undefined,
+  {
+    work: "habit of the trade",
+    edition: "none",
+    basis: "common-practice",
+  },
+);
 
-function remarks(asRead: Ring, { r1, rn, r2, crossLineNeutral, crossLineCpc }: Ring, reckon: Reckoner): readonly Remark[] {
+function remarks(
+  asRead: Ring,
+  { r1, rn, r2, crossLineNeutral, crossLineCpc }: Ring,
+  reckon: Reckoner,
+): readonly Remark[] {
   const found: Remark[] = [];
   if (asRead.crossLineNeutral.length === 0 && asRead.crossLineCpc.length === 0) found.push(NOT_CROSSED);
   const above = (readings: readonly Evidence<"ohm">[], most: Evidence<"ohm">) =>
-    readings.filter((one) => reckon.agrees(QUESTION.ringPointLineNeutral, one, most, "not-above").verdict === "not-met").length;
-  const higher =
-    above(crossLineNeutral, quarterOf(r1, rn, reckon)) + above(crossLineCpc, quarterOf(r1, r2, reckon));
+    readings.filter((one) => reckon.agrees(QUESTION.ringPointLineNeutral, one, most, "not-above").verdict === "not-met")
+      .length;
+  const higher = above(crossLineNeutral, quarterOf(r1, rn, reckon)) + above(crossLineCpc, quarterOf(r1, r2, reckon));
   if (higher > 0) {
     found.push({
       code: "ring-points-higher",

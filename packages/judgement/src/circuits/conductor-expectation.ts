@@ -6,8 +6,8 @@ import {
   isKnown,
   isKnownFact,
   type Reckoner,
-  type Term,
   TERM,
+  type Term,
 } from "@good-grounds/core";
 import { conductorResistance, temperatureFactor } from "@good-grounds/tables";
 

@@ -14,11 +14,7 @@ const CEILING = assumed(
 );
 
 /** A reading with a band: its own where the accuracy is stated, else the ceiling of the instrument standard. */
-export function withInstrumentDoubt(
-  term: Term<"ohm">,
-  reading: Evidence<"ohm">,
-  reckon: Reckoner,
-): Evidence<"ohm"> {
+export function withInstrumentDoubt(term: Term<"ohm">, reading: Evidence<"ohm">, reckon: Reckoner): Evidence<"ohm"> {
   if (reading.kind !== "measured" || reading.detail.accuracy !== null) return reading;
   return reckon.product(term, reading, CEILING);
 }
