@@ -1,0 +1,77 @@
+/**
+ * Writes docs/glossary.md from the terms in code, so that the two cannot drift apart. With `--check` it only tells
+ * whether the file is current.
+ */
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { TERM, UNIT_SYMBOL } from "@good-grounds/core";
+
+const root = new URL("..", import.meta.url);
+const folder = new URL("packages/core/src/terms/", root);
+
+/** Where each identifier is defined, read from the sources. */
+function definitions(): ReadonlyMap<string, string> {
+  const places = new Map<string, string>();
+  for (const name of readdirSync(folder)) {
+    if (!name.endsWith(".ts") || name.endsWith(".test.ts")) continue;
+    const text = readFileSync(new URL(name, folder), "utf8");
+    for (const [, key] of text.matchAll(/^ {2}(\w+): term\(/gm)) places.set(key as string, `core/src/terms/${name}`);
+  }
+  return places;
+}
+
+const WORDS: readonly (readonly [string, string])[] = [
+  ["observation", "one thing seen or measured during an inspection that is worth a line in the report"],
+  ["classification", "C1, C2, C3, FI or none: how an observation bears on safety; chosen by the inspector"],
+  ["condition report", "the report of a periodic inspection and test of an existing installation"],
+  ["extent", "what the inspection covers, agreed before the work"],
+  ["limitation", "a part or test left out, with the reason and the person it was agreed with"],
+  ["grounds", "what a conclusion rests on: a tree whose leaves are seen, measured, published, assumed or not known"],
+  ["band", "the interval in which a true value is taken to lie"],
+  ["too near to call", "the band of a reading lies across the limit"],
+  ["margin", "the part of a limit that is left: 0 at the limit, negative beyond it, 1 with nothing used"],
+  ["agreement", "two accounts of the same quantity whose bands meet"],
+  ["basis", "how well a figure is founded: published, derived, common practice or from memory"],
+  ["edition", "the amendment state of BS 7671 that a report is made to"],
+  ["outcome", "satisfactory or unsatisfactory, as it follows from the classifications under one edition"],
+  ["origin", "where the distributor's supply enters the installation"],
+  ["final circuit", "a circuit that supplies equipment or socket-outlets directly"],
+  ["distribution circuit", "a circuit that feeds another board"],
+  ["cpc", "circuit protective conductor"],
+  ["PME", "protective multiple earthing, the usual form of TN-C-S"],
+];
+
+export function glossary(): string {
+  const places = definitions();
+  const rows = Object.entries(TERM)
+    .map(([key, term]) => `| ${term.name} | ${term.symbol || "–"} | ${UNIT_SYMBOL[term.unit] || "–"} | \`${key}\` | \`${places.get(key) ?? "?"}\` |`)
+    .sort((a, b) => (a < b ? -1 : 1));
+  return [
+    "# Glossary",
+    "",
+    "Written by `npm run glossary`; edit the sources, not this file. One concept has one word, and one word one concept.",
+    "",
+    "## Quantities",
+    "",
+    "| term | symbol | unit | identifier | defined in |",
+    "|---|---|---|---|---|",
+    ...rows,
+    "",
+    "## Words",
+    "",
+    "| word | meaning here |",
+    "|---|---|",
+    ...WORDS.map(([word, meaning]) => `| ${word} | ${meaning} |`),
+    "",
+  ].join("\n");
+}
+
+const file = new URL("docs/glossary.md", root);
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const text = glossary();
+  if (process.argv.includes("--check")) {
+    const current = readFileSync(file, "utf8") === text;
+    process.stdout.write(current ? "docs/glossary.md is current\n" : "docs/glossary.md is out of date: run npm run glossary\n");
+    process.exitCode = current ? 0 : 1;
+  } else writeFileSync(file, text);
+}
