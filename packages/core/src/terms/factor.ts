@@ -43,6 +43,9 @@ export const FACTOR = {
     "",
     "ratio",
   ),
+  ringPosition: term("ring-position", "position on the ring as a part of its length", "x", "ratio"),
+  ringRest: term("ring-rest", "rest of the ring as a part of its length", "1 − x", "ratio"),
+  loadRatio: term("load-ratio", "design current over current-carrying capacity", "Ib/It", "ratio"),
   ratio: term("ratio", "ratio", "", "ratio"),
   count: term("count", "number", "n", "ratio"),
 } as const;

@@ -54,6 +54,26 @@ export const IMPEDANCE = {
     "ohm",
   ),
   loopReading: term("loop-reading", "loop impedance allowing for the instrument", "Zs", "ohm"),
+  ringWayOut: term(
+    "ring-way-out",
+    "line out by one way and back by the protective conductor of the other",
+    "x·r1 + (1 − x)·r2",
+    "ohm",
+  ),
+  ringWayBack: term(
+    "ring-way-back",
+    "line out by the other way and back by the protective conductor of the first",
+    "(1 − x)·r1 + x·r2",
+    "ohm",
+  ),
+  ringReading: term("ring-reading", "expected reading at a point of the cross-connected ring", "R", "ohm"),
+  spurResistance: term("spur-resistance", "line and protective conductor resistance of a spur", "(r1+r2)·Lspur", "ohm"),
+  combinedInsulation: term(
+    "combined-insulation",
+    "insulation resistance of circuits measured together",
+    "1/Σ(1/R)",
+    "ohm",
+  ),
   insulation: term("insulation-resistance", "measured insulation resistance", "RIns", "ohm"),
   permittedInsulation: term(
     "permitted-insulation-resistance",

@@ -1,0 +1,23 @@
+import { execFileSync } from "node:child_process";
+
+const PROBES: Readonly<Record<string, readonly [string, readonly string[]]>> = {
+  ngspice: ["ngspice", ["--version"]],
+  qpdf: ["qpdf", ["--version"]],
+  pdfinfo: ["pdfinfo", ["-v"]],
+};
+
+/**
+ * Whether an outside tool is there. A missing tool is said aloud, and where the project's checks run unattended (CI)
+ * it is an error: a comparison that did not happen must not look like one that agreed.
+ */
+export function needTool(name: keyof typeof PROBES & string): boolean {
+  const [command, args] = PROBES[name] as readonly [string, readonly string[]];
+  try {
+    execFileSync(command, args, { stdio: "ignore" });
+    return true;
+  } catch {
+    if (process.env["CI"] === "true") throw new Error(`${name} is not installed, and the comparison with it is part of the checks`);
+    process.stderr.write(`NOT CHECKED: ${name} is not installed; install it to run the comparison with it\n`);
+    return false;
+  }
+}
