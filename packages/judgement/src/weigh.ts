@@ -1,4 +1,4 @@
-import { type Conclusion, type Finding, type Ground, matter, Reckoner, type Weighing } from "@good-grounds/core";
+import { type Conclusion, type Finding, matter, Reckoner, type Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import type { Check, DoesNotArise, Scope, Subjects } from "./check.ts";
 import { concluded } from "./check.ts";
@@ -54,11 +54,11 @@ function applied<S extends Scope>(
   installation: Installation,
   reckon: Reckoner,
 ): Conclusion {
-  const gathered: Given<Needs> | DoesNotArise = one.gather(subject, installation);
+  const gathered = one.gather(subject, installation);
   if (!isDoesNotArise(gathered)) return one.conclude(gathered, reckon);
   return concluded(reckon.settled(APPLICABILITY, "not-applicable", gathered.doesNotArise, ...gathered.because));
 }
 
-function isDoesNotArise(gathered: object): gathered is { doesNotArise: string; because: readonly Ground[] } {
-  return "doesNotArise" in gathered && typeof gathered.doesNotArise === "string";
+function isDoesNotArise(gathered: Given<Needs> | DoesNotArise): gathered is DoesNotArise {
+  return typeof gathered["doesNotArise"] === "string";
 }

@@ -1,4 +1,4 @@
-import { isKnownFact } from "@good-grounds/core";
+import { isKnownFact, type Verdict } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { check, concluded } from "../check.ts";
 import { QUESTION } from "../matters.ts";
@@ -22,7 +22,7 @@ export const supplyPolarity = check({
     phaseSequence: supply.phaseSequence,
   }),
   conclude({ polarity, phases, phaseSequence }, reckon) {
-    const right = (word: "correct" | "incorrect") => (word === "correct" ? "met" : "not-met");
+    const right = (word: string): Verdict => (word === "correct" ? "met" : "not-met");
     const incoming = reckon.byWord(QUESTION.polarityCorrect, polarity, right);
     if (isKnownFact(phases) && phases.word === "1") return concluded(incoming);
     const sequence = isKnownFact(phases)

@@ -1,1 +1,4 @@
-export {};
+export * from "./armour.ts";
+export * from "./imperial.ts";
+export * from "./resistance.ts";
+export * from "./temperature.ts";

@@ -1,1 +1,2 @@
-export {};
+export * from "./law.ts";
+export * from "./recommended.ts";

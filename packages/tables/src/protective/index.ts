@@ -1,1 +1,2 @@
-export {};
+export * from "./adiabatic-k.ts";
+export * from "./sizes.ts";

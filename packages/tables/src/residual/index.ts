@@ -1,1 +1,2 @@
-export {};
+export * from "./operating-time.ts";
+export * from "./touch-voltage.ts";

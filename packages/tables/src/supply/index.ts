@@ -1,1 +1,2 @@
-export {};
+export * from "./loop.ts";
+export * from "./voltage.ts";
