@@ -65,11 +65,11 @@ export function asksQuantities<U extends Unit>(term: Term<U>, hint = ""): Quanti
   return Object.freeze({ kind: "quantity-list", term, hint });
 }
 
-export function asksWord<W extends string>(matter: Matter, words: readonly W[], hint = ""): WordNeed<W> {
+export function asksWord<const W extends string>(matter: Matter, words: readonly W[], hint = ""): WordNeed<W> {
   return Object.freeze({ kind: "word", matter, words, hint });
 }
 
-export function asksWords<W extends string>(matter: Matter, words: readonly W[], hint = ""): WordListNeed<W> {
+export function asksWords<const W extends string>(matter: Matter, words: readonly W[], hint = ""): WordListNeed<W> {
   return Object.freeze({ kind: "word-list", matter, words, hint });
 }
 

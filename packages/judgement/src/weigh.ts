@@ -60,5 +60,5 @@ function applied<S extends Scope>(
 }
 
 function isDoesNotArise(gathered: Given<Needs> | DoesNotArise): gathered is DoesNotArise {
-  return typeof gathered["doesNotArise"] === "string";
+  return typeof gathered.doesNotArise === "string";
 }

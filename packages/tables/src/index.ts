@@ -10,5 +10,6 @@ export * from "./not-tabulated.ts";
 export * from "./protective/index.ts";
 export * from "./regulations/index.ts";
 export * from "./residual/index.ts";
+export * from "./sources.ts";
 export * from "./supply/index.ts";
 export * from "./tests/index.ts";

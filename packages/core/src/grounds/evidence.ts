@@ -109,6 +109,9 @@ export type Operation =
   | "in-parallel"
   | "let-through"
   | "looked-up"
+  | "one-of"
+  | "at-most-of"
+  | "between"
   | "same";
 
 /** A quantity with a value and a band, whatever it rests on. */

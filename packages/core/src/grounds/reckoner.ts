@@ -159,6 +159,39 @@ export class Reckoner {
     return this.#line(term, "looked-up", figure.value, figure.low, figure.high, [figure, ...by]);
   }
 
+  /**
+   * A quantity that has one of several values, not known which: an unseen cable route, say. The band spans all of them;
+   * the value taken for comparison as read is the smallest.
+   */
+  oneOf<U extends Unit>(term: Term<U>, parts: readonly Evidence<NoInfer<U>>[]): Evidence<U> {
+    let [value, low, high] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (const part of parts) {
+      value = Math.min(value, part.value);
+      low = Math.min(low, part.low);
+      high = Math.max(high, part.high);
+    }
+    if (parts.length === 0) value = Number.NaN;
+    return this.#line(term, "one-of", value, low, high, this.#keep ? parts : NONE);
+  }
+
+  /** Anything up to an upper limit: the limit stays the value, the band reaches down to nothing. */
+  atMostOf<U extends Unit>(term: Term<U>, limit: Evidence<U>): Evidence<U> {
+    return this.#line(
+      term,
+      "at-most-of",
+      limit.value,
+      isKnown(limit) ? 0 : Number.NaN,
+      limit.high,
+      this.#keep ? [limit] : NONE,
+    );
+  }
+
+  /** Anything from a lower to an upper limit; the upper one is the value. */
+  between<U extends Unit>(term: Term<U>, lower: Evidence<NoInfer<U>>, upper: Evidence<NoInfer<U>>): Evidence<U> {
+    const value = Number.isNaN(lower.value) ? Number.NaN : upper.value;
+    return this.#line(term, "between", value, lower.low, upper.high, this.#pair(lower, upper));
+  }
+
   /** The same value under another name, where an argument passes from one idea to another. */
   same<U extends Unit>(term: Term<U>, a: Evidence<U>): Evidence<U> {
     return this.#line(term, "same", a.value, a.low, a.high, this.#keep ? [a] : NONE);

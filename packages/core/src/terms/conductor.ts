@@ -16,5 +16,7 @@ export const CONDUCTOR = {
   testTemperature: term("test-temperature", "conductor temperature during the test", "θ", "celsius"),
   operatingTemperature: term("operating-temperature", "conductor operating temperature", "θp", "celsius"),
   ambientTemperature: term("ambient-temperature", "ambient temperature", "θa", "celsius"),
+  loadTemperature: term("load-temperature", "conductor temperature under load", "θ", "celsius"),
+  temperatureSpan: term("temperature-span", "temperature difference", "Δθ", "celsius"),
   age: term("age", "age", "", "year"),
 } as const;

@@ -19,6 +19,12 @@ export const CURRENT = {
     "Ipf,3ph",
     "ampere",
   ),
+  lineToLineFaultCurrent: term(
+    "line-to-line-fault-current",
+    "prospective fault current between two lines",
+    "Ipf,LL",
+    "ampere",
+  ),
   breakingCapacity: term("breaking-capacity", "rated breaking capacity of the device", "Icn", "ampere"),
   conditionalRating: term("conditional-rating", "conditional short-circuit rating of the assembly", "Icc", "ampere"),
   maximumDemand: term("maximum-demand", "maximum demand after diversity", "Imd", "ampere"),

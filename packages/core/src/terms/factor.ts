@@ -46,6 +46,9 @@ export const FACTOR = {
   ringPosition: term("ring-position", "position on the ring as a part of its length", "x", "ratio"),
   ringRest: term("ring-rest", "rest of the ring as a part of its length", "1 − x", "ratio"),
   loadRatio: term("load-ratio", "design current over current-carrying capacity", "Ib/It", "ratio"),
+  threePhaseFactor: term("three-phase-factor", "three-phase fault current over the recorded one", "", "ratio"),
+  upstreamPart: term("upstream-part", "part of the fault current before the cable that is left after it", "", "ratio"),
+  dropCorrection: term("drop-correction", "correction of voltage drop for conductor temperature", "Ct", "ratio"),
   ratio: term("ratio", "ratio", "", "ratio"),
   count: term("count", "number", "n", "ratio"),
 } as const;

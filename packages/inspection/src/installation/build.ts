@@ -50,6 +50,11 @@ export function resolveInstallation(file: InspectionFile): Installation {
         "readings",
         "faultCurrent",
       ]),
+      faultCurrentMethod: leaves.fact(MATTER.faultCurrentMethod, readings?.faultCurrentMethod, [
+        ...path,
+        "readings",
+        "faultCurrentMethod",
+      ]),
       polarity: leaves.fact(MATTER.polarity, readings?.polarity, [...path, "readings", "polarity"]),
       phaseSequence: leaves.fact(MATTER.phaseSequence, readings?.phaseSequence, [...path, "readings", "phaseSequence"]),
       mainSwitchRated: leaves.quantity(TERM.ratedSwitch, entry.mainSwitch?.rated, [...path, "mainSwitch", "rated"]),
@@ -101,6 +106,11 @@ function resolveSupply(leaves: Leaves, file: InspectionFile): Supply {
       readings?.faultCurrent,
       "fault-current",
       at("readings", "faultCurrent"),
+    ),
+    faultCurrentMethod: leaves.fact(
+      MATTER.faultCurrentMethod,
+      readings?.faultCurrentMethod,
+      at("readings", "faultCurrentMethod"),
     ),
     earthFaultCurrent: leaves.reading(
       TERM.earthFaultCurrent,
@@ -180,10 +190,14 @@ function overcurrentDevice(leaves: Leaves, entry: DeviceEntry | undefined, path:
       ...path,
       "breakingCapacity",
     ]),
-    energyClass: device?.energyClass as OvercurrentDevice["energyClass"],
+    energyClass: leaves.fact(MATTER.energyClass, energyClass(device?.energyClass), [...path, "energyClass"]),
     letThrough: leaves.quantity(TERM.letThrough, device?.letThrough?.value, [...path, "letThrough"]),
     letThroughFrom: device?.letThrough?.from,
   });
+}
+
+function energyClass(mark: number | undefined): "1" | "2" | "3" | undefined {
+  return mark === undefined ? undefined : (String(mark) as "1" | "2" | "3");
 }
 
 function residualDevice(leaves: Leaves, entry: RcdEntry, path: Path): ResidualDevice {

@@ -29,5 +29,7 @@ export const MATTER = Object.freeze({
   mechanicallyProtected: matter("mechanically-protected", "mechanical protection"),
   extraneous: matter("extraneous", "extraneous-conductive-part"),
   connected: matter("connected", "connection present"),
+  faultCurrentMethod: matter("fault-current-method", "how the prospective fault current was measured"),
+  energyClass: matter("energy-class", "energy limiting class of the device"),
   oneMake: matter("one-make", "devices of the assembly maker's range"),
 });

@@ -10,6 +10,7 @@ import type {
   EditionId,
   Evidence,
   Fact,
+  FaultCurrentMethod,
   Grouping,
   Insulation,
   Path,
@@ -39,8 +40,8 @@ export interface OvercurrentDevice {
   readonly type: Fact<DeviceType>;
   readonly rated: Evidence<"ampere">;
   readonly breakingCapacity: Evidence<"ampere">;
-  /** Energy limiting class from the label; undefined where none is recorded. */
-  readonly energyClass: 1 | 2 | 3 | undefined;
+  /** Energy limiting class from the label, "1" to "3". */
+  readonly energyClass: Fact<"1" | "2" | "3">;
   /** Let-through energy from the maker, where held. */
   readonly letThrough: Evidence<"ampere-squared-second">;
   readonly letThroughFrom: string | undefined;
@@ -94,6 +95,7 @@ export interface Supply {
   readonly ra: Evidence<"ohm">;
   readonly lineNeutralLoop: Evidence<"ohm">;
   readonly faultCurrent: Evidence<"ampere">;
+  readonly faultCurrentMethod: Fact<FaultCurrentMethod>;
   readonly earthFaultCurrent: Evidence<"ampere">;
   readonly polarity: Fact<"correct" | "incorrect">;
   readonly phaseSequence: Fact<"correct" | "incorrect">;
@@ -124,6 +126,7 @@ export interface Board {
   readonly rcds: readonly ResidualDevice[];
   readonly zdb: Evidence<"ohm">;
   readonly faultCurrent: Evidence<"ampere">;
+  readonly faultCurrentMethod: Fact<FaultCurrentMethod>;
   readonly polarity: Fact<"correct" | "incorrect">;
   readonly phaseSequence: Fact<"correct" | "incorrect">;
   readonly mainSwitchRated: Evidence<"ampere">;

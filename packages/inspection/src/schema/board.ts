@@ -1,4 +1,4 @@
-import { DEVICE_STANDARDS } from "@good-grounds/core";
+import { DEVICE_STANDARDS, FAULT_CURRENT_METHODS } from "@good-grounds/core";
 import { z } from "zod";
 import { circuit } from "./circuit.ts";
 import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
@@ -34,6 +34,7 @@ export const board = z.strictObject({
     .strictObject({
       zdb: reading("ohm", "earth fault loop impedance at the board").optional(),
       faultCurrent: reading("ampere", "prospective fault current at the board").optional(),
+      faultCurrentMethod: stated(z.enum(FAULT_CURRENT_METHODS)).optional(),
       polarity: stated(z.enum(["correct", "incorrect"])).optional(),
       phaseSequence: stated(z.enum(["correct", "incorrect"])).optional(),
     })

@@ -1,4 +1,4 @@
-import { CONDUCTOR_MATERIALS, EARTHING_SYSTEMS, OTHER_SOURCES } from "@good-grounds/core";
+import { CONDUCTOR_MATERIALS, EARTHING_SYSTEMS, FAULT_CURRENT_METHODS, OTHER_SOURCES } from "@good-grounds/core";
 import { z } from "zod";
 import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
 import { mainSwitch, protectiveDevice } from "./device.ts";
@@ -60,6 +60,7 @@ export const supply = z.strictObject({
       ra: reading("ohm", "earth electrode resistance").optional(),
       lineNeutralLoop: reading("ohm", "line to neutral loop impedance at the origin").optional(),
       faultCurrent: reading("ampere", "prospective fault current at the origin").optional(),
+      faultCurrentMethod: stated(z.enum(FAULT_CURRENT_METHODS)).optional(),
       earthFaultCurrent: reading("ampere", "prospective earth fault current at the origin").optional(),
       voltage: reading("volt", "supply voltage, line to neutral").optional(),
       polarity: stated(z.enum(["correct", "incorrect"])).optional(),

@@ -1,4 +1,33 @@
 import type { Calculation } from "../check.ts";
+import { adiabaticSize } from "./adiabatic-size.ts";
+import { combinedInsulation } from "./combined-insulation.ts";
+import { conductorTemperature } from "./conductor-temperature.ts";
+import { diversity } from "./diversity.ts";
+import { expectedR1R2 } from "./expected-r1r2.ts";
+import { expectedZs } from "./expected-zs.ts";
+import { faultCurrent } from "./fault-current.ts";
+import { lengthFromResistance } from "./length-from-resistance.ts";
+import { requiredTabulatedCapacity } from "./required-tabulated-capacity.ts";
+import { ringReading } from "./ring-reading.ts";
+import { voltageDropCorrection } from "./voltage-drop-correction.ts";
+import { voltageDropVolts } from "./voltage-drop-volts.ts";
+import { withstandEnergy } from "./withstand-energy.ts";
+import { zsAtLoad } from "./zs-at-load.ts";
 
 /** Computations without a verdict. */
-export const CALCULATIONS: readonly Calculation[] = Object.freeze([]);
+export const CALCULATIONS: readonly Calculation[] = Object.freeze([
+  adiabaticSize,
+  combinedInsulation,
+  conductorTemperature,
+  diversity,
+  expectedR1R2,
+  expectedZs,
+  faultCurrent,
+  lengthFromResistance,
+  requiredTabulatedCapacity,
+  ringReading,
+  voltageDropCorrection,
+  voltageDropVolts,
+  withstandEnergy,
+  zsAtLoad,
+]) as unknown as readonly Calculation[];

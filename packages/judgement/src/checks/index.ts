@@ -1,14 +1,25 @@
 import type { Check, Scope } from "../check.ts";
 import { additionalProtection } from "./additional-protection.ts";
+import { bondingContinuity } from "./bonding-continuity.ts";
+import { bondingSize } from "./bonding-size.ts";
+import { breakingCapacity } from "./breaking-capacity.ts";
+import { cableCapacity } from "./cable-capacity.ts";
+import { cpcAdiabatic } from "./cpc-adiabatic.ts";
+import { earthingConductorAdiabatic } from "./earthing-conductor-adiabatic.ts";
+import { earthingConductorSize } from "./earthing-conductor-size.ts";
 import { electrode } from "./electrode.ts";
 import { externalImpedance } from "./external-impedance.ts";
 import { insulationResistance } from "./insulation-resistance.ts";
+import { maximumDemand } from "./maximum-demand.ts";
 import { maximumZs } from "./maximum-zs.ts";
 import { polarity } from "./polarity.ts";
 import { r1r2Length } from "./r1r2-length.ts";
 import { rcdTime } from "./rcd-time.ts";
 import { ringContinuity } from "./ring-continuity.ts";
+import { supplyBreakingCapacity } from "./supply-breaking-capacity.ts";
 import { supplyPolarity } from "./supply-polarity.ts";
+import { supplyVoltage } from "./supply-voltage.ts";
+import { voltageDrop } from "./voltage-drop.ts";
 import { zsAgreement } from "./zs-agreement.ts";
 
 /** Seals the pairing of needs and evidence inside each check, so that checks of different needs make one list. */
@@ -24,6 +35,10 @@ export const CIRCUIT_CHECKS = listed<"circuit">(
   insulationResistance,
   polarity,
   additionalProtection,
+  breakingCapacity,
+  cpcAdiabatic,
+  cableCapacity,
+  voltageDrop,
 );
 
 /** Checks of a board. */
@@ -33,10 +48,19 @@ export const BOARD_CHECKS = listed<"board">();
 export const RCD_CHECKS = listed<"rcd">(rcdTime);
 
 /** Checks of each main bonding conductor. */
-export const BOND_CHECKS = listed<"bond">();
+export const BOND_CHECKS = listed<"bond">(bondingSize, bondingContinuity);
 
 /** Checks of the supply and the origin. */
-export const SUPPLY_CHECKS = listed<"supply">(externalImpedance, supplyPolarity, electrode);
+export const SUPPLY_CHECKS = listed<"supply">(
+  externalImpedance,
+  supplyPolarity,
+  electrode,
+  supplyVoltage,
+  supplyBreakingCapacity,
+  earthingConductorSize,
+  earthingConductorAdiabatic,
+  maximumDemand,
+);
 
 /** Every check. */
 export const CHECKS: readonly Check[] = Object.freeze([

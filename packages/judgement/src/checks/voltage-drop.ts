@@ -1,0 +1,187 @@
+import {
+  assumed,
+  CABLE_KINDS,
+  CIRCUIT_LOADS,
+  CIRCUIT_SHAPES,
+  CONDUCTOR_MATERIALS,
+  type Evidence,
+  INSULATIONS,
+  isKnown,
+  isKnownFact,
+  type Reckoner,
+  type Remark,
+  TERM,
+} from "@good-grounds/core";
+import { MATTER } from "@good-grounds/inspection";
+import { permittedDrop, tabulatedDrop } from "@good-grounds/tables";
+import { check, concluded } from "../check.ts";
+import { ASKED, QUESTION } from "../matters.ts";
+import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
+
+const needs = {
+  shape: asksWord(MATTER.circuitShape, CIRCUIT_SHAPES),
+  load: asksWord(MATTER.circuitLoad, CIRCUIT_LOADS),
+  phases: asksWord(MATTER.phases, ["1", "3"]),
+  nominalVoltage: asksQuantity(TERM.nominalVoltage, "230 V"),
+  publicNetwork: asksYesNo(ASKED.publicNetwork),
+  kind: asksWord(MATTER.cableKind, CABLE_KINDS),
+  insulation: asksWord(MATTER.insulation, INSULATIONS),
+  material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
+  line: asksQuantity(TERM.lineArea, "2.5 mm²"),
+  length: asksQuantity(TERM.length, "20 m"),
+  designCurrent: asksQuantity(TERM.designCurrent, "16 A"),
+};
+
+type GivenHere = Given<typeof needs>;
+
+/**
+ * Voltage drop of the circuit's own cable: tabulated mV/A/m × L × Ib against the part of the nominal voltage that
+ * Appendix 4 regards as satisfactory (525.202): 3 % for lighting, 5 % for other uses from the public network. L in m, Ib
+ * in A. A ring fed with its load spread evenly has a quarter of the drop. Three-phase: against the line voltage, √3·U0.
+ * The drop of a feeding circuit comes on top and is not included.
+ */
+export const voltageDrop = check({
+  id: "voltage-drop",
+  scope: "circuit",
+  title: "Voltage drop",
+  formula: "mV/A/m · L · Ib ≤ 3 % or 5 % of nominal; ring: a quarter",
+  regulations: ["525.202"],
+  needs,
+  gather: ({ shape, load, phases, cable, designCurrent, board }, { supply }) => ({
+    shape,
+    load,
+    phases: isKnownFact(phases) ? phases : isKnownFact(board.phases) ? board.phases : supply.phases,
+    nominalVoltage: supply.nominalVoltage,
+    publicNetwork: supply.public,
+    kind: cable.kind,
+    insulation: cable.insulation,
+    material: cable.material,
+    line: cable.line,
+    length: cable.length,
+    designCurrent,
+  }),
+  conclude(given, reckon) {
+    const judgement = reckon.atMost(QUESTION.dropWithin, drop(given, reckon), permitted(given, reckon));
+    return concluded(judgement, [], judgement.verdict === "not-known" ? [] : [OWN_CABLE_ONLY]);
+  },
+  examples: [
+    {
+      name: "20 A over 30 m of 2.5 mm²",
+      given: {
+        shape: "radial",
+        load: "fixed-equipment",
+        phases: "1",
+        nominalVoltage: "230 V",
+        publicNetwork: "yes",
+        kind: "flat-twin-and-cpc",
+        insulation: "70C-thermoplastic",
+        material: "copper",
+        line: "2.5 mm²",
+        length: "30 m",
+        designCurrent: "20 A",
+      },
+      verdict: "met",
+      values: { "voltage-drop": { value: 10.8, within: 1e-9 } },
+      source: "18 mV/A/m × 30 m × 20 A = 10.8 V ≤ 11.5 V",
+    },
+    {
+      name: "6 A of lighting over 40 m of 1.5 mm²",
+      given: {
+        shape: "radial",
+        load: "lighting",
+        phases: "1",
+        nominalVoltage: "230 V",
+        publicNetwork: "yes",
+        kind: "flat-twin-and-cpc",
+        insulation: "70C-thermoplastic",
+        material: "copper",
+        line: "1.5 mm²",
+        length: "40 m",
+        designCurrent: "6 A",
+      },
+      verdict: "not-met",
+      values: { "voltage-drop": { value: 6.96, within: 1e-9 } },
+      source: "29 mV/A/m × 40 m × 6 A = 6.96 V > 6.9 V",
+    },
+    {
+      name: "4 A of lighting over 40 m of 1.5 mm²",
+      given: {
+        shape: "radial",
+        load: "lighting",
+        phases: "1",
+        nominalVoltage: "230 V",
+        publicNetwork: "yes",
+        kind: "flat-twin-and-cpc",
+        insulation: "70C-thermoplastic",
+        material: "copper",
+        line: "1.5 mm²",
+        length: "40 m",
+        designCurrent: "4 A",
+      },
+      verdict: "met",
+      values: { "voltage-drop": { value: 4.64, within: 1e-9 } },
+      source: "29 × 4 × 40 ÷ 1000 = 4.64 V",
+    },
+    {
+      name: "design current not recorded",
+      given: {
+        shape: "radial",
+        load: "lighting",
+        phases: "1",
+        nominalVoltage: "230 V",
+        publicNetwork: "yes",
+        kind: "flat-twin-and-cpc",
+        insulation: "70C-thermoplastic",
+        material: "copper",
+        line: "1.5 mm²",
+        length: "40 m",
+      },
+      verdict: "not-known",
+      missing: ["design-current"],
+      source: "input missing",
+    },
+  ],
+});
+
+function drop(given: GivenHere, reckon: Reckoner): Evidence<"volt"> {
+  const { kind, insulation, material, line, phases, length, designCurrent, shape } = given;
+  const figure =
+    isKnownFact(kind) && isKnownFact(insulation) && isKnownFact(material) && isKnownFact(phases) && isKnown(line)
+      ? tabulatedDrop({
+          kind: kind.word,
+          insulation: insulation.word,
+          material: material.word,
+          area: line.value,
+          loadedConductors: phases.word === "3" ? 3 : 2,
+        })
+      : undefined;
+  const perAmpereMetre = reckon.lookedUp(TERM.dropPerAmpereMetre, figure, kind, insulation, material, line, phases);
+  const perAmpere = reckon.product(TERM.dropPerAmpere, perAmpereMetre, length);
+  const radial = reckon.product(TERM.voltageDrop, perAmpere, designCurrent);
+  if (!isKnownFact(shape)) return reckon.lookedUp(TERM.voltageDrop, undefined, shape, radial);
+  return shape.word === "ring" ? reckon.product(TERM.voltageDrop, radial, QUARTER) : radial;
+}
+
+function permitted(given: GivenHere, reckon: Reckoner): Evidence<"volt"> {
+  const { load, nominalVoltage, publicNetwork, phases } = given;
+  const figure =
+    isKnownFact(load) && isKnownFact(publicNetwork)
+      ? permittedDrop({
+          supply: publicNetwork.word ? "public" : "private",
+          use: load.word === "lighting" ? "lighting" : "other",
+        })
+      : undefined;
+  const fraction = reckon.lookedUp(TERM.dropFraction, figure, load, publicNetwork);
+  const single = reckon.product(TERM.permittedVoltageDrop, nominalVoltage, fraction);
+  return isKnownFact(phases) && phases.word === "3"
+    ? reckon.product(TERM.permittedVoltageDrop, single, ROOT_3)
+    : single;
+}
+
+const QUARTER = assumed(TERM.quarter, 0.25, "load spread evenly round the ring");
+const ROOT_3 = assumed(TERM.root3, Math.sqrt(3), "line voltage over voltage to earth");
+
+const OWN_CABLE_ONLY: Remark = Object.freeze({
+  code: "drop-of-own-cable",
+  words: "The drop of this circuit's own cable at operating temperature; a feeding circuit adds its own.",
+});
