@@ -16,7 +16,8 @@ export function needTool(name: keyof typeof PROBES & string): boolean {
     execFileSync(command, args, { stdio: "ignore" });
     return true;
   } catch {
-    if (process.env["CI"] === "true") throw new Error(`${name} is not installed, and the comparison with it is part of the checks`);
+    if (process.env.CI === "true")
+      throw new Error(`${name} is not installed, and the comparison with it is part of the checks`);
     process.stderr.write(`NOT CHECKED: ${name} is not installed; install it to run the comparison with it\n`);
     return false;
   }

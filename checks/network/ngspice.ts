@@ -41,7 +41,8 @@ export function simulatedResistances(probes: readonly Probe[]): readonly number[
     writeFileSync(netlist, lines.join("\n"));
     const output = execFileSync("ngspice", ["-b", netlist], { encoding: "utf8", stdio: ["ignore", "pipe", "ignore"] });
     const values = [...output.matchAll(/^v\(p\d+_[^)]*\) = (\S+)$/gm)].map(([, value]) => Number(value));
-    if (values.length !== probes.length) throw new Error(`ngspice answered ${values.length} of ${probes.length} probes`);
+    if (values.length !== probes.length)
+      throw new Error(`ngspice answered ${values.length} of ${probes.length} probes`);
     return values;
   } finally {
     rmSync(folder, { recursive: true, force: true });

@@ -63,9 +63,15 @@ describe("the law of a cross-connected ring", () => {
       return { ra, rb, lengths, at, spurLength };
     });
     const probes = rings.map(({ ra, rb, lengths, at, spurLength }): Probe => {
-      const network = crossConnectedRing(lengths.map((l) => l * ra), lengths.map((l) => l * rb));
+      const network = crossConnectedRing(
+        lengths.map((l) => l * ra),
+        lengths.map((l) => l * rb),
+      );
       if (spurLength === 0) return { network, between: [`a${at}`, `b${at}`] };
-      network.push({ from: `a${at}`, to: "sa", ohms: spurLength * ra }, { from: `b${at}`, to: "sb", ohms: spurLength * rb });
+      network.push(
+        { from: `a${at}`, to: "sa", ohms: spurLength * ra },
+        { from: `b${at}`, to: "sb", ohms: spurLength * rb },
+      );
       return { network, between: ["sa", "sb"] };
     });
     const simulated = simulatedResistances(probes);
