@@ -1,1 +1,10 @@
 export * from "./input.ts";
+export * from "./locales/en.ts";
+export { renderArgument } from "./text/argument.ts";
+export { renderConclusion, renderResults } from "./text/conclusion.ts";
+export { renderWeighing, type WeighingOptions } from "./text/weighing.ts";
+export { printable, wrapped } from "./text/wrap.ts";
+export { type ArgumentLine, argumentLines } from "./words/argument.ts";
+export { comparisonWords, decidingComparison } from "./words/comparison.ts";
+export * from "./words/figure.ts";
+export { placeWords } from "./words/place.ts";

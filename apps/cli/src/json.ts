@@ -1,0 +1,172 @@
+import {
+  type CheckLabel,
+  type Evidence,
+  type Fact,
+  type Finding,
+  type Ground,
+  missingOf,
+  pointer,
+  type Remark,
+  type Unit,
+  weakestBasis,
+} from "@good-grounds/core";
+import type { ReportInput } from "@good-grounds/report";
+
+/** Name and version of the JSON output; the version changes when a member changes its meaning or goes. */
+export const OUTPUT = Object.freeze({ format: "good-grounds-weighing", version: 1 });
+
+/** A number as JSON can hold it: "unbounded" for what has no end, null for what is not there. */
+function number(value: number): number | "unbounded" | null {
+  if (Number.isNaN(value)) return null;
+  return Number.isFinite(value) ? value : "unbounded";
+}
+
+/** A weighing as plain data. With `grounds`, each finding carries its argument as nodes that refer to each other by number. */
+export function weighingJson(input: ReportInput, grounds: boolean): object {
+  const { installation, weighing, outcome, edition } = input;
+  const finding = (one: Finding) => findingJson(one, grounds);
+  return {
+    ...OUTPUT,
+    file: installation.file.id,
+    invented: installation.file.invented === true,
+    edition: edition.id,
+    outcome,
+    supply: weighing.supply.map(finding),
+    boards: installation.boards.map((board, i) => ({
+      id: board.id,
+      name: board.name,
+      findings: (weighing.boards[i] ?? []).map(finding),
+    })),
+    circuits: installation.circuits.map((circuit, i) => ({
+      board: circuit.board.id,
+      id: circuit.id,
+      designation: circuit.designation,
+      description: circuit.description,
+      findings: (weighing.circuits[i] ?? []).map(finding),
+    })),
+  };
+}
+
+function findingJson({ check, path, judgement, beside, remarks }: Finding, grounds: boolean): object {
+  return {
+    check,
+    place: pointer(path),
+    verdict: judgement.verdict,
+    asRead: judgement.asRead,
+    margin: number(judgement.margin),
+    missing: missingOf(judgement).map((leaf) => ({
+      what: leaf.kind === "not-known" ? leaf.term.id : leaf.matter.id,
+      place: pointer(leaf.detail.path),
+      silence: leaf.detail.silence,
+      reason: leaf.detail.reason,
+    })),
+    restsOn: weakestBasis(judgement) ?? null,
+    remarks,
+    ...(grounds ? { grounds: groundsJson([judgement, ...beside]), beside: beside.length } : {}),
+  };
+}
+
+/** Nodes of a tree as a list; the first `roots` nodes are the roots, and `from` holds positions in the list. */
+export function groundsJson(roots: readonly Ground[]): readonly object[] {
+  const numbers = new Map<Ground, number>();
+  const order: Ground[] = [];
+  const add = (node: Ground) => {
+    if (numbers.has(node)) return;
+    numbers.set(node, order.length);
+    order.push(node);
+  };
+  for (const root of roots) add(root);
+  for (let i = 0; i < order.length; i++) {
+    const node = order[i] as Ground;
+    if ("from" in node) for (const part of node.from) add(part);
+  }
+  return order.map((node) => {
+    const from = "from" in node && node.from.length > 0 ? { from: node.from.map((part) => numbers.get(part)) } : {};
+    return { ...nodeJson(node), ...from };
+  });
+}
+
+function nodeJson(node: Ground): object {
+  switch (node.kind) {
+    case "compared":
+      return {
+        kind: node.kind,
+        about: node.matter.id,
+        relation: node.relation,
+        verdict: node.verdict,
+        asRead: node.asRead,
+        margin: number(node.margin),
+      };
+    case "combined":
+      return {
+        kind: node.kind,
+        about: node.matter.id,
+        rule: node.rule,
+        verdict: node.verdict,
+        asRead: node.asRead,
+        margin: number(node.margin),
+      };
+    case "settled":
+      return { kind: node.kind, about: node.matter.id, verdict: node.verdict, why: node.why };
+    case "fact":
+    case "fact-not-known":
+      return factJson(node);
+    default:
+      return evidenceJson(node);
+  }
+}
+
+function factJson(node: Fact<string | boolean>): object {
+  const about = {
+    kind: node.kind === "fact" ? node.how : "not-known",
+    about: node.matter.id,
+    place: pointer(node.detail.path),
+  };
+  if (node.kind === "fact") return { ...about, word: node.word };
+  return { ...about, silence: node.detail.silence, reason: node.detail.reason };
+}
+
+function evidenceJson(node: Evidence<Unit>): object {
+  const base = { kind: node.kind, term: node.term.id, symbol: node.term.symbol, unit: node.term.unit };
+  const value = { value: number(node.value), low: number(node.low), high: number(node.high) };
+  switch (node.kind) {
+    case "seen":
+      return { ...base, ...value, text: node.detail.text, place: pointer(node.detail.path) };
+    case "measured": {
+      const { text, bound, accuracy, taken, path } = node.detail;
+      return { ...base, ...value, text, bound, accuracy, taken, place: pointer(path) };
+    }
+    case "published":
+      return { ...base, ...value, row: node.detail.row, source: node.detail.source };
+    case "assumed":
+      return {
+        ...base,
+        ...value,
+        why: node.detail.why,
+        ...(node.detail.source === undefined ? {} : { source: node.detail.source }),
+      };
+    case "not-known":
+      return { ...base, silence: node.detail.silence, reason: node.detail.reason, place: pointer(node.detail.path) };
+    case "computed":
+      return { ...base, ...value, operation: node.detail };
+    case "lacking":
+      return { ...base, operation: node.detail };
+  }
+}
+
+/** A calculation's results as plain data. */
+export function resultsJson(label: CheckLabel, results: readonly Evidence<Unit>[], remarks: readonly Remark[]): object {
+  return {
+    format: "good-grounds-computation",
+    version: 1,
+    id: label.id,
+    results: results.length,
+    grounds: groundsJson(results),
+    remarks,
+  };
+}
+
+/** A check run alone, as plain data. */
+export function conclusionJson(finding: Finding): object {
+  return { format: "good-grounds-computation", version: 1, id: finding.check, ...findingJson(finding, true) };
+}

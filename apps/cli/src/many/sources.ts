@@ -1,0 +1,66 @@
+import { createReadStream } from "node:fs";
+import { readdir, stat } from "node:fs/promises";
+import { join } from "node:path";
+import type { Readable } from "node:stream";
+import { EXIT, Stop } from "../host.ts";
+import { readText, reason } from "../read.ts";
+import { type Line, linesOf } from "./lines.ts";
+
+/** One inspection to be weighed: its text, or why there is none. */
+export interface Item {
+  readonly name: string;
+  readonly text?: string;
+  readonly problem?: string;
+}
+
+/** Whether a path stands for many inspections: a folder, or a stream with one a line. */
+export async function isMany(path: string): Promise<boolean> {
+  if (/\.(jsonl|ndjson)$/i.test(path)) return true;
+  try {
+    return (await stat(path)).isDirectory();
+  } catch (error) {
+    throw new Stop(
+      EXIT.unreadable,
+      `${path}: cannot be read (${reason(error)}). Check the name and that you may read it.`,
+    );
+  }
+}
+
+/** Every inspection of the paths, in order. A file that cannot be read is an item with its problem; the rest goes on. */
+export async function* itemsOf(paths: readonly string[], stdin: Readable): AsyncGenerator<Item> {
+  for (const path of paths) {
+    if (path === "-") yield* itemsOfLines("standard input", linesOf(stdin));
+    else if (/\.(jsonl|ndjson)$/i.test(path)) yield* itemsOfFile(path);
+    else if (await isMany(path)) {
+      const names = (await readdir(path)).filter((name) => name.toLowerCase().endsWith(".json")).sort();
+      for (const name of names) yield await itemOfFile(join(path, name));
+    } else yield await itemOfFile(path);
+  }
+}
+
+async function* itemsOfFile(path: string): AsyncGenerator<Item> {
+  const stream = createReadStream(path);
+  try {
+    yield* itemsOfLines(path, linesOf(stream));
+  } catch (error) {
+    yield { name: path, problem: `cannot be read (${reason(error)})` };
+  } finally {
+    stream.destroy();
+  }
+}
+
+export async function* itemsOfLines(name: string, lines: AsyncIterable<Line>): AsyncGenerator<Item> {
+  for await (const line of lines) {
+    const where = `${name}:${line.number}`;
+    if ("tooLong" in line) yield { name: where, problem: "the line is longer than an inspection file can be" };
+    else if (line.text.trim() !== "") yield { name: where, text: line.text };
+  }
+}
+
+async function itemOfFile(path: string): Promise<Item> {
+  try {
+    return { name: path, text: await readText(path) };
+  } catch (error) {
+    return { name: path, problem: error instanceof Error ? error.message : String(error) };
+  }
+}

@@ -1,0 +1,57 @@
+import type { Finding, Verdict } from "@good-grounds/core";
+import { SEVERITY } from "@good-grounds/core";
+import { parseInspection, resolveInstallation } from "@good-grounds/inspection";
+import { outcomeOf, weigh } from "@good-grounds/judgement";
+import { OUTCOME, placeWords, printable, VERDICT } from "@good-grounds/report";
+import { assemble } from "../assemble.ts";
+import { weighingJson } from "../json.ts";
+import { issueLines } from "../words.ts";
+import type { Item } from "./sources.ts";
+
+export interface SummaryOptions {
+  readonly json: boolean;
+  readonly grounds: boolean;
+}
+
+/** What comes of one item: a line for standard output, or text for standard error. */
+export interface Summary {
+  readonly out: string;
+  readonly problem: string;
+}
+
+/** Weighs one item. Never throws on what the item holds. */
+export function summarise({ name, text, problem }: Item, options: SummaryOptions): Summary {
+  if (text === undefined) return { out: "", problem: `${name}: ${problem ?? "nothing to read"}\n` };
+  const parsed = parseInspection(text);
+  if (!parsed.ok) {
+    const out = options.json
+      ? `${JSON.stringify({ format: "good-grounds-problems", version: 1, name, issues: parsed.issues })}\n`
+      : "";
+    return { out, problem: issueLines(name, parsed.issues) };
+  }
+  if (options.json)
+    return { out: `${JSON.stringify(weighingJson(assemble(parsed.file), options.grounds))}\n`, problem: "" };
+  const installation = resolveInstallation(parsed.file);
+  const { supply, boards, circuits } = weigh(installation, false);
+  const findings = [...supply, ...boards.flat(), ...circuits.flat()];
+  const count = (verdict: Verdict) => findings.filter(({ judgement }) => judgement.verdict === verdict).length;
+  const worst = worstOf(findings);
+  const columns = [
+    printable(parsed.file.id),
+    OUTCOME[outcomeOf(parsed.file).outcome],
+    ...(["not-met", "too-near", "not-known", "met"] as const).map((verdict) => `${count(verdict)} ${VERDICT[verdict]}`),
+    worst === undefined ? "" : `${worst.check} at ${printable(placeWords(worst.path, installation))}`,
+  ];
+  return { out: `${columns.filter((column) => column !== "").join("\t")}\n`, problem: "" };
+}
+
+/** The finding not met with the smallest margin, if there is one. */
+function worstOf(findings: readonly Finding[]): Finding | undefined {
+  let worst: Finding | undefined;
+  for (const finding of findings) {
+    if (SEVERITY[finding.judgement.verdict] < SEVERITY["not-met"]) continue;
+    const margin = finding.judgement.margin;
+    if (worst === undefined || margin < worst.judgement.margin || Number.isNaN(worst.judgement.margin)) worst = finding;
+  }
+  return worst;
+}

@@ -1,0 +1,26 @@
+import { once } from "node:events";
+import { EXIT, type ExitCode, type Host } from "../host.ts";
+import { summariesOf } from "./pool.ts";
+import type { Item } from "./sources.ts";
+import type { SummaryOptions } from "./summary.ts";
+
+/** How often the progress line is drawn, in items. */
+const PROGRESS_STEP = 200;
+
+/** Weighs many inspections, a line each, in order. Wrong ones are reported and do not stop the rest. */
+export async function weighMany(items: AsyncIterable<Item>, options: SummaryOptions, host: Host): Promise<ExitCode> {
+  let weighed = 0;
+  let wrong = 0;
+  for await (const { out, problem } of summariesOf(items, options)) {
+    weighed += 1;
+    if (problem !== "") {
+      wrong += 1;
+      host.stderr.write(problem);
+    }
+    if (out !== "" && !host.stdout.write(out)) await once(host.stdout, "drain");
+    if (host.interactive && weighed % PROGRESS_STEP === 0)
+      host.stderr.write(`\r${weighed} weighed, ${wrong} with problems`);
+  }
+  if (host.interactive && weighed >= PROGRESS_STEP) host.stderr.write(`\r${weighed} weighed, ${wrong} with problems\n`);
+  return wrong > 0 ? EXIT.input : EXIT.done;
+}

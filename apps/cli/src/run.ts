@@ -1,0 +1,82 @@
+import { parseArgs } from "node:util";
+import { inspectionJsonSchema } from "@good-grounds/inspection";
+import { EXIT, type ExitCode, type Host, Stop } from "./host.ts";
+import { USAGE } from "./words.ts";
+
+export const VERSION = "0.1.0";
+
+const OPTIONS = {
+  all: { type: "boolean" },
+  grounds: { type: "boolean" },
+  "grounds-of": { type: "string" },
+  json: { type: "boolean" },
+  list: { type: "boolean" },
+  out: { type: "string" },
+  help: { type: "boolean", short: "h" },
+  version: { type: "boolean" },
+} as const;
+
+/** Runs the command line. Never throws: everything ends in an exit code and, where something is wrong, a message. */
+export async function run(args: readonly string[], host: Host): Promise<ExitCode> {
+  try {
+    return await dispatch(args, host);
+  } catch (error) {
+    if (error instanceof Stop) {
+      host.stderr.write(`${error.message}\n`);
+      return error.code;
+    }
+    host.stderr.write(`goodgrounds: something is wrong with this program, not with your file: ${String(error)}\n`);
+    if (process.env.GOODGROUNDS_DEBUG !== undefined && error instanceof Error)
+      host.stderr.write(`${error.stack ?? ""}\n`);
+    return EXIT.fault;
+  }
+}
+
+async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> {
+  const { values, positionals } = parsed(args);
+  const [command, ...rest] = positionals;
+  if (values.version === true) {
+    host.stdout.write(`${VERSION}\n`);
+    return EXIT.done;
+  }
+  if (command === undefined || (values.help === true && command !== "compute")) {
+    (values.help === true ? host.stdout : host.stderr).write(USAGE);
+    return values.help === true ? EXIT.done : EXIT.input;
+  }
+  const json = values.json === true;
+  switch (command) {
+    case "weigh": {
+      const { weighCommand } = await import("./commands/weigh.ts");
+      const grounds = values["grounds-of"] ?? values.grounds ?? false;
+      return weighCommand(rest, { grounds, all: values.all === true, json }, host);
+    }
+    case "report": {
+      const { reportCommand } = await import("./commands/report.ts");
+      return reportCommand(rest, values.out, host);
+    }
+    case "compute": {
+      const { computeCommand } = await import("./commands/compute.ts");
+      if (values.help === true && rest.length === 0) {
+        host.stdout.write(USAGE);
+        return EXIT.done;
+      }
+      return computeCommand(rest, { list: values.list === true, help: values.help === true, json }, host);
+    }
+    case "schema":
+      host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
+      return EXIT.done;
+    default:
+      throw new Stop(
+        EXIT.input,
+        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, compute, schema.`,
+      );
+  }
+}
+
+function parsed(args: readonly string[]) {
+  try {
+    return parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true, strict: true });
+  } catch (error) {
+    throw new Stop(EXIT.input, `goodgrounds: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}

@@ -1,0 +1,130 @@
+import type { Basis, Classification, Operation, Outcome, Relation, Silence, Verdict } from "@good-grounds/core";
+
+/** Verdicts in words. */
+export const VERDICT: Readonly<Record<Verdict, string>> = Object.freeze({
+  met: "met",
+  "not-met": "not met",
+  "too-near": "too near to call",
+  "not-known": "not known",
+  "not-applicable": "does not arise",
+});
+
+/** Verdicts where there is little room. */
+export const VERDICT_SHORT: Readonly<Record<Verdict, string>> = Object.freeze({
+  met: "met",
+  "not-met": "NOT MET",
+  "too-near": "too near",
+  "not-known": "not known",
+  "not-applicable": "–",
+});
+
+export const RELATION: Readonly<Record<Relation, string>> = Object.freeze({
+  "at-most": "at most",
+  "at-least": "at least",
+  "agrees-with": "agrees with",
+  "not-below": "not below",
+  "not-above": "not above",
+});
+
+export const BASIS: Readonly<Record<Basis, string>> = Object.freeze({
+  published: "published",
+  derived: "derived from published figures",
+  "common-practice": "common practice, no source",
+  memory: "from memory, to be checked",
+});
+
+export const SILENCE: Readonly<Record<Silence, string>> = Object.freeze({
+  absent: "not recorded",
+  limited: "limited",
+  "not-verified": "not verified",
+  "not-applicable": "recorded as not applicable",
+  "not-tabulated": "not tabulated",
+});
+
+/** How an operation is written between the symbols of its parts. */
+export const OPERATION: Readonly<Record<Operation, (parts: readonly string[]) => string>> = Object.freeze({
+  sum: (parts) => parts.join(" + "),
+  difference: (parts) => parts.join(" − "),
+  product: (parts) => parts.map(grouped).join(" × "),
+  quotient: (parts) => parts.map(grouped).join(" ÷ "),
+  "less-one": (parts) => `${parts.join("")} − 1`,
+  square: (parts) => `${grouped(parts.join(""))}²`,
+  "square-root": (parts) => `√${grouped(parts.join(""))}`,
+  largest: (parts) => `largest of ${parts.join(", ")}`,
+  smallest: (parts) => `smallest of ${parts.join(", ")}`,
+  "in-parallel": (parts) => `${parts.join(" and ")} in parallel`,
+  "let-through": (parts) => parts.map((part, i) => (i === 0 ? `${grouped(part)}²` : part)).join(" × "),
+  "looked-up": (parts) => `looked up: ${parts[0] ?? ""}`,
+  "one-of": (parts) => `one of ${parts.length}`,
+  "at-most-of": (parts) => `anything up to ${parts.join("")}`,
+  between: (parts) => `between ${parts.join(" and ")}`,
+  same: (parts) => parts.join(""),
+});
+
+function grouped(symbol: string): string {
+  return /[ +−×÷]/.test(symbol) && !symbol.startsWith("(") ? `(${symbol})` : symbol;
+}
+
+export const OUTCOME: Readonly<Record<Outcome["outcome"], string>> = Object.freeze({
+  satisfactory: "satisfactory",
+  unsatisfactory: "unsatisfactory",
+  "not-determined": "not determined yet",
+});
+
+/** What a classification means, for a reader without the trade's words. */
+export const CLASSIFICATION: Readonly<Record<Classification, string>> = Object.freeze({
+  C1: "danger now: someone can be hurt",
+  C2: "could become dangerous: put right soon",
+  C3: "not dangerous: better to improve",
+  FI: "could not be settled: look into it without delay",
+  none: "nothing to be done",
+});
+
+export const WORDS = Object.freeze({
+  seen: "seen",
+  measured: "measured",
+  published: "published",
+  assumed: "assumed",
+  notKnown: "not known",
+  computed: "computed",
+  asAbove: "as above",
+  yes: "yes",
+  no: "no",
+  invented: "Invented example: names, places and readings are made up.",
+  legend: "Bars: o value  (--) its band  | limit  < > beyond the scale",
+  supply: "Supply and origin",
+  missing: "missing",
+  beside: "beside",
+  rests: "rests on a figure from memory",
+  part: (n: number) => `${n} % of the limit left`,
+  beyond: (n: number) => `${n} % beyond the limit`,
+  circuit: (designation: string, description: string) => `Circuit ${designation}  ${description}`,
+  board: (name: string) => `Board ${name}`,
+  rcd: (name: string) => `RCD ${name}`,
+  bond: (to: string) => `Main bonding: ${to}`,
+  metOnly: (count: number) => `${count} ${count === 1 ? "check" : "checks"} met`,
+  tightest: (title: string, left: string) => `tightest: ${title}, ${left}`,
+  notArising: (count: number) => `${count} ${count === 1 ? "does" : "do"} not arise`,
+  derived: "by the classifications chosen",
+  openObservations: (count: number) =>
+    `${count} ${count === 1 ? "observation" : "observations"} without a classification`,
+  competent:
+    "An aid for a competent person, who judges and signs. BS 7671, the law, makers' and distributors' instructions and stricter local rules prevail.",
+  takenAsShown: "accuracy of the instrument not stated; taken as shown",
+});
+
+/** Cautions and when they belong, in own words. */
+export const CAUTIONS = Object.freeze({
+  competent: WORDS.competent,
+  isolation:
+    "Isolate, lock off and prove dead with a tester proved before and after. Look for second supplies. A main switch that is off proves nothing.",
+  earthingOff:
+    "The earthing conductor may be disconnected only with the installation isolated, and is put back before anything else.",
+  live: "Live tests only where justified, after the protective conductors are proved, with leads to GS38; keep others away from metalwork.",
+  insulation:
+    "Before insulation tests: people away, electronics and surge protection disconnected, circuits discharged afterwards.",
+  danger:
+    "Where there is danger now: make safe with consent, tell occupier and duty holder in writing before leaving, record a refusal. Supply side: the distributor's emergency line, 105. Fire, smell or shock: out, 999.",
+  readings: "A reading is never changed to suit a warning: test again, or explain.",
+  dates: "Dates that follow from the law are reminders, no legal advice.",
+});

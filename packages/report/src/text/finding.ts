@@ -1,0 +1,60 @@
+import { type CheckLabel, type Conclusion, isKnown, missingOf, type Path, weakestBasis } from "@good-grounds/core";
+import { VERDICT_SHORT, WORDS } from "../locales/en.ts";
+import { comparisonWords, decidingComparison, sides } from "../words/comparison.ts";
+import { bandWords, marginFigure } from "../words/figure.ts";
+import { renderArgument } from "./argument.ts";
+import { marginBar } from "./margin-bar.ts";
+import { columns, padded, wrapped } from "./wrap.ts";
+
+const VERDICT_WIDTH = 11;
+const BAR_WIDTH = 24;
+
+/** A finding as text: verdict and title, the deciding comparison with its bar, what is missing, remarks. */
+export function renderFinding(
+  label: CheckLabel,
+  conclusion: Conclusion,
+  options: { readonly width: number; readonly place: (path: Path) => string; readonly grounds: boolean },
+): string[] {
+  const { judgement, beside, remarks } = conclusion;
+  const { width, place } = options;
+  const indent = " ".repeat(VERDICT_WIDTH + 2);
+  const lines = wrapped(label.title, width, `  ${padded(VERDICT_SHORT[judgement.verdict], VERDICT_WIDTH)}`, indent);
+  const compared = decidingComparison(judgement);
+  if (compared !== undefined && judgement.verdict !== "not-known" && judgement.verdict !== "not-applicable") {
+    lines.push(...comparisonLines(compared, width, indent));
+  } else if (judgement.kind === "settled" && judgement.why !== "") {
+    lines.push(...wrapped(judgement.why, width, indent));
+  }
+  if (judgement.verdict === "not-known") {
+    const names = missingOf(judgement).map((leaf) => {
+      const name = leaf.kind === "not-known" ? leaf.term.name : leaf.matter.name;
+      return leaf.detail.reason === "" ? name : `${name} (${leaf.detail.reason})`;
+    });
+    lines.push(...wrapped(`${WORDS.missing}: ${[...new Set(names)].join("; ")}`, width, indent));
+  }
+  for (const remark of remarks) lines.push(...wrapped(remark.words, width, indent));
+  if (weakestBasis(judgement) === "memory") lines.push(`${indent}${WORDS.rests}`);
+  if (options.grounds) {
+    lines.push(...renderArgument(judgement, place, width, "    "));
+    for (const other of beside) {
+      lines.push(`    ${WORDS.beside}:`, ...renderArgument(other, place, width, "    "));
+    }
+  }
+  return lines;
+}
+
+/** "Zs,hot 1.28 Ω at most Zs,max 1.37 Ω" with a bar and the margin, on one line where it fits. */
+function comparisonLines(compared: Parameters<typeof comparisonWords>[0], width: number, indent: string): string[] {
+  const words = comparisonWords(compared);
+  const [left] = sides(compared);
+  const bar = marginBar(compared, BAR_WIDTH);
+  const margin =
+    compared.relation === "at-most" || compared.relation === "at-least" ? marginFigure(compared.margin) : "";
+  const tail = bar === "" ? margin : `${bar} ${margin}`.trimEnd();
+  const room = width - columns(indent) - columns(tail) - 2;
+  const band = isKnown(left) ? bandWords(left) : "";
+  const full = band === "" ? words : `${words}; band ${band}`;
+  if (tail === "") return wrapped(full, width, indent);
+  if (columns(full) <= room) return [`${indent}${padded(full, room)}  ${tail}`];
+  return [...wrapped(full, width, indent), `${" ".repeat(Math.max(0, width - columns(tail)))}${tail}`];
+}

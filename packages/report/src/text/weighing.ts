@@ -1,0 +1,165 @@
+import type { CheckLabel, Finding, Path, Verdict } from "@good-grounds/core";
+import { SEVERITY } from "@good-grounds/core";
+import type { ReportInput } from "../input.ts";
+import { OUTCOME, VERDICT, WORDS } from "../locales/en.ts";
+import { decidingComparison, sides } from "../words/comparison.ts";
+import { marginWords } from "../words/figure.ts";
+import { placeWords } from "../words/place.ts";
+import { renderFinding } from "./finding.ts";
+import { columns, padded, printable, wrapped } from "./wrap.ts";
+
+export interface WeighingOptions {
+  readonly width?: number;
+  /** Show every check, not only those that need attention. */
+  readonly all?: boolean;
+  /** Show the argument: of every finding shown, or of one check. */
+  readonly grounds?: boolean | string;
+}
+
+/** One place of the installation with its findings. */
+interface Place {
+  readonly heading: string;
+  readonly detail: string;
+  readonly findings: readonly Finding[];
+}
+
+/** The whole weighing for a terminal: what it is, how it stands, then places with the worst margins first. */
+export function renderWeighing(input: ReportInput, options: WeighingOptions = {}): string {
+  const width = options.width ?? 80;
+  const labels = new Map(input.checks.map((label) => [label.id, label]));
+  const place = (path: Path) => placeWords(path, input.installation);
+  const lines = [...heading(input, width), ""];
+  for (const one of places(input).sort(worstFirst)) {
+    lines.push(...rule(one, width), ...body(one, labels, place, width, options), "");
+  }
+  lines.push(WORDS.legend, "", ...wrapped(WORDS.competent, width));
+  return `${lines.join("\n")}\n`;
+}
+
+function heading({ installation, outcome, edition, weighing }: ReportInput, width: number): string[] {
+  const { file } = installation;
+  const lines = wrapped(`${file.brief.premises.address.join(", ")}`, width);
+  lines.push(...wrapped(`Inspected ${file.inspectedOn} to ${edition.label}. File ${file.id}.`, width));
+  if (file.invented === true) lines.push(...wrapped(WORDS.invented, width));
+  const { count } = outcome;
+  const chosen = (["C1", "C2", "C3", "FI"] as const).map((code) => `${code} ${count[code]}`).join("  ");
+  lines.push("", ...wrapped(`Outcome ${WORDS.derived}: ${OUTCOME[outcome.outcome]}   (${chosen})`, width));
+  if (outcome.open.length > 0) lines.push(...wrapped(WORDS.openObservations(outcome.open.length), width));
+  for (const remark of outcome.remarks) lines.push(...wrapped(remark.words, width));
+  const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
+  const tally = (["not-met", "too-near", "not-known", "met"] as const).map(
+    (verdict) => `${all.filter(({ judgement }) => judgement.verdict === verdict).length} ${VERDICT[verdict]}`,
+  );
+  lines.push(...wrapped(`Checks: ${tally.join(", ")}.`, width));
+  return lines;
+}
+
+function places({ installation, weighing }: ReportInput): Place[] {
+  const earthing = installation.supply.earthing;
+  const system = earthing.kind === "fact" ? earthing.word : VERDICT["not-known"];
+  return [
+    { heading: WORDS.supply, detail: system, findings: weighing.supply },
+    ...installation.boards.map((board, i) => ({
+      heading: WORDS.board(board.name),
+      detail: "",
+      findings: weighing.boards[i] ?? [],
+    })),
+    ...installation.circuits.map((circuit, i) => ({
+      heading: WORDS.circuit(circuit.designation, circuit.description),
+      detail: `${circuit.board.name} ${deviceShort(circuit.device)}`.trim(),
+      findings: weighing.circuits[i] ?? [],
+    })),
+  ].filter((one) => one.findings.length > 0);
+}
+
+function deviceShort(device: ReportInput["installation"]["circuits"][number]["device"]): string {
+  const rated = device.rated.kind === "seen" ? device.rated.detail.text : "";
+  const type = device.type.kind === "fact" ? device.type.word : "";
+  return [rated, type === "" ? "" : `type ${type}`].filter((part) => part !== "").join(" ");
+}
+
+/** Worst verdict first, then the smallest margin. */
+function worstFirst(a: Place, b: Place): number {
+  const [va, ma] = worst(a.findings);
+  const [vb, mb] = worst(b.findings);
+  return vb - va || ma - mb;
+}
+
+function worst(findings: readonly Finding[]): readonly [severity: number, margin: number] {
+  let severity = 0;
+  let margin = Number.POSITIVE_INFINITY;
+  for (const { judgement } of findings) {
+    const level = SEVERITY[judgement.verdict];
+    if (level > severity) {
+      severity = level;
+      margin = Number.POSITIVE_INFINITY;
+    }
+    if (level === severity && judgement.margin < margin) margin = judgement.margin;
+  }
+  return [severity, margin];
+}
+
+function rule({ heading: left, detail }: Place, width: number): string[] {
+  const right = printable(detail);
+  const room = width - columns(right) - 2;
+  const [first = "", ...more] = wrapped(left, Math.max(20, room));
+  const head = right === "" ? first : `${padded(first, room)}  ${right}`;
+  return [head, ...more, "─".repeat(width)];
+}
+
+const ATTENTION: ReadonlySet<Verdict> = new Set(["not-met", "too-near", "not-known"]);
+
+function body(
+  { findings }: Place,
+  labels: ReadonlyMap<string, CheckLabel>,
+  place: (path: Path) => string,
+  width: number,
+  options: WeighingOptions,
+): string[] {
+  const ordered = [...findings].sort(
+    (a, b) =>
+      SEVERITY[b.judgement.verdict] - SEVERITY[a.judgement.verdict] || order(a.judgement.margin, b.judgement.margin),
+  );
+  const shown = options.all === true ? ordered : ordered.filter(({ judgement }) => ATTENTION.has(judgement.verdict));
+  const lines = shown.flatMap((finding) => {
+    const label = labels.get(finding.check) ?? {
+      id: finding.check,
+      title: finding.check,
+      formula: "",
+      regulations: [],
+    };
+    const grounds = options.grounds === true || options.grounds === finding.check;
+    const where =
+      finding.check === "rcd-time" || finding.check.startsWith("bonding")
+        ? `${label.title} (${place(finding.path)})`
+        : label.title;
+    return renderFinding({ ...label, title: where }, finding, { width, place, grounds });
+  });
+  const met = ordered.filter(({ judgement }) => judgement.verdict === "met");
+  if (options.all !== true && met.length > 0) {
+    const tight = met.find(({ judgement }) => isGraded(judgement));
+    const title = labels.get(tight?.check ?? "")?.title ?? "";
+    const words =
+      tight === undefined
+        ? WORDS.metOnly(met.length)
+        : `${WORDS.metOnly(met.length)}; ${WORDS.tightest(title, marginWords(tight.judgement.margin))}`;
+    lines.push(...wrapped(words, width, "  met        ", " ".repeat(13)));
+    for (const finding of met) {
+      if (options.grounds !== finding.check) continue;
+      const label = labels.get(finding.check);
+      if (label !== undefined) lines.push(...renderFinding(label, finding, { width, place, grounds: true }));
+    }
+  }
+  return lines;
+}
+
+/** Whether a margin says something: a size or a rating either is the next one up or it is not. */
+function isGraded(judgement: Finding["judgement"]): boolean {
+  const compared = decidingComparison(judgement);
+  return compared !== undefined && !Number.isNaN(compared.margin) && sides(compared)[0].kind !== "seen";
+}
+
+function order(a: number, b: number): number {
+  if (Number.isNaN(a)) return Number.isNaN(b) ? 0 : 1;
+  return Number.isNaN(b) ? -1 : a - b;
+}

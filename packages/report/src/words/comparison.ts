@@ -1,0 +1,33 @@
+import type { Compared, Evidence, Judgement, Unit } from "@good-grounds/core";
+import { RELATION } from "../locales/en.ts";
+import { valueWords } from "./figure.ts";
+
+/** The comparison that gives a judgement its verdict and margin; undefined where facts decide. */
+export function decidingComparison(judgement: Judgement): Compared | undefined {
+  if (judgement.kind === "compared") return judgement;
+  if (judgement.kind === "settled") return undefined;
+  const parts = judgement.from.filter(isJudgement).filter((part) => part.verdict === judgement.verdict);
+  const exact = parts.find((part) => Object.is(part.margin, judgement.margin));
+  const chosen = exact ?? parts[0];
+  return chosen === undefined ? undefined : decidingComparison(chosen);
+}
+
+function isJudgement(node: { readonly kind: string }): node is Judgement {
+  return node.kind === "compared" || node.kind === "combined" || node.kind === "settled";
+}
+
+/** The two sides of a comparison. */
+export function sides(compared: Compared): readonly [Evidence<Unit>, Evidence<Unit>] {
+  const [left, limit] = compared.from;
+  return [left as Evidence<Unit>, limit as Evidence<Unit>];
+}
+
+/** "Zs,hot 1.28 Ω at most Zs,max 1.37 Ω". */
+export function comparisonWords(compared: Compared): string {
+  const [left, limit] = sides(compared);
+  return `${named(left)} ${RELATION[compared.relation]} ${named(limit)}`;
+}
+
+function named(evidence: Evidence<Unit>): string {
+  return `${evidence.term.symbol || evidence.term.name} ${valueWords(evidence)}`;
+}

@@ -1,0 +1,33 @@
+import { type Evidence, isKnown, printQuantity, type Unit } from "@good-grounds/core";
+import { WORDS } from "../locales/en.ts";
+
+/** A value as somebody wrote it, where it was written; computed and tabulated values with three digits. */
+export function valueWords(evidence: Evidence<Unit>): string {
+  if (!isKnown(evidence)) return WORDS.notKnown;
+  if (evidence.kind === "measured" || evidence.kind === "seen") return evidence.detail.text;
+  return printQuantity(evidence.value, evidence.term.unit);
+}
+
+/** The band of a value, "0.44 Ω to 0.54 Ω"; empty where it is exact. */
+export function bandWords(evidence: Evidence<Unit>): string {
+  if (!isKnown(evidence) || evidence.low === evidence.high) return "";
+  const { unit } = evidence.term;
+  const low = printQuantity(evidence.low, unit);
+  const high = printQuantity(evidence.high, unit);
+  return low === high ? "" : `${low} to ${high}`;
+}
+
+/** The margin in words: how much of the limit is left, or how far beyond it. */
+export function marginWords(margin: number): string {
+  if (Number.isNaN(margin)) return "";
+  if (margin === Number.NEGATIVE_INFINITY || margin < -9.995) return WORDS.beyond(999);
+  const percent = Math.round(Math.abs(margin) * 100);
+  return margin < 0 ? WORDS.beyond(percent) : WORDS.part(Math.min(percent, 100));
+}
+
+/** A short margin for the end of a line: "+63 %", "−67 %". */
+export function marginFigure(margin: number): string {
+  if (Number.isNaN(margin)) return "";
+  const percent = Math.round(Math.max(-9.99, Math.min(1, margin)) * 100);
+  return `${percent < 0 ? "−" : "+"}${Math.abs(percent)} %`;
+}
