@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
 import { parseInspection, printInspection, resolveInstallation } from "@good-grounds/inspection";
 import { describe, expect, test } from "vitest";
-import { SCENARIOS } from "./scenarios/index.ts";
+import { SCENARIOS, textOf } from "./scenarios/index.ts";
 
 describe.each(Object.entries(SCENARIOS))("%s", (name, make) => {
   const text = readFileSync(new URL(`${name}.json`, import.meta.url), "utf8");
 
   test("is written again byte for byte by its scenario", () => {
-    expect(`${JSON.stringify(make(), null, 2)}\n`).toBe(text);
+    expect(textOf(make())).toBe(text);
   });
 
   test("parses, says that it is invented, and prints back to the same bytes", () => {

@@ -10,7 +10,7 @@ import {
 } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { check, concluded, doesNotArise } from "../check.ts";
-import { nearestResidualCurrent } from "../circuits/nearest-residual.ts";
+import { nearestResidual } from "../circuits/nearest-residual.ts";
 import { ASKED, QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo } from "../need.ts";
 
@@ -41,16 +41,17 @@ export const additionalProtection = check({
     residual: asksQuantity(TERM.residualOperatingCurrent, "30 mA"),
   },
   gather(circuit, installation) {
-    const { load, residual, socketOutlets } = circuit;
+    const { load, socketOutlets } = circuit;
     const use = installation.file.brief.use;
     if (isKnownFact(load) && !wanted(load.word, use) && !(isKnownFact(socketOutlets) && socketOutlets.word)) {
       return doesNotArise("today's edition does not ask it by what this circuit supplies", load);
     }
+    const rcd = nearestResidual(circuit);
     return {
       load,
       use: fact(ASKED.use, use, ["brief", "use"]),
-      rcd: residual.present,
-      residual: nearestResidualCurrent(circuit),
+      rcd: rcd.present,
+      residual: rcd.residual,
     };
   },
   conclude({ load, use, rcd, residual }, reckon) {

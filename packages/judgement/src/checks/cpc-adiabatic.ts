@@ -17,7 +17,7 @@ import { MATTER } from "@good-grounds/inspection";
 import { cpcBySelection, permittedRcdTime, protectiveConductorK, source } from "@good-grounds/tables";
 import { check, concluded, doesNotArise } from "../check.ts";
 import { energyByOvercurrent } from "../circuits/energy-let-through.ts";
-import { nearestResidualCurrent, nearestResidualDelay } from "../circuits/nearest-residual.ts";
+import { nearestResidual } from "../circuits/nearest-residual.ts";
 import { protectiveMaterial } from "../circuits/protective-material.ts";
 import { QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
@@ -66,6 +66,7 @@ export const cpcAdiabatic = check({
     const arrangement = cable.cpcArrangement;
     if (isKnownFact(arrangement) && arrangement.word === "none")
       return doesNotArise("no protective conductor", arrangement);
+    const rcd = nearestResidual(circuit);
     return {
       nominalVoltage: installation.supply.nominalVoltage,
       zs: readings.zs,
@@ -76,9 +77,9 @@ export const cpcAdiabatic = check({
       breakingCapacity: device.breakingCapacity,
       energyClass: device.energyClass,
       letThrough: device.letThrough,
-      rcd: circuit.residual.present,
-      residual: nearestResidualCurrent(circuit),
-      delay: nearestResidualDelay(circuit),
+      rcd: rcd.present,
+      residual: rcd.residual,
+      delay: rcd.delay,
       line: cable.line,
       cpc: cable.cpc,
       material: cable.material,

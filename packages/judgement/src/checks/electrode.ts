@@ -2,6 +2,7 @@ import { EARTHING_SYSTEMS, type Evidence, isKnown, isKnownFact, notKnown, type R
 import { type Installation, MATTER } from "@good-grounds/inspection";
 import { electrodeStability, permittedTouchVoltage } from "@good-grounds/tables";
 import { check, concluded, doesNotArise } from "../check.ts";
+import { nearestResidual } from "../circuits/nearest-residual.ts";
 import { QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord } from "../need.ts";
 
@@ -68,9 +69,9 @@ export const electrode = check({
 /** The largest IΔn among RCDs that are the nearest one to some circuit; those have to disconnect an earth fault. */
 function largestResidual(installation: Installation): Evidence<"ampere"> {
   let largest: Evidence<"ampere"> | undefined;
-  for (const { residual } of installation.circuits) {
-    const nearest = residual.devices[0]?.residual;
-    if (nearest === undefined) continue;
+  for (const circuit of installation.circuits) {
+    const { present, residual: nearest } = nearestResidual(circuit);
+    if (isKnownFact(present) && !present.word) continue;
     if (!isKnown(nearest)) return nearest;
     if (largest === undefined || nearest.value > largest.value) largest = nearest;
   }

@@ -18,7 +18,7 @@ import { cMin, permittedTouchVoltage, thumbFactor } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { operatingCurrentWithin, permittedTime } from "../circuits/device-figures.ts";
 import { temperatureRise } from "../circuits/hot-loop.ts";
-import { nearestResidualCurrent } from "../circuits/nearest-residual.ts";
+import { nearestResidual } from "../circuits/nearest-residual.ts";
 import { standsUnderTable411 } from "../circuits/table-411-scope.ts";
 import { ASKED, QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
@@ -58,22 +58,25 @@ export const maximumZs = check({
   formula: "Zs + (R1+R2)·(F/Ft − 1) ≤ U0·Cmin ÷ Ia, or Zs·IΔn ≤ 50 V",
   regulations: ["411.3.2", "411.4.4", "411.5.3"],
   needs,
-  gather: (circuit, installation) => ({
-    system: installation.supply.earthing,
-    nominalVoltage: installation.supply.nominalVoltage,
-    underTable411: standsUnderTable411(circuit, installation),
-    standard: circuit.device.standard,
-    type: circuit.device.type,
-    rated: circuit.device.rated,
-    rcd: circuit.residual.present,
-    residual: nearestResidualCurrent(circuit),
-    zs: circuit.readings.zs,
-    zdb: circuit.board.zdb,
-    r1r2: circuit.readings.r1r2,
-    temperature: circuit.readings.temperature,
-    insulation: circuit.cable.insulation,
-    cpcArrangement: circuit.cable.cpcArrangement,
-  }),
+  gather(circuit, installation) {
+    const rcd = nearestResidual(circuit);
+    return {
+      system: installation.supply.earthing,
+      nominalVoltage: installation.supply.nominalVoltage,
+      underTable411: standsUnderTable411(circuit, installation),
+      standard: circuit.device.standard,
+      type: circuit.device.type,
+      rated: circuit.device.rated,
+      rcd: rcd.present,
+      residual: rcd.residual,
+      zs: circuit.readings.zs,
+      zdb: circuit.board.zdb,
+      r1r2: circuit.readings.r1r2,
+      temperature: circuit.readings.temperature,
+      insulation: circuit.cable.insulation,
+      cpcArrangement: circuit.cable.cpcArrangement,
+    };
+  },
   conclude(given, reckon) {
     const overcurrent = byOvercurrent(given, reckon);
     const residual = byResidual(given, reckon);

@@ -1,12 +1,41 @@
-import { type Evidence, type Fact, factNotKnown, notKnown, type RcdDelay, TERM } from "@good-grounds/core";
-import { type Circuit, MATTER } from "@good-grounds/inspection";
+import {
+  type Evidence,
+  type Fact,
+  fact,
+  factNotKnown,
+  isKnownFact,
+  notKnown,
+  type RcdDelay,
+  TERM,
+} from "@good-grounds/core";
+import { type Circuit, MATTER, type ResidualDevice } from "@good-grounds/inspection";
 
-/** Rated residual operating current of the RCD nearest to the circuit; not known where none is recorded. */
-export function nearestResidualCurrent(circuit: Circuit): Evidence<"ampere"> {
-  return circuit.residual.devices[0]?.residual ?? notKnown(TERM.residualOperatingCurrent, [...circuit.path, "rcd"]);
+/** The RCD nearest to a circuit, looking towards the origin, and whether there is any. */
+export interface NearestResidual {
+  readonly present: Fact<boolean>;
+  readonly residual: Evidence<"ampere">;
+  readonly delay: Fact<RcdDelay>;
 }
 
-/** Delay of the RCD nearest to the circuit; not known where none is recorded. */
-export function nearestResidualDelay(circuit: Circuit): Fact<RcdDelay> {
-  return circuit.residual.devices[0]?.delay ?? factNotKnown(MATTER.rcdDelay, [...circuit.path, "rcd"]);
+/**
+ * An RCD in the circuit, in its board, or ahead of a circuit that feeds its board. Known to be absent only where every
+ * step to the origin says so; one step that was not looked at leaves it open, unless a device is found further on.
+ */
+export function nearestResidual(circuit: Circuit): NearestResidual {
+  let open: Fact<boolean> | undefined;
+  for (let at: Circuit | undefined = circuit; at !== undefined; at = at.board.feeder) {
+    const [device] = at.residual.devices;
+    if (device !== undefined) return of(device, fact(MATTER.rcdPresent, true, device.path));
+    if (!isKnownFact(at.residual.present)) open ??= at.residual.present;
+  }
+  const path = [...circuit.path, "rcd"];
+  return {
+    present: open ?? fact(MATTER.rcdPresent, false, path),
+    residual: notKnown(TERM.residualOperatingCurrent, path),
+    delay: factNotKnown(MATTER.rcdDelay, path),
+  };
+}
+
+function of(device: ResidualDevice, present: Fact<boolean>): NearestResidual {
+  return { present, residual: device.residual, delay: device.delay };
 }

@@ -1,6 +1,6 @@
 import { type CheckLabel, type Conclusion, isKnown, missingOf, type Path, weakestBasis } from "@good-grounds/core";
 import { VERDICT_SHORT, WORDS } from "../locales/en.ts";
-import { comparisonWords, decidingComparison, sides } from "../words/comparison.ts";
+import { comparisonWords, decidingComparison, decidingFacts, sides } from "../words/comparison.ts";
 import { bandWords, marginFigure } from "../words/figure.ts";
 import { renderArgument } from "./argument.ts";
 import { marginBar } from "./margin-bar.ts";
@@ -22,8 +22,9 @@ export function renderFinding(
   const compared = decidingComparison(judgement);
   if (compared !== undefined && judgement.verdict !== "not-known" && judgement.verdict !== "not-applicable") {
     lines.push(...comparisonLines(compared, width, indent));
-  } else if (judgement.kind === "settled" && judgement.why !== "") {
-    lines.push(...wrapped(judgement.why, width, indent));
+  } else if (judgement.verdict !== "not-known") {
+    const facts = decidingFacts(judgement);
+    if (facts !== "") lines.push(...wrapped(facts, width, indent));
   }
   if (judgement.verdict === "not-known") {
     const names = missingOf(judgement).map((leaf) => {

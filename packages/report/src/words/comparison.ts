@@ -1,5 +1,5 @@
 import type { Compared, Evidence, Judgement, Unit } from "@good-grounds/core";
-import { RELATION } from "../locales/en.ts";
+import { RELATION, WORDS } from "../locales/en.ts";
 import { valueWords } from "./figure.ts";
 
 /** The comparison that gives a judgement its verdict and margin; undefined where facts decide. */
@@ -10,6 +10,23 @@ export function decidingComparison(judgement: Judgement): Compared | undefined {
   const exact = parts.find((part) => Object.is(part.margin, judgement.margin));
   const chosen = exact ?? parts[0];
   return chosen === undefined ? undefined : decidingComparison(chosen);
+}
+
+/** Where facts decide rather than numbers: the reason, or the facts, in words; empty where a comparison decides. */
+export function decidingFacts(judgement: Judgement): string {
+  if (judgement.kind === "compared") return "";
+  if (judgement.kind === "settled") {
+    if (judgement.why !== "") return judgement.why;
+    return judgement.from
+      .flatMap((node) => (node.kind === "fact" ? [`${node.matter.name}: ${factWord(node.word)}`] : []))
+      .join(", ");
+  }
+  const part = judgement.from.filter(isJudgement).find(({ verdict }) => verdict === judgement.verdict);
+  return part === undefined ? "" : decidingFacts(part);
+}
+
+function factWord(word: string | boolean): string {
+  return word === true ? WORDS.yes : word === false ? WORDS.no : word;
 }
 
 function isJudgement(node: { readonly kind: string }): node is Judgement {
