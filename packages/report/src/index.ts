@@ -1,3 +1,7 @@
+export { classificationMark } from "./drawings/classification-mark.ts";
+export { type LineDiagramOptions, lineDiagram } from "./drawings/line-diagram.ts";
+export { type MarginBar, marginBar } from "./drawings/margin-bar.ts";
+export { timeCurrentCurve } from "./drawings/time-current.ts";
 export * from "./input.ts";
 export * from "./locales/en.ts";
 export { renderArgument } from "./text/argument.ts";

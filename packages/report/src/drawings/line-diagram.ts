@@ -1,0 +1,230 @@
+import type { Path, Verdict } from "@good-grounds/core";
+import { SEVERITY } from "@good-grounds/core";
+import type { Board, Circuit, Installation } from "@good-grounds/inspection";
+import { VERDICT_SHORT } from "../locales/en.ts";
+import { valueWords } from "../words/figure.ts";
+import { drawing, element, fitted, line, rect, text } from "./svg.ts";
+import { TOKENS } from "./tokens.ts";
+
+export interface LineDiagramOptions {
+  /** Worst verdict of a circuit, by its path. */
+  readonly verdictOf: (circuit: Path) => Verdict;
+  /** Rows on one drawing; a longer installation goes on to the next. */
+  readonly rowsPerDrawing?: number;
+}
+
+const WIDTH = 520;
+const ROW = 19;
+const INDENT = 26;
+const START = 30;
+const DEVICE_WIDTH = 62;
+
+/** One row of the diagram: a piece of the origin, a board's heading, or a way with its circuit. */
+type Row =
+  | { readonly kind: "origin"; readonly words: string; readonly detail: string; readonly last: boolean }
+  | {
+      readonly kind: "board";
+      readonly board: Board;
+      readonly depth: number;
+      readonly ways: number;
+      readonly through: readonly number[];
+    }
+  | {
+      readonly kind: "way";
+      readonly circuit: Circuit;
+      readonly depth: number;
+      readonly last: boolean;
+      readonly through: readonly number[];
+    };
+
+/**
+ * The installation from the origin outwards as a single-line diagram: intake, earthing, boards with their ways, boards
+ * that are fed from a way set in below it. Each way shows device, RCD and the worst verdict of its circuit. One SVG for
+ * each page of rows.
+ */
+export function lineDiagram(installation: Installation, options: LineDiagramOptions): readonly string[] {
+  const rows = [...originRows(installation), ...boardRows(installation)];
+  const size = options.rowsPerDrawing ?? 34;
+  const pages: string[] = [];
+  for (let from = 0; from < rows.length; from += size) {
+    const page = rows.slice(from, from + size);
+    const inner = page.map((row, i) => draw(row, 8 + i * ROW, options)).join("");
+    const part = rows.length > size ? `, part ${pages.length + 1}` : "";
+    pages.push(drawing(WIDTH, page.length * ROW + 16, `Line diagram${part}`, page.map(describe).join(". "), inner));
+  }
+  return pages;
+}
+
+function originRows({ supply }: Installation): Row[] {
+  const word = (fact: { readonly kind: string; readonly word?: string | boolean }) =>
+    fact.kind === "fact" ? String(fact.word) : "not known";
+  const bonds = supply.bonding.map((bond) => `${bond.to} ${valueWords(bond.size)}`).join(", ");
+  const rows: [string, string][] = [
+    [
+      "Supply",
+      `${word(supply.earthing)}, ${word(supply.phases) === "3" ? "three-phase" : "single-phase"}, Ze ${valueWords(supply.ze)}`,
+    ],
+    [
+      "Cut-out",
+      `${word(supply.device.standard)}, ${valueWords(supply.device.rated)}; tails ${valueWords(supply.tails.size)}`,
+    ],
+    ["Earthing", `conductor ${valueWords(supply.earthingConductor.size)}${bonds === "" ? "" : `; bonding: ${bonds}`}`],
+  ];
+  return rows.map(([words, detail], i) => ({ kind: "origin", words, detail, last: i === rows.length - 1 }));
+}
+
+function boardRows(installation: Installation): Row[] {
+  const rows: Row[] = [];
+  // `through` holds the depths of boards further in towards the origin whose bars run on past a row.
+  const visit = (board: Board, depth: number, through: readonly number[]) => {
+    rows.push({ kind: "board", board, depth, ways: board.circuits.length, through });
+    for (const [i, circuit] of board.circuits.entries()) {
+      const last = i === board.circuits.length - 1;
+      rows.push({ kind: "way", circuit, depth, last, through });
+      const inside = last ? through : [...through, depth];
+      for (const fed of installation.boards) if (fed.feeder === circuit) visit(fed, depth + 1, inside);
+    }
+  };
+  for (const board of installation.boards) if (board.feeder === undefined) visit(board, 0, []);
+  return rows;
+}
+
+function draw(row: Row, top: number, options: LineDiagramOptions): string {
+  const passing = row.kind === "origin" ? [] : row.through;
+  return passing.map((depth) => busAt(depth, top, top + ROW)).join("") + drawOwn(row, top, options);
+}
+
+function busAt(depth: number, from: number, to: number): string {
+  const x = START + depth * INDENT;
+  return line(x, from, x, to, { "stroke-width": 2.2 });
+}
+
+function drawOwn(row: Row, top: number, options: LineDiagramOptions): string {
+  const middle = top + ROW / 2;
+  switch (row.kind) {
+    case "origin": {
+      const node = element("circle", {
+        cx: START,
+        cy: middle,
+        r: 3.2,
+        fill: TOKENS.paper,
+        stroke: TOKENS.ink,
+        "stroke-width": 1.4,
+      });
+      const down = line(START, middle, START, top + ROW, { "stroke-width": 1.6 });
+      const earth = row.words === "Earthing" ? earthSymbol(START, middle) : "";
+      return (
+        down +
+        node +
+        earth +
+        text(START + 16, middle + 3.5, row.words, { "font-weight": 600 }) +
+        text(START + 76, middle + 3.5, fitted(row.detail, WIDTH - START - 90))
+      );
+    }
+    case "board": {
+      const x = START + row.depth * INDENT;
+      const bar = rect(x - 3, middle - 6, 6, 12, { fill: TOKENS.ink });
+      const down = row.ways > 0 ? busAt(row.depth, middle, top + ROW) : "";
+      const zdb = `Zdb ${valueWords(row.board.zdb)}`;
+      return (
+        bar +
+        down +
+        text(x + 14, middle + 3.5, fitted(row.board.name, 220), { "font-weight": 700 }) +
+        text(WIDTH - 8, middle + 3.5, `main switch ${valueWords(row.board.mainSwitchRated)}, ${zdb}`, {
+          "text-anchor": "end",
+          "font-size": TOKENS.small,
+        })
+      );
+    }
+    case "way":
+      return drawWay(row, top, middle, options);
+  }
+}
+
+function drawWay(
+  { circuit, depth, last }: Extract<Row, { kind: "way" }>,
+  top: number,
+  middle: number,
+  options: LineDiagramOptions,
+): string {
+  const x = START + depth * INDENT;
+  const bus = busAt(depth, top, last ? middle : top + ROW);
+  const box = x + 16;
+  const stub = line(x, middle, box, middle);
+  const { rated, type } = circuit.device;
+  const label = `${valueWords(rated)}${type.kind === "fact" && /^[BCD1-4]$/.test(type.word) ? ` ${type.word}` : ""}`;
+  const device = rect(box, middle - 6.5, DEVICE_WIDTH, 13, {
+    fill: TOKENS.paper,
+    stroke: TOKENS.ink,
+    "stroke-width": 0.9,
+  });
+  const deviceText = text(box + DEVICE_WIDTH / 2, middle + 3.2, fitted(label, DEVICE_WIDTH - 4, TOKENS.small), {
+    "text-anchor": "middle",
+    "font-size": TOKENS.small,
+  });
+  const [rcd] = circuit.residual.devices;
+  const rcdX = box + DEVICE_WIDTH + 14;
+  const ring =
+    rcd === undefined
+      ? line(box + DEVICE_WIDTH, middle, rcdX + 12, middle, { "stroke-width": 0.8 })
+      : element("circle", {
+          cx: rcdX,
+          cy: middle,
+          r: 6.5,
+          fill: TOKENS.paper,
+          stroke: TOKENS.copper,
+          "stroke-width": 1.2,
+        }) + text(rcdX, middle + 2.6, residualShort(rcd.residual), { "text-anchor": "middle", "font-size": 6.5 });
+  const words = rcdX + 18;
+  const name = fitted(`${circuit.designation}  ${circuit.description}`, WIDTH - words - 92);
+  return (
+    bus +
+    stub +
+    device +
+    deviceText +
+    ring +
+    text(words, middle + 3.5, name) +
+    verdictMark(options.verdictOf(circuit.path), WIDTH - 8, middle)
+  );
+}
+
+function residualShort(residual: Parameters<typeof valueWords>[0]): string {
+  return residual.kind === "not-known" || residual.kind === "lacking" ? "?" : String(Math.round(residual.value * 1000));
+}
+
+/** The verdict in words with a mark whose weight grows with it; open verdicts are open marks. */
+function verdictMark(verdict: Verdict, right: number, middle: number): string {
+  const heavy = SEVERITY[verdict] === SEVERITY["not-met"];
+  const mark =
+    verdict === "met" || verdict === "not-applicable"
+      ? line(right - 8, middle, right, middle, { "stroke-width": 0.9 })
+      : rect(right - 8, middle - 4, 8, 8, {
+          fill: heavy ? TOKENS.ink : "none",
+          stroke: TOKENS.ink,
+          "stroke-width": 1,
+          ...(verdict === "not-known" ? { "stroke-dasharray": "2 1.4" } : {}),
+        });
+  return (
+    mark +
+    text(right - 13, middle + 3.2, VERDICT_SHORT[verdict].toLowerCase(), {
+      "text-anchor": "end",
+      "font-size": TOKENS.small,
+      "font-weight": heavy ? 700 : 400,
+    })
+  );
+}
+
+function earthSymbol(x: number, y: number): string {
+  const left = x - 15;
+  return (
+    line(left, y, x - 3, y) +
+    line(left, y, left, y + 3) +
+    [0, 1, 2].map((i) => line(left - 5 + i * 1.6, y + 3 + i * 2.2, left + 5 - i * 1.6, y + 3 + i * 2.2)).join("")
+  );
+}
+
+function describe(row: Row): string {
+  if (row.kind === "origin") return `${row.words}: ${row.detail}`;
+  if (row.kind === "board") return `Board ${row.board.name} with ${row.ways} ways`;
+  return `Way ${row.circuit.designation}, ${row.circuit.description}`;
+}
