@@ -155,7 +155,10 @@ export interface Compared {
   readonly verdict: Verdict;
   /** What the values alone say, without their bands. */
   readonly asRead: Verdict;
-  /** The part of the limit that is left; 0 at the limit, negative beyond it. NaN where there is none. */
+  /**
+   * How far from the limit: the part of it that is left (at most), the part of the value that lies above it (at least),
+   * negative by how far beyond or short of it. 0 at the limit; NaN where there is none.
+   */
   readonly margin: number;
   readonly from: readonly Ground[];
 }

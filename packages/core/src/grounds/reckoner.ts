@@ -219,7 +219,7 @@ export class Reckoner {
       "at-least",
       known ? rank(limit.value, left.value, limit.value, left.value) : "not-known",
       known ? rank(limit.high, left.low, limit.low, left.high) : "not-known",
-      known && left.value > 0 ? 1 - limit.value / left.value : known ? Number.NEGATIVE_INFINITY : Number.NaN,
+      known && limit.value > 0 ? atLeastMargin(left.value, limit.value) : Number.NaN,
       left,
       limit,
     );
@@ -257,7 +257,7 @@ export class Reckoner {
     return this.#combine(matter, "all", parts);
   }
 
-  /** One part met is enough; the margin is that of the most generous part that bears the verdict. */
+  /** One part met is enough; parts stand in order of preference, and the margin is that of the first that bears the verdict. */
   any(matter: Matter, ...parts: readonly Judgement[]): Combined {
     return this.#combine(matter, "any", parts);
   }
@@ -322,7 +322,11 @@ export class Reckoner {
     let margin = Number.NaN;
     for (const part of parts) {
       if (part.verdict === "not-applicable" || (rule === "any" && part.verdict !== verdict)) continue;
-      if (Number.isNaN(margin) || (rule === "all" ? part.margin < margin : part.margin > margin)) margin = part.margin;
+      if (rule === "any") {
+        margin = part.margin;
+        break;
+      }
+      if (Number.isNaN(margin) || part.margin < margin) margin = part.margin;
     }
     return this.#seal({ kind: "combined", matter, rule, verdict, asRead, margin, from: this.#keep ? parts : NONE });
   }
@@ -332,6 +336,11 @@ export class Reckoner {
     Object.freeze(node.from);
     return Object.freeze(node);
   }
+}
+
+/** What lies above a lower limit as a part of the value, up to 1; what is short of it as a part of the limit. */
+function atLeastMargin(value: number, limit: number): number {
+  return value >= limit ? 1 - limit / value : value / limit - 1;
 }
 
 /** 0 × ∞ is 0 here: nothing flows, however long. */

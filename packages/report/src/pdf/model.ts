@@ -401,7 +401,9 @@ function barOf(finding: Finding) {
   const [left, limit] = sides(compared);
   if (left === undefined || limit === undefined || !isKnown(left) || !isKnown(limit) || !(limit.value > 0))
     return undefined;
-  const words = `${comparisonWords(compared)}: ${VERDICT[finding.judgement.verdict]}, ${marginWords(compared.margin)}`;
+  const words = [comparisonWords(compared), VERDICT[finding.judgement.verdict], marginWords(compared)]
+    .filter((part) => part !== "")
+    .join(", ");
   const svg = marginBar({
     value: left.value,
     low: left.low,
@@ -457,7 +459,7 @@ function findings(input: ReportInput, drawings: Drawings) {
               : compared === undefined
                 ? decidingFacts(finding.judgement)
                 : comparisonWords(compared),
-            margin: open || compared === undefined ? "" : marginWords(compared.margin),
+            margin: open || compared === undefined ? "" : marginWords(compared),
             remarks: finding.remarks.map(({ words }) => words),
             memory: weakestBasis(finding.judgement) === "memory" ? REPORT.memory : "",
             // What is missing is already named; the argument of an open finding would repeat it.

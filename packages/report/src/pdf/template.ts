@@ -92,7 +92,7 @@ export const TEMPLATE = String.raw`
     heading(level: 2, [#mark(o) #h(1mm) #o.code #h(1.5mm) #o.place])
     [#o.what]
     for (label, words) in o.details {
-      block(above: 0.45em, below: 0pt, grid(columns: (28mm, 1fr), small(label), words))
+      block(above: 0.45em, below: 0pt, grid(columns: (36mm, 1fr), small(label), words))
     }
     if o.checks.len() > 0 {
       block(above: 0.5em, small(d.observations.checks-label))

@@ -142,7 +142,7 @@ function body(
     const words =
       tight === undefined
         ? WORDS.metOnly(met.length)
-        : `${WORDS.metOnly(met.length)}; ${WORDS.tightest(title, marginWords(tight.judgement.margin))}`;
+        : `${WORDS.metOnly(met.length)}; ${WORDS.tightest(title, tightWords(tight))}`;
     lines.push(...wrapped(words, width, "  met        ", " ".repeat(13)));
     for (const finding of met) {
       if (options.grounds !== finding.check) continue;
@@ -151,6 +151,11 @@ function body(
     }
   }
   return lines;
+}
+
+function tightWords({ judgement }: Finding): string {
+  const compared = decidingComparison(judgement);
+  return compared === undefined ? "" : marginWords(compared);
 }
 
 /** Whether a margin says something: a size or a rating either is the next one up or it is not. */

@@ -1,4 +1,4 @@
-import { type Evidence, isKnown, printQuantity, type Unit } from "@good-grounds/core";
+import { type Compared, type Evidence, isKnown, printQuantity, type Unit } from "@good-grounds/core";
 import { WORDS } from "../locales/en.ts";
 
 /** A value as somebody wrote it, where it was written; computed and tabulated values with three digits. */
@@ -17,12 +17,12 @@ export function bandWords(evidence: Evidence<Unit>): string {
   return low === high ? "" : `${low} to ${high}`;
 }
 
-/** The margin in words: how much of the limit is left, or how far beyond it. */
-export function marginWords(margin: number): string {
-  if (Number.isNaN(margin)) return "";
-  if (margin === Number.NEGATIVE_INFINITY || margin < -9.995) return WORDS.beyond(999);
-  const percent = Math.round(Math.abs(margin) * 100);
-  return margin < 0 ? WORDS.beyond(percent) : WORDS.part(Math.min(percent, 100));
+/** The margin of a comparison in words: how much is left, how far beyond or short of the limit. Empty for agreement. */
+export function marginWords({ margin, relation }: Pick<Compared, "margin" | "relation">): string {
+  if (Number.isNaN(margin) || (relation !== "at-most" && relation !== "at-least")) return "";
+  const percent = Math.min(999, Math.round(Math.abs(margin) * 100));
+  if (margin >= 0) return WORDS.left(percent);
+  return relation === "at-most" ? WORDS.beyond(percent) : WORDS.short(percent);
 }
 
 /** A short margin for the end of a line: "+63 %", "−67 %". */
