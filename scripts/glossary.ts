@@ -44,7 +44,10 @@ const WORDS: readonly (readonly [string, string])[] = [
 export function glossary(): string {
   const places = definitions();
   const rows = Object.entries(TERM)
-    .map(([key, term]) => `| ${term.name} | ${term.symbol || "–"} | ${UNIT_SYMBOL[term.unit] || "–"} | \`${key}\` | \`${places.get(key) ?? "?"}\` |`)
+    .map(
+      ([key, term]) =>
+        `| ${term.name} | ${term.symbol || "–"} | ${UNIT_SYMBOL[term.unit] || "–"} | \`${key}\` | \`${places.get(key) ?? "?"}\` |`,
+    )
     .sort((a, b) => (a < b ? -1 : 1));
   return [
     "# Glossary",
@@ -71,7 +74,9 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const text = glossary();
   if (process.argv.includes("--check")) {
     const current = readFileSync(file, "utf8") === text;
-    process.stdout.write(current ? "docs/glossary.md is current\n" : "docs/glossary.md is out of date: run npm run glossary\n");
+    process.stdout.write(
+      current ? "docs/glossary.md is current\n" : "docs/glossary.md is out of date: run npm run glossary\n",
+    );
     process.exitCode = current ? 0 : 1;
   } else writeFileSync(file, text);
 }

@@ -6,7 +6,7 @@ import type { CurvesOfCircuit, ReportInput } from "@good-grounds/report";
 import { EDITION, timeCurrentCurve } from "@good-grounds/tables";
 
 /** Titles, formulas and regulations of every check. */
-export const LABELS: readonly CheckLabel[] = CHECKS.map(({ id, title, formula, regulations }) => ({
+const LABELS: readonly CheckLabel[] = CHECKS.map(({ id, title, formula, regulations }) => ({
   id,
   title,
   formula,

@@ -13,7 +13,7 @@ import {
 import type { ReportInput } from "@good-grounds/report";
 
 /** Name and version of the JSON output; the version changes when a member changes its meaning or goes. */
-export const OUTPUT = Object.freeze({ format: "good-grounds-weighing", version: 1 });
+const OUTPUT = Object.freeze({ format: "good-grounds-weighing", version: 1 });
 
 /** A number as JSON can hold it: "unbounded" for what has no end, null for what is not there. */
 function number(value: number): number | "unbounded" | null {
@@ -67,7 +67,7 @@ function findingJson({ check, path, judgement, beside, remarks }: Finding, groun
 }
 
 /** Nodes of a tree as a list; the first `roots` nodes are the roots, and `from` holds positions in the list. */
-export function groundsJson(roots: readonly Ground[]): readonly object[] {
+function groundsJson(roots: readonly Ground[]): readonly object[] {
   const numbers = new Map<Ground, number>();
   const order: Ground[] = [];
   const add = (node: Ground) => {

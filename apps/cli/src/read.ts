@@ -1,5 +1,4 @@
 import { readFile, stat } from "node:fs/promises";
-import type { Readable } from "node:stream";
 import { LARGEST } from "@good-grounds/inspection";
 import { EXIT, Stop } from "./host.ts";
 
@@ -21,19 +20,6 @@ export async function readText(path: string): Promise<string> {
       `${path}: cannot be read (${reason(error)}). Check the name and that you may read it.`,
     );
   }
-}
-
-/** All of a stream as text, up to the largest size an inspection file may have. */
-export async function readStream(stream: Readable): Promise<string> {
-  const chunks: Buffer[] = [];
-  let size = 0;
-  for await (const chunk of stream) {
-    const bytes = Buffer.from(chunk);
-    size += bytes.length;
-    if (size > LARGEST * 4) throw new Stop(EXIT.input, "standard input: far longer than an inspection file can be");
-    chunks.push(bytes);
-  }
-  return decode(Buffer.concat(chunks), "standard input");
 }
 
 function decode(bytes: Buffer, name: string): string {

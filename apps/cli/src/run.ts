@@ -3,7 +3,7 @@ import { inspectionJsonSchema } from "@good-grounds/inspection";
 import { EXIT, type ExitCode, type Host, Stop } from "./host.ts";
 import { USAGE } from "./words.ts";
 
-export const VERSION = "0.1.0";
+const VERSION = "0.1.0";
 
 const OPTIONS = {
   all: { type: "boolean" },

@@ -76,7 +76,7 @@ function textOf(pairs: readonly string[], one: Computation): Record<string, stri
 }
 
 function kebab(name: string): string {
-  return name.replaceAll(/([a-z])([A-Z0-9])/g, "$1-$2").toLowerCase();
+  return name.replaceAll(/([a-z0-9])([A-Z])/g, "$1-$2").toLowerCase();
 }
 
 function listing(width: number): string {

@@ -12,7 +12,7 @@ import { z } from "zod";
 import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
 import { protectiveDevice, residualDevice } from "./device.ts";
 
-export const cable = z.strictObject({
+const cable = z.strictObject({
   kind: stated(z.enum(CABLE_KINDS)).optional(),
   insulation: stated(z.enum(INSULATIONS)).optional(),
   material: stated(z.enum(CONDUCTOR_MATERIALS)).optional(),
@@ -32,7 +32,7 @@ export const cable = z.strictObject({
 
 const ringPoint = (meaning: string) => z.strictObject({ point: line, reading: reading("ohm", meaning) });
 
-export const circuitReadings = z.strictObject({
+const circuitReadings = z.strictObject({
   temperature: reading("celsius", "conductor temperature during the tests").optional(),
   r1: reading("ohm", "end-to-end resistance of the ring line conductor").optional(),
   rn: reading("ohm", "end-to-end resistance of the ring neutral conductor").optional(),
@@ -51,7 +51,7 @@ export const circuitReadings = z.strictObject({
 });
 
 /** The RCD that serves a circuit: none, its own, or one of the board's by id. */
-export const circuitRcd = stated(
+const circuitRcd = stated(
   z.union([z.literal("none"), z.strictObject({ own: residualDevice }), z.strictObject({ board: id })]),
 );
 

@@ -26,7 +26,7 @@ export const day = z.iso.date().meta({ description: "Calendar date, YYYY-MM-DD" 
 export const moment = z.iso.datetime({ offset: true }).meta({ description: "Date and time with offset from UTC" });
 
 /** Why something has no value although it was asked for. */
-export const silence = z.enum(["limited", "not-verified", "not-applicable"]);
+const silence = z.enum(["limited", "not-verified", "not-applicable"]);
 
 const notKnown = z.strictObject({ notKnown: silence, reason: line });
 

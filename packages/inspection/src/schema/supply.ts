@@ -10,7 +10,7 @@ const conductor = z.strictObject({
 });
 
 /** A part that main bonding goes to, or that needs none. */
-export const bonding = z.strictObject({
+const bonding = z.strictObject({
   id,
   to: z.enum(["water", "gas", "oil", "structural-steel", "lightning-protection", "heating", "other"]),
   description: line.optional(),

@@ -2,7 +2,7 @@ import { parseAccuracy, parseWritten, SCALES, UNIT_SYMBOL, type Unit } from "@go
 import { z } from "zod";
 
 /** Units as they may be written for a coherent unit, for messages: "Ω, mΩ, kΩ". */
-export function spellings(unit: Unit): string {
+function spellings(unit: Unit): string {
   const symbols = [...SCALES.values()].filter((scale) => scale.unit === unit).map((scale) => scale.symbol);
   return [...new Set(symbols)].filter((symbol) => symbol !== "").join(", ");
 }

@@ -1,7 +1,7 @@
 import { TOKENS } from "./tokens.ts";
 
 /** Text made safe to stand inside an element or an attribute. Characters XML does not know are left out. */
-export function escapeXml(text: string): string {
+function escapeXml(text: string): string {
   return [...text]
     .filter((point) => /[\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/u.test(point))
     .join("")
@@ -48,7 +48,7 @@ export function drawing(width: number, height: number, title: string, descriptio
 }
 
 /** Width a text takes, near enough to keep labels apart: the mean letter of a humanist sans is half its size wide. */
-export function textWidth(words: string, size: number = TOKENS.size): number {
+function textWidth(words: string, size: number = TOKENS.size): number {
   return [...words].length * size * 0.52;
 }
 

@@ -26,7 +26,7 @@ import { bandWords, marginWords, valueWords } from "../words/figure.ts";
 import { placeWords } from "../words/place.ts";
 
 /** A file the layout refers to by name. */
-export interface Part {
+interface Part {
   readonly name: string;
   readonly svg: string;
 }

@@ -1,0 +1,247 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { PassThrough, Readable } from "node:stream";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Host } from "./host.ts";
+import { run } from "./run.ts";
+
+const EXAMPLES = new URL("../../../examples/", import.meta.url);
+const house = readFileSync(new URL("terraced-house.json", EXAMPLES), "utf8");
+const line = JSON.stringify(JSON.parse(house));
+
+interface Ran {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+async function goodgrounds(args: readonly string[], stdin = ""): Promise<Ran> {
+  const collect = (stream: PassThrough) => {
+    const chunks: Buffer[] = [];
+    stream.on("data", (chunk: Buffer) => chunks.push(chunk));
+    return () => Buffer.concat(chunks).toString("utf8");
+  };
+  const stdout = new PassThrough();
+  const stderr = new PassThrough();
+  const out = collect(stdout);
+  const err = collect(stderr);
+  const host: Host = { stdin: Readable.from([Buffer.from(stdin)]), stdout, stderr, columns: 80, interactive: false };
+  const code = await run(args, host);
+  await new Promise((done) => setImmediate(done));
+  return { code, out: out(), err: err() };
+}
+
+let folder = "";
+const at = (name: string) => join(folder, name);
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "good-grounds-cli-"));
+  writeFileSync(at("house.json"), house);
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+describe("weigh", () => {
+  test("shows a file within 80 columns, worst first, and exits 0", async () => {
+    const { code, out, err } = await goodgrounds(["weigh", at("house.json")]);
+    expect(code).toBe(0);
+    expect(err).toBe("");
+    for (const text of out.split("\n")) expect([...text].length).toBeLessThanOrEqual(80);
+    expect(out).toContain("Invented example");
+    expect(out.indexOf("NOT MET")).toBeLessThan(out.indexOf("  too near   "));
+    expect(out.indexOf("Circuit 6")).toBeLessThan(out.indexOf("Circuit 3  cooker"));
+  });
+
+  test("shows the argument of one check with tagged leaves", async () => {
+    const { out } = await goodgrounds(["weigh", at("house.json"), "--grounds-of", "maximum-zs"]);
+    for (const tag of ["[seen]", "[measured]", "[published]", "[computed]"]) expect(out).toContain(tag);
+    for (const text of out.split("\n")) expect([...text].length).toBeLessThanOrEqual(80);
+  });
+
+  test("gives JSON in which every open finding names what is missing", async () => {
+    const { code, out } = await goodgrounds(["weigh", at("house.json"), "--json", "--grounds"]);
+    expect(code).toBe(0);
+    const weighing = JSON.parse(out);
+    expect(weighing).toMatchObject({
+      format: "good-grounds-weighing",
+      version: 1,
+      file: "GG-2026-0417",
+      outcome: { outcome: "unsatisfactory" },
+    });
+    const findings = [
+      ...weighing.supply,
+      ...weighing.circuits.flatMap((circuit: { findings: object[] }) => circuit.findings),
+    ];
+    const open = findings.filter(({ verdict }) => verdict === "not-known");
+    expect(open.length).toBeGreaterThan(0);
+    for (const finding of open) expect(finding.missing.length).toBeGreaterThan(0);
+    for (const { grounds } of findings) {
+      expect(grounds[0].verdict).toBeDefined();
+      for (const node of grounds) for (const part of node.from ?? []) expect(grounds[part]).toBeDefined();
+    }
+  });
+
+  test("reports every problem of a wrong file with its place and exits 2", async () => {
+    const wrong = JSON.parse(house);
+    wrong.supply.nominalVoltage = "230 A";
+    wrong.boards[0].circuits[0].device.rated = "thirty-two";
+    wrong.colour = "red";
+    writeFileSync(at("wrong.json"), JSON.stringify(wrong));
+    const { code, out, err } = await goodgrounds(["weigh", at("wrong.json")]);
+    expect(code).toBe(2);
+    expect(out).toBe("");
+    for (const words of [
+      "3 problems",
+      "/supply/nominalVoltage",
+      "/boards/0/circuits/0/device/rated",
+      "/colour",
+      'found "230 A"',
+    ]) {
+      expect(err).toContain(words);
+    }
+  });
+
+  test("a file that is not there exits 3, one that is not text exits 2", async () => {
+    expect(await goodgrounds(["weigh", at("nothing.json")])).toMatchObject({
+      code: 3,
+      err: expect.stringContaining("cannot be read"),
+    });
+    writeFileSync(at("binary.json"), Buffer.from([0xff, 0xfe, 0x00, 0x80]));
+    expect(await goodgrounds(["weigh", at("binary.json")])).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("UTF-8"),
+    });
+  });
+
+  test("reads one document from standard input", async () => {
+    const { code, out } = await goodgrounds(["weigh", "-"], house);
+    expect(code).toBe(0);
+    expect(out).toContain("12 Example Terrace");
+  });
+
+  test("weighs a stream in order, keeps going past wrong lines, and exits 2 for them", async () => {
+    const many = Array.from({ length: 150 }, (_, i) =>
+      i === 70 ? '{"format":"x"}' : line.replace("GG-2026-0417", `N${i}`),
+    );
+    writeFileSync(at("many.jsonl"), `${many.join("\n")}\n`);
+    const { code, out, err } = await goodgrounds(["weigh", at("many.jsonl")]);
+    expect(code).toBe(2);
+    const ids = out
+      .trim()
+      .split("\n")
+      .map((text) => text.split("\t")[0]);
+    expect(ids).toEqual(many.flatMap((_, i) => (i === 70 ? [] : [`N${i}`])));
+    expect(err).toContain("many.jsonl:71: 1 problem");
+  });
+
+  test("weighs a stream from standard input and a folder, a JSON line each", async () => {
+    const stream = await goodgrounds(["weigh", "-", "--json"], `${line}\n${line}\n`);
+    expect(stream.code).toBe(0);
+    expect(
+      stream.out
+        .trim()
+        .split("\n")
+        .map((text) => JSON.parse(text).file),
+    ).toEqual(["GG-2026-0417", "GG-2026-0417"]);
+    const folderRun = await goodgrounds(["weigh", new URL(".", EXAMPLES).pathname]);
+    expect(folderRun.code).toBe(0);
+    expect(folderRun.out.trim().split("\n")).toHaveLength(3);
+  });
+
+  test("the verdicts of a stream are those of the single file", async () => {
+    const single = await goodgrounds(["weigh", at("house.json")]);
+    const counts = /Checks: (\d+) not met, (\d+) too near to call, (\d+) not known, (\d+) met/.exec(single.out);
+    const { out } = await goodgrounds(["weigh", "-"], `${line}\n${line}\n`);
+    expect(out.split("\n")[0]).toContain(
+      `${counts?.[1]} not met\t${counts?.[2]} too near to call\t${counts?.[3]} not known\t${counts?.[4]} met`,
+    );
+  });
+});
+
+describe("compute", () => {
+  test("runs a check with figures given by hand", async () => {
+    const { code, out } = await goodgrounds([
+      "compute",
+      "maximum-zs",
+      "system=TN-S",
+      "nominal-voltage=230 V",
+      "under-table411=yes",
+      "standard=BS EN 60898",
+      "type=B",
+      "rated=32 A",
+      "rcd=no",
+      "zs=1.20ohm",
+      "r1r2=0.40 Ω",
+      "temperature=20 °C",
+      "insulation=70C-thermoplastic",
+      "cpc-arrangement=in-cable",
+    ]);
+    expect(code).toBe(0);
+    expect(out).toContain("met");
+    expect(out).toContain("1.28 Ω");
+    expect(out).toContain("1.37 Ω");
+  });
+
+  test("says what is missing rather than guessing", async () => {
+    const { code, out } = await goodgrounds(["compute", "insulation-resistance", "live-earth=200 MΩ", "--json"]);
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({
+      id: "insulation-resistance",
+      verdict: "not-known",
+      missing: [{ what: "insulation-resistance" }],
+    });
+  });
+
+  test("refuses a unit of another kind, a wrong word and an unknown need, all at once", async () => {
+    const { code, err } = await goodgrounds(["compute", "maximum-zs", "zs=32 A", "system=TNS", "colour=red"]);
+    expect(code).toBe(2);
+    for (const words of ["3 problems", "/zs", "/system", "/colour"]) expect(err).toContain(words);
+  });
+
+  test("lists everything, and helps with each", async () => {
+    const { out } = await goodgrounds(["compute", "--list"]);
+    for (const id of ["maximum-zs", "adiabatic-size", "ring-reading", "fault-current"]) expect(out).toContain(id);
+    const help = await goodgrounds(["compute", "adiabatic-size", "--help"]);
+    expect(help.out).toContain("fault-current");
+    expect(help.out).toContain("Example");
+  });
+
+  test("offers names that are near to an unknown one", async () => {
+    const { code, err } = await goodgrounds(["compute", "adiabatic"]);
+    expect(code).toBe(2);
+    expect(err).toContain("adiabatic-size");
+  });
+});
+
+describe("report, schema and the rest", () => {
+  test("writes a report whole and says where", async () => {
+    const { code, out } = await goodgrounds(["report", at("house.json"), "--out", at("report.pdf")]);
+    expect(code).toBe(0);
+    expect(out.trim()).toBe(at("report.pdf"));
+    expect(readFileSync(at("report.pdf")).subarray(0, 5).toString()).toBe("%PDF-");
+  });
+
+  test("refuses to write over a folder or into one that is not there", async () => {
+    expect((await goodgrounds(["report", at("house.json"), "--out", folder])).code).toBe(2);
+    expect((await goodgrounds(["report", at("house.json"), "--out", at("no/where.pdf")])).code).toBe(3);
+  });
+
+  test("prints a JSON Schema of the file", async () => {
+    const { out } = await goodgrounds(["schema"]);
+    const schema = JSON.parse(out);
+    expect(schema.$schema).toContain("2020-12");
+    expect(schema.required).toContain("boards");
+    expect(schema.additionalProperties).toBe(false);
+  });
+
+  test.each([
+    [["--version"], 0],
+    [["--help"], 0],
+    [[], 2],
+    [["fly"], 2],
+    [["weigh"], 2],
+    [["weigh", "x", "--colour"], 2],
+    [["report", "x"], 2],
+  ] as const)("%j exits %i", async (args, code) => {
+    expect((await goodgrounds(args)).code).toBe(code);
+  });
+});
