@@ -48,7 +48,7 @@ describe("weigh", () => {
     for (const text of out.split("\n")) expect([...text].length).toBeLessThanOrEqual(80);
     expect(out).toContain("Invented example");
     expect(out.indexOf("NOT MET")).toBeLessThan(out.indexOf("  too near   "));
-    expect(out.indexOf("Circuit 6")).toBeLessThan(out.indexOf("Circuit 3  cooker"));
+    expect(out.indexOf("Circuit 6")).toBeLessThan(out.indexOf("Circuit 3 cooker"));
   });
 
   test("shows the argument of one check with tagged leaves", async () => {

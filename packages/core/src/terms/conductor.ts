@@ -7,6 +7,12 @@ export const CONDUCTOR = {
   cpcArea: term("cpc-area", "cross-sectional area of the protective conductor", "Sp", "square-millimetre"),
   earthingArea: term("earthing-area", "cross-sectional area of the earthing conductor", "Se", "square-millimetre"),
   bondArea: term("bond-area", "cross-sectional area of the bonding conductor", "Sb", "square-millimetre"),
+  earthingBond: term(
+    "earthing-bond",
+    "least main bonding conductor where PME does not apply",
+    "Sb",
+    "square-millimetre",
+  ),
   tailsArea: term("tails-area", "cross-sectional area of the meter tails", "St", "square-millimetre"),
   requiredArea: term("required-area", "cross-sectional area required", "S,min", "square-millimetre"),
   area: term("area", "cross-sectional area", "S", "square-millimetre"),

@@ -36,6 +36,7 @@ export const CURRENT = {
   rcdTime: term("rcd-time", "measured RCD operating time at IΔn", "tΔ", "second"),
   rcdTimeFive: term("rcd-time-five", "measured RCD operating time at 5 IΔn", "tΔ5", "second"),
   permittedRcdTime: term("permitted-rcd-time", "permitted RCD operating time", "tΔ,max", "second"),
+  permittedRcdTimeFive: term("permitted-rcd-time-five", "permitted RCD operating time at 5 IΔn", "tΔ5,max", "second"),
   leastRcdTime: term("least-rcd-time", "least permitted operating time of a delayed RCD", "tΔ,min", "second"),
   letThrough: term("let-through", "energy let through by the device", "I²t", "ampere-squared-second"),
   rootLetThrough: term("root-let-through", "root of the energy let through", "√(I²t)", "ampere-root-second"),

@@ -49,6 +49,7 @@ export const FACTOR = {
   threePhaseFactor: term("three-phase-factor", "three-phase fault current over the recorded one", "", "ratio"),
   upstreamPart: term("upstream-part", "part of the fault current before the cable that is left after it", "", "ratio"),
   dropCorrection: term("drop-correction", "correction of voltage drop for conductor temperature", "Ct", "ratio"),
+  factorTo20: term("factor-to-20", "resistance at 20 °C over that at the temperature", "1/Ft", "ratio"),
   ratio: term("ratio", "ratio", "", "ratio"),
   count: term("count", "number", "n", "ratio"),
 } as const;
