@@ -2,7 +2,13 @@ import { defineConfig } from "vitest/config";
 
 export default defineConfig({
   test: {
-    include: ["packages/*/src/**/*.test.ts", "apps/*/src/**/*.test.ts", "checks/**/*.test.ts", "examples/**/*.test.ts"],
+    include: [
+      "packages/*/src/**/*.test.ts",
+      "apps/*/src/**/*.test.ts",
+      "checks/**/*.test.ts",
+      "bench/**/*.test.ts",
+      "examples/**/*.test.ts",
+    ],
     pool: "threads",
     isolate: false,
     testTimeout: 60_000,

@@ -1,0 +1,771 @@
+/**
+ * The same checks as one flat loop over plain numbers: no evidence nodes, no reasons, nothing to show for a result but a
+ * verdict. It is what the cost of grounds is measured against, and its verdicts have to be the same.
+ */
+import type { Evidence, Fact, Unit, Verdict } from "@good-grounds/core";
+import { TERM } from "@good-grounds/core";
+import type { BondingConductor, Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
+import {
+  ambientFactor,
+  breakerType,
+  breakingCapacityOf,
+  buriedEarthingConductor,
+  conductorResistance,
+  cpcBySelection,
+  DIVERSITY,
+  DIVERSITY_LOADS,
+  energyLimitCeiling,
+  FUSES,
+  fallsUnderTable411,
+  groupingFactor,
+  lineHotFactor,
+  mainBondingOther,
+  mainBondingPme,
+  operatingCurrent,
+  permittedDisconnectionTime,
+  permittedDrop,
+  permittedInsulation,
+  permittedRcdTime,
+  protectiveConductorK,
+  tabulatedCapacity,
+  tabulatedDrop,
+  thermalInsulationFactor,
+  typicalZe,
+} from "@good-grounds/tables";
+import { diversityLoad, diversityPremises } from "../packages/judgement/src/circuits/demand.ts";
+
+/** A verdict with the nominal margin, packed so that a loop can add them up. */
+export interface Flat {
+  verdict: Verdict;
+  margin: number;
+}
+
+const EPS = 1e-9;
+const word = <W extends string | boolean>(fact: Fact<W>): W | undefined =>
+  fact.kind === "fact" ? fact.word : undefined;
+const has = (e: Evidence<Unit>) => e.kind !== "not-known" && e.kind !== "lacking";
+
+function atMost(value: number, low: number, high: number, limit: number, limitLow = limit, limitHigh = limit): Flat {
+  const verdict: Verdict =
+    Number.isNaN(value) || Number.isNaN(limit)
+      ? "not-known"
+      : high <= limitLow * (1 + EPS)
+        ? "met"
+        : low > limitHigh * (1 + EPS)
+          ? "not-met"
+          : "too-near";
+  return { verdict, margin: 1 - value / limit };
+}
+function atLeast(value: number, low: number, high: number, limit: number, limitLow = limit, limitHigh = limit): Flat {
+  const verdict: Verdict =
+    Number.isNaN(value) || Number.isNaN(limit)
+      ? "not-known"
+      : limitHigh <= low * (1 + EPS)
+        ? "met"
+        : limitLow > high * (1 + EPS)
+          ? "not-met"
+          : "too-near";
+  return { verdict, margin: value >= limit ? 1 - limit / value : value / limit - 1 };
+}
+function all(...parts: Flat[]): Flat {
+  let verdict: Verdict = "not-applicable";
+  let margin = Number.NaN;
+  for (const part of parts) {
+    if (part.verdict === "not-applicable") continue;
+    if (!(part.margin >= margin)) margin = part.margin;
+    if (verdict === "not-met") continue;
+    if (part.verdict === "not-met") verdict = "not-met";
+    else if (part.verdict === "not-known" || verdict === "not-known") verdict = "not-known";
+    else if (part.verdict === "too-near" || verdict === "too-near") verdict = "too-near";
+    else verdict = "met";
+  }
+  return { verdict, margin };
+}
+function any(...parts: Flat[]): Flat {
+  let best: Flat = { verdict: "not-applicable", margin: Number.NaN };
+  for (const part of parts) {
+    if (part.verdict === "met") return part;
+    if (part.verdict === "too-near" && best.verdict !== "too-near") best = part;
+    else if (part.verdict === "not-known" && best.verdict !== "too-near" && best.verdict !== "not-known") best = part;
+    else if (part.verdict === "not-met" && best.verdict === "not-applicable") best = part;
+  }
+  return best;
+}
+const OPEN: Flat = { verdict: "not-known", margin: Number.NaN };
+const NONE: Flat = { verdict: "not-applicable", margin: Number.NaN };
+const MET: Flat = { verdict: "met", margin: Number.NaN };
+const NOT: Flat = { verdict: "not-met", margin: Number.NaN };
+
+interface Band {
+  v: number;
+  l: number;
+  h: number;
+}
+const band = (e: Evidence<Unit>): Band => ({ v: e.value, l: e.low, h: e.high });
+const doubt = (e: Evidence<"ohm">): Band =>
+  e.kind === "measured" && e.detail.accuracy === null ? { v: e.value, l: e.low * 0.7, h: e.high * 1.3 } : band(e);
+function agrees(a: Band, b: Band, side = 0): Flat {
+  if (Number.isNaN(a.v) || Number.isNaN(b.v)) return OPEN;
+  const below = side >= 0 && a.h < b.l - Math.abs(b.l) * EPS;
+  const above = side <= 0 && a.l > b.h + Math.abs(b.h) * EPS;
+  const width = (a.h - a.l + b.h - b.l) / 2;
+  const apart = side > 0 ? b.v - a.v : side < 0 ? a.v - b.v : Math.abs(a.v - b.v);
+  return {
+    verdict: below || above ? "not-met" : "met",
+    margin: apart <= 0 ? 1 : 1 - (width === 0 ? Number.POSITIVE_INFINITY : apart / width),
+  };
+}
+
+const TAU = { v: 0.97, l: 0.92, h: 1 };
+function testFactor(t: Evidence<"celsius">): Band {
+  if (!has(t)) return { v: 1, l: 0.92, h: 1.04 };
+  const f = 1 + 0.004 * (t.value - 20);
+  return { v: f, l: f, h: f };
+}
+function perMetre(area: Evidence<"square-millimetre">, material: string | undefined): number {
+  if (!has(area) || material === undefined) return Number.NaN;
+  return conductorResistance(TERM.conductorPerMetre, area.value, material as "copper").value;
+}
+
+function residual(circuit: Circuit): { present: boolean | undefined; rcd: ResidualDevice | undefined } {
+  let open = false;
+  for (let at: Circuit | undefined = circuit; at !== undefined; at = at.board.feeder) {
+    const [device] = at.residual.devices;
+    if (device !== undefined) return { present: true, rcd: device };
+    if (at.residual.present.kind !== "fact") open = true;
+  }
+  return { present: open ? undefined : false, rcd: undefined };
+}
+
+function marked(circuit: { device: Circuit["device"] }) {
+  const standard = word(circuit.device.standard);
+  const type = word(circuit.device.type) ?? null;
+  if (standard === undefined || !has(circuit.device.rated)) return undefined;
+  if (type === null && (standard === "BS EN 60898" || standard === "BS EN 61009" || standard === "BS 3871"))
+    return undefined;
+  return { standard, type, rated: circuit.device.rated.value };
+}
+
+function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: ReturnType<typeof residual>): Flat {
+  const { zs, r1r2, temperature } = circuit.readings;
+  const system = word(supply.earthing);
+  const insulation = word(circuit.cable.insulation);
+  const arrangement = word(circuit.cable.cpcArrangement);
+  let f: Band;
+  const line = insulation === undefined ? Number.NaN : lineHotFactor(insulation).value;
+  if (Number.isNaN(line)) f = { v: 1.2, l: 1.04, h: 1.28 };
+  else if (arrangement === "in-cable") f = { v: line, l: line, h: line };
+  else f = { v: line, l: 1.04, h: line };
+  const ft = testFactor(temperature);
+  let part: Band;
+  if (has(r1r2) || !has(zs)) part = band(r1r2);
+  else if (has(circuit.board.zdb))
+    part = {
+      v: zs.value - circuit.board.zdb.value,
+      l: zs.low - circuit.board.zdb.high,
+      h: zs.high - circuit.board.zdb.low,
+    };
+  else part = { v: zs.value, l: 0, h: zs.high };
+  const add = { v: f.v / ft.v - 1, l: f.l / ft.h - 1, h: f.h / ft.l - 1 };
+  const corners = [part.l * add.l, part.l * add.h, part.h * add.l, part.h * add.h];
+  const hot = { v: zs.value + part.v * add.v, l: zs.low + Math.min(...corners), h: zs.high + Math.max(...corners) };
+  const device = marked(circuit);
+  const against = (kind: "final-41.1" | "other"): Flat => {
+    if (system === undefined || !has(supply.nominalVoltage) || device === undefined || Number.isNaN(hot.v)) return OPEN;
+    const time = permittedDisconnectionTime(system, supply.nominalVoltage.value, kind);
+    if (Number.isNaN(time.value)) return OPEN;
+    const ia = operatingCurrent(device, time.value);
+    if (Number.isNaN(ia.value)) return OPEN;
+    const limit = (supply.nominalVoltage.value * 0.95) / ia.value;
+    return atMost(hot.v, hot.l, hot.h, limit);
+  };
+  let scope: boolean | undefined;
+  const shape = word(circuit.shape);
+  if (shape === "distribution") scope = false;
+  else if (has(circuit.device.rated) && shape !== undefined) {
+    const ratedCurrent = circuit.device.rated.value;
+    const withSockets = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: true });
+    const without = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: false });
+    const sockets = word(circuit.socketOutlets) ?? (word(circuit.load) === "socket-outlets" ? true : undefined);
+    scope = withSockets === without ? withSockets : sockets === undefined ? undefined : sockets ? withSockets : without;
+  }
+  let over: Flat;
+  if (scope !== undefined) over = against(scope ? "final-41.1" : "other");
+  else {
+    over = against("final-41.1");
+    if (over.verdict !== "met") {
+      const lenient = against("other");
+      over = lenient.verdict === "not-met" ? lenient : OPEN;
+    }
+  }
+  let byRcd: Flat = NONE;
+  if (rcd.present === undefined) byRcd = OPEN;
+  else if (rcd.present && rcd.rcd !== undefined) {
+    const i = rcd.rcd.residual;
+    byRcd = atMost(zs.value * i.value, zs.low * i.low, zs.high * i.high, 50);
+  }
+  return any(over, byRcd);
+}
+
+function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
+  const { zs, r1r2 } = circuit.readings;
+  const before = has(circuit.board.zdb)
+    ? circuit.board.zdb
+    : circuit.board.feeder === undefined
+      ? supply.ze
+      : circuit.board.zdb;
+  const a = doubt(before);
+  const b = doubt(r1r2);
+  return agrees(doubt(zs), { v: a.v + b.v, l: a.l + b.l, h: a.h + b.h });
+}
+
+function r1r2Length(circuit: Circuit): Flat {
+  const { cable, readings } = circuit;
+  if (word(circuit.shape) === "ring") return NONE;
+  const arrangement = word(cable.cpcArrangement);
+  if (arrangement !== undefined && arrangement !== "in-cable" && arrangement !== "separate") return NONE;
+  const material = word(cable.material);
+  const r = perMetre(cable.line, material) + perMetre(cable.cpc, material);
+  const ft = testFactor(readings.temperature);
+  const { length } = cable;
+  return agrees(doubt(readings.r1r2), {
+    v: r * length.value * ft.v * TAU.v,
+    l: r * length.low * ft.l * TAU.l,
+    h: r * length.high * ft.h * TAU.h,
+  });
+}
+
+function ring(circuit: Circuit): Flat {
+  const shape = word(circuit.shape);
+  if (shape !== undefined && shape !== "ring") return NONE;
+  const { cable, readings } = circuit;
+  const material = word(cable.material);
+  const r1 = doubt(readings.r1);
+  const rn = doubt(readings.rn);
+  const r2 = doubt(readings.r2);
+  const line = perMetre(cable.line, material);
+  const cpc = perMetre(cable.cpc, material);
+  const ratio = cpc / line;
+  const parts = [agrees(r1, rn), agrees(r2, { v: r1.v * ratio, l: r1.l * ratio * 0.92, h: (r1.h * ratio) / 0.92 })];
+  if (has(cable.length)) {
+    const ft = testFactor(readings.temperature);
+    const end = (per: number): Band => ({
+      v: per * cable.length.value * ft.v * TAU.v,
+      l: per * cable.length.low * ft.l * TAU.l,
+      h: per * cable.length.high * ft.h * TAU.h,
+    });
+    parts.push(agrees(r1, end(line)), agrees(r2, end(cpc)));
+  }
+  const quarter = { v: (r1.v + rn.v) / 4, l: (r1.l + rn.l) / 4, h: (r1.h + rn.h) / 4 };
+  const near = { v: 1 / (1 / r1.v + 1 / r2.v), l: 1 / (1 / r1.l + 1 / r2.l), h: 1 / (1 / r1.h + 1 / r2.h) };
+  for (const point of readings.crossLineNeutral) parts.push(agrees(doubt(point.reading), quarter, 1));
+  for (const point of readings.crossLineCpc) parts.push(agrees(doubt(point.reading), near, 1));
+  if (has(readings.r1r2)) parts.push(agrees(doubt(readings.r1r2), near, 1));
+  return all(...parts);
+}
+
+function insulation({ readings }: Circuit): Flat {
+  const least = permittedInsulation("up to 500 V").value;
+  const one = (e: Evidence<"ohm">) => (has(e) ? atLeast(e.value, e.low, e.high, least) : OPEN);
+  return all(one(readings.insulationLiveEarth), one(readings.insulationLiveLive));
+}
+
+const byWord = (fact: Fact<string | boolean>, good: string | boolean): Flat =>
+  fact.kind !== "fact" ? OPEN : fact.word === good ? MET : NOT;
+
+function additional(circuit: Circuit, use: string, rcd: ReturnType<typeof residual>): Flat {
+  const load = word(circuit.load);
+  const dwelling = use === "dwelling" || use === "house-in-multiple-occupation";
+  const wanted = load === "socket-outlets" || load === "mixed" || (load === "lighting" && dwelling);
+  if (load !== undefined && !wanted && word(circuit.socketOutlets) !== true) return NONE;
+  if (load === undefined || rcd.present === undefined) return OPEN;
+  if (!rcd.present || rcd.rcd === undefined) return NOT;
+  const i = rcd.rcd.residual;
+  return has(i) ? atMost(i.value, i.low, i.high, 0.03) : OPEN;
+}
+
+function faultAt(circuit: Circuit, { supply }: Installation): Band & { phases: string | undefined } {
+  const { board } = circuit;
+  let found: Evidence<"ampere"> | undefined;
+  let method: string | undefined;
+  let here = true;
+  for (let at: typeof board | undefined = board; at !== undefined; at = at.feeder?.board) {
+    if (!has(at.faultCurrent)) continue;
+    found = at.faultCurrent;
+    method = word(at.faultCurrentMethod);
+    here = at === board;
+    break;
+  }
+  if (found === undefined) {
+    found = has(supply.faultCurrent) ? supply.faultCurrent : board.faultCurrent;
+    method = word(supply.faultCurrentMethod);
+    here = board.feeder === undefined;
+  }
+  const phases = word(board.phases) ?? word(supply.phases);
+  const low = here ? found.low : 0;
+  const f =
+    phases === "3"
+      ? method === "line-neutral"
+        ? [2, 2, 2]
+        : method === "line-line"
+          ? [2 / Math.sqrt(3), 2 / Math.sqrt(3), 2 / Math.sqrt(3)]
+          : method === "three-phase"
+            ? [1, 1, 1]
+            : [2, 1, 2]
+      : [1, 1, 1];
+  return { v: found.value * (f[0] as number), l: low * (f[1] as number), h: found.high * (f[2] as number), phases };
+}
+
+function breaking(circuit: Circuit, installation: Installation): Flat {
+  const fault = faultAt(circuit, installation);
+  if (fault.phases === undefined || Number.isNaN(fault.v)) return OPEN;
+  const { device, board } = circuit;
+  let own = device.breakingCapacity.value;
+  const standard = word(device.standard);
+  if (!has(device.breakingCapacity) && standard !== undefined) own = breakingCapacityOf(standard).value;
+  const byOwn = Number.isNaN(own) ? OPEN : atMost(fault.v, fault.l, fault.h, own);
+  const rating = board.conditionalRating;
+  if (rating === undefined || !has(rating.value)) return byOwn;
+  const ahead = board.feeder?.device ?? installation.supply.device;
+  const named = word(rating.upstreamStandard);
+  const real = word(ahead.standard);
+  const matches = named === undefined || real === undefined ? OPEN : named === real ? MET : NOT;
+  const rated =
+    has(ahead.rated) && has(rating.upstreamRated)
+      ? atMost(ahead.rated.value, ahead.rated.low, ahead.rated.high, rating.upstreamRated.value)
+      : OPEN;
+  return any(
+    byOwn,
+    all(atMost(fault.v, fault.l, fault.h, rating.value.value), matches, rated, byWord(rating.devicesOfOneMake, true)),
+  );
+}
+
+function energy(device: ReturnType<typeof marked>, marks: Circuit["device"], far: Band): Band {
+  const none = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+  if (device === undefined || Number.isNaN(far.v)) return none;
+  if (has(marks.letThrough)) return band(marks.letThrough);
+  if (breakerType(device.standard, device.type) !== undefined) {
+    const trips = operatingCurrent(device, 0.1);
+    if (Number.isNaN(trips.value) || !(far.l >= trips.value)) return none;
+    const cls = word(marks.energyClass);
+    if (!has(marks.breakingCapacity) || cls === undefined) return none;
+    const e = energyLimitCeiling({
+      type: device.type,
+      rated: device.rated,
+      markedBreakingCapacity: marks.breakingCapacity.value,
+      energyClass: Number(cls),
+    }).value;
+    return { v: e, l: Number.isNaN(e) ? e : 0, h: e };
+  }
+  if (!FUSES.has(device.standard)) return none;
+  const fast = operatingCurrent(device, 0.4).value;
+  const slow = operatingCurrent(device, 5).value;
+  if (far.l >= fast * (1 - EPS)) return { v: fast ** 2 * 0.4, l: 0, h: fast ** 2 * 0.4 };
+  if (far.l >= slow * (1 - EPS)) return { v: slow ** 2 * 5, l: far.h <= fast ? fast ** 2 * 0.4 : 0, h: slow ** 2 * 5 };
+  return none;
+}
+
+function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof residual>): Flat {
+  const { cable, readings, board } = circuit;
+  const arrangement = word(cable.cpcArrangement);
+  if (arrangement === "none") return NONE;
+  const judged = arrangement === undefined || arrangement === "in-cable" || arrangement === "separate";
+  const selection = !judged
+    ? NONE
+    : has(cable.line) && has(cable.cpc)
+      ? atLeast(cable.cpc.value, cable.cpc.low, cable.cpc.high, cpcBySelection(cable.line.value).value)
+      : OPEN;
+  if (selection.verdict === "met") return selection;
+  const u = supply.nominalVoltage;
+  const near = { v: u.value / board.zdb.value, l: u.low / board.zdb.high, h: u.high / board.zdb.low };
+  const far = { v: u.value / readings.zs.value, l: u.low / readings.zs.high, h: u.high / readings.zs.low };
+  const e = energy(marked(circuit), circuit.device, far);
+  const of =
+    arrangement === "armour" || arrangement === "conduit"
+      ? "steel"
+      : arrangement === "in-cable" || arrangement === "separate"
+        ? word(cable.material)
+        : undefined;
+  const ins = word(cable.insulation);
+  const k =
+    of !== undefined && ins !== undefined && arrangement !== undefined && has(cable.cpc)
+      ? protectiveConductorK(of, ins, arrangement, cable.cpc.value).value
+      : Number.NaN;
+  const size = (x: Band): Flat => {
+    if (Number.isNaN(x.v) || Number.isNaN(k) || !has(cable.cpc)) return OPEN;
+    return atLeast(
+      cable.cpc.value,
+      cable.cpc.low,
+      cable.cpc.high,
+      Math.sqrt(x.v) / k,
+      Math.sqrt(x.l) / k,
+      Math.sqrt(x.h) / k,
+    );
+  };
+  let byRcd: Flat = NONE;
+  if (rcd.present === undefined) byRcd = OPEN;
+  else if (rcd.present && rcd.rcd !== undefined) {
+    const i = rcd.rcd.residual;
+    const delay = word(rcd.rcd.delay);
+    const fast = has(i) && near.l >= 5 * i.value;
+    const t =
+      has(i) && delay !== undefined
+        ? permittedRcdTime({ standard: "BS EN 61008", delay, multiple: fast ? 5 : 1 }).max.value
+        : Number.NaN;
+    byRcd = size({ v: near.v ** 2 * t, l: 0, h: near.h ** 2 * t });
+  }
+  return any(selection, size(e), byRcd);
+}
+
+function capacity(circuit: Circuit, installation: Installation): Flat {
+  const { cable, device, designCurrent } = circuit;
+  const phases = word(circuit.phases) ?? word(circuit.board.phases) ?? word(installation.supply.phases);
+  const kind = word(cable.kind);
+  const ins = word(cable.insulation);
+  const material = word(cable.material);
+  let iz: Band = { v: Number.POSITIVE_INFINITY, l: Number.POSITIVE_INFINITY, h: Number.NEGATIVE_INFINITY };
+  for (const method of cable.methods) {
+    const m = word(method);
+    let it =
+      kind !== undefined &&
+      ins !== undefined &&
+      material !== undefined &&
+      phases !== undefined &&
+      m !== undefined &&
+      has(cable.line)
+        ? tabulatedCapacity({
+            kind,
+            insulation: ins,
+            material,
+            method: m,
+            area: cable.line.value,
+            loadedConductors: phases === "3" ? 3 : 2,
+          }).value
+        : Number.NaN;
+    if (has(cable.ambient)) it *= ins === undefined ? Number.NaN : ambientFactor(ins, cable.ambient.high).value;
+    const grouping = word(cable.grouping);
+    if (has(cable.groupedCircuits))
+      it *= grouping === undefined ? Number.NaN : groupingFactor(grouping, cable.groupedCircuits.value).value;
+    if (has(cable.surroundedByInsulation))
+      it *= thermalInsulationFactor(cable.surroundedByInsulation.high * 1000).value;
+    iz = { v: Math.min(iz.v, it), l: Math.min(iz.l, it), h: Math.max(iz.h, it) };
+  }
+  if (cable.methods.length === 0) iz = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+  const shape = word(circuit.shape);
+  if (shape === "ring")
+    return all(
+      Number.isNaN(iz.v) ? OPEN : atLeast(iz.v, iz.l, iz.h, 20),
+      has(device.rated) ? atMost(device.rated.value, device.rated.low, device.rated.high, 32) : OPEN,
+    );
+  if (shape === undefined) return OPEN;
+  const cf = word(device.standard) === "BS 3036" ? 0.725 : 1;
+  let judged =
+    has(device.rated) && !Number.isNaN(iz.v)
+      ? atMost(device.rated.value, device.rated.low, device.rated.high, iz.v * cf, iz.l * cf, iz.h * cf)
+      : OPEN;
+  const load = word(circuit.load);
+  if (
+    has(designCurrent) &&
+    (load === "shower" || load === "water-heater" || load === "storage-heating" || load === "heating")
+  ) {
+    judged = any(
+      judged,
+      Number.isNaN(iz.v) ? OPEN : atMost(designCurrent.value, designCurrent.low, designCurrent.high, iz.v, iz.l, iz.h),
+    );
+  }
+  if (!has(designCurrent)) return judged;
+  return all(
+    judged,
+    has(device.rated) ? atMost(designCurrent.value, designCurrent.low, designCurrent.high, device.rated.value) : OPEN,
+  );
+}
+
+function drop(circuit: Circuit, { supply }: Installation): Flat {
+  const { cable, designCurrent } = circuit;
+  const phases = word(circuit.phases) ?? word(circuit.board.phases) ?? word(supply.phases);
+  const kind = word(cable.kind);
+  const ins = word(cable.insulation);
+  const material = word(cable.material);
+  const shape = word(circuit.shape);
+  const load = word(circuit.load);
+  const isPublic = word(supply.public);
+  if (
+    kind === undefined ||
+    ins === undefined ||
+    material === undefined ||
+    phases === undefined ||
+    shape === undefined ||
+    load === undefined ||
+    isPublic === undefined ||
+    !has(cable.line) ||
+    !has(designCurrent) ||
+    !has(cable.length) ||
+    !has(supply.nominalVoltage)
+  )
+    return OPEN;
+  const z =
+    tabulatedDrop({ kind, insulation: ins, material, area: cable.line.value, loadedConductors: phases === "3" ? 3 : 2 })
+      .value * (shape === "ring" ? 0.25 : 1);
+  const fraction = permittedDrop({
+    supply: isPublic ? "public" : "private",
+    use: load === "lighting" ? "lighting" : "other",
+  }).value;
+  const limit = supply.nominalVoltage.value * fraction * (phases === "3" ? Math.sqrt(3) : 1);
+  return atMost(
+    z * cable.length.value * designCurrent.value,
+    z * cable.length.low * designCurrent.low,
+    z * cable.length.high * designCurrent.high,
+    limit,
+  );
+}
+
+function rcdTime(rcd: ResidualDevice): Flat {
+  const standard = word(rcd.standard);
+  const delay = word(rcd.delay);
+  const t = rcd.timeAtRated;
+  const parts: Flat[] = [];
+  if (standard === undefined || delay === undefined || !has(t)) parts.push(OPEN);
+  else {
+    const limits = permittedRcdTime({ standard, delay, multiple: 1 });
+    parts.push(atMost(t.value, t.low, t.high, limits.max.value));
+    if (limits.min !== null) parts.push(atLeast(t.value, t.low, t.high, limits.min.value));
+  }
+  if (rcd.button.kind === "fact") parts.push(byWord(rcd.button, "trips"));
+  return all(...parts);
+}
+
+function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
+  const extraneous = word(bond.extraneous);
+  if (extraneous === false) return NONE;
+  const system = word(supply.earthing);
+  let needed = Number.NaN;
+  if (system === "TN-C-S")
+    needed = has(supply.neutral.size) ? mainBondingPme(supply.neutral.size.value).value : Number.NaN;
+  else if (system !== undefined && has(supply.tails.size))
+    needed = mainBondingOther(cpcBySelection(supply.tails.size.value).value).value;
+  const size =
+    has(bond.size) && !Number.isNaN(needed) ? atLeast(bond.size.value, bond.size.low, bond.size.high, needed) : OPEN;
+  const parts = [size];
+  if (bond.connected.kind === "fact") parts.unshift(byWord(bond.connected, true));
+  const material = word(bond.material);
+  if (material !== undefined && material !== "copper") parts.push(OPEN);
+  const judged = all(...parts);
+  return extraneous === undefined && judged.verdict !== "met" ? OPEN : judged;
+}
+
+function bondContinuity(bond: BondingConductor): Flat {
+  if (word(bond.extraneous) === false) return NONE;
+  const r = perMetre(bond.size, word(bond.material));
+  return agrees(
+    band(bond.resistance),
+    { v: r * bond.length.value + 0.05, l: r * bond.length.low + 0.05, h: r * bond.length.high + 0.05 },
+    -1,
+  );
+}
+
+function earthing({ supply }: Installation): Flat {
+  const e = supply.earthingConductor;
+  const parts = [
+    has(e.size) && has(supply.tails.size)
+      ? atLeast(e.size.value, e.size.low, e.size.high, cpcBySelection(supply.tails.size.value).value)
+      : OPEN,
+  ];
+  if (word(e.arrangement) === "buried") {
+    const sheathed = word(e.sheathed);
+    const mech = word(e.mechanicallyProtected);
+    const floor =
+      sheathed !== undefined && (mech !== undefined || !sheathed)
+        ? buriedEarthingConductor({ sheathed, mechanicallyProtected: mech === true }).value
+        : Number.NaN;
+    parts.push(has(e.size) && !Number.isNaN(floor) ? atLeast(e.size.value, e.size.low, e.size.high, floor) : OPEN);
+  }
+  const material = word(e.material);
+  if (material !== undefined && material !== "copper") parts.push(OPEN);
+  return all(...parts);
+}
+
+function earthingEnergy({ supply }: Installation): Flat {
+  if (word(supply.earthing) === "TT") return NONE;
+  const e = supply.earthingConductor;
+  const u = supply.nominalVoltage;
+  const x = energy(marked(supply), supply.device, {
+    v: u.value / supply.ze.value,
+    l: u.low / supply.ze.high,
+    h: u.high / supply.ze.low,
+  });
+  const material = word(e.material);
+  const arrangement = word(e.arrangement);
+  const k =
+    material !== undefined && arrangement !== undefined && has(e.size)
+      ? protectiveConductorK(
+          material,
+          "70C-thermoplastic",
+          arrangement === "in-cable" ? "in-cable" : "separate",
+          e.size.value,
+        ).value
+      : Number.NaN;
+  if (Number.isNaN(x.v) || Number.isNaN(k)) return OPEN;
+  return atLeast(e.size.value, e.size.low, e.size.high, Math.sqrt(x.v) / k, Math.sqrt(x.l) / k, Math.sqrt(x.h) / k);
+}
+
+function electrode(installation: Installation): Flat {
+  const { supply, circuits } = installation;
+  const system = word(supply.earthing);
+  if (system !== undefined && system !== "TT") return NONE;
+  const ra = has(supply.ra) ? supply.ra : supply.ze;
+  let largest: Evidence<"ampere"> | undefined;
+  let unknown = false;
+  for (const circuit of circuits) {
+    const { present, rcd } = residual(circuit);
+    if (present === false) continue;
+    if (rcd === undefined || !has(rcd.residual)) {
+      unknown = true;
+      break;
+    }
+    if (largest === undefined || rcd.residual.value > largest.value) largest = rcd.residual;
+  }
+  if (system === undefined || unknown || largest === undefined || !has(ra)) return OPEN;
+  return atMost(ra.value * largest.value, ra.low * largest.low, ra.high * largest.high, 50);
+}
+
+function demand(installation: Installation): Flat {
+  const { supply, circuits, boards, file } = installation;
+  const groups = new Map<string, Band[]>(DIVERSITY_LOADS.map((load) => [load, []]));
+  for (const circuit of circuits) {
+    if (word(circuit.shape) === "distribution") continue;
+    const load = word(circuit.load) ?? "fixed-equipment";
+    const { rated } = circuit.device;
+    const one =
+      load === "socket-outlets" || load === "mixed"
+        ? band(rated)
+        : has(circuit.designCurrent)
+          ? band(circuit.designCurrent)
+          : { v: rated.value, l: 0 * rated.value, h: rated.high };
+    groups.get(diversityLoad(load))?.push(one);
+  }
+  const premises = diversityPremises(file.brief.use);
+  const total = { v: 0, h: 0 };
+  let certainV = 0;
+  let certainL = 0;
+  for (const kind of DIVERSITY_LOADS) {
+    const loads = groups.get(kind) ?? [];
+    if (loads.length === 0) continue;
+    const allowance = DIVERSITY[kind][premises] ?? { rule: "whole" as const, part: 1 };
+    const sum = { v: 0, h: 0 };
+    for (const one of loads) {
+      sum.v += one.v;
+      sum.h += one.h;
+      if (kind === "standard-circuits" || kind === "other-sockets") continue;
+      certainV = Math.max(certainV, one.v);
+      certainL = Math.max(certainL, one.l);
+    }
+    if (allowance.rule === "whole") {
+      total.v += sum.v * allowance.part;
+      total.h += sum.h * allowance.part;
+    } else if (allowance.rule === "first-then") {
+      total.v += Math.min(sum.v, allowance.first) + Math.max(0, sum.v - allowance.first) * allowance.rest;
+      total.h += Math.min(sum.h, allowance.first) + Math.max(0, sum.h - allowance.first) * allowance.rest;
+    } else {
+      const sorted = [...loads].sort((a, b) => b.v - a.v);
+      for (const [i, one] of sorted.entries()) {
+        const share = i === 0 ? allowance.largest : i === 1 ? allowance.second : allowance.rest;
+        total.v += one.v * share;
+        total.h += one.h * share;
+      }
+    }
+  }
+  const phases = word(supply.phases);
+  const main = has(supply.mainSwitchRated)
+    ? supply.mainSwitchRated
+    : (boards.find((board) => board.feeder === undefined)?.mainSwitchRated ?? supply.mainSwitchRated);
+  const within = (x: Band): Flat =>
+    Number.isNaN(x.v)
+      ? OPEN
+      : all(
+          has(supply.device.rated) ? atMost(x.v, x.l, x.h, supply.device.rated.value) : OPEN,
+          has(main) ? atMost(x.v, x.l, x.h, main.value) : OPEN,
+        );
+  if (has(supply.statedDemand)) return within(band(supply.statedDemand));
+  if (phases === undefined || Number.isNaN(certainV)) return OPEN;
+  return within(
+    phases === "1" ? { v: total.v, l: certainL, h: total.h } : { v: total.v / 3, l: certainL / 3, h: total.h },
+  );
+}
+
+/** Every check of an installation in the order the weighing has them. */
+export function flatWeigh(installation: Installation): Flat[] {
+  const { supply, boards, circuits, file } = installation;
+  const out: Flat[] = [];
+  const system = word(supply.earthing);
+  const ze = system === undefined ? Number.NaN : typicalZe(system).value;
+  out.push(
+    system === "TT"
+      ? NONE
+      : has(supply.ze) && !Number.isNaN(ze)
+        ? atMost(supply.ze.value, supply.ze.low, supply.ze.high, ze)
+        : OPEN,
+  );
+  const three = word(supply.phases);
+  out.push(
+    three === "1"
+      ? byWord(supply.polarity, "correct")
+      : three === "3"
+        ? all(byWord(supply.polarity, "correct"), byWord(supply.phaseSequence, "correct"))
+        : all(byWord(supply.polarity, "correct"), OPEN),
+  );
+  out.push(electrode(installation));
+  const u = supply.voltage;
+  out.push(
+    word(supply.public) === false
+      ? NONE
+      : has(u)
+        ? all(atLeast(u.value, u.low, u.high, 216.2), atMost(u.value, u.low, u.high, 253))
+        : OPEN,
+  );
+  {
+    const method = word(supply.faultCurrentMethod);
+    const i = supply.faultCurrent;
+    const f =
+      three === "3"
+        ? method === "line-neutral"
+          ? [2, 2, 2]
+          : method === "line-line"
+            ? [2 / Math.sqrt(3), 2 / Math.sqrt(3), 2 / Math.sqrt(3)]
+            : method === "three-phase"
+              ? [1, 1, 1]
+              : [2, 1, 2]
+        : [1, 1, 1];
+    const standard = word(supply.device.standard);
+    const own = has(supply.device.breakingCapacity)
+      ? supply.device.breakingCapacity.value
+      : standard === undefined
+        ? Number.NaN
+        : breakingCapacityOf(standard).value;
+    out.push(
+      three === undefined || !has(i) || Number.isNaN(own)
+        ? OPEN
+        : atMost(i.value * (f[0] as number), i.low * (f[1] as number), i.high * (f[2] as number), own),
+    );
+  }
+  out.push(earthing(installation), earthingEnergy(installation), demand(installation));
+  for (const bond of supply.bonding) out.push(bondSize(bond, installation), bondContinuity(bond));
+  for (const board of boards) for (const rcd of board.rcds) out.push(rcdTime(rcd));
+  for (const circuit of circuits) {
+    const rcd = residual(circuit);
+    out.push(
+      maximumZs(circuit, installation, rcd),
+      zsAgreement(circuit, installation),
+      r1r2Length(circuit),
+      ring(circuit),
+      insulation(circuit),
+      byWord(circuit.readings.polarity, "correct"),
+      additional(circuit, file.brief.use, rcd),
+      breaking(circuit, installation),
+      cpc(circuit, installation, rcd),
+      capacity(circuit, installation),
+      drop(circuit, installation),
+    );
+    for (const own of circuit.residual.devices) if (!circuit.board.rcds.includes(own)) out.push(rcdTime(own));
+  }
+  return out;
+}
