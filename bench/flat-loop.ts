@@ -43,6 +43,7 @@ export interface Flat {
 const EPS = 1e-9;
 const word = <W extends string | boolean>(fact: Fact<W>): W | undefined =>
   fact.kind === "fact" ? fact.word : undefined;
+const exact = (e: Evidence<Unit>) => has(e) && e.low === e.high;
 const has = (e: Evidence<Unit>) => e.kind !== "not-known" && e.kind !== "lacking";
 
 function atMost(value: number, low: number, high: number, limit: number, limitLow = limit, limitHigh = limit): Flat {
@@ -91,10 +92,19 @@ function any(...parts: Flat[]): Flat {
   }
   return best;
 }
+/** A quantity held against a limit that may itself be known only as a range. */
+const within = (a: Evidence<Unit> | Band, limit: Evidence<Unit>): Flat => {
+  if (!has(limit)) return OPEN;
+  const { v, l, h } = "kind" in a ? band(a) : a;
+  return atMost(v, l, h, limit.value, limit.low, limit.high);
+};
 const OPEN: Flat = { verdict: "not-known", margin: Number.NaN };
 const NONE: Flat = { verdict: "not-applicable", margin: Number.NaN };
 const MET: Flat = { verdict: "met", margin: Number.NaN };
 const NOT: Flat = { verdict: "not-met", margin: Number.NaN };
+
+/** Nothing flows, however long: 0 × ∞ is 0. */
+const times = (a: number, b: number) => (a === 0 || b === 0 ? 0 : a * b);
 
 interface Band {
   v: number;
@@ -119,11 +129,14 @@ function agrees(a: Band, b: Band, side = 0): Flat {
 const TAU = { v: 0.97, l: 0.92, h: 1 };
 function testFactor(t: Evidence<"celsius">): Band {
   if (!has(t)) return { v: 1, l: 0.92, h: 1.04 };
-  const f = 1 + 0.004 * (t.value - 20);
-  return { v: f, l: f, h: f };
+  const f = (celsius: number) => 1 + 0.004 * (celsius - 20);
+  const inside = (celsius: number) => celsius >= -20 && celsius <= 110;
+  if (!inside(t.value)) return { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+  if (!inside(t.low) || !inside(t.high)) return { v: f(t.value), l: f(t.value), h: f(t.value) };
+  return { v: f(t.value), l: f(t.low), h: f(t.high) };
 }
 function perMetre(area: Evidence<"square-millimetre">, material: string | undefined): number {
-  if (!has(area) || material === undefined) return Number.NaN;
+  if (!exact(area) || material === undefined) return Number.NaN;
   return conductorResistance(TERM.conductorPerMetre, area.value, material as "copper").value;
 }
 
@@ -140,7 +153,7 @@ function residual(circuit: Circuit): { present: boolean | undefined; rcd: Residu
 function marked(circuit: { device: Circuit["device"] }) {
   const standard = word(circuit.device.standard);
   const type = word(circuit.device.type) ?? null;
-  if (standard === undefined || !has(circuit.device.rated)) return undefined;
+  if (standard === undefined || !exact(circuit.device.rated)) return undefined;
   if (type === null && (standard === "BS EN 60898" || standard === "BS EN 61009" || standard === "BS 3871"))
     return undefined;
   return { standard, type, rated: circuit.device.rated.value };
@@ -171,7 +184,8 @@ function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: Ret
   const hot = { v: zs.value + part.v * add.v, l: zs.low + Math.min(...corners), h: zs.high + Math.max(...corners) };
   const device = marked(circuit);
   const against = (kind: "final-41.1" | "other"): Flat => {
-    if (system === undefined || !has(supply.nominalVoltage) || device === undefined || Number.isNaN(hot.v)) return OPEN;
+    if (system === undefined || !exact(supply.nominalVoltage) || device === undefined || Number.isNaN(hot.v))
+      return OPEN;
     const time = permittedDisconnectionTime(system, supply.nominalVoltage.value, kind);
     if (Number.isNaN(time.value)) return OPEN;
     const ia = operatingCurrent(device, time.value);
@@ -182,7 +196,7 @@ function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: Ret
   let scope: boolean | undefined;
   const shape = word(circuit.shape);
   if (shape === "distribution") scope = false;
-  else if (has(circuit.device.rated) && shape !== undefined) {
+  else if (exact(circuit.device.rated) && shape !== undefined) {
     const ratedCurrent = circuit.device.rated.value;
     const withSockets = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: true });
     const without = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: false });
@@ -202,7 +216,7 @@ function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: Ret
   if (rcd.present === undefined) byRcd = OPEN;
   else if (rcd.present && rcd.rcd !== undefined) {
     const i = rcd.rcd.residual;
-    byRcd = atMost(zs.value * i.value, zs.low * i.low, zs.high * i.high, 50);
+    byRcd = atMost(zs.value * i.value, zs.low * i.low, times(zs.high, i.high), 50);
   }
   return any(over, byRcd);
 }
@@ -320,24 +334,18 @@ function breaking(circuit: Circuit, installation: Installation): Flat {
   const fault = faultAt(circuit, installation);
   if (fault.phases === undefined || Number.isNaN(fault.v)) return OPEN;
   const { device, board } = circuit;
-  let own = device.breakingCapacity.value;
+  let own = band(device.breakingCapacity);
   const standard = word(device.standard);
-  if (!has(device.breakingCapacity) && standard !== undefined) own = breakingCapacityOf(standard).value;
-  const byOwn = Number.isNaN(own) ? OPEN : atMost(fault.v, fault.l, fault.h, own);
+  if (!has(device.breakingCapacity) && standard !== undefined) own = band(breakingCapacityOf(standard));
+  const byOwn = Number.isNaN(own.v) ? OPEN : atMost(fault.v, fault.l, fault.h, own.v, own.l, own.h);
   const rating = board.conditionalRating;
   if (rating === undefined || !has(rating.value)) return byOwn;
   const ahead = board.feeder?.device ?? installation.supply.device;
   const named = word(rating.upstreamStandard);
   const real = word(ahead.standard);
   const matches = named === undefined || real === undefined ? OPEN : named === real ? MET : NOT;
-  const rated =
-    has(ahead.rated) && has(rating.upstreamRated)
-      ? atMost(ahead.rated.value, ahead.rated.low, ahead.rated.high, rating.upstreamRated.value)
-      : OPEN;
-  return any(
-    byOwn,
-    all(atMost(fault.v, fault.l, fault.h, rating.value.value), matches, rated, byWord(rating.devicesOfOneMake, true)),
-  );
+  const rated = within(ahead.rated, rating.upstreamRated);
+  return any(byOwn, all(within(fault, rating.value), matches, rated, byWord(rating.devicesOfOneMake, true)));
 }
 
 function energy(device: ReturnType<typeof marked>, marks: Circuit["device"], far: Band): Band {
@@ -348,7 +356,7 @@ function energy(device: ReturnType<typeof marked>, marks: Circuit["device"], far
     const trips = operatingCurrent(device, 0.1);
     if (Number.isNaN(trips.value) || !(far.l >= trips.value)) return none;
     const cls = word(marks.energyClass);
-    if (!has(marks.breakingCapacity) || cls === undefined) return none;
+    if (!exact(marks.breakingCapacity) || cls === undefined) return none;
     const e = energyLimitCeiling({
       type: device.type,
       rated: device.rated,
@@ -372,7 +380,7 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
   const judged = arrangement === undefined || arrangement === "in-cable" || arrangement === "separate";
   const selection = !judged
     ? NONE
-    : has(cable.line) && has(cable.cpc)
+    : exact(cable.line) && has(cable.cpc)
       ? atLeast(cable.cpc.value, cable.cpc.low, cable.cpc.high, cpcBySelection(cable.line.value).value)
       : OPEN;
   if (selection.verdict === "met") return selection;
@@ -388,7 +396,7 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
         : undefined;
   const ins = word(cable.insulation);
   const k =
-    of !== undefined && ins !== undefined && arrangement !== undefined && has(cable.cpc)
+    of !== undefined && ins !== undefined && arrangement !== undefined && exact(cable.cpc)
       ? protectiveConductorK(of, ins, arrangement, cable.cpc.value).value
       : Number.NaN;
   const size = (x: Band): Flat => {
@@ -407,7 +415,7 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
   else if (rcd.present && rcd.rcd !== undefined) {
     const i = rcd.rcd.residual;
     const delay = word(rcd.rcd.delay);
-    const fast = has(i) && near.l >= 5 * i.value;
+    const fast = has(i) && near.l >= 5 * i.high;
     const t =
       has(i) && delay !== undefined
         ? permittedRcdTime({ standard: "BS EN 61008", delay, multiple: fast ? 5 : 1 }).max.value
@@ -432,7 +440,7 @@ function capacity(circuit: Circuit, installation: Installation): Flat {
       material !== undefined &&
       phases !== undefined &&
       m !== undefined &&
-      has(cable.line)
+      exact(cable.line)
         ? tabulatedCapacity({
             kind,
             insulation: ins,
@@ -445,7 +453,10 @@ function capacity(circuit: Circuit, installation: Installation): Flat {
     if (has(cable.ambient)) it *= ins === undefined ? Number.NaN : ambientFactor(ins, cable.ambient.high).value;
     const grouping = word(cable.grouping);
     if (has(cable.groupedCircuits))
-      it *= grouping === undefined ? Number.NaN : groupingFactor(grouping, cable.groupedCircuits.value).value;
+      it *=
+        grouping === undefined || !exact(cable.groupedCircuits)
+          ? Number.NaN
+          : groupingFactor(grouping, cable.groupedCircuits.value).value;
     if (has(cable.surroundedByInsulation))
       it *= thermalInsulationFactor(cable.surroundedByInsulation.high * 1000).value;
     iz = { v: Math.min(iz.v, it), l: Math.min(iz.l, it), h: Math.max(iz.h, it) };
@@ -474,10 +485,7 @@ function capacity(circuit: Circuit, installation: Installation): Flat {
     );
   }
   if (!has(designCurrent)) return judged;
-  return all(
-    judged,
-    has(device.rated) ? atMost(designCurrent.value, designCurrent.low, designCurrent.high, device.rated.value) : OPEN,
-  );
+  return all(judged, within(designCurrent, device.rated));
 }
 
 function drop(circuit: Circuit, { supply }: Installation): Flat {
@@ -497,7 +505,7 @@ function drop(circuit: Circuit, { supply }: Installation): Flat {
     shape === undefined ||
     load === undefined ||
     isPublic === undefined ||
-    !has(cable.line) ||
+    !exact(cable.line) ||
     !has(designCurrent) ||
     !has(cable.length) ||
     !has(supply.nominalVoltage)
@@ -540,8 +548,8 @@ function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
   const system = word(supply.earthing);
   let needed = Number.NaN;
   if (system === "TN-C-S")
-    needed = has(supply.neutral.size) ? mainBondingPme(supply.neutral.size.value).value : Number.NaN;
-  else if (system !== undefined && has(supply.tails.size))
+    needed = exact(supply.neutral.size) ? mainBondingPme(supply.neutral.size.value).value : Number.NaN;
+  else if (system !== undefined && exact(supply.tails.size))
     needed = mainBondingOther(cpcBySelection(supply.tails.size.value).value).value;
   const size =
     has(bond.size) && !Number.isNaN(needed) ? atLeast(bond.size.value, bond.size.low, bond.size.high, needed) : OPEN;
@@ -566,7 +574,7 @@ function bondContinuity(bond: BondingConductor): Flat {
 function earthing({ supply }: Installation): Flat {
   const e = supply.earthingConductor;
   const parts = [
-    has(e.size) && has(supply.tails.size)
+    has(e.size) && exact(supply.tails.size)
       ? atLeast(e.size.value, e.size.low, e.size.high, cpcBySelection(supply.tails.size.value).value)
       : OPEN,
   ];
@@ -596,7 +604,7 @@ function earthingEnergy({ supply }: Installation): Flat {
   const material = word(e.material);
   const arrangement = word(e.arrangement);
   const k =
-    material !== undefined && arrangement !== undefined && has(e.size)
+    material !== undefined && arrangement !== undefined && exact(e.size)
       ? protectiveConductorK(
           material,
           "70C-thermoplastic",
@@ -625,7 +633,7 @@ function electrode(installation: Installation): Flat {
     if (largest === undefined || rcd.residual.value > largest.value) largest = rcd.residual;
   }
   if (system === undefined || unknown || largest === undefined || !has(ra)) return OPEN;
-  return atMost(ra.value * largest.value, ra.low * largest.low, ra.high * largest.high, 50);
+  return atMost(ra.value * largest.value, ra.low * largest.low, times(ra.high, largest.high), 50);
 }
 
 function demand(installation: Installation): Flat {
@@ -678,16 +686,10 @@ function demand(installation: Installation): Flat {
   const main = has(supply.mainSwitchRated)
     ? supply.mainSwitchRated
     : (boards.find((board) => board.feeder === undefined)?.mainSwitchRated ?? supply.mainSwitchRated);
-  const within = (x: Band): Flat =>
-    Number.isNaN(x.v)
-      ? OPEN
-      : all(
-          has(supply.device.rated) ? atMost(x.v, x.l, x.h, supply.device.rated.value) : OPEN,
-          has(main) ? atMost(x.v, x.l, x.h, main.value) : OPEN,
-        );
-  if (has(supply.statedDemand)) return within(band(supply.statedDemand));
+  const judged = (x: Band): Flat => (Number.isNaN(x.v) ? OPEN : all(within(x, supply.device.rated), within(x, main)));
+  if (has(supply.statedDemand)) return judged(band(supply.statedDemand));
   if (phases === undefined || Number.isNaN(certainV)) return OPEN;
-  return within(
+  return judged(
     phases === "1" ? { v: total.v, l: certainL, h: total.h } : { v: total.v / 3, l: certainL / 3, h: total.h },
   );
 }
@@ -736,15 +738,14 @@ export function flatWeigh(installation: Installation): Flat[] {
               : [2, 1, 2]
         : [1, 1, 1];
     const standard = word(supply.device.standard);
-    const own = has(supply.device.breakingCapacity)
-      ? supply.device.breakingCapacity.value
-      : standard === undefined
-        ? Number.NaN
-        : breakingCapacityOf(standard).value;
+    const own =
+      has(supply.device.breakingCapacity) || standard === undefined
+        ? band(supply.device.breakingCapacity)
+        : band(breakingCapacityOf(standard));
     out.push(
-      three === undefined || !has(i) || Number.isNaN(own)
+      three === undefined || !has(i) || Number.isNaN(own.v)
         ? OPEN
-        : atMost(i.value * (f[0] as number), i.low * (f[1] as number), i.high * (f[2] as number), own),
+        : atMost(i.value * (f[0] as number), i.low * (f[1] as number), i.high * (f[2] as number), own.v, own.l, own.h),
     );
   }
   out.push(earthing(installation), earthingEnergy(installation), demand(installation));

@@ -46,7 +46,19 @@ export function benchWeigh(): readonly Row[] {
   const flat = median(times.flat);
   return [
     { what: "flat loop without grounds", value: flat, unit: "µs a circuit" },
-    { what: "verdicts only", value: median(times.verdicts), unit: "µs a circuit", ratio: median(times.verdicts) / flat, target: 2 },
-    { what: "with full grounds", value: median(times.grounds), unit: "µs a circuit", ratio: median(times.grounds) / flat, target: 4 },
+    {
+      what: "verdicts only",
+      value: median(times.verdicts),
+      unit: "µs a circuit",
+      ratio: median(times.verdicts) / flat,
+      target: 2,
+    },
+    {
+      what: "with full grounds",
+      value: median(times.grounds),
+      unit: "µs a circuit",
+      ratio: median(times.grounds) / flat,
+      target: 4,
+    },
   ];
 }

@@ -196,6 +196,11 @@ export function isKnown<U extends Unit>(evidence: Evidence<U>): evidence is Know
   return evidence.kind !== "not-known" && evidence.kind !== "lacking";
 }
 
+/** Tells whether a quantity has one value rather than a range: only then can a table be asked for its row. */
+export function isExact(evidence: Evidence<Unit>): boolean {
+  return isKnown(evidence) && evidence.low === evidence.high;
+}
+
 /** Tells whether a fact is known. */
 export function isKnownFact<W extends string | boolean>(fact: Fact<W>): fact is KnownFact<W> {
   return fact.kind === "fact";

@@ -1,7 +1,7 @@
 import type { ProductUnit, QuotientUnit } from "../quantity/algebra.ts";
 import type { Unit } from "../quantity/unit.ts";
 import type { Matter, Term } from "../terms/term.ts";
-import { allOf, anyOf, type Verdict } from "../verdict/verdict.ts";
+import { bothOf, eitherOf, type Verdict } from "../verdict/verdict.ts";
 import {
   type Combined,
   type Compared,
@@ -16,8 +16,10 @@ import {
   type Operation,
   type Settled,
 } from "./evidence.ts";
+import { notKnown } from "./leaves.ts";
 
 const NONE: readonly Ground[] = Object.freeze([]);
+const NO_JUDGEMENTS: readonly Judgement[] = Object.freeze([]);
 
 /** Relative slack of a comparison, so that decimals as typed meet their limit when they equal it. */
 export const TIE_SLACK = 1e-9;
@@ -144,8 +146,8 @@ export class Reckoner {
   }
 
   /**
-   * A figure found in a table by what stands in `by`. Without a figure, because something in `by` is not known or the
-   * table has no row, the result is lacking and names it.
+   * A figure found in a table by what stands in `by`. Without a figure, because something in `by` is not known, or is
+   * known only as a range, or the table has no row, the result is lacking and names it.
    */
   lookedUp<U extends Unit>(
     term: Term<U>,
@@ -153,7 +155,8 @@ export class Reckoner {
     ...by: readonly Ground[]
   ): Evidence<U> {
     if (figure === undefined) {
-      return this.#line(term, "looked-up", Number.NaN, Number.NaN, Number.NaN, this.#keep ? by : NONE);
+      const from = this.#keep ? (by.some(isUnsettled) ? by : [...by, rangeOnly(term)]) : NONE;
+      return this.#line(term, "looked-up", Number.NaN, Number.NaN, Number.NaN, from);
     }
     if (!this.#keep) return figure;
     return this.#line(term, "looked-up", figure.value, figure.low, figure.high, [figure, ...by]);
@@ -252,6 +255,11 @@ export class Reckoner {
     return this.#compare(matter, relation, verdict, verdict, margin, account, other);
   }
 
+  /** Judgements to be shown beside one that decides. They are worked out only where grounds are kept. */
+  beside(work: () => readonly Judgement[]): readonly Judgement[] {
+    return this.#keep ? work() : NO_JUDGEMENTS;
+  }
+
   /** Every part has to be met; the margin is that of the tightest part. */
   all(matter: Matter, ...parts: readonly Judgement[]): Combined {
     return this.#combine(matter, "all", parts);
@@ -316,9 +324,13 @@ export class Reckoner {
   }
 
   #combine(matter: Matter, rule: Combined["rule"], parts: readonly Judgement[]): Combined {
-    const join = rule === "all" ? allOf : anyOf;
-    const verdict = join(parts.map((part) => part.verdict));
-    const asRead = join(parts.map((part) => part.asRead));
+    const join = rule === "all" ? bothOf : eitherOf;
+    let verdict: Verdict = "not-applicable";
+    let asRead: Verdict = "not-applicable";
+    for (const part of parts) {
+      verdict = join(verdict, part.verdict);
+      asRead = join(asRead, part.asRead);
+    }
     let margin = Number.NaN;
     for (const part of parts) {
       if (part.verdict === "not-applicable" || (rule === "any" && part.verdict !== verdict)) continue;
@@ -336,6 +348,15 @@ export class Reckoner {
     Object.freeze(node.from);
     return Object.freeze(node);
   }
+}
+
+function isUnsettled({ kind }: Ground): boolean {
+  return kind === "not-known" || kind === "lacking" || kind === "fact-not-known";
+}
+
+/** The leaf that stands for a row that cannot be chosen because what it is chosen by is a range. */
+function rangeOnly<U extends Unit>(term: Term<U>): Ground {
+  return notKnown(term, [], "not-tabulated", "what it is looked up by is known only as a range");
 }
 
 /** What lies above a lower limit as a part of the value, up to 1; what is short of it as a part of the limit. */

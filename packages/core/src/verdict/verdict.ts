@@ -9,28 +9,32 @@ export function isOpen(verdict: Verdict): boolean {
   return verdict === "not-known" || verdict === "too-near";
 }
 
-/** Every part has to be met. One part not met decides; parts that do not apply are left out. */
-export function allOf(verdicts: readonly Verdict[]): Verdict {
-  let result: Verdict = "not-applicable";
-  for (const verdict of verdicts) {
-    if (verdict === "not-met") return "not-met";
-    if (verdict === "not-known" || result === "not-known") result = "not-known";
-    else if (verdict === "too-near" || result === "too-near") result = "too-near";
-    else if (verdict === "met") result = "met";
-  }
-  return result;
+/** Two parts that both have to be met. One not met decides; a part that does not apply is left out. */
+export function bothOf(a: Verdict, b: Verdict): Verdict {
+  if (a === b || b === "not-applicable") return a;
+  if (a === "not-applicable") return b;
+  if (a === "not-met" || b === "not-met") return "not-met";
+  if (a === "not-known" || b === "not-known") return "not-known";
+  return "too-near";
 }
 
-/** One part met is enough. Open parts keep the result open; parts that do not apply are left out. */
+/** Two parts of which one met is enough. An open part keeps the result open; a part that does not apply is left out. */
+export function eitherOf(a: Verdict, b: Verdict): Verdict {
+  if (a === b || b === "not-applicable") return a;
+  if (a === "not-applicable") return b;
+  if (a === "met" || b === "met") return "met";
+  if (a === "too-near" || b === "too-near") return "too-near";
+  return "not-known";
+}
+
+/** Every part has to be met. */
+export function allOf(verdicts: readonly Verdict[]): Verdict {
+  return verdicts.reduce(bothOf, "not-applicable");
+}
+
+/** One part met is enough. */
 export function anyOf(verdicts: readonly Verdict[]): Verdict {
-  let result: Verdict = "not-applicable";
-  for (const verdict of verdicts) {
-    if (verdict === "met") return "met";
-    if (verdict === "too-near" || result === "too-near") result = "too-near";
-    else if (verdict === "not-known" || result === "not-known") result = "not-known";
-    else if (verdict === "not-met") result = "not-met";
-  }
-  return result;
+  return verdicts.reduce(eitherOf, "not-applicable");
 }
 
 /** Order for showing the worst first. */

@@ -36,7 +36,10 @@ export const bondingContinuity = check({
     );
     const explained = reckon.sum(TERM.expectedBondResistance, ofLength, JOINTS);
     const judgement = reckon.agrees(QUESTION.bondFits, resistance, explained, "not-above");
-    return concluded(judgement, [reckon.atMost(QUESTION.bondHabit, resistance, HABIT)]);
+    return concluded(
+      judgement,
+      reckon.beside(() => [reckon.atMost(QUESTION.bondHabit, resistance, HABIT)]),
+    );
   },
   examples: [
     {

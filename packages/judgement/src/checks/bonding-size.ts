@@ -2,6 +2,7 @@ import {
   CONDUCTOR_MATERIALS,
   EARTHING_SYSTEMS,
   type Evidence,
+  isExact,
   isKnown,
   isKnownFact,
   type Reckoner,
@@ -129,12 +130,12 @@ function required({ system, neutral, tails }: Given<typeof needs>, reckon: Recko
   if (system.word === "TN-C-S") {
     return reckon.lookedUp(
       TERM.requiredArea,
-      isKnown(neutral) ? mainBondingPme(neutral.value) : undefined,
+      isExact(neutral) ? mainBondingPme(neutral.value) : undefined,
       system,
       neutral,
     );
   }
-  const earthing = isKnown(tails) ? cpcBySelection(tails.value) : undefined;
+  const earthing = isExact(tails) ? cpcBySelection(tails.value) : undefined;
   const figure = earthing !== undefined && isKnown(earthing) ? mainBondingOther(earthing.value) : undefined;
   return reckon.lookedUp(TERM.requiredArea, figure, system, tails);
 }

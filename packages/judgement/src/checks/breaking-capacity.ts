@@ -52,12 +52,12 @@ export const breakingCapacity = check({
       phases: isKnownFact(board.phases) ? board.phases : installation.supply.phases,
       standard: device.standard,
       breakingCapacity: device.breakingCapacity,
-      conditionalRating: rating?.value ?? NO_CONDITIONAL_RATING.conditionalRating(board.path),
-      namedStandard: rating?.upstreamStandard ?? NO_CONDITIONAL_RATING.namedStandard(board.path),
-      namedRated: rating?.upstreamRated ?? NO_CONDITIONAL_RATING.namedRated(board.path),
+      conditionalRating: rating?.value ?? NO_CONDITIONAL_RATING.conditionalRating,
+      namedStandard: rating?.upstreamStandard ?? NO_CONDITIONAL_RATING.namedStandard,
+      namedRated: rating?.upstreamRated ?? NO_CONDITIONAL_RATING.namedRated,
       upstreamStandard: ahead.standard,
       upstreamRated: ahead.rated,
-      oneMake: rating?.devicesOfOneMake ?? NO_CONDITIONAL_RATING.oneMake(board.path),
+      oneMake: rating?.devicesOfOneMake ?? NO_CONDITIONAL_RATING.oneMake,
     };
   },
   conclude(given, reckon) {

@@ -9,6 +9,7 @@ import {
   type Evidence,
   GROUPINGS,
   INSULATIONS,
+  isExact,
   isKnown,
   isKnownFact,
   type Judgement,
@@ -263,7 +264,7 @@ function tabulated(given: GivenHere, method: GivenHere["methods"][number], recko
     isKnownFact(material) &&
     isKnownFact(phases) &&
     isKnownFact(method) &&
-    isKnown(line)
+    isExact(line)
       ? tabulatedCapacity({
           kind: kind.word,
           insulation: insulation.word,
@@ -284,7 +285,10 @@ function ambientOf({ ambient, insulation }: GivenHere, reckon: Reckoner): Eviden
 
 function groupingOf({ grouping, groupedCircuits }: GivenHere, reckon: Reckoner): Evidence<"ratio"> {
   if (!isKnown(groupedCircuits)) return ALONE;
-  const figure = isKnownFact(grouping) ? groupingFactor(grouping.word, groupedCircuits.value) : undefined;
+  const figure =
+    isKnownFact(grouping) && isExact(groupedCircuits)
+      ? groupingFactor(grouping.word, groupedCircuits.value)
+      : undefined;
   return reckon.lookedUp(TERM.groupingFactor, figure, grouping, groupedCircuits);
 }
 

@@ -6,6 +6,7 @@ import {
   DEVICE_TYPES,
   type Evidence,
   INSULATIONS,
+  isExact,
   isKnown,
   isKnownFact,
   type Judgement,
@@ -88,10 +89,10 @@ export const cpcAdiabatic = check({
     };
   },
   conclude(given, reckon) {
-    const k = factorK(given, reckon);
     const selection = bySelection(given, reckon);
     // Selection settles it without a fault current; the energy is still worked out only where it has to decide.
     if (selection.verdict === "met") return concluded(selection);
+    const k = factorK(given, reckon);
     const near = reckon.quotient(TERM.earthFaultCurrent, given.nominalVoltage, given.zdb);
     const far = reckon.quotient(TERM.earthFaultCurrent, given.nominalVoltage, given.zs);
     const overcurrent = energyByOvercurrent(given, far, reckon);
@@ -101,8 +102,10 @@ export const cpcAdiabatic = check({
       sizeFor(QUESTION.cpcByEnergy, overcurrent.energy, k, given, reckon),
       byRcd(given, near, k, reckon),
     );
-    const habit = reckon.letThrough(TERM.letThrough, near, TENTH);
-    const beside = overcurrent.instant ? [sizeFor(QUESTION.tenthSecondHabit, habit, k, given, reckon)] : [];
+    const beside = reckon.beside(() => {
+      if (!overcurrent.instant) return [];
+      return [sizeFor(QUESTION.tenthSecondHabit, reckon.letThrough(TERM.letThrough, near, TENTH), k, given, reckon)];
+    });
     return concluded(judgement, beside, judgement.verdict === "met" ? [] : overcurrent.remarks);
   },
   examples: [
@@ -243,7 +246,7 @@ export const cpcAdiabatic = check({
 function factorK({ insulation, cpcArrangement, material, cpc }: GivenHere, reckon: Reckoner): Evidence<"adiabatic-k"> {
   const of = protectiveMaterial(cpcArrangement, material);
   const figure =
-    of !== undefined && isKnownFact(insulation) && isKnownFact(cpcArrangement) && isKnown(cpc)
+    of !== undefined && isKnownFact(insulation) && isKnownFact(cpcArrangement) && isExact(cpc)
       ? protectiveConductorK(of, insulation.word, cpcArrangement.word, cpc.value)
       : undefined;
   return reckon.lookedUp(TERM.adiabaticK, figure, insulation, cpcArrangement, material);
@@ -259,7 +262,7 @@ function bySelection({ line, cpc, cpcArrangement }: GivenHere, reckon: Reckoner)
       cpcArrangement,
     );
   }
-  const figure = isKnown(line) ? cpcBySelection(line.value) : undefined;
+  const figure = isExact(line) ? cpcBySelection(line.value) : undefined;
   return reckon.atLeast(QUESTION.cpcBySelection, cpc, reckon.lookedUp(TERM.requiredArea, figure, line));
 }
 
@@ -283,7 +286,7 @@ function byRcd(given: GivenHere, near: Evidence<"ampere">, k: Evidence<"adiabati
   const { rcd, residual, delay } = given;
   if (!isKnownFact(rcd)) return reckon.settled(QUESTION.cpcByRcd, "not-known", "", rcd);
   if (!rcd.word) return reckon.settled(QUESTION.cpcByRcd, "not-applicable", "no RCD", rcd);
-  const fast = isKnown(near) && isKnown(residual) && near.low >= 5 * residual.value;
+  const fast = isKnown(near) && isKnown(residual) && near.low >= 5 * residual.high;
   const time =
     isKnown(residual) && isKnownFact(delay)
       ? permittedRcdTime({ standard: "BS EN 61008", delay: delay.word, multiple: fast ? 5 : 1 }).max

@@ -3,7 +3,7 @@ import {
   DEVICE_STANDARDS,
   DEVICE_TYPES,
   EARTHING_SYSTEMS,
-  isKnown,
+  isExact,
   isKnownFact,
   TERM,
 } from "@good-grounds/core";
@@ -65,7 +65,7 @@ export const earthingConductorAdiabatic = check({
     const { energy, remarks } = energyByOvercurrent(given, fault, reckon);
     const run = isKnownFact(arrangement) && arrangement.word === "in-cable" ? "in-cable" : "separate";
     const figure =
-      isKnownFact(material) && isKnownFact(arrangement) && isKnown(earthing)
+      isKnownFact(material) && isKnownFact(arrangement) && isExact(earthing)
         ? protectiveConductorK(material.word, "70C-thermoplastic", run, earthing.value)
         : undefined;
     const k = reckon.lookedUp(TERM.adiabaticK, figure, material, arrangement);

@@ -1,4 +1,4 @@
-import { CONDUCTOR_MATERIALS, isKnown, isKnownFact, type Judgement, type Reckoner, TERM } from "@good-grounds/core";
+import { CONDUCTOR_MATERIALS, isExact, isKnownFact, type Judgement, type Reckoner, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { buriedEarthingConductor, cpcBySelection } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
@@ -35,7 +35,7 @@ export const earthingConductorSize = check({
   }),
   conclude(given, reckon) {
     const { earthing, tails, material } = given;
-    const figure = isKnown(tails) ? cpcBySelection(tails.value) : undefined;
+    const figure = isExact(tails) ? cpcBySelection(tails.value) : undefined;
     const selection = reckon.atLeast(
       QUESTION.earthingConductorSize,
       earthing,

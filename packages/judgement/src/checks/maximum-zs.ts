@@ -211,8 +211,10 @@ function against(given: GivenHere, hot: Evidence<"ohm">, circuit: "final-41.1" |
   const loopVoltage = reckon.product(TERM.loopVoltage, given.nominalVoltage, cMin);
   const limit = reckon.quotient(TERM.permittedZs, loopVoltage, trips);
   const judgement = reckon.atMost(QUESTION.overcurrentDisconnects, hot, limit);
-  const thumb = reckon.product(TERM.thumbZs, limit, thumbFactor);
-  return { judgement, beside: [reckon.atMost(QUESTION.thumbRule, given.zs, thumb)], remarks: [] };
+  const beside = reckon.beside(() => [
+    reckon.atMost(QUESTION.thumbRule, given.zs, reckon.product(TERM.thumbZs, limit, thumbFactor)),
+  ]);
+  return { judgement, beside, remarks: [] };
 }
 
 function byResidual({ rcd, residual, zs }: GivenHere, reckon: Reckoner): Judgement {

@@ -75,7 +75,11 @@ export const ringContinuity = check({
       ...points,
       ...furthest(read, reckon),
     );
-    return concluded(judgement, habit(ring, reckon), remarks(ring, read, reckon));
+    return concluded(
+      judgement,
+      reckon.beside(() => habit(ring, reckon)),
+      remarks(ring, read, reckon),
+    );
   },
   examples: [
     {

@@ -6,7 +6,7 @@ import {
   CONDUCTOR_MATERIALS,
   type Evidence,
   INSULATIONS,
-  isKnown,
+  isExact,
   isKnownFact,
   type Reckoner,
   type Remark,
@@ -146,7 +146,7 @@ export const voltageDrop = check({
 function drop(given: GivenHere, reckon: Reckoner): Evidence<"volt"> {
   const { kind, insulation, material, line, phases, length, designCurrent, shape } = given;
   const figure =
-    isKnownFact(kind) && isKnownFact(insulation) && isKnownFact(material) && isKnownFact(phases) && isKnown(line)
+    isKnownFact(kind) && isKnownFact(insulation) && isKnownFact(material) && isKnownFact(phases) && isExact(line)
       ? tabulatedDrop({
           kind: kind.word,
           insulation: insulation.word,

@@ -3,6 +3,7 @@ import {
   type ConductorMaterial,
   type Evidence,
   type Fact,
+  isExact,
   isKnown,
   isKnownFact,
   type Reckoner,
@@ -28,13 +29,18 @@ export function perMetre(
   reckon: Reckoner,
 ): Evidence<"ohm-per-metre"> {
   const figure =
-    isKnown(area) && isKnownFact(material) ? conductorResistance(term, area.value, material.word) : undefined;
+    isExact(area) && isKnownFact(material) ? conductorResistance(term, area.value, material.word) : undefined;
   return reckon.lookedUp(term, figure, area, material);
 }
 
 /** Resistance at the test temperature over that at 20 °C; unknown temperature becomes the band of likely ones. */
 export function testFactor(temperature: Evidence<"celsius">): Evidence<"ratio"> {
-  return isKnown(temperature) ? temperatureFactor(temperature.value) : UNRECORDED;
+  if (!isKnown(temperature)) return UNRECORDED;
+  const middle = temperatureFactor(temperature.value);
+  if (isExact(temperature)) return middle;
+  const [low, high] = [temperatureFactor(temperature.low), temperatureFactor(temperature.high)];
+  if (!isKnown(low) || !isKnown(middle) || !isKnown(high)) return middle;
+  return assumed(TERM.testFactor, middle.value, "temperature known within a range", [low.value, high.value]);
 }
 
 const UNRECORDED = assumed(

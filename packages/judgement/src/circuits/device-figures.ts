@@ -5,6 +5,7 @@ import {
   type Evidence,
   type Fact,
   type Ground,
+  isExact,
   isKnown,
   isKnownFact,
   type Reckoner,
@@ -31,7 +32,7 @@ export function marksOf({ standard, type, rated }: DeviceMarks): readonly Ground
 /** A device as the tables ask for it; undefined while a mark that is needed is not known. */
 export function markedDevice(marks: DeviceMarks) {
   const { standard, type, rated } = marks;
-  if (!isKnownFact(standard) || !isKnown(rated)) return undefined;
+  if (!isKnownFact(standard) || !isExact(rated)) return undefined;
   const word = isKnownFact(type) ? type.word : null;
   if (word === null && TYPED.has(standard.word)) return undefined;
   return { standard: standard.word, type: word, rated: rated.value };
@@ -45,7 +46,7 @@ export function permittedTime(
   reckon: Reckoner,
 ): Evidence<"second"> {
   const figure =
-    isKnownFact(system) && isKnown(nominalVoltage)
+    isKnownFact(system) && isExact(nominalVoltage)
       ? permittedDisconnectionTime(system.word, nominalVoltage.value, circuit)
       : undefined;
   return reckon.lookedUp(TERM.disconnectionTime, figure, system, nominalVoltage);

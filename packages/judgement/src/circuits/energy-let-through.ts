@@ -1,6 +1,7 @@
 import {
   type Evidence,
   type Fact,
+  isExact,
   isKnown,
   isKnownFact,
   published,
@@ -67,7 +68,7 @@ function ofBreaker(marks: EnergyMarks, device: Device, far: Evidence<"ampere">, 
   }
   const { breakingCapacity, energyClass } = marks;
   const ceiling =
-    isKnown(breakingCapacity) && isKnownFact(energyClass)
+    isExact(breakingCapacity) && isKnownFact(energyClass)
       ? energyLimitCeiling({
           type: device.type,
           rated: device.rated,

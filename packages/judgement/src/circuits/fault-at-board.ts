@@ -25,13 +25,16 @@ export function faultAtBoard(board: Board, { supply }: Installation): FaultAtBoa
   for (let at: Board | undefined = board; at !== undefined; at = at.feeder?.board) {
     if (!isKnown(at.faultCurrent)) continue;
     const { faultCurrent, faultCurrentMethod: method } = at;
-    return { faultCurrent, method, measuredHere: fact(ASKED.measuredHere, at === board, at.path) };
+    return { faultCurrent, method, measuredHere: at === board ? HERE : NEARER };
   }
   // A board beside the origin sees the origin's fault current, less what the tails take off.
-  const { faultCurrent, faultCurrentMethod: method, path } = supply;
+  const { faultCurrent, faultCurrentMethod: method } = supply;
   const recorded = isKnown(faultCurrent) ? faultCurrent : board.faultCurrent;
-  return { faultCurrent: recorded, method, measuredHere: fact(ASKED.measuredHere, board.feeder === undefined, path) };
+  return { faultCurrent: recorded, method, measuredHere: board.feeder === undefined ? HERE : NEARER };
 }
+
+const HERE = fact(ASKED.measuredHere, true, []);
+const NEARER = fact(ASKED.measuredHere, false, []);
 
 /** What a fault at the board can amount to, for a supply of one or three phases. */
 export function greatestFault(

@@ -1,14 +1,5 @@
-import {
-  type Evidence,
-  type Fact,
-  fact,
-  factNotKnown,
-  isKnownFact,
-  notKnown,
-  type RcdDelay,
-  TERM,
-} from "@good-grounds/core";
-import { type Circuit, MATTER, type ResidualDevice } from "@good-grounds/inspection";
+import { type Evidence, type Fact, factNotKnown, isKnownFact, notKnown, type RcdDelay, TERM } from "@good-grounds/core";
+import { type Circuit, MATTER } from "@good-grounds/inspection";
 
 /** The RCD nearest to a circuit, looking towards the origin, and whether there is any. */
 export interface NearestResidual {
@@ -24,18 +15,13 @@ export interface NearestResidual {
 export function nearestResidual(circuit: Circuit): NearestResidual {
   let open: Fact<boolean> | undefined;
   for (let at: Circuit | undefined = circuit; at !== undefined; at = at.board.feeder) {
-    const [device] = at.residual.devices;
-    if (device !== undefined) return of(device, fact(MATTER.rcdPresent, true, device.path));
-    if (!isKnownFact(at.residual.present)) open ??= at.residual.present;
+    const { present, devices } = at.residual;
+    const [device] = devices;
+    if (device !== undefined) return { present, residual: device.residual, delay: device.delay };
+    if (!isKnownFact(present)) open ??= present;
   }
-  const path = [...circuit.path, "rcd"];
-  return {
-    present: open ?? fact(MATTER.rcdPresent, false, path),
-    residual: notKnown(TERM.residualOperatingCurrent, path),
-    delay: factNotKnown(MATTER.rcdDelay, path),
-  };
+  return { present: open ?? circuit.residual.present, residual: NO_CURRENT, delay: NO_DELAY };
 }
 
-function of(device: ResidualDevice, present: Fact<boolean>): NearestResidual {
-  return { present, residual: device.residual, delay: device.delay };
-}
+const NO_CURRENT = notKnown(TERM.residualOperatingCurrent, ["rcd"]);
+const NO_DELAY = factNotKnown(MATTER.rcdDelay, ["rcd"]);

@@ -1,4 +1,4 @@
-import { type Fact, fact, factNotKnown, isKnown, isKnownFact } from "@good-grounds/core";
+import { type Fact, fact, factNotKnown, isExact, isKnownFact } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
 import { fallsUnderTable411 } from "@good-grounds/tables";
 import { ASKED } from "../matters.ts";
@@ -12,7 +12,7 @@ export function standsUnderTable411(circuit: Circuit, installation: Installation
   if (isKnownFact(shape) && shape.word === "distribution") {
     return fact(ASKED.underTable411, false, shape.detail.path, "distribution circuit");
   }
-  if (!isKnown(device.rated)) return factNotKnown(ASKED.underTable411, [...path, "device", "rated"]);
+  if (!isExact(device.rated)) return factNotKnown(ASKED.underTable411, [...path, "device", "rated"]);
   if (!isKnownFact(shape)) return factNotKnown(ASKED.underTable411, [...path, "shape"]);
   const ratedCurrent = device.rated.value;
   const withSockets = fallsUnderTable411(installation.edition, { ratedCurrent, socketOutlets: true });

@@ -1,4 +1,4 @@
-import { CONDUCTOR_MATERIALS, CPC_ARRANGEMENTS, INSULATIONS, isKnown, isKnownFact, TERM } from "@good-grounds/core";
+import { CONDUCTOR_MATERIALS, CPC_ARRANGEMENTS, INSULATIONS, isExact, isKnownFact, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { liveConductorK, protectiveConductorK } from "@good-grounds/tables";
 import { calculation } from "../check.ts";
@@ -19,7 +19,7 @@ export const adiabaticKFactor = calculation({
   },
   compute({ material, insulation, cpcArrangement, area }, reckon) {
     const of = protectiveMaterial(cpcArrangement, material);
-    const known = isKnownFact(insulation) && isKnown(area);
+    const known = isKnownFact(insulation) && isExact(area);
     if (!isKnownFact(cpcArrangement)) {
       const live =
         known && isKnownFact(material) ? liveConductorK(material.word, insulation.word, area.value) : undefined;

@@ -1,4 +1,4 @@
-import { CONDUCTOR_MATERIALS, isKnown, isKnownFact, TERM } from "@good-grounds/core";
+import { CONDUCTOR_MATERIALS, isExact, isKnownFact, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { conductorResistance } from "@good-grounds/tables";
 import { calculation } from "../check.ts";
@@ -16,7 +16,7 @@ export const resistancePerMetre = calculation({
   },
   compute({ area, material }, reckon) {
     const figure =
-      isKnown(area) && isKnownFact(material)
+      isExact(area) && isKnownFact(material)
         ? conductorResistance(TERM.conductorPerMetre, area.value, material.word)
         : undefined;
     return { results: [reckon.lookedUp(TERM.conductorPerMetre, figure, area, material)], remarks: [] };

@@ -1,4 +1,4 @@
-import { DEVICE_TYPES, isKnown, isKnownFact, TERM } from "@good-grounds/core";
+import { DEVICE_TYPES, isExact, isKnownFact, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { energyLimitCeiling } from "@good-grounds/tables";
 import { calculation } from "../check.ts";
@@ -18,7 +18,7 @@ export const energyLimit = calculation({
   },
   compute({ type, rated, breakingCapacity, energyClass }, reckon) {
     const figure =
-      isKnownFact(type) && isKnown(rated) && isKnown(breakingCapacity) && isKnownFact(energyClass)
+      isKnownFact(type) && isExact(rated) && isExact(breakingCapacity) && isKnownFact(energyClass)
         ? energyLimitCeiling({
             type: type.word,
             rated: rated.value,

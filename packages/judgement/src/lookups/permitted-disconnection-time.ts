@@ -1,4 +1,4 @@
-import { EARTHING_SYSTEMS, isKnown, isKnownFact, TERM } from "@good-grounds/core";
+import { EARTHING_SYSTEMS, isExact, isKnownFact, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { permittedDisconnectionTime } from "@good-grounds/tables";
 import { calculation } from "../check.ts";
@@ -18,7 +18,7 @@ export const permittedTime = calculation({
   },
   compute({ system, nominalVoltage, underTable411 }, reckon) {
     const figure =
-      isKnownFact(system) && isKnown(nominalVoltage) && isKnownFact(underTable411)
+      isKnownFact(system) && isExact(nominalVoltage) && isKnownFact(underTable411)
         ? permittedDisconnectionTime(system.word, nominalVoltage.value, underTable411.word ? "final-41.1" : "other")
         : undefined;
     return {

@@ -1,4 +1,4 @@
-import { isKnown, TERM } from "@good-grounds/core";
+import { isExact, TERM } from "@good-grounds/core";
 import { cpcBySelection, mainBondingOther, mainBondingPme } from "@good-grounds/tables";
 import { calculation } from "../check.ts";
 import { asksQuantity } from "../need.ts";
@@ -17,9 +17,9 @@ export const protectiveSizes = calculation({
   compute({ line, neutral, earthing }, reckon) {
     return {
       results: [
-        reckon.lookedUp(TERM.cpcArea, isKnown(line) ? cpcBySelection(line.value) : undefined, line),
-        reckon.lookedUp(TERM.bondArea, isKnown(neutral) ? mainBondingPme(neutral.value) : undefined, neutral),
-        reckon.lookedUp(TERM.earthingBond, isKnown(earthing) ? mainBondingOther(earthing.value) : undefined, earthing),
+        reckon.lookedUp(TERM.cpcArea, isExact(line) ? cpcBySelection(line.value) : undefined, line),
+        reckon.lookedUp(TERM.bondArea, isExact(neutral) ? mainBondingPme(neutral.value) : undefined, neutral),
+        reckon.lookedUp(TERM.earthingBond, isExact(earthing) ? mainBondingOther(earthing.value) : undefined, earthing),
       ],
       remarks: [],
     };

@@ -1,4 +1,4 @@
-import { GROUPINGS, INSULATIONS, isKnown, isKnownFact, TERM } from "@good-grounds/core";
+import { GROUPINGS, INSULATIONS, isExact, isKnownFact, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { ambientFactor, groupingFactor, thermalInsulationFactor } from "@good-grounds/tables";
 import { calculation } from "../check.ts";
@@ -18,9 +18,9 @@ export const ratingFactors = calculation({
     surrounded: asksQuantity(TERM.length, "0.2 m surrounded by thermal insulation"),
   },
   compute({ insulation, ambient, grouping, circuits, surrounded }, reckon) {
-    const ca = isKnownFact(insulation) && isKnown(ambient) ? ambientFactor(insulation.word, ambient.value) : undefined;
-    const cg = isKnownFact(grouping) && isKnown(circuits) ? groupingFactor(grouping.word, circuits.value) : undefined;
-    const ci = isKnown(surrounded) ? thermalInsulationFactor(surrounded.value * 1000) : undefined;
+    const ca = isKnownFact(insulation) && isExact(ambient) ? ambientFactor(insulation.word, ambient.value) : undefined;
+    const cg = isKnownFact(grouping) && isExact(circuits) ? groupingFactor(grouping.word, circuits.value) : undefined;
+    const ci = isExact(surrounded) ? thermalInsulationFactor(surrounded.value * 1000) : undefined;
     return {
       results: [
         reckon.lookedUp(TERM.ambientFactor, ca, insulation, ambient),

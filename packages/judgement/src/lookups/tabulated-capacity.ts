@@ -2,7 +2,7 @@ import {
   CABLE_KINDS,
   CONDUCTOR_MATERIALS,
   INSULATIONS,
-  isKnown,
+  isExact,
   isKnownFact,
   REFERENCE_METHODS,
   TERM,
@@ -29,7 +29,7 @@ export const capacityOfCable = calculation({
   compute({ kind, insulation, material, line, method, phases }, reckon) {
     const by = [kind, insulation, material, line, phases];
     const cable =
-      isKnownFact(kind) && isKnownFact(insulation) && isKnownFact(material) && isKnown(line) && isKnownFact(phases)
+      isKnownFact(kind) && isKnownFact(insulation) && isKnownFact(material) && isExact(line) && isKnownFact(phases)
         ? {
             kind: kind.word,
             insulation: insulation.word,

@@ -1,4 +1,4 @@
-import { assumed, isKnown, TERM } from "@good-grounds/core";
+import { assumed, isExact, TERM } from "@good-grounds/core";
 import { temperatureFactor } from "@good-grounds/tables";
 import { calculation } from "../check.ts";
 import { asksQuantity } from "../need.ts";
@@ -15,7 +15,7 @@ export const temperatureFactorOf = calculation({
   compute({ temperature }, reckon) {
     const factor = reckon.lookedUp(
       TERM.testFactor,
-      isKnown(temperature) ? temperatureFactor(temperature.value) : undefined,
+      isExact(temperature) ? temperatureFactor(temperature.value) : undefined,
       temperature,
     );
     return { results: [factor, reckon.quotient(TERM.factorTo20, ONE, factor)], remarks: [] };
