@@ -43,7 +43,7 @@ describe("the flat loop written apart from the checks", () => {
         const { ours, flat } = both(resolveInstallation(file), true);
         expect(flat).toEqual(ours);
       }),
-      { numRuns: 300 },
+      { numRuns: 1000 },
     );
   });
 });

@@ -4,6 +4,11 @@ import { EXIT, Stop } from "./host.ts";
 
 /** Reads a file as UTF-8 text. Stops with "unreadable" when it is not there, not a file, or far too large to be one. */
 export async function readText(path: string): Promise<string> {
+  return decode(await readBytes(path), path);
+}
+
+/** Reads a file as bytes, under the same conditions. */
+export async function readBytes(path: string): Promise<Buffer> {
   try {
     const { size } = await stat(path);
     // Bytes are never fewer than characters, so nothing that would be accepted is refused here.
@@ -12,7 +17,7 @@ export async function readText(path: string): Promise<string> {
         EXIT.input,
         `${path}: ${size} bytes, where at most ${LARGEST * 4} were expected. Photographs belong beside the file, not in it.`,
       );
-    return decode(await readFile(path), path);
+    return await readFile(path);
   } catch (error) {
     if (error instanceof Stop) throw error;
     throw new Stop(
@@ -22,7 +27,8 @@ export async function readText(path: string): Promise<string> {
   }
 }
 
-function decode(bytes: Buffer, name: string): string {
+/** Bytes as UTF-8 text; anything else stops with the name of what was read. */
+export function decode(bytes: Uint8Array, name: string): string {
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {

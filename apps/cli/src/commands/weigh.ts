@@ -1,10 +1,11 @@
-import { parseInspection } from "@good-grounds/inspection";
+import { LARGEST, parseInspection } from "@good-grounds/inspection";
 import { renderWeighing } from "@good-grounds/report";
 import { assemble } from "../assemble.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { weighingJson } from "../json.ts";
+import type { Line } from "../many/lines.ts";
 import { isMany, itemsOf } from "../many/sources.ts";
-import { readText } from "../read.ts";
+import { decode, readText } from "../read.ts";
 import { issueLines } from "../words.ts";
 
 export interface WeighOptions {
@@ -43,20 +44,31 @@ async function weighStandardInput(options: WeighOptions, host: Host): Promise<Ex
   if (first.done === true) return weighText("standard input", "", options, host);
   const opening = first.value;
   const second = await lines.next();
-  if (second.done === true) return weighText("standard input", "text" in opening ? opening.text : "", options, host);
+  if (second.done === true) return weighText("standard input", textOf(opening), options, host);
   const rest = (async function* () {
     yield opening;
     yield second.value;
     yield* lines;
   })();
-  if ("text" in opening && isDocument(opening.text)) {
+  if (isDocument(textOf(opening))) {
     const { itemsOfLines } = await import("../many/sources.ts");
     const { weighMany } = await import("../many/weigh-many.ts");
     return weighMany(itemsOfLines("standard input", rest), many(options), host);
   }
   const text: string[] = [];
-  for await (const line of rest) text.push("text" in line ? line.text : "");
+  let size = 0;
+  for await (const line of rest) {
+    const next = textOf(line);
+    size += next.length;
+    // One document has to be held whole; what is longer than any inspection file is not read on.
+    if (size > LARGEST) throw new Stop(EXIT.input, "standard input: far longer than an inspection file can be");
+    text.push(next);
+  }
   return weighText("standard input", text.join("\n"), options, host);
+}
+
+function textOf(line: Line): string {
+  return "bytes" in line ? decode(line.bytes, "standard input") : "";
 }
 
 function isDocument(text: string): boolean {

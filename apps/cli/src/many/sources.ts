@@ -3,13 +3,13 @@ import { readdir, stat } from "node:fs/promises";
 import { join } from "node:path";
 import type { Readable } from "node:stream";
 import { EXIT, Stop } from "../host.ts";
-import { readText, reason } from "../read.ts";
+import { readBytes, reason } from "../read.ts";
 import { type Line, linesOf } from "./lines.ts";
 
-/** One inspection to be weighed: its text, or why there is none. */
+/** One inspection to be weighed: its bytes, or why there are none. */
 export interface Item {
   readonly name: string;
-  readonly text?: string;
+  readonly bytes?: Uint8Array<ArrayBuffer>;
   readonly problem?: string;
 }
 
@@ -49,17 +49,20 @@ async function* itemsOfFile(path: string): AsyncGenerator<Item> {
   }
 }
 
+/** The last byte that is white space in JSON. */
+const SPACE = 32;
+
 export async function* itemsOfLines(name: string, lines: AsyncIterable<Line>): AsyncGenerator<Item> {
   for await (const line of lines) {
     const where = `${name}:${line.number}`;
     if ("tooLong" in line) yield { name: where, problem: "the line is longer than an inspection file can be" };
-    else if (line.text.trim() !== "") yield { name: where, text: line.text };
+    else if (line.bytes.some((byte) => byte > SPACE)) yield { name: where, bytes: line.bytes };
   }
 }
 
 async function itemOfFile(path: string): Promise<Item> {
   try {
-    return { name: path, text: await readText(path) };
+    return { name: path, bytes: new Uint8Array(await readBytes(path)) };
   } catch (error) {
     return { name: path, problem: error instanceof Error ? error.message : String(error) };
   }

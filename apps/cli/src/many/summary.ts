@@ -5,6 +5,7 @@ import { outcomeOf, weigh } from "@good-grounds/judgement";
 import { OUTCOME, placeWords, printable, VERDICT } from "@good-grounds/report";
 import { assemble } from "../assemble.ts";
 import { weighingJson } from "../json.ts";
+import { decode } from "../read.ts";
 import { issueLines } from "../words.ts";
 import type { Item } from "./sources.ts";
 
@@ -20,8 +21,14 @@ export interface Summary {
 }
 
 /** Weighs one item. Never throws on what the item holds. */
-export function summarise({ name, text, problem }: Item, options: SummaryOptions): Summary {
-  if (text === undefined) return { out: "", problem: `${name}: ${problem ?? "nothing to read"}\n` };
+export function summarise({ name, bytes, problem }: Item, options: SummaryOptions): Summary {
+  if (bytes === undefined) return { out: "", problem: `${name}: ${problem ?? "nothing to read"}\n` };
+  let text: string;
+  try {
+    text = decode(bytes, name);
+  } catch (error) {
+    return { out: "", problem: `${error instanceof Error ? error.message : String(error)}\n` };
+  }
   const parsed = parseInspection(text);
   if (!parsed.ok) {
     const out = options.json
