@@ -4,7 +4,7 @@ import { weigh } from "@good-grounds/judgement";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { adaptCase } from "../checks/cases/adapt.ts";
-import { arbitraryFile } from "../packages/inspection/test-data/arbitrary-file.ts";
+import { arbitraryFile } from "../checks/files/arbitrary-file.ts";
 import { flatWeigh } from "./flat-loop.ts";
 
 function both(installation: ReturnType<typeof resolveInstallation>, grounds: boolean) {

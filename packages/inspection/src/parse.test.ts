@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { arbitraryFile, smallestFile } from "../test-data/arbitrary-file.ts";
+import { arbitraryFile, smallestFile } from "../../../checks/files/arbitrary-file.ts";
 import { MIGRATIONS } from "./migrations/index.ts";
 import { LARGEST, parseInspection, parseInspectionData } from "./parse.ts";
 import { printInspection } from "./print.ts";

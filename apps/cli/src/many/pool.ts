@@ -14,7 +14,7 @@ const LARGE_BYTES = 3_000_000;
  * Heap limits of a worker, MB. Ordinary items need a few; without limits V8 lets garbage pile up to several hundred,
  * since it cannot know that memory is better left alone.
  */
-const HEAP = { maxOldGenerationSizeMb: 96, maxYoungGenerationSizeMb: 8 };
+const HEAP = { maxOldGenerationSizeMb: 96, maxYoungGenerationSizeMb: 16 };
 /** Batches under way for each worker: one being weighed, one waiting. */
 const AHEAD = 2;
 

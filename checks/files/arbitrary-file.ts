@@ -6,8 +6,8 @@ import {
   EARTHING_SYSTEMS,
   REFERENCE_METHODS,
 } from "@good-grounds/core";
+import type { InspectionFile } from "@good-grounds/inspection";
 import fc from "fast-check";
-import type { InspectionFile } from "../src/schema/file.ts";
 
 /** The least an inspection file can hold. */
 export function smallestFile(): InspectionFile {
