@@ -104,7 +104,8 @@ const MET: Flat = { verdict: "met", margin: Number.NaN };
 const NOT: Flat = { verdict: "not-met", margin: Number.NaN };
 
 /** Nothing flows, however long: 0 × ∞ is 0. */
-const times = (a: number, b: number) => (a === 0 || b === 0 ? 0 : a * b);
+const times = (a: number, b: number) =>
+  Number.isNaN(a) || Number.isNaN(b) ? Number.NaN : a === 0 || b === 0 ? 0 : a * b;
 
 interface Band {
   v: number;
@@ -180,8 +181,12 @@ function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: Ret
     };
   else part = { v: zs.value, l: 0, h: zs.high };
   const add = { v: f.v / ft.v - 1, l: f.l / ft.h - 1, h: f.h / ft.l - 1 };
-  const corners = [part.l * add.l, part.l * add.h, part.h * add.l, part.h * add.h];
-  const hot = { v: zs.value + part.v * add.v, l: zs.low + Math.min(...corners), h: zs.high + Math.max(...corners) };
+  const corners = [times(part.l, add.l), times(part.l, add.h), times(part.h, add.l), times(part.h, add.h)];
+  const hot = {
+    v: zs.value + times(part.v, add.v),
+    l: zs.low + Math.min(...corners),
+    h: zs.high + Math.max(...corners),
+  };
   const device = marked(circuit);
   const against = (kind: "final-41.1" | "other"): Flat => {
     if (system === undefined || !exact(supply.nominalVoltage) || device === undefined || Number.isNaN(hot.v))
