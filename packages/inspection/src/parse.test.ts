@@ -180,7 +180,8 @@ describe("hostile text", () => {
           };
           walk(data);
           const [holder, key] = places[at % places.length] as [Record<string, unknown>, string];
-          holder[key] = value;
+          // A value of its own each time, or a later change would reach into an earlier one.
+          holder[key] = structuredClone(value);
         }
         const parsed = parseInspectionData(data);
         if (!parsed.ok)
