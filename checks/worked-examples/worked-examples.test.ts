@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
-import { type Evidence, type Ground, isKnown, type Judgement, nodesOf, Reckoner, type Unit } from "@good-grounds/core";
-import { COMPUTATIONS, givenFromText } from "@good-grounds/judgement";
 import { describe, expect, test } from "vitest";
+import { type Answer, compute } from "../compute.ts";
 
 interface Amount {
   readonly value: number | number[] | string | boolean;
@@ -19,36 +18,6 @@ interface Case {
 const { cases } = JSON.parse(readFileSync(new URL("data/worked-examples.json", import.meta.url), "utf8")) as {
   cases: Case[];
 };
-
-interface Answer {
-  readonly judgement: Judgement | undefined;
-  /** Every quantity of the result by term id, in the coherent unit. */
-  readonly values: ReadonlyMap<string, readonly number[]>;
-}
-
-/** Runs one of our computations with figures given as text. */
-function compute(id: string, given: Record<string, string | string[]>): Answer {
-  const one = COMPUTATIONS.get(id);
-  if (one === undefined) throw new Error(`no computation is called ${id}`);
-  const made = givenFromText(one.needs, given);
-  if (!made.ok) throw new Error(JSON.stringify(made.issues));
-  const reckon = new Reckoner(true);
-  const roots: readonly Ground[] =
-    "conclude" in one
-      ? (({ judgement, beside }) => [judgement, ...beside])(one.conclude(made.given, reckon))
-      : one.compute(made.given, reckon).results;
-  const values = new Map<string, number[]>();
-  for (const root of roots) {
-    for (const node of nodesOf(root)) {
-      if (!("term" in node) || !isKnown(node as Evidence<Unit>)) continue;
-      const list = values.get(node.term.id) ?? [];
-      list.push(node.value);
-      values.set(node.term.id, list);
-    }
-  }
-  const [first] = roots;
-  return { judgement: "conclude" in one ? (first as Judgement) : undefined, values };
-}
 
 const amount = (entry: Amount | string | boolean | undefined): Amount => {
   if (typeof entry !== "object") throw new Error(`no amount: ${String(entry)}`);
