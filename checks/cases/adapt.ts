@@ -24,22 +24,31 @@ export interface CaseFile {
       readonly mm2: number | null;
       readonly R_ohm?: number;
       readonly incoming?: string;
+      readonly heat_damage?: boolean;
     }[];
   };
   readonly boards: readonly {
     readonly id: string;
     readonly location: string;
+    readonly enclosure: string;
+    readonly spd: boolean;
     readonly Zdb_ohm: number;
-    readonly main_switch: { readonly In_A: number };
+    readonly main_switch: { readonly poles: number; readonly In_A: number };
     readonly main_rcd?: {
       readonly IdN_mA: number;
       readonly class: string;
       readonly type: string;
       readonly trip_ms_at_IdN: number;
+      readonly test_button: boolean;
     };
     readonly circuits: readonly CaseCircuit[];
   }[];
-  readonly observations: readonly { readonly id: string; readonly text: string; readonly circuit?: number }[];
+  readonly observations: readonly {
+    readonly id: string;
+    readonly text: string;
+    readonly circuit?: number;
+    readonly facts?: Readonly<Record<string, string | number | boolean>>;
+  }[];
 }
 
 type Insulation = number | { readonly over: number };
@@ -48,6 +57,7 @@ interface CaseCircuit {
   readonly no: number;
   readonly description: string;
   readonly kind: "ring" | "radial" | "lighting";
+  readonly phases: 1 | 3;
   readonly points: number;
   readonly device: {
     readonly standard: string;
@@ -87,6 +97,13 @@ const points = (readings: Readonly<Record<string, number>> = {}) =>
   Object.entries(readings).map(([point, value]) => ({ point, reading: ohms(value) }));
 const accuracy = (text: string) => /\d+ %(?: \+ \d+ digits?)?/.exec(text)?.[0] ?? "2 %";
 
+/** The class of an RCD as the case words it: "general", or "S" with an explanation. */
+function delay(words: string): "general" | "S" {
+  if (words === "general") return "general";
+  if (/^S\b/.test(words)) return "S";
+  throw new Error(`an RCD of a class that is not known here: ${words}`);
+}
+
 function load(circuit: CaseCircuit): string {
   const words = circuit.description;
   if (/socket/.test(words)) return "socket-outlets";
@@ -107,7 +124,7 @@ function adaptCircuit(circuit: CaseCircuit) {
     description: circuit.description,
     shape: circuit.kind === "ring" ? "ring" : "radial",
     load: load(circuit),
-    phases: 1,
+    phases: circuit.phases,
     points: circuit.points,
     device: {
       standard: device.standard,
@@ -120,9 +137,9 @@ function adaptCircuit(circuit: CaseCircuit) {
         ? "none"
         : {
             own: {
-              standard: "BS EN 61009",
+              standard: device.standard,
               type: rcd.type,
-              delay: "general",
+              delay: delay(rcd.class),
               residual: `${rcd.IdN_mA} mA`,
               readings: {
                 atRated: { shown: `${readings.rcd_trip_ms_at_IdN} ms` },
@@ -157,6 +174,11 @@ function adaptCircuit(circuit: CaseCircuit) {
     },
   };
 }
+
+const worded = (facts: Readonly<Record<string, string | number | boolean>>) =>
+  Object.fromEntries(
+    Object.entries(facts).map(([name, fact]) => [name, typeof fact === "number" ? String(fact) : fact]),
+  );
 
 /** The case as an inspection file of this project. Throws with all issues when it does not parse. */
 export function adaptCase(from: CaseFile): InspectionFile {
@@ -209,18 +231,18 @@ export function adaptCase(from: CaseFile): InspectionFile {
         material: "copper",
         arrangement: "separate",
       },
-      bonding: from.supply.main_bonding.map(({ to, mm2, R_ohm, incoming }, i) => ({
+      bonding: from.supply.main_bonding.map(({ to, mm2, R_ohm, incoming, heat_damage }, i) => ({
         id: `b${i}`,
         to: to === "oil line" ? "oil" : to,
         extraneous: incoming !== "plastic",
         ...(mm2 === null ? {} : { connected: true, size: `${mm2} mm²`, material: "copper" }),
         ...(R_ohm === undefined ? {} : { resistance: ohms(R_ohm) }),
+        ...(heat_damage === undefined ? {} : { heatDamage: heat_damage }),
       })),
       readings: {
         ze: ohms(from.supply.Ze_ohm),
         ...(from.supply.RA_ohm === undefined ? {} : { ra: ohms(from.supply.RA_ohm) }),
         faultCurrent: { shown: `${from.supply.Ipf_kA} kA` },
-        polarity: "correct",
       },
     },
     boards: from.boards.map((board) => ({
@@ -228,7 +250,9 @@ export function adaptCase(from: CaseFile): InspectionFile {
       name: board.id,
       location: board.location,
       fedFrom: "supply",
-      mainSwitch: { rated: `${board.main_switch.In_A} A` },
+      enclosure: board.enclosure === "steel" ? "metal" : { notKnown: "not-verified", reason: board.enclosure },
+      surgeProtection: board.spd ? "fitted" : "not-fitted",
+      mainSwitch: { poles: board.main_switch.poles, rated: `${board.main_switch.In_A} A` },
       rcds:
         board.main_rcd === undefined
           ? []
@@ -236,21 +260,26 @@ export function adaptCase(from: CaseFile): InspectionFile {
               {
                 id: "main",
                 serves: "whole-board",
+                // A device of its own with classes A and S: the cases give no standard, and only this one has both.
                 standard: "BS EN 61008",
                 type: board.main_rcd.type,
-                delay: board.main_rcd.class.startsWith("S") ? "S" : "general",
+                delay: delay(board.main_rcd.class),
                 residual: `${board.main_rcd.IdN_mA} mA`,
-                readings: { atRated: { shown: `${board.main_rcd.trip_ms_at_IdN} ms` }, button: "trips" },
+                readings: {
+                  atRated: { shown: `${board.main_rcd.trip_ms_at_IdN} ms` },
+                  button: board.main_rcd.test_button ? "trips" : "does-not-trip",
+                },
               },
             ],
       readings: { zdb: ohms(board.Zdb_ohm) },
       circuits: board.circuits.map(adaptCircuit),
     })),
     inspected: [],
-    observations: from.observations.map(({ id, text, circuit }) => ({
+    observations: from.observations.map(({ id, text, circuit, facts }) => ({
       id,
       place: circuit === undefined ? "origin" : `circuit ${circuit}`,
       what: text,
+      ...(facts === undefined ? {} : { facts: worded(facts) }),
       ...(circuit === undefined ? {} : { board: "CU", circuit: `c${circuit}` }),
     })),
     photographs: [],

@@ -1,8 +1,9 @@
-import { ITEM_IDS } from "@good-grounds/inspection";
+import { type Circumstance, ITEMS } from "@good-grounds/inspection";
+import { METER_ID } from "../simulate/inspect.ts";
 import { ACCURACY } from "../simulate/instrument.ts";
 
 export const METER = Object.freeze({
-  id: "mft",
+  id: METER_ID,
   kind: "multifunction installation tester",
   serial: "INV-0417",
   checked: "2026-03-02",
@@ -24,15 +25,21 @@ export function inventedHash(n: number): string {
 
 type Outcome = "in-order" | "limited" | "not-verified" | "not-applicable";
 
-/** Answers every inspection item: in order unless said otherwise. */
+/**
+ * Answers every inspection item: not applicable where what it is about is not `there`, in order unless said otherwise.
+ * What is always there need not be named.
+ */
 export function inspectedItems(
+  there: readonly Circumstance[],
   observed: Readonly<Record<string, readonly string[]>>,
   other: Readonly<Record<string, readonly [Outcome, string]>>,
 ) {
-  return ITEM_IDS.map((item) => {
-    const observations = observed[item];
-    if (observations !== undefined) return { item, outcome: "observed", observations };
-    const said = other[item];
-    return said === undefined ? { item, outcome: "in-order" } : { item, outcome: said[0], reason: said[1] };
+  return ITEMS.map(({ id, applies }) => {
+    const observations = observed[id];
+    if (observations !== undefined) return { item: id, outcome: "observed", observations };
+    const said = other[id];
+    if (said !== undefined) return { item: id, outcome: said[0], reason: said[1] };
+    if (applies === "always" || there.includes(applies)) return { item: id, outcome: "in-order" };
+    return { item: id, outcome: "not-applicable", reason: "nothing of the kind here" };
   });
 }

@@ -1,5 +1,6 @@
-import { boardsOf, type TrueInstallation } from "../simulate/build.ts";
-import { inspectedItems, METER, THERMOMETER } from "./common.ts";
+import { inspect } from "../simulate/inspect.ts";
+import type { TrueInstallation } from "../simulate/installation.ts";
+import { inspectedItems, inventedHash, METER, THERMOMETER } from "./common.ts";
 
 const breaker = (rated: number, type: "B" | "C" = "B") =>
   ({ standard: "BS EN 60898", type, rated, kiloamperes: 6, energyClass: 3 }) as const;
@@ -8,13 +9,20 @@ const flat = (line: number, cpc: number, length: number, ...methods: ("C" | "100
 const armoured = (line: number, length: number) =>
   ({ kind: "armoured", line, cpc: line, length, methods: ["D"] }) as const;
 
+const DAYS = ["2026-11-10", "2026-11-11"] as const;
+
 const truth: TrueInstallation = {
   seed: 1908,
   celsius: 8,
   ze: 92,
+  electrode: 91.4,
   lineNeutral: 0.38,
+  volts: 247,
   phases: 1,
-  day: "2026-11-10",
+  visits: [
+    { day: DAYS[0], testsFrom: "09:30" },
+    { day: DAYS[1], testsFrom: "09:15" },
+  ],
   boards: [
     {
       id: "house",
@@ -114,6 +122,7 @@ const truth: TrueInstallation = {
       fedFrom: { board: "house", circuit: "h6" },
       enclosure: "metal",
       mainSwitch: 63,
+      visit: 1,
       circuits: [
         {
           id: "b1",
@@ -157,13 +166,7 @@ const truth: TrueInstallation = {
           rcd: "none",
           cable: flat(2.5, 1, 30, "C"),
           points: 4,
-          override: {
-            r1r2: { notTaken: "limited", reason: "animals in the parlour" },
-            zs: { notTaken: "limited", reason: "animals in the parlour" },
-            insulationLiveLive: { notTaken: "limited", reason: "animals in the parlour" },
-            insulationLiveEarth: { notTaken: "limited", reason: "animals in the parlour" },
-            polarity: { notKnown: "limited", reason: "animals in the parlour" },
-          },
+          untested: "animals in the parlour",
         },
       ],
     },
@@ -171,8 +174,8 @@ const truth: TrueInstallation = {
 };
 
 /** A farmhouse with outbuildings on its own electrode. */
-export function farmhouse() {
-  const { boards, instrument } = boardsOf(truth);
+export function farmhouse(seed = truth.seed) {
+  const { boards, origin } = inspect({ ...truth, seed });
   return {
     format: "good-grounds-inspection",
     version: 2,
@@ -180,7 +183,7 @@ export function farmhouse() {
     invented: true,
     title: "Farmhouse with outbuildings",
     edition: "2018+A4",
-    inspectedOn: truth.day,
+    inspectedOn: DAYS[0],
     brief: {
       client: { name: "Invented Farm Partnership", address: ["Example Farm", "Nowhere"] },
       premises: {
@@ -195,9 +198,9 @@ export function farmhouse() {
       records: [],
     },
     visits: [
-      { date: truth.day, arrived: "2026-11-10T08:50:00+00:00", left: "2026-11-10T15:40:00+00:00" },
+      { date: DAYS[0], arrived: "2026-11-10T08:50:00+00:00", left: "2026-11-10T15:40:00+00:00" },
       {
-        date: "2026-11-11",
+        date: DAYS[1],
         arrived: "2026-11-11T09:00:00+00:00",
         left: "2026-11-11T11:15:00+00:00",
         note: "Barn and observations.",
@@ -279,21 +282,22 @@ export function farmhouse() {
       ],
       electrode: { kind: "rod, 2.4 m", location: "beside the back door" },
       mainSwitch: { poles: 2, rated: "100 A" },
-      readings: {
-        ze: {
-          shown: instrument.loop(truth.ze),
-          with: "mft",
-          method: "earthing conductor disconnected, installation isolated",
-        },
-        ra: { shown: instrument.loop(truth.ze - 0.4), with: "mft", method: "three-lead test" },
-        lineNeutralLoop: { shown: instrument.loop(truth.lineNeutral), with: "mft" },
-        faultCurrent: { shown: instrument.faultCurrent(230 / truth.lineNeutral), with: "mft" },
-        voltage: { shown: "249 V", with: "mft" },
-        polarity: "correct",
-      },
+      readings: origin,
     },
     boards,
     inspected: inspectedItems(
+      [
+        "dwelling",
+        "earth-electrode",
+        "bath-or-shower",
+        "outdoor-equipment",
+        "buried-cable",
+        "outbuilding",
+        "combustible-contents",
+        "combustible-construction",
+        "farm",
+        "fire-alarm",
+      ],
       {
         "earthing.main-bonding": ["f1"],
         "outdoors.outbuildings": ["f2"],
@@ -302,15 +306,8 @@ export function farmhouse() {
       },
       {
         "intake.meter": ["not-verified", "sealed"],
-        "boards.non-combustible": ["not-applicable", "metal"],
         "boards.arc-fault": ["not-applicable", "not asked for"],
         "bathrooms.bonding": ["in-order", "conditions to leave it out met"],
-        "sources.generators": ["not-applicable", "none"],
-        "sources.photovoltaic": ["not-applicable", "none"],
-        "sources.storage": ["not-applicable", "none"],
-        "sources.vehicle-charging": ["not-applicable", "none"],
-        "sources.direction": ["not-applicable", "one source"],
-        "notices.other-sources": ["not-applicable", "one source"],
       },
     ),
     observations: [
@@ -319,6 +316,7 @@ export function farmhouse() {
         place: "barn",
         what: "The steel frame of the barn is not bonded.",
         regulations: ["411.3.1.2", "705.415.2.1"],
+        photographs: [inventedHash(5)],
         choice: {
           classification: "C2",
           reason: "Livestock and people touch the frame; a fault on the dryer would put it at touch voltage.",
@@ -333,6 +331,7 @@ export function farmhouse() {
         place: "milking parlour",
         what: "The parlour circuit could not be tested. It is protected by a rewireable fuse and has no RCD but the main one.",
         regulations: ["411.5", "705.411.1"],
+        photographs: [inventedHash(6)],
         choice: {
           classification: "FI",
           reason: "Whether its protective conductor is whole is not known.",
@@ -361,7 +360,22 @@ export function farmhouse() {
         regulations: ["411.3.4"],
       },
     ],
-    photographs: [],
+    photographs: [
+      {
+        sha256: inventedHash(5),
+        name: "frame.jpg",
+        description: "foot of the barn frame, no bonding clamp",
+        place: "barn, north corner",
+        taken: "2026-11-11T10:20:00+00:00",
+      },
+      {
+        sha256: inventedHash(6),
+        name: "parlour-fuse.jpg",
+        description: "rewireable fuse of the parlour circuit, carrier in place",
+        place: "barn board",
+        taken: "2026-11-11T10:26:00+00:00",
+      },
+    ],
     conclusion: { nextInspection: { by: "2029-11-09", reason: "Farm with livestock and damp: three years." } },
     signatures: [{ person: "inspector", capacity: "inspected-and-tested", at: "2026-11-11T17:30:00+00:00" }],
   };

@@ -1,4 +1,5 @@
-import { boardsOf, type TrueInstallation } from "../simulate/build.ts";
+import { inspect } from "../simulate/inspect.ts";
+import type { TrueInstallation } from "../simulate/installation.ts";
 import { inspectedItems, inventedHash, METER, THERMOMETER } from "./common.ts";
 
 const rcbo = (rated: number) =>
@@ -6,13 +7,16 @@ const rcbo = (rated: number) =>
 const flat = (line: number, cpc: number, length: number, ...methods: ("C" | "100" | "101" | "102" | "103" | "A")[]) =>
   ({ kind: "flat-twin-and-cpc", line, cpc, length, methods }) as const;
 
+const DAY = "2026-10-06";
+
 const truth: TrueInstallation = {
-  seed: 4711,
+  seed: 4716,
   celsius: 14,
   ze: 0.18,
   lineNeutral: 0.17,
+  volts: 242,
   phases: 1,
-  day: "2026-10-06",
+  visits: [{ day: DAY, testsFrom: "09:25" }],
   boards: [
     {
       id: "cu",
@@ -112,10 +116,7 @@ const truth: TrueInstallation = {
           cable: flat(1.5, 1, 22, "102"),
           designCurrent: 0.1,
           points: 3,
-          override: {
-            insulationLiveEarth: { notTaken: "limited", reason: "alarms cannot be disconnected without damage" },
-            insulationLiveLive: { notTaken: "limited", reason: "alarms cannot be disconnected without damage" },
-          },
+          insulationUntested: "alarms cannot be disconnected without damage",
         },
         {
           id: "c9",
@@ -135,8 +136,8 @@ const truth: TrueInstallation = {
 };
 
 /** A let terraced house on TN-C-S with one board. */
-export function terracedHouse() {
-  const { boards, instrument } = boardsOf(truth);
+export function terracedHouse(seed = truth.seed) {
+  const { boards, origin } = inspect({ ...truth, seed });
   return {
     format: "good-grounds-inspection",
     version: 2,
@@ -144,7 +145,7 @@ export function terracedHouse() {
     invented: true,
     title: "Let terraced house",
     edition: "2018+A4",
-    inspectedOn: truth.day,
+    inspectedOn: DAY,
     brief: {
       client: { name: "A. N. Landlord (invented)", address: ["3 Example Row", "Anytown"] },
       premises: {
@@ -161,7 +162,7 @@ export function terracedHouse() {
       records: [{ kind: "condition report", date: "2021-09-30", reference: "of another firm" }],
       lastInspection: "2021-09-30",
     },
-    visits: [{ date: truth.day, arrived: "2026-10-06T09:05:00+01:00", left: "2026-10-06T12:10:00+01:00" }],
+    visits: [{ date: DAY, arrived: "2026-10-06T09:05:00+01:00", left: "2026-10-06T12:10:00+01:00" }],
     people: [
       {
         id: "inspector",
@@ -244,22 +245,11 @@ export function terracedHouse() {
         },
       ],
       mainSwitch: { standard: "BS EN 60947-3", poles: 2, rated: "100 A", voltage: "230 V" },
-      readings: {
-        ze: {
-          shown: instrument.loop(truth.ze),
-          with: "mft",
-          by: "inspector",
-          at: "2026-10-06T09:31:00+01:00",
-          method: "earthing conductor disconnected, installation isolated",
-        },
-        lineNeutralLoop: { shown: instrument.loop(truth.lineNeutral), with: "mft" },
-        faultCurrent: { shown: instrument.faultCurrent(230 / truth.lineNeutral), with: "mft" },
-        voltage: { shown: "243 V", with: "mft" },
-        polarity: "correct",
-      },
+      readings: origin,
     },
     boards,
     inspected: inspectedItems(
+      ["dwelling", "bath-or-shower", "outdoor-equipment", "buried-cable", "outbuilding", "fire-alarm"],
       {
         "boards.non-combustible": ["o4"],
         "earthing.main-bonding": ["o2"],
@@ -272,17 +262,9 @@ export function terracedHouse() {
       {
         "intake.meter": ["not-verified", "sealed by the distributor"],
         "intake.isolator": ["not-applicable", "none fitted"],
-        "earthing.electrode": ["not-applicable", "TN-C-S"],
         "circuits.concealed": ["limited", "concealed cables not exposed"],
         "circuits.barriers": ["limited", "concealed"],
         "boards.arc-fault": ["not-applicable", "not asked for in this house"],
-        "sources.generators": ["not-applicable", "none"],
-        "sources.photovoltaic": ["not-applicable", "none"],
-        "sources.storage": ["not-applicable", "none"],
-        "sources.vehicle-charging": ["not-applicable", "none"],
-        "sources.direction": ["not-applicable", "one source"],
-        "notices.other-sources": ["not-applicable", "one source"],
-        "special.locations": ["not-applicable", "none"],
       },
     ),
     observations: [
@@ -373,7 +355,7 @@ export function terracedHouse() {
         madeSafe: {
           done: "Socket removed, conductors joined and enclosed, blank plate fitted, circuit proved and put back.",
           told: "tenant at once; landlord by telephone",
-          at: "2026-10-06T10:52:00+01:00",
+          at: "2026-10-06T10:41:00+01:00",
           reply: "landlord will have the socket replaced this week",
         },
       },
@@ -392,13 +374,16 @@ export function terracedHouse() {
         remedy: "Remake the termination with a weatherproof gland and repeat the test.",
       },
     ],
-    photographs: [1, 2, 3, 4].map((n) => ({
+    photographs: [
+      { n: 1, name: "loft.jpg", description: "loft hatch and boards", taken: "09:13" },
+      { n: 2, name: "consumer-unit.jpg", description: "consumer unit, cover on", taken: "09:19" },
+      { n: 3, name: "socket-found.jpg", description: "broken socket as found", taken: "10:28" },
+      { n: 4, name: "socket-left.jpg", description: "blank plate as left", taken: "10:40" },
+    ].map(({ n, name, description, taken }) => ({
       sha256: inventedHash(n),
-      name: `photo-${n}.jpg`,
-      description:
-        ["loft hatch and boards", "consumer unit, cover on", "broken socket as found", "blank plate as left"][n - 1] ??
-        "",
-      taken: `2026-10-06T1${n - 1 < 3 ? 0 : 1}:${10 + n}:00+01:00`,
+      name,
+      description,
+      taken: `${DAY}T${taken}:00+01:00`,
     })),
     conclusion: {
       outcome: "unsatisfactory",

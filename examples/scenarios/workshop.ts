@@ -1,5 +1,6 @@
-import { boardsOf, type TrueCircuit, type TrueInstallation } from "../simulate/build.ts";
-import { inspectedItems, METER, THERMOMETER } from "./common.ts";
+import { inspect } from "../simulate/inspect.ts";
+import type { TrueCircuit, TrueInstallation } from "../simulate/installation.ts";
+import { inspectedItems, inventedHash, METER, THERMOMETER } from "./common.ts";
 
 const breaker = (rated: number, type: "B" | "C" | "D" = "C") =>
   ({ standard: "BS EN 60898", type, rated, kiloamperes: 10, energyClass: 3 }) as const;
@@ -55,13 +56,19 @@ const sockets = (id: string, name: string, length: number, rcd: string): TrueCir
   points: 6,
 });
 
+const DAYS = ["2026-09-22", "2026-09-23"] as const;
+
 const truth: TrueInstallation = {
   seed: 300,
   celsius: 17,
   ze: 0.12,
   lineNeutral: 0.075,
+  volts: 238,
   phases: 3,
-  day: "2026-09-22",
+  visits: [
+    { day: DAYS[0], testsFrom: "08:05" },
+    { day: DAYS[1], testsFrom: "08:00" },
+  ],
   boards: [
     {
       id: "main",
@@ -123,7 +130,7 @@ const truth: TrueInstallation = {
         machine("w3", "saw bench", 20, 2.5, 31, 11, "C"),
         machine("w4", "dust extraction", 25, 4, 38, 15, "C"),
         machine("w5", "welding set", 32, 6, 22, 24),
-        machine("w6", "hoist", 10, 1.5, 26, 5),
+        { ...machine("w6", "hoist", 10, 1.5, 26, 5), parallelPath: 0.14 },
         lights("w7", "lights, workshop west", 42),
         lights("w8", "lights, workshop east", 47),
         lights("w9", "emergency lights", 50),
@@ -170,6 +177,7 @@ const truth: TrueInstallation = {
       id: "shop",
       name: "Shop board",
       location: "behind the counter",
+      visit: 1,
       fedFrom: { board: "main", circuit: "m2" },
       phases: 3,
       enclosure: "metal",
@@ -222,10 +230,7 @@ const truth: TrueInstallation = {
           cable: singles(1.5, 12),
           designCurrent: 0.5,
           points: 1,
-          override: {
-            insulationLiveEarth: { notTaken: "limited", reason: "alarm kept in service" },
-            insulationLiveLive: { notTaken: "limited", reason: "alarm kept in service" },
-          },
+          insulationUntested: "alarm kept in service",
         },
         {
           id: "s8",
@@ -244,8 +249,8 @@ const truth: TrueInstallation = {
 };
 
 /** A three-phase workshop with a shop. */
-export function workshop() {
-  const { boards, instrument } = boardsOf(truth);
+export function workshop(seed = truth.seed) {
+  const { boards, origin } = inspect({ ...truth, seed });
   return {
     format: "good-grounds-inspection",
     version: 2,
@@ -253,7 +258,7 @@ export function workshop() {
     invented: true,
     title: "Workshop with a shop",
     edition: "2018+A2+A3",
-    inspectedOn: truth.day,
+    inspectedOn: DAYS[0],
     brief: {
       client: { name: "Invented Joinery Works", address: ["Unit 0, Example Way", "Anytown"] },
       premises: {
@@ -268,8 +273,8 @@ export function workshop() {
       records: [{ kind: "installation certificate", date: "2014-05-12", reference: "shop" }],
     },
     visits: [
-      { date: "2026-09-22", arrived: "2026-09-22T07:30:00+01:00", left: "2026-09-22T16:00:00+01:00" },
-      { date: "2026-09-23", arrived: "2026-09-23T07:30:00+01:00", left: "2026-09-23T13:00:00+01:00" },
+      { date: DAYS[0], arrived: "2026-09-22T07:30:00+01:00", left: "2026-09-22T16:00:00+01:00" },
+      { date: DAYS[1], arrived: "2026-09-23T07:30:00+01:00", left: "2026-09-23T13:00:00+01:00" },
     ],
     people: [
       {
@@ -360,35 +365,21 @@ export function workshop() {
       ],
       mainSwitch: { poles: 4, rated: "200 A" },
       maximumDemand: { value: "74 A", method: "clamp logger on the tails for a week, largest ten minutes" },
-      readings: {
-        ze: { shown: instrument.loop(truth.ze), with: "mft" },
-        lineNeutralLoop: { shown: instrument.loop(truth.lineNeutral), with: "mft" },
-        faultCurrent: { shown: instrument.faultCurrent(230 / truth.lineNeutral), with: "mft" },
-        faultCurrentMethod: "line-neutral",
-        voltage: { shown: "238 V", with: "mft" },
-        polarity: "correct",
-        phaseSequence: "correct",
-      },
+      readings: origin,
     },
     boards,
     inspected: inspectedItems(
-      { "circuits.additional-protection": ["w1"], "circuits.terminations": ["w2"], "boards.devices": ["w3"] },
+      ["outdoor-equipment", "escape-route", "combustible-contents", "fire-alarm"],
+      {
+        "circuits.additional-protection": ["w1"],
+        "circuits.terminations": ["w2"],
+        "boards.devices": ["w3"],
+        "circuits.cpc": ["w4"],
+      },
       {
         "intake.meter": ["not-verified", "sealed"],
-        "earthing.electrode": ["not-applicable", "TN-S"],
-        "boards.non-combustible": ["not-applicable", "no dwelling"],
         "boards.arc-fault": ["not-applicable", "not asked for"],
         "circuits.barriers": ["limited", "ceiling void of the shop"],
-        "bathrooms.rcd": ["not-applicable", "none"],
-        "bathrooms.bonding": ["not-applicable", "none"],
-        "bathrooms.ip": ["not-applicable", "none"],
-        "bathrooms.equipment": ["not-applicable", "none"],
-        "sources.generators": ["not-applicable", "none"],
-        "sources.photovoltaic": ["not-applicable", "none"],
-        "sources.storage": ["not-applicable", "none"],
-        "sources.vehicle-charging": ["not-applicable", "none"],
-        "sources.direction": ["not-applicable", "one source"],
-        "notices.other-sources": ["not-applicable", "one source"],
       },
     ),
     observations: [
@@ -413,6 +404,7 @@ export function workshop() {
         place: "roller door isolator",
         what: "A loose protective conductor terminal in the isolator; the loop reads 0.9 Ω more than the cable explains.",
         regulations: ["526.1"],
+        photographs: [inventedHash(7)],
         choice: {
           classification: "C2",
           reason: "The metal door may stay live in a fault longer than it should.",
@@ -427,6 +419,7 @@ export function workshop() {
         place: "shop board",
         what: "An old breaker marked M3 protects the sign, in a board where the fault current is higher than 3 kA.",
         regulations: ["434.5.1"],
+        photographs: [inventedHash(8)],
         choice: {
           classification: "C2",
           reason: "A short circuit near the board could burst the device.",
@@ -434,8 +427,37 @@ export function workshop() {
         },
         remedy: "Change the breaker for one of the board's range.",
       },
+      {
+        id: "w4",
+        board: "workshop",
+        circuit: "w6",
+        place: "workshop, hoist beam",
+        what: "Zs at the hoist is lower than the parts explain. The hoist hangs from the bonded steel, which carries part of the test current; with the hoist unbolted from the beam R1+R2 fits its cable.",
+        facts: { "parallel-path": true },
+        regulations: ["643.7.3"],
+        choice: {
+          classification: "none",
+          reason: "The protective conductor by itself is whole; the steel is a second way to earth, not the only one.",
+          by: "inspector",
+        },
+      },
     ],
-    photographs: [],
+    photographs: [
+      {
+        sha256: inventedHash(7),
+        name: "door-isolator.jpg",
+        description: "isolator of the roller door, cover off, loose terminal",
+        place: "workshop, east wall",
+        taken: "2026-09-22T11:05:00+01:00",
+      },
+      {
+        sha256: inventedHash(8),
+        name: "sign-breaker.jpg",
+        description: "breaker of the sign with its mark",
+        place: "behind the counter",
+        taken: "2026-09-23T09:40:00+01:00",
+      },
+    ],
     conclusion: {
       outcome: "unsatisfactory",
       generalCondition: "Well kept. Two matters need work soon.",

@@ -42,6 +42,11 @@ export class Instrument {
     return `${this.#shown(seconds * 1000, 0.01, 10, 0.1).toFixed(1)} ms`;
   }
 
+  /** Voltage, ±(2 % + 2 digits), 1 V. */
+  volts(volts: number): string {
+    return `${this.#shown(volts, 0.02, 2, 1).toFixed(0)} V`;
+  }
+
   /** Prospective fault current, ±(5 % + 3 digits), 0.01 kA. */
   faultCurrent(amperes: number): string {
     return `${this.#shown(amperes / 1000, 0.05, 3, 0.01).toFixed(2)} kA`;
@@ -56,4 +61,5 @@ export const ACCURACY = Object.freeze({
   "fault-current": "±(5 % + 3 digits)",
   insulation: "±(3 % + 1 digit)",
   "rcd-time": "±(1 % + 10 digits)",
+  voltage: "±(2 % + 2 digits)",
 });

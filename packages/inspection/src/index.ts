@@ -1,6 +1,6 @@
 export * from "./installation/index.ts";
 export * from "./issues.ts";
-export { type InspectionItem, ITEM_GROUPS, ITEM_IDS, type ItemId } from "./items/index.ts";
+export * from "./items/index.ts";
 export * from "./json-schema.ts";
 export { MIGRATIONS, type Migration } from "./migrations/index.ts";
 export * from "./parse.ts";

@@ -6,6 +6,9 @@ const MOST = 500;
 
 const FOUND_LENGTH = 80;
 
+/** A list of words longer than this is not read to its end. */
+const LONGEST_LIST = 24;
+
 /** What stands at a path, as text short enough for a message. Never runs code of the value. */
 export function show(value: unknown): string {
   if (value === undefined) return "nothing";
@@ -30,9 +33,20 @@ export function valueAt(root: unknown, path: Path): unknown {
   return value;
 }
 
-/** The schema's complaints as issues of this project, all of them, in document order of discovery. */
+/** The schema's complaints as issues of this project, in the order the schema was walked. */
 export function schemaIssues(error: z.ZodError, root: unknown): readonly Issue[] {
-  const issues = error.issues.flatMap((raw) => translate(raw as Raw, root, []));
+  const issues = new Map<string, Issue>();
+  for (const raw of error.issues) {
+    for (const issue of translate(raw as Raw, root, [])) {
+      // A whole number has limits of its own; where the schema sets a closer one, that one speaks.
+      issues.set(`${issue.code} ${JSON.stringify(issue.path)}`, issue);
+    }
+  }
+  return [...issues.values()];
+}
+
+/** As many issues as are of use to a person; the rest is counted. */
+export function bounded(issues: readonly Issue[]): readonly Issue[] {
   if (issues.length <= MOST) return issues;
   return [
     ...issues.slice(0, MOST),
@@ -50,33 +64,27 @@ type Raw = z.core.$ZodIssue & { readonly params?: { readonly fault?: string; rea
 
 function translate(raw: Raw, root: unknown, prefix: Path): readonly Issue[] {
   const path: Path = [...prefix, ...(raw.path as (string | number)[])];
-  const found = show(valueAt(root, path));
+  const value = valueAt(root, path);
+  const found = show(value);
+  const form = formOf(raw);
+  if (value === undefined && form !== undefined) {
+    return [plain("missing", path, found, form, "add this member; if it is not known, say so and why")];
+  }
   switch (raw.code) {
     case "unrecognized_keys":
-      return raw.keys.map((key) => ({
-        code: "unknown-member",
-        path: [...path, key],
-        found: show(valueAt(root, [...path, key])),
-        expected: "no member of this name here",
-        advice: "check the spelling against the schema, or remove it; nothing is ignored silently",
-      }));
+      return raw.keys.map((key) => unknownMember([...path, key], valueAt(root, [...path, key])));
     case "invalid_union":
-      return (
-        closestBranch(raw, root, path) ?? [plain("wrong-form", path, found, "one of the forms the schema allows here")]
-      );
+      return closestBranch(raw, value, root, path) ?? [plain("wrong-form", path, found, form ?? raw.message)];
     case "invalid_type":
-      if (found === "nothing") {
-        return [
-          plain("missing", path, found, article(raw.expected), "add this member; if it is not known, say so and why"),
-        ];
-      }
       return [plain("wrong-type", path, found, article(raw.expected))];
     case "invalid_value":
-      return [plain("not-in-list", path, found, `one of ${raw.values.slice(0, 24).map(String).join(", ")}`)];
+      return [plain("not-in-list", path, found, listed(raw, value))];
+    case "invalid_key":
+      return [plain("wrong-name", path, show(path.at(-1)), raw.issues[0]?.message ?? raw.message)];
     case "too_small":
-      return [plain("too-small", path, found, `at least ${String(raw.minimum)}${sizeOf(raw.origin)}`)];
+      return [plain("too-small", path, found, `at least ${String(raw.minimum)}${sizeOf(raw.origin, raw.minimum)}`)];
     case "too_big":
-      return [plain("too-big", path, found, `at most ${String(raw.maximum)}${sizeOf(raw.origin)}`)];
+      return [plain("too-big", path, found, `at most ${String(raw.maximum)}${sizeOf(raw.origin, raw.maximum)}`)];
     case "custom":
       return [plain(raw.params?.fault ?? "invalid", path, found, raw.params?.expected ?? raw.message, raw.message)];
     default:
@@ -84,24 +92,81 @@ function translate(raw: Raw, root: unknown, prefix: Path): readonly Issue[] {
   }
 }
 
-function sizeOf(origin: string): string {
-  if (origin === "string") return " characters";
-  if (origin === "array" || origin === "set") return " entries";
+/** A member the schema does not have at this place. */
+export function unknownMember(path: Path, value: unknown): Issue {
+  return {
+    code: "unknown-member",
+    path,
+    found: show(value),
+    expected: "no member of this name here",
+    advice: "check the spelling against the schema, or remove it; nothing is ignored silently",
+  };
+}
+
+/** The form asked for by a complaint about the form of a value as a whole; undefined where it is about a part of it. */
+function formOf(raw: z.core.$ZodIssue): string | undefined {
+  if (raw.path.length > 0 && raw.code === "invalid_union") return formOf({ ...raw, path: [] });
+  if (raw.code === "invalid_type") return article(raw.expected);
+  if (raw.code === "invalid_value") return listed(raw);
+  if (raw.code !== "invalid_union") return undefined;
+  const forms = raw.errors.flatMap(([first]) => (first === undefined ? [] : (formOf(first) ?? [])));
+  return [...new Set(forms)].join(", or ") || undefined;
+}
+
+function listed(raw: z.core.$ZodIssue & { code: "invalid_value" }, value?: unknown): string {
+  const words = raw.values.map(String);
+  if (words.length === 1) return words.join("");
+  if (words.length <= LONGEST_LIST) return `one of ${words.join(", ")}`;
+  // Of a long list, the words that begin most like what was found.
+  const alike = (word: string) => {
+    const found = typeof value === "string" ? value : "";
+    let same = 0;
+    while (same < found.length && word[same] === found[same]) same += 1;
+    return same;
+  };
+  const nearest = words.sort((a, b) => alike(b) - alike(a)).slice(0, 8);
+  return `one of ${words.length} words, such as ${nearest.join(", ")}`;
+}
+
+function sizeOf(origin: string, size: number | bigint): string {
+  const plural = Number(size) === 1 ? "" : "s";
+  if (origin === "string") return ` character${plural}`;
+  if (origin === "array" || origin === "set") return Number(size) === 1 ? " entry" : " entries";
   return "";
 }
 
-/** Of a union's branches, the one whose complaints lie deepest or are fewest speaks for the value. */
-function closestBranch(raw: Raw & { code: "invalid_union" }, root: unknown, path: Path): readonly Issue[] | undefined {
-  const branches = raw.errors.filter((branch) => branch.length > 0);
-  if (branches.length === 0) return undefined;
-  const scored = branches.map((branch) => ({
-    branch,
-    score: branch.some((issue) => issue.path.length === 0 && issue.code === "invalid_type") ? 1000 : branch.length,
-  }));
-  scored.sort((a, b) => a.score - b.score);
-  const best = scored[0];
-  if (best === undefined || best.score >= 1000) return undefined;
-  return best.branch.flatMap((issue) => translate(issue as Raw, root, path));
+/**
+ * Of a union's branches, the one that takes a value of this kind and has the fewest complaints speaks for it. Undefined
+ * where the value is of a kind that no branch takes.
+ */
+function closestBranch(
+  raw: Raw & { code: "invalid_union" },
+  value: unknown,
+  root: unknown,
+  path: Path,
+): readonly Issue[] | undefined {
+  const [best] = raw.errors
+    .filter((branch) => branch.length > 0 && !branch.some((issue) => refusesKind(issue, value)))
+    .sort((a, b) => complaints(a) - complaints(b));
+  if (best === undefined) return undefined;
+  // A word that is not in the list may have been meant for another form, so all of them are named.
+  const [only] = best;
+  if (only?.code === "invalid_value" && only.path.length === 0) {
+    return [plain("not-in-list", path, show(value), formOf(raw) ?? listed(only))];
+  }
+  return best.flatMap((issue) => translate(issue as Raw, root, path));
+}
+
+/** How much is wrong by a branch: every member it does not know counts by itself. */
+function complaints(branch: readonly z.core.$ZodIssue[]): number {
+  return branch.reduce((sum, issue) => sum + (issue.code === "unrecognized_keys" ? issue.keys.length : 1), 0);
+}
+
+/** Whether a complaint is that the value as a whole is of another kind than this branch takes. */
+function refusesKind(issue: z.core.$ZodIssue, value: unknown): boolean {
+  if (issue.path.length > 0) return false;
+  if (issue.code === "invalid_type") return true;
+  return issue.code === "invalid_value" && !issue.values.some((allowed) => typeof allowed === typeof value);
 }
 
 function article(kind: string): string {

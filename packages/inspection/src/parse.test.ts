@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { arbitraryFile, smallestFile } from "../../../checks/files/arbitrary-file.ts";
+import { fileOfSchema } from "../../../checks/files/schema-file.ts";
 import { MIGRATIONS } from "./migrations/index.ts";
 import { LARGEST, parseInspection, parseInspectionData } from "./parse.ts";
 import { printInspection } from "./print.ts";
@@ -17,9 +18,12 @@ const withChange = (change: (file: Record<string, object>) => void) => {
 };
 
 describe("parse and print", () => {
-  test("reading what was printed gives the same file, whatever the file", () => {
+  test.each([
+    ["with plausible readings", arbitraryFile, 150],
+    ["with every member of the published schema", fileOfSchema, 300],
+  ])("reading what was printed gives the same file: files %s", (_, files, numRuns) => {
     fc.assert(
-      fc.property(arbitraryFile, (file) => {
+      fc.property(files, (file) => {
         const parsed = parseInspection(printInspection(file));
         if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues.slice(0, 5)));
         expect(parsed.file).toEqual(file);
@@ -27,7 +31,36 @@ describe("parse and print", () => {
         if (!again.ok) throw new Error("refused its own print");
         expect(printInspection(again.file)).toBe(printInspection(parsed.file));
       }),
-      { numRuns: 150 },
+      { numRuns },
+    );
+  });
+
+  test("equal files print to equal bytes, whatever the order their members were written in", () => {
+    const backwards = (value: unknown): unknown => {
+      if (Array.isArray(value)) return value.map(backwards);
+      if (typeof value !== "object" || value === null) return value;
+      return Object.fromEntries(
+        Object.entries(value)
+          .reverse()
+          .map(([name, inner]) => [name, backwards(inner)]),
+      );
+    };
+    // Facts and accuracies go by names; their order is kept as it came, so they are left out.
+    const printed = (data: unknown) => {
+      const parsed = parseInspectionData(data);
+      if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues.slice(0, 5)));
+      return printInspection(parsed.file);
+    };
+    fc.assert(
+      fc.property(fileOfSchema, (file) => {
+        const own = {
+          ...file,
+          instruments: file.instruments.map(({ accuracy: _, ...rest }) => rest),
+          observations: file.observations.map(({ facts: _, ...rest }) => rest),
+        };
+        expect(printed(backwards(own))).toBe(printed(own));
+      }),
+      { numRuns: 100 },
     );
   });
 });
@@ -111,13 +144,91 @@ describe("what is wrong is said, all of it and where", () => {
   });
 });
 
+describe("nothing is dropped silently", () => {
+  const text = printInspection({
+    ...smallestFile(),
+    instruments: [{ id: "m", kind: "tester", serial: "1", accuracy: { loop: "2 %" } }],
+    observations: [{ id: "o", place: "p", what: "w", facts: { damp: true } }],
+  });
+  const codesOf = (changed: string) => {
+    const parsed = parseInspection(changed);
+    return parsed.ok ? [] : parsed.issues.map(({ code, path }) => `${code} ${path.join("/")}`);
+  };
+
+  test("the text itself is sound", () => {
+    expect(codesOf(text)).toEqual([]);
+  });
+
+  test.each([
+    ["a second id", '"id": "first", "id": "small"', ["repeated-member id"]],
+    ["a second id in disguise", '"id": "first", "\\u0069d": "small"', ["repeated-member id"]],
+    [
+      "both a second id and an unknown member",
+      '"id": "a", "colour": 1, "id": "small"',
+      ["repeated-member id", "unknown-member colour"],
+    ],
+    ["a prototype", '"__proto__": {"title": "t"}, "id": "small"', ["unknown-member __proto__"]],
+    ["a constructor", '"constructor": {"prototype": {}}, "id": "small"', ["unknown-member constructor"]],
+  ])("%s is told", (_, member, expected) => {
+    expect(codesOf(text.replace('"id": "small"', member))).toEqual(expected);
+  });
+
+  test.each([
+    ["facts", '"damp": true', '"damp": true, "__proto__": {"polluted": true}', "observations/0/facts"],
+    ["accuracies", '"loop": "2 %"', '"loop": "2 %", "__proto__": "5 %"', "instruments/0/accuracy"],
+  ])("a prototype among %s is told", (_, member, changed, place) => {
+    const issues = codesOf(text.replace(member, changed));
+    expect(issues).toContain(`${issues[0]?.split(" ")[0]} ${place}/__proto__`);
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined();
+  });
+
+  test("names every object has are facts like any other", () => {
+    const parsed = parseInspection(text.replace('"damp": true', '"constructor": true, "toString": "yes"'));
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
+    expect(JSON.stringify(parsed.file.observations[0]?.facts)).toBe('{"constructor":true,"toString":"yes"}');
+  });
+});
+
 describe("hostile text", () => {
+  const whole = printInspection(smallestFile());
+  const deep = `${'{"a":'.repeat(100_000)}1${"}".repeat(100_000)}`;
+  test.each([
+    ["deep below a reading", '"bonding": []', `"bonding": [], "readings": {"ze": ${deep}}`],
+    ["deep in a list", '"people": []', `"people": [${deep}]`],
+    ["deep in a list of lists", '"people": []', `"people": ${"[".repeat(100_000)}${"]".repeat(100_000)}`],
+    ["deep where forms are tried", '"fedFrom": "supply"', `"fedFrom": ${deep}`],
+    [
+      "deep among facts",
+      '"observations": []',
+      `"observations": [{"id":"o","place":"p","what":"w","facts":{"a":${deep}}}]`,
+    ],
+    ["deep in an unknown member", '"id": "small"', `"id": "small", "more": ${deep}`],
+    ["deep under a prototype", '"id": "small"', `"id": "small", "__proto__": ${deep}`],
+    ["half a character", '"id": "small"', '"id": "small", "title": "\\ud83d"'],
+    [
+      "a number beyond all numbers",
+      '"sampling": []',
+      '"sampling": [{"what":"w","population":1e999,"inspected":0,"defective":0}]',
+    ],
+    [
+      "a number nearly beyond",
+      '"sampling": []',
+      '"sampling": [{"what":"w","population":1e308,"inspected":0,"defective":0}]',
+    ],
+    ["less than nothing", '"sampling": []', '"sampling": [{"what":"w","population":5,"inspected":-1,"defective":-2}]'],
+  ])("%s, in an otherwise sound file, gives issues and nothing else", (_, member, changed) => {
+    expect(whole).toContain(member);
+    const parsed = parseInspection(whole.replace(member, () => changed));
+    expect(parsed.ok).toBe(false);
+    if (!parsed.ok) for (const { path } of parsed.issues) expect(path.length).toBeGreaterThan(0);
+  });
+
   test.each([
     ["nothing", ""],
     ["broken", '{"format": "good-grounds-inspection", '],
     ["NaN", '{"format": NaN}'],
     ["deep", "[".repeat(200_000)],
-    ["deep and closed", `${"[".repeat(50_000)}${"]".repeat(50_000)}`],
+    ["deep and closed", `${"[".repeat(100_000)}${"]".repeat(100_000)}`],
     [
       "deep inside",
       `{"format":"good-grounds-inspection","version":2,"supply":${'{"a":'.repeat(20_000)}1${"}".repeat(20_000)}}`,
@@ -204,6 +315,16 @@ describe("migrations", () => {
       after: { ...smallestFile(), version: 2 },
     },
   };
+
+  test.each(["inspectedOn", "visits"] as const)(
+    "a document of version 1 that has %s of version 2 keeps what it has, and is refused for it",
+    (member) => {
+      const { inspectedOn: _, visits: __, ...rest } = smallestFile();
+      const found = codes({ ...rest, [member]: smallestFile()[member], version: 1, visitedOn: "2020-01-01" });
+      expect(found).toContain("unknown-member visitedOn");
+      expect(found).toContain(`missing ${member === "visits" ? "inspectedOn" : "visits"}`);
+    },
+  );
 
   test("lead from 1 to today without a gap", () => {
     expect(MIGRATIONS.map(({ from }) => from)).toEqual(Array.from({ length: VERSION - 1 }, (_, i) => i + 1));

@@ -1,7 +1,10 @@
 import type { Issue } from "@good-grounds/core";
-import { schemaIssues, show } from "./issues.ts";
+import { answerIssues } from "./answers.ts";
+import { droppedMembers } from "./dropped.ts";
+import { bounded, schemaIssues, show } from "./issues.ts";
 import { MIGRATIONS } from "./migrations/index.ts";
 import { referenceIssues } from "./references.ts";
+import { repeatedMembers } from "./repeated.ts";
 import { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
 
 /** A parsed file, or everything that is wrong with it. `migrated` tells which steps brought it to today's version. */
@@ -34,11 +37,16 @@ export function parseInspection(text: string): Parsed {
       "check that the file is complete and was saved as JSON",
     );
   }
-  return parseInspectionData(data);
+  return read(data, () => repeatedMembers(text));
 }
 
 /** Reads an inspection file from JSON data. */
 export function parseInspectionData(data: unknown): Parsed {
+  return read(data, () => []);
+}
+
+/** `textIssues` gives what is wrong with the text the data came from; it is asked once it is clear what document it is. */
+function read(data: unknown, textIssues: () => readonly Issue[]): Parsed {
   if (typeof data !== "object" || data === null || Array.isArray(data)) {
     return refused(
       "not-an-inspection",
@@ -80,9 +88,14 @@ export function parseInspectionData(data: unknown): Parsed {
     migrated.push(step.what);
   }
   const result = inspectionFile.safeParse(current);
-  if (!result.success) return { ok: false, issues: schemaIssues(result.error, current) };
-  const issues = referenceIssues(result.data);
-  return issues.length > 0 ? { ok: false, issues } : { ok: true, file: result.data, migrated };
+  const issues = [
+    ...textIssues(),
+    ...(result.success
+      ? [...droppedMembers(current, result.data), ...referenceIssues(result.data), ...answerIssues(result.data)]
+      : schemaIssues(result.error, current)),
+  ];
+  if (issues.length > 0 || !result.success) return { ok: false, issues: bounded(issues) };
+  return { ok: true, file: result.data, migrated };
 }
 
 function refused(code: string, found: string, expected: string, advice: string, path: Issue["path"] = []): Parsed {

@@ -9,6 +9,7 @@ export function referenceIssues(file: InspectionFile): readonly Issue[] {
   const observations = unique(issues, "observation", file.observations, ["observations"]);
   unique(issues, "limitation", file.limitations, ["limitations"]);
   unique(issues, "bonding conductor", file.supply.bonding, ["supply", "bonding"]);
+  unique(issues, "other source", file.supply.otherSources ?? [], ["supply", "otherSources"]);
   const photographs = unique(
     issues,
     "photograph",
@@ -86,7 +87,7 @@ function unique(issues: Issue[], kind: string, rows: readonly { readonly id: str
         code: "duplicate-id",
         path: [...path, i],
         found: id,
-        expected: `a ${kind} id that is not used yet`,
+        expected: `an id that no other ${kind} has`,
         advice: `entry ${earlier} has the same id; give one of them another`,
       });
     }
@@ -138,9 +139,9 @@ function feedingCycles(file: InspectionFile): Issue[] {
 /** Every "by" and "with" of a reading, wherever it stands. The document is a tree of limited depth by its schema. */
 function* takenReferences(file: InspectionFile): Generator<readonly [Path, "by" | "with", string]> {
   const waiting: (readonly [Path, unknown])[] = [
+    [["boards"], file.boards],
     [["supply"], file.supply],
     [["conditions"], file.conditions],
-    [["boards"], file.boards],
   ];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     const [path, value] = next;
@@ -152,7 +153,7 @@ function* takenReferences(file: InspectionFile): Generator<readonly [Path, "by" 
       }
       continue;
     }
-    const steps = Array.isArray(value) ? value.entries() : Object.entries(value);
-    for (const [step, inner] of steps) waiting.push([[...path, step], inner]);
+    const steps = Array.isArray(value) ? [...value.entries()] : Object.entries(value);
+    for (const [step, inner] of steps.reverse()) waiting.push([[...path, step], inner]);
   }
 }

@@ -190,8 +190,8 @@ function overcurrentDevice(leaves: Leaves, entry: DeviceEntry | undefined, path:
       ...path,
       "breakingCapacity",
     ]),
-    energyClass: leaves.fact(MATTER.energyClass, energyClass(device?.energyClass), [...path, "energyClass"]),
-    letThrough: leaves.quantity(TERM.letThrough, device?.letThrough?.value, [...path, "letThrough"]),
+    energyClass: leaves.fact(MATTER.energyClass, silent ?? energyClass(device?.energyClass), [...path, "energyClass"]),
+    letThrough: leaves.quantity(TERM.letThrough, silent ?? device?.letThrough?.value, [...path, "letThrough", "value"]),
     letThroughFrom: device?.letThrough?.from,
   });
 }

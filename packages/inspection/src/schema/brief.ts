@@ -9,7 +9,7 @@ export const brief = z.strictObject({
     address: z.array(line).min(1).max(6),
     uprn: z
       .string()
-      .regex(/^\d{1,12}$/)
+      .regex(/^\d{1,12}$/, "a UPRN of up to 12 digits")
       .optional(),
     description: line.optional(),
     occupier: line.optional(),

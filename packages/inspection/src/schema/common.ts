@@ -5,25 +5,32 @@ import { written } from "./written.ts";
 /** Identifier inside one file: short, no spaces, so that it can stand in a path and on a label. */
 export const id = z
   .string()
-  .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/)
+  .regex(
+    /^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/,
+    "up to 40 letters, digits, dots, underscores and hyphens, starting with a letter or digit",
+  )
   .meta({ description: "Identifier, unique among its kind: letters, digits, dot, underscore, hyphen" });
 
-/** A line of text. Control characters have no place in a report and are refused. */
+/** A line of text. Control characters and halves of characters have no place in a report and are refused. */
 export const line = z
   .string()
   .min(1)
   .max(300)
-  .regex(/^[^\p{Cc}]*$/u);
+  .regex(/^[^\p{Cc}\p{Cs}]*$/u, "one line of text without control characters");
 
 /** A paragraph of text; line breaks are allowed. */
 export const paragraph = z
   .string()
   .min(1)
   .max(4000)
-  .regex(/^(?:[^\p{Cc}]|[\n\t])*$/u);
+  .regex(/^(?:[^\p{Cc}\p{Cs}]|[\n\t])*$/u, "text without control characters other than line breaks and tabs");
 
-export const day = z.iso.date().meta({ description: "Calendar date, YYYY-MM-DD" });
-export const moment = z.iso.datetime({ offset: true }).meta({ description: "Date and time with offset from UTC" });
+export const day = z.iso
+  .date('a calendar date such as "2026-10-20"')
+  .meta({ description: "Calendar date, YYYY-MM-DD" });
+export const moment = z.iso
+  .datetime({ offset: true, error: 'a date and time with its offset, such as "2026-10-20T10:45:00+01:00"' })
+  .meta({ description: "Date and time with offset from UTC" });
 
 /** Why something has no value although it was asked for. */
 const silence = z.enum(["limited", "not-verified", "not-applicable"]);
@@ -38,7 +45,8 @@ export function stated<T extends z.ZodType>(schema: T) {
 /** A quantity stated or seen: one value, a range when only its limits are known, or not known with the reason. */
 export function statedQuantity(unit: Unit, meaning: string) {
   const one = written(unit, meaning);
-  return z.union([one, z.strictObject({ from: one, to: one }), notKnown]);
+  const limit = written(unit, meaning, true);
+  return z.union([one, z.strictObject({ from: limit, to: limit }), notKnown]);
 }
 
 /** A reading as the display showed it, with when, by whom, with what and how; or why it was not taken. */

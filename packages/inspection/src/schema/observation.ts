@@ -2,7 +2,7 @@ import { CLASSIFICATIONS } from "@good-grounds/core";
 import { z } from "zod";
 import { day, id, line, moment, paragraph } from "./common.ts";
 
-const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
+const sha256 = z.string().regex(/^[0-9a-f]{64}$/, "a SHA-256 as 64 digits 0 to 9 and a to f");
 
 /** One thing seen or measured that is worth a line, with the inspector's own choice of classification. */
 export const observation = z.strictObject({

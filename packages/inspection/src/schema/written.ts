@@ -7,28 +7,42 @@ function spellings(unit: Unit): string {
   return [...new Set(symbols)].filter((symbol) => symbol !== "").join(", ");
 }
 
-const NUMBER = String.raw`^[<>]? ?[+-]?\d{1,15}(\.\d{1,12})? ?`;
+/** Number and space as a pattern. A magnitude has no sign; a temperature may have one. */
+function form(signed: boolean, open: boolean): string {
+  return String.raw`^${open ? "[<>]? ?" : ""}${signed ? "[+-]?" : String.raw`\+?`}\d{1,15}(\.\d{1,12})? ?`;
+}
 
-/** A quantity as text with its unit, such as "2.5 mm²" or ">999 MΩ". Digits and unit are kept as written. */
-export function written(unit: Unit, meaning: string) {
+/**
+ * A quantity as text with its unit, such as "2.5 mm²" or ">999 MΩ". Digits and unit are kept as written. `exact` refuses
+ * a display at the end of its range, where an open end has no meaning.
+ */
+export function written(unit: Unit, meaning: string, exact = false) {
   const expected = `${meaning}, as a number with its unit (${spellings(unit) || "none"})`;
+  const signed = unit === "celsius";
   return z
     .string()
     .superRefine((text, context) => {
-      const result = parseWritten(text, unit);
-      if ("code" in result) {
-        context.addIssue({
-          code: "custom",
-          params: { fault: result.code, expected: adviceFor(unit) },
-          message: expected,
-        });
-      }
+      const fault = faultOf(text, unit, signed, exact);
+      if (fault === undefined) return;
+      context.addIssue({ code: "custom", params: { fault, expected: adviceFor(unit) }, message: expected });
     })
-    .meta({ description: expected, pattern: NUMBER, examples: [`1 ${UNIT_SYMBOL[unit]}`.trim()] });
+    .meta({
+      description: expected,
+      pattern: form(signed, !exact),
+      examples: [`1 ${UNIT_SYMBOL[unit]}`.trim()],
+    });
+}
+
+function faultOf(text: string, unit: Unit, signed: boolean, exact: boolean): string | undefined {
+  const result = parseWritten(text, unit);
+  if ("code" in result) return result.code;
+  if (!signed && result.value < 0) return "negative";
+  return exact && result.bound !== "exact" ? "open-limit" : undefined;
 }
 
 function adviceFor(unit: Unit): string {
-  return `a decimal number and one of the units ${spellings(unit) || "(no unit)"}, such as "1.25 ${UNIT_SYMBOL[unit]}"`;
+  const kind = unit === "celsius" ? "a decimal number" : "a decimal number, zero or more,";
+  return `${kind} and one of the units ${spellings(unit) || "(no unit)"}, such as "1.25 ${UNIT_SYMBOL[unit]}"`;
 }
 
 /** An instrument's accuracy as its maker states it: "±(5 % + 3 digits)". */
@@ -40,4 +54,7 @@ export const accuracyText = z
       context.addIssue({ code: "custom", params: { fault: "not-an-accuracy", expected }, message: expected });
     }
   })
-  .meta({ description: "Accuracy of one range of the instrument: part of the reading and digits of the last place" });
+  .meta({
+    description: "Accuracy of one range of the instrument: part of the reading and digits of the last place",
+    examples: ["±(5 % + 3 digits)", "2 %"],
+  });

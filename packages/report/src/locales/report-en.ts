@@ -1,94 +1,283 @@
-import type { Classification, Outcome, Silence } from "@good-grounds/core";
+import type { Classification, Outcome, Relation, Silence, Verdict } from "@good-grounds/core";
+
+const MONTHS = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+];
+
+function counted(count: number, one: string, several: string): string {
+  return `${count} ${count === 1 ? one : several}`;
+}
+
+/** "2026-10-06" as "6 October 2026". */
+function day(iso: string): string {
+  const [year = "", month = "", date = ""] = iso.slice(0, 10).split("-");
+  return `${Number(date)} ${MONTHS[Number(month) - 1] ?? month} ${year}`;
+}
+
+/** "2026-10-06T18:40:00+01:00" as "6 October 2026, 18:40": the time on the clock where it was written. */
+function moment(iso: string): string {
+  return `${day(iso)}, ${iso.slice(11, 16)}`;
+}
 
 /** Every sentence of the printed report that is not the inspector's own. */
 export const REPORT = Object.freeze({
-  kind: "CONDITION REPORT ON AN ELECTRICAL INSTALLATION",
+  day,
+  moment,
+  kind: "Condition report on an electrical installation",
   documentTitle: (address: string) => `Electrical condition report, ${address}`,
   documentDescription: (id: string, edition: string) => `Condition report ${id} to ${edition}`,
   header: (address: string) => `Electrical condition report – ${address}`,
-  footer: (id: string, day: string) =>
-    `Report ${id}, ${day}. The inspection file with every reading is attached to this document.`,
+  footer: (id: string, on: string) => `Report ${id}, ${day(on)}`,
+  page: (now: string, all: string) => `page ${now} of ${all}`,
   inventedShort: "INVENTED EXAMPLE – NOT A REAL PROPERTY",
-  facts: (day: string, edition: string, description: string, client: string, purpose: string) =>
-    [`Inspected ${day} to ${edition}`, description, `for ${client}`, purpose].filter((part) => part !== "").join(" · "),
+  invented:
+    "Invented example. People, firms, places and readings are made up; it tells nothing about any real building.",
+
+  facts: Object.freeze({
+    inspected: "Inspected",
+    edition: "Measured against",
+    premises: "Premises",
+    client: "Ordered by",
+    purpose: "Purpose",
+    report: "This report",
+  }),
+  length: (id: string) => [`${id}, `, " pages, with the inspection file attached"],
+
+  stated: "As the inspector states it",
+  derived: "As it follows from the classifications",
+  notStated: "Not stated",
   outcome: Object.freeze({
     satisfactory: "Satisfactory",
     unsatisfactory: "Unsatisfactory",
     "not-determined": "Not determined yet",
   } satisfies Record<Outcome["outcome"], string>),
-  because: ({ outcome, because, open }: Outcome) => {
+  because: ({ outcome, because, open }: Outcome, codes: readonly string[]) => {
     if (outcome === "unsatisfactory")
-      return `${because.length} ${because.length === 1 ? "matter makes" : "matters make"} it so.`;
+      return `${counted(because.length, "observation makes", "observations make")} it so: ${codes.join(", ")}.`;
     if (outcome === "not-determined")
-      return `${open.length} ${open.length === 1 ? "observation has" : "observations have"} no classification yet.`;
-    return "Nothing that was seen or measured makes it unsatisfactory.";
+      return `${counted(open.length, "observation has", "observations have")} no classification yet, so the outcome may still change.`;
+    return "No observation makes it unsatisfactory under the edition named above.";
   },
+  soFar: (outcome: string) => `${outcome} so far`,
+  unansweredItems: (count: number) =>
+    `But ${counted(count, "point of the inspection has", "points of the inspection have")} no answer: what nobody looked at is not in order because nothing was found.`,
   differs: (stated: string, derived: string) =>
-    `The inspector states “${stated}”; by the classifications chosen it comes out “${derived}”.`,
+    `The two differ. The inspector states “${stated}”; the classifications the inspector chose come out as “${derived}”. Ask which of them stands before relying on this report.`,
+  summary: "The inspector's summary: ",
+
   todoTitle: "What was found and what to do",
-  nothing: "Nothing that needs work was found.",
-  key: (words: Readonly<Record<Classification, string>>) =>
-    (["C1", "C2", "FI", "C3"] as const).map((code) => `${code}: ${words[code]}`).join("  ·  "),
+  nothing: "No observation that needs work was recorded.",
+  group: (code: Classification | "open", meaning: string, when: string) =>
+    code === "open" ? meaning : `${code} – ${meaning}${when === "" ? "" : `. ${when}`}`,
+  when: Object.freeze({
+    C1: "At once: not to be used until it is put right",
+    C2: "",
+    FI: "",
+    C3: "",
+    none: "",
+  } satisfies Record<Classification, string>),
+  openGroup: "Not classified yet – may turn out to be dangerous",
+  openCode: "?",
+  todo: "To\u00a0do: ",
+  noRemedy: "what would put it right is not recorded.",
+  madeSafeShort: (at: string, done: string) => `Made safe on ${day(at)}: ${done}`,
+  madeSafeMissing: "Not recorded: whether it was made safe, and who was told.",
+  unclassifiedNone: (count: number) =>
+    `${counted(count, "further observation needs", "further observations need")} no work; see the next section.`,
+  lawDates:
+    "Whether the law sets a date for this work depends on the nation and on who lets to whom: see the guidance near the end.",
+
   unseenTitle: "What was not seen",
-  noneUnseen: "No limits are recorded.",
+  noneUnseen: "No limits were recorded.",
+  unseenMore: (count: number) =>
+    `${counted(count, "further limit stands", "further limits stand")} in “Extent, sampling and limitations”.`,
+  sampled: (what: string, inspected: number, population: number) =>
+    `${what}: ${inspected} of ${population}; the others were not looked at.`,
+  itemsOpen: (count: number) =>
+    `${counted(count, "point", "points")} of the inspection limited, not verified or not answered.`,
+  checksOpen: (count: number, of: number) =>
+    `${count} of ${of} calculations could not be made because something they need was not recorded.`,
   nextTitle: "Next inspection",
-  next: (by: string, reason: string) => `By ${by}. ${reason}`,
+  next: (by: string, reason: string) => `By ${day(by)}. ${reason}`,
   noNext: "No date is recorded.",
   whoTitle: "Who inspected and who answers for it",
   whoHead: ["As", "Name", "Signed"],
-  unsigned: "Not signed yet",
+  unsigned: "Not signed yet: a draft until it is",
   capacity: Object.freeze({
     "inspected-and-tested": "Inspected and tested",
     "authorised-for-issue": "Authorised for issue",
   }),
   challenge:
-    "You may question anything here. Ask the inspector for the reason: each conclusion is laid out below with the readings and figures it rests on. Another inspector can judge the same evidence again from the attached file.",
+    "You may question anything here. Name the observation by its number and ask the inspector for the reason: every conclusion stands below with the readings and figures it rests on. Another inspector can judge the same evidence afresh from the attached file.",
+  contentsTitle: "In this report, by page:",
+
   observationsTitle: "Observations and their reasons",
   noObservations: "No observations were recorded.",
-  checksLabel: "What the calculations say about this circuit:",
+  numbered: (number: number) => `Observation ${number}`,
+  checksLabel: "Calculations",
   choiceLabel: "Classification",
   openChoice: "Not classified yet.",
-  noChoice: "–",
+  choice: (meaning: string, reason: string) => `${sentence(meaning)}. Reason: ${reason}`,
+  choiceBy: (name: string, at: string) => `Chosen by ${name}${at === "" ? "" : `, ${moment(at)}`}.`,
+  factsLabel: "Recorded facts",
   regulationLabel: "Regulations",
   remedyLabel: "What would put it right",
+  notRecorded: "Not recorded.",
   madeSafeLabel: "Made safe",
-  madeSafeShort: (done: string) => `Made safe on the day: ${done}`,
   madeSafe: (done: string, told: string, at: string, reply: string) =>
-    [`${done} Told: ${told}, ${at}.`, reply === "" ? "" : `Reply: ${reply}.`].filter((part) => part !== "").join(" "),
+    [`${done} Told: ${told}, ${moment(at)}.`, reply === "" ? "" : `Reply: ${reply}.`]
+      .filter((part) => part !== "")
+      .join(" "),
   photosLabel: "Photographs",
-  supplyTitle: "Supply, earthing and bonding",
-  supplyHead: ["Particular", "Recorded"],
-  supply: Object.freeze({
+  referenceLabel: "In the file as",
+  reference: (id: string, circuit: string) => (circuit === "" ? id : `${id}; ${circuit}`),
+  memoryShort: "rests on a figure from memory",
+
+  originTitle: "Supply, earthing and bonding",
+  originHead: ["Particular", "Recorded"],
+  origin: Object.freeze({
+    supply: "The supply",
     earthing: "System earthing",
-    phases: "Phases and voltage",
-    measured: "measured",
+    phases: "Phases",
+    public: "Public supply",
+    nominal: "Nominal voltage to earth",
+    measured: "Measured voltage",
+    polarity: "Polarity of the supply",
+    sequence: "Phase sequence",
+    other: "Other sources",
+    noOther: "none recorded",
+    readings: "Readings at the origin",
     ze: "External loop impedance Ze",
+    loop: "Line to neutral loop",
     ra: "Earth electrode RA",
     faultCurrent: "Prospective fault current",
-    polarity: "Polarity of supply",
-    device: "Supply device",
+    faultMethod: "measured as",
+    earthFaultCurrent: "To earth",
+    demand: "Maximum demand as stated",
+    protection: "Protection and switching",
+    device: "Distributor's device",
     tails: "Meter tails",
     mainSwitch: "Main switch",
+    earths: "Earthing and bonding",
     earthingConductor: "Earthing conductor",
+    electrode: "Electrode",
     bonding: (to: string) => `Main bonding, ${to}`,
+    noBonding: "Main bonding",
     notExtraneous: "not an extraneous-conductive-part",
     resistance: "resistance",
-    connected: "connected:",
-    demand: "Maximum demand as stated",
+    connected: "connected",
+    note: "Note",
   }),
+  kiloamperes: (value: string) => `breaking ${value}`,
+  poles: (poles: number) => `${poles}-pole`,
+
   diagramTitle: "The installation from the origin outwards",
   diagramWords: (boards: number, circuits: number, part: number) =>
-    `Line diagram, part ${part}: ${boards} ${boards === 1 ? "board" : "boards"} and ${circuits} circuits; the same facts stand in the tables of circuits`,
+    `Line diagram, part ${part}: ${counted(boards, "board", "boards")} and ${counted(circuits, "circuit", "circuits")}; the same facts stand in the tables of circuits`,
   diagramNote:
-    "Each way shows its device, its RCD with the residual current in mA, and the worst verdict of its circuit.",
+    "Each way shows its device, its RCD with the residual current in mA, and the worst verdict of the calculations for its circuit. A verdict is not a classification.",
+
   circuitsTitle: "Circuits and readings",
-  circuitsHead: ["No", "Circuit", "Device", "RCD", "Cable", "R1+R2", "Zs", "Disconnection", "Insulation", "Worst"],
+  protectionHead: [
+    "No",
+    "Circuit",
+    "Serves",
+    "Wiring",
+    "Method",
+    "Live / cpc",
+    "Device",
+    "RCD",
+    "Within",
+    "Disconnection",
+    "Worst verdict",
+  ],
+  readingsHead: [
+    "No",
+    "Circuit",
+    "r1",
+    "rn",
+    "r2",
+    "R1+R2",
+    "R2",
+    "IR live",
+    "IR earth",
+    "at",
+    "Polarity",
+    "Zs",
+    "RCD at IΔn",
+    "at 5 IΔn",
+    "Button",
+    "Leakage",
+  ],
+  protectionCaption: "Circuits and their protection",
+  readingsCaption: "Readings",
+  noCircuits: "No circuits are recorded on this board.",
   circuitsNote:
-    "Cable: line/protective conductor, reference methods. Disconnection: the loop at operating temperature, or the RCD's touch voltage, against its limit; the copper stroke is the limit, the grey band what the instrument leaves open, the fine strokes the forbidden side. Insulation: live conductors to earth.",
-  boardDetail: (from: string, zdb: string, fault: string, main: string) =>
-    `Fed from ${from}. Zdb ${zdb}; fault current ${fault}; main switch ${main}.`,
+    "Method: every reference method the route may have. Within: the permitted disconnection time. Disconnection: the loop at operating temperature, or the RCD's touch voltage, against its limit. The dot is the value, the grey band what the instrument leaves open, the copper stroke the limit, the fine strokes the forbidden side; an open dot is a verdict still open. Words in italics are gaps. † marks a limit from memory that is to be checked against the standard.",
+  readingsNote:
+    "r1, rn, r2: ends of the ring. IR live, IR earth: insulation resistance between live conductors and to earth, with the test voltage beside it.",
+  seconds: (value: number) => `${Number(value.toPrecision(3))} s`,
+  points: (count: number) => counted(count, "point", "points"),
+  temperature: (value: string) => `Conductor temperature during the dead tests: ${value}.`,
+  reasonsTitle: "Why readings are missing",
+  reason: (why: string, places: readonly string[]) => `${sentence(why)}: ${places.join("; ")}.`,
+  ringPoints: (designation: string, between: string, points: readonly string[]) =>
+    `Circuit ${designation}, ring cross-connected, ${between}: ${points.join(", ")}.`,
+  lineNeutral: "line to neutral",
+  lineCpc: "line to protective conductor",
+  circuitNote: (designation: string, note: string) => `Circuit ${designation}: ${note}`,
+  readingName: Object.freeze({
+    r1: "r1",
+    rn: "rn",
+    r2: "r2",
+    r1r2: "R1+R2",
+    r2Only: "R2",
+    insulationLiveLive: "insulation live to live",
+    insulationLiveEarth: "insulation live to earth",
+    insulationVoltage: "insulation test voltage",
+    polarity: "polarity",
+    zs: "Zs",
+    leakage: "leakage",
+    faultCurrent: "fault current",
+    timeAtRated: "RCD time at IΔn",
+    timeAtFive: "RCD time at 5 IΔn",
+    button: "RCD button",
+  }),
+  inCircuit: (designation: string, what: string) => `circuit ${designation} ${what}`,
+  board: Object.freeze({
+    from: "Fed from",
+    location: "Place",
+    enclosure: "Enclosure",
+    phases: "Phases",
+    zdb: "Zdb",
+    fault: "Fault current",
+    mainSwitch: "Main switch",
+    surge: "Surge protection",
+    polarity: "Polarity",
+    sequence: "Phase sequence",
+    conditional: "Conditional rating",
+    rcd: (id: string) => `RCD ${id}`,
+    surgeWord: Object.freeze({ fitted: "fitted", "not-fitted": "not fitted" }),
+    wholeBoard: "whole board",
+    note: "Note",
+  }),
   fromSupply: "the supply",
   noRcd: "none",
+  ownRcd: "own",
+  boardRcd: (id: string) => `board's ${id}`,
+  trips: Object.freeze({ trips: "trips", "does-not-trip": "does NOT trip" }),
+  polarityWord: Object.freeze({ correct: "correct", incorrect: "INCORRECT" }),
   silence: Object.freeze({
     absent: "not recorded",
     limited: "limited",
@@ -96,16 +285,41 @@ export const REPORT = Object.freeze({
     "not-applicable": "n/a",
     "not-tabulated": "not tabulated",
   } satisfies Record<Silence, string>),
-  findingsTitle: "Findings that need attention, with their grounds",
-  findingsIntro: (met: number) =>
-    `Every circuit was checked by calculation. ${met} checks are met and are not repeated here. A finding is not a classification: what it means for safety is judged by the inspector.`,
-  memory: "This rests on a figure from memory that should be checked against the standard.",
+
+  findingsTitle: "What the calculations say, worst first",
+  findingsIntro: (count: Readonly<Record<Verdict, number>>) =>
+    [
+      `${count.met + count["not-met"] + count["too-near"] + count["not-known"]} calculations arise here: ${count["not-met"]} not met, ${count["too-near"]} too near to call, ${count["not-known"]} not known, ${count.met} met.`,
+      "What is met is counted under “Every calculation and what it came to” and not written out.",
+      "A finding is not a classification: what it means for safety is judged by the inspector.",
+    ].join(" "),
+  relation: Object.freeze({
+    "at-most": "should be at most",
+    "at-least": "should be at least",
+    "agrees-with": "should agree with",
+    "not-below": "should not be below",
+    "not-above": "should not be above",
+  } satisfies Record<Relation, string>),
+  noFindings: "Nothing is short of its limit, too near to call or not known.",
+  regulations: (list: readonly string[]) => (list.length === 0 ? "" : `BS 7671 ${list.join(", ")}`),
+  memory: (figures: readonly string[]) =>
+    `Rests on ${figures.length === 1 ? "a figure" : "figures"} from memory, to be checked against the standard: ${figures.join("; ")}.`,
+  furtherLines: (count: number) =>
+    `${counted(count, "further line", "further lines")} of this working in the attached workings.txt.`,
+  besideLabel: "For comparison, not deciding: ",
+  missing: (what: string) => `Missing: ${what}.`,
+  madeTitle: "Every calculation and what it came to",
+  madeHead: ["Calculation", "BS 7671", "Not met", "Too near", "Not known", "Met", "Does not arise"],
+
   curvesTitle: "Time-current drawings of circuits in doubt",
-  curvesIntro: "Only known points of a device are drawn, joined straight; nothing between them is made up.",
+  curvesIntro:
+    "Only known points of a device are drawn, joined straight; nothing between them is made up. The slope is the energy the conductor withstands, the shaded strip the fault current as a band.",
+  curveFromMemory: "Points of the device from memory, to be checked.",
   curveWords: (device: string, conductor: string) =>
     `Time-current drawing of ${device} with the limit of the ${conductor}`,
+
   itemsTitle: "What was inspected",
-  itemsHead: ["Item", "Outcome", "Note"],
+  itemsHead: ["Looked at", "BS 7671", "Outcome", "Note"],
   itemOutcome: Object.freeze({
     "in-order": "in order",
     observed: "observation",
@@ -113,39 +327,74 @@ export const REPORT = Object.freeze({
     "not-verified": "not verified",
     "not-applicable": "does not arise",
   }),
-  unanswered: "not answered",
-  seeObservation: (place: string) => `see observation: ${place}`,
+  unanswered: "NOT ANSWERED",
+  seeObservation: (number: number) => `see observation ${number}`,
+
   extentTitle: "Extent, sampling and limitations",
   extent: Object.freeze({
     covered: "Covered",
     notCovered: "Not covered",
     agreed: "Agreed with",
-    visits: "Visits",
+    visits: "On site",
     records: "Earlier records",
+    last: "Last inspection",
+    age: "Age of the installation",
+    alterations: "Additions and alterations",
+    conditions: "Conditions",
   }),
-  noRecords: "none available",
+  notAgreed: "no agreement is recorded",
+  visit: (on: string, arrived: string, left: string) =>
+    arrived === "" && left === "" ? day(on) : `${day(on)}, ${arrived || "?"} to ${left || "?"}`,
+  noRecords: "none were available",
   samplingTitle: "Parts inspected as a sample",
   samplingHead: ["What", "Present", "Opened", "Defective", "How chosen"],
   limitationsTitle: "Limitations",
   limitationsHead: ["Kind", "What", "Why", "Agreed with"],
-  limitationKind: Object.freeze({ agreed: "agreed", operational: "met on site" }),
+  limitationKind: Object.freeze({ agreed: "agreed before", operational: "met on site" }),
   noLimitations: "None recorded.",
   agreedWithNobody: "nobody recorded",
+
   instrumentsTitle: "Instruments",
-  instrumentsHead: ["Instrument", "Serial", "Checked", "Accuracy"],
+  instrumentsHead: ["Instrument", "Serial", "Checked", "Accuracy as its maker states it"],
+  noInstruments: "No instruments are recorded.",
   notChecked: "no check recorded",
   noAccuracy: "not stated: readings are taken as shown",
+  photographsTitle: "Photographs",
+  photographsHead: ["File", "Shows", "Taken", "First of SHA-256"],
+  photographsIntro: "Photographs are kept with the inspection file and found by the hash of their bytes.",
+
   sourcesTitle: "Sources of the figures",
-  sourcesIntro: "Where limits and factors come from, and how well each is founded.",
+  sourcesIntro:
+    "Where limits and factors come from and how well each is founded. A verdict that rests on a figure from memory says so where it stands.",
   sourcesHead: ["Source", "Edition", "Basis"],
+  noSources: "No conclusion of this report rests on a published figure.",
+  editionTitle: "About the edition",
+
   recipientsTitle: "For whoever receives this report",
   recipients: (edition: string): readonly string[] => [
-    `This report tells how safe the fixed electrical installation was found on the day, measured against ${edition}. An older installation is not unsafe merely because rules have changed since: a matter is classified by the danger it brings.`,
-    "Keep the report with the papers of the building and hand it on to the next owner and the next inspector. Give it to whoever does the work that follows; ask for a certificate for that work and keep it with this report. A new report is not needed only because something was put right.",
-    "Where danger now is noted, it was made safe as far as was agreed, and you were told. Work marked as soon should not wait. Where something could not be settled, it has to be looked into: until then nobody can say that it is safe.",
-    "Law may ask more of a landlord than this outcome: dates for work, copies for tenants and the local authority. That duty runs whatever this page says.",
-    "Press the test button of each RCD twice a year. If anything gives a tingle, smells burnt or feels hot, switch it off and call an electrician.",
+    `The purpose of this report is to say how safe the fixed electrical installation was on the day, measured against ${edition}. Rules change; an older installation is not unsafe merely because of that. Each matter is classified by the danger it brings, and the reason stands beside it.`,
+    "The report is for the person who ordered it and for whoever is responsible for the installation. Keep the original with the papers of the building. Give a copy to whoever lives or works there and to whoever does the work that follows, and hand it on to the next owner and the next inspector.",
+    "Danger now (C1) was made safe as far as was agreed, if the report says so: that is not yet a repair. What could become dangerous (C2) should not wait for a convenient day. Where something could not be settled (FI), have it looked into without delay; until then nobody can say that it is safe. Improvements (C3) are worth doing when work is next done.",
+    "Ask for a certificate for every repair and keep it with this report, naming the number of the observation. A new report is not needed only because something was put right.",
+    "Parts listed as not seen were not judged. If damage or trouble points to one of them, have that part looked at.",
+    "The law may ask more of a landlord or an employer than this outcome: dates for the work, copies for tenants and for the local authority, and in some nations further equipment. These duties run whatever the outcome is.",
+    "Press the test button of every RCD twice a year; it should switch off. If anything gives a tingle, smells burnt or feels hot, switch it off, keep away and call an electrician. Have the installation inspected again by the date given, sooner if its use changes or water or fire reaches it.",
   ],
   cautionsTitle: "Cautions",
-  attachment: "The inspection file from which this report was made",
+  printing:
+    "Characters the print face does not have, or that would be invisible, appear as their code points, such as [U+202E]; the attached file has them as written.",
+
+  signaturesTitle: "Signatures",
+  signaturesHead: ["As", "Name and position", "Firm and registration", "Signed"],
+  signatures:
+    "Those named carried out the inspection and testing described here, or authorised this report for issue, with the extent and the limitations stated.",
+  attachmentsTitle: "Attached to this document",
+  attachmentsHead: ["File", "What it is"],
+  attachment: "The inspection file from which this report was made, unchanged: every reading as it was shown",
+  workings: "The full working of every calculation, met or not, as plain text",
 });
+
+function sentence(words: string): string {
+  const [first = "", ...rest] = words;
+  return first.toUpperCase() + rest.join("");
+}

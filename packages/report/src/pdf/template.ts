@@ -6,192 +6,286 @@ export const TEMPLATE = String.raw`
 #let d = json("data.json")
 #let ink = rgb("#1d2a44")
 #let copper = rgb("#a4541f")
-#let rule-colour = rgb("#c9c5bb")
-#let faint = rgb("#5d6678")
+#let hairline = rgb("#c9c5bb")
+#let quiet = rgb("#565f71")
 
 #set document(title: d.title, author: d.authors, date: datetime(year: d.date.at(0), month: d.date.at(1), day: d.date.at(2)), description: d.description)
-#set text(font: "Source Sans 3", size: 9.5pt, lang: "en", region: "gb", fill: ink, number-type: "lining", number-width: "tabular")
+// No other face may step in: the result would depend on the machine.
+#set text(font: "Source Sans 3", fallback: false, size: 9.5pt, lang: "en", region: "gb", fill: ink, number-type: "lining", number-width: "tabular")
 #set par(leading: 0.58em, spacing: 0.8em)
 #set page(
   paper: "a4",
-  margin: (x: 18mm, top: 17mm, bottom: 19mm),
+  margin: (x: 18mm, top: 18mm, bottom: 18mm),
   header: context {
-    set text(size: 7.5pt, fill: faint)
+    set text(size: 7.5pt, fill: quiet)
     grid(columns: (1fr, auto), d.header, if d.invented != "" { text(fill: copper, weight: 600, d.invented) })
   },
   footer: context {
-    set text(size: 7.5pt, fill: faint)
-    grid(columns: (1fr, auto), d.footer, [#counter(page).display("1") / #counter(page).final().first()])
+    set text(size: 7.5pt, fill: quiet)
+    grid(columns: (1fr, auto), d.footer, [#d.page.at(0)#counter(page).display("1")#d.page.at(1)#counter(page).final().first()])
   },
 )
 #set heading(numbering: none)
-#show heading.where(level: 1): it => block(above: 1.5em, below: 0.7em, sticky: true, text(size: 15pt, weight: 700, it.body))
-#show heading.where(level: 2): it => block(above: 1.2em, below: 0.5em, sticky: true, text(size: 11pt, weight: 700, it.body))
-#show heading.where(level: 3): it => block(above: 0.9em, below: 0.35em, sticky: true, text(size: 9.5pt, weight: 700, it.body))
-#set table(stroke: (x, y) => (bottom: 0.4pt + rule-colour, top: if y == 0 { 0.9pt + ink } else { none }), inset: (x: 3pt, y: 3.2pt))
+#show heading.where(level: 1): it => block(above: 2em, below: 0.8em, sticky: true, width: 100%, stroke: (bottom: 0.9pt + ink), inset: (bottom: 4pt), text(size: 14pt, weight: 700, it.body))
+#show heading.where(level: 2): it => block(above: 1.5em, below: 0.6em, sticky: true, text(size: 10.5pt, weight: 700, it.body))
+#show heading.where(level: 3): it => block(above: 1.1em, below: 0.4em, sticky: true, text(size: 9.5pt, weight: 700, it.body))
+#set table(stroke: (x, y) => (bottom: 0.4pt + hairline, top: if y == 0 { 0.8pt + ink } else { none }), inset: (x: 3pt, y: 3pt))
 #show table: set text(size: 8.2pt)
 #show table: set par(justify: false, leading: 0.45em)
 #show table.cell.where(y: 0): set text(weight: 600)
 
-#let small(it) = text(size: 8.2pt, fill: faint, it)
-#let tag(it) = box(stroke: 0.5pt + faint, inset: (x: 2pt, y: 0.6pt), outset: (y: 1pt), radius: 1.5pt, text(size: 6.8pt, fill: ink, it))
+// A heading within a line or a grid, without the space a heading keeps around itself.
+#let bare(size, it) = { show heading: h => text(size: size, weight: 700, h.body); it }
+#let small(it) = text(size: 8.2pt, fill: quiet, it)
+// A gap is set in italics: it never looks like an answer.
+#let said(c) = if type(c) == dictionary { if c.open { text(style: "italic", c.words) } else { c.words } } else { c }
+#let tag(it) = box(stroke: 0.5pt + quiet, inset: (x: 2pt, y: 0.6pt), outset: (y: 1pt), radius: 1.5pt, text(size: 6.8pt, it))
 #let drawing(file, words, width) = box(baseline: 22%, image(file, width: width, alt: words))
-#let mark(o) = box(baseline: 12%, image(o.mark, width: 6.4mm, alt: o.code))
+#let mark(o, width: 6.4mm) = if o.mark == "" { box(width: width) } else { box(baseline: 12%, image(o.mark, width: width, alt: o.code)) }
 
-#let plain-table(columns, head, rows, aligns: auto) = table(
+#let plain-table(columns, head, rows, aligns: left) = table(
   columns: columns,
-  align: if aligns == auto { left } else { aligns },
+  align: aligns,
   table.header(..head.map(h => [#h])),
-  ..rows.flatten().map(c => [#c]),
+  ..rows.flatten().map(c => [#said(c)]),
 )
-
-#let bullet-list(entries) = for e in entries { block(spacing: 0.55em, inset: (left: 9pt), {
-  place(dx: -9pt, dy: 0.33em, rect(width: 3pt, height: 3pt, fill: copper, stroke: none))
-  [#e]
+#let pairs(rows, label: 36mm) = for row in rows { block(above: 0.5em, below: 0pt, grid(columns: (label, 1fr), column-gutter: 2mm, small(row.at(0)), said(row.at(1)))) }
+#let bullet-list(entries) = for e in entries { block(above: 0.5em, below: 0pt, inset: (left: 9pt), {
+  place(dx: -9pt, dy: 0.36em, rect(width: 3pt, height: 3pt, fill: copper, stroke: none))
+  e
 }) }
 
 // ---------------------------------------------------------------- first page
-#block(below: 0.6em, text(size: 9pt, fill: copper, weight: 600, tracking: 0.4pt, d.first.kind))
-#heading(level: 1, outlined: true, d.first.address)
-#small(d.first.facts)
+#block(below: 0.5em, text(size: 9.5pt, fill: copper, weight: 600, d.first.kind))
+#{
+  let size = if d.first.address.len() <= 90 { 16pt } else if d.first.address.len() <= 300 { 12pt } else { 9.5pt }
+  show heading: it => block(above: 0pt, below: 0.7em, text(size: size, weight: 700, it.body))
+  heading(level: 1, outlined: false, d.first.address)
+}
+#if d.first.invented != "" { block(above: 0pt, below: 0.7em, text(fill: copper, weight: 600, size: 8.8pt, d.first.invented)) }
+#{
+  set text(size: 8.8pt)
+  let facts = d.first.facts.map(f => (f.at(0), [#f.at(1)]))
+  facts.push((d.first.length.at(0), context [#d.first.length.at(1)#counter(page).final().first()#d.first.length.at(2)]))
+  grid(columns: (1fr, 1fr), column-gutter: 6mm, row-gutter: 0.55em, ..facts.map(f => grid(columns: (26mm, 1fr), text(fill: quiet, f.at(0)), f.at(1))))
+}
 
-#block(above: 1em, below: 1em, width: 100%, stroke: (left: 3pt + ink), inset: (left: 9pt, y: 4pt))[
-  #text(size: 17pt, weight: 700, d.first.outcome) \
+#block(above: 1.1em, below: 1.1em, width: 100%, stroke: (left: 3.5pt + ink), inset: (left: 9pt, y: 3pt))[
+  #grid(columns: (1fr, 1fr), column-gutter: 6mm,
+    [#text(size: 8.2pt, fill: quiet, d.first.stated-label) \ #text(size: 16pt, weight: 700, style: if d.first.stated-open { "italic" } else { "normal" }, d.first.stated)],
+    [#text(size: 8.2pt, fill: quiet, d.first.derived-label) \ #text(size: 16pt, weight: 700, style: if d.first.derived-open { "italic" } else { "normal" }, d.first.derived)],
+  )
+  #if d.first.differs != "" { block(above: 0.7em, below: 0.7em, width: 100%, stroke: 1.2pt + copper, inset: 5pt, text(weight: 600, d.first.differs)) }
   #d.first.because
-  #if d.first.differs != "" { block(above: 0.5em, text(weight: 700, d.first.differs)) }
+  #if d.first.summary != "" { block(above: 0.6em, [#text(weight: 600, d.first.summary-label)#d.first.summary]) }
 ]
 
-#heading(level: 2, d.first.todo-title)
-#if d.first.todo.len() == 0 { d.first.nothing } else {
-  for o in d.first.todo {
-    block(breakable: false, below: 0.75em, grid(columns: (17mm, 1fr), column-gutter: 2mm,
-      [#mark(o) #h(1mm) #text(weight: 700, o.code)],
-      [#text(weight: 600, o.place). #o.what #if o.remedy != "" { small(o.remedy) } #if o.safe != "" { block(above: 0.4em, text(weight: 600, fill: copper, o.safe)) }],
-    ))
+#heading(level: 2, outlined: false, d.first.todo-title)
+#if d.first.groups.len() == 0 { d.first.nothing } else {
+  for g in d.first.groups {
+    block(above: 0.85em, below: 0.4em, sticky: true, grid(columns: (9mm, 1fr), align: horizon, mark(g), bare(9.5pt, heading(level: 3, outlined: false, g.heading))))
+    for o in g.members {
+      block(breakable: false, above: 0.4em, below: 0.4em, inset: (left: 9mm), grid(columns: (5mm, 1fr), text(weight: 600, str(o.number)), {
+        text(weight: 600, o.place)
+        [. #o.what ]
+        text(weight: 600, o.todo-label)
+        if o.todo-open { text(style: "italic", o.todo) } else { o.todo }
+        if o.safe != "" { block(above: 0.4em, text(weight: 600, fill: copper, o.safe)) }
+      }))
+    }
   }
+  if d.first.no-work != "" { block(above: 0.7em, d.first.no-work) }
+  block(above: 0.7em, small(d.first.law))
 }
-#small(d.first.key)
 
-#heading(level: 2, d.first.unseen-title)
-#if d.first.unseen.len() == 0 { d.first.none-unseen } else { bullet-list(d.first.unseen) }
+#heading(level: 2, outlined: false, d.first.unseen-title)
+#bullet-list(d.first.unseen)
 
-#heading(level: 2, d.first.next-title)
+#heading(level: 2, outlined: false, d.first.next-title)
 #d.first.next
 
-#heading(level: 2, d.first.who-title)
+#heading(level: 2, outlined: false, d.first.who-title)
 #plain-table((auto, 1fr, auto), d.first.who-head, d.first.who)
+#block(above: 0.8em, small(d.first.challenge))
 
-#block(above: 1em, small(d.first.challenge))
+#block(above: 0.8em, {
+  set text(size: 8.2pt)
+  text(weight: 600, d.first.contents-title)
+  h(1.5mm)
+  context query(heading.where(level: 1, outlined: true)).map(it => link(it.location(), [#it.body~#text(weight: 600, str(counter(page).at(it.location()).first()))])).join([ #h(0.3em)·#h(0.3em) ])
+})
 
 // ---------------------------------------------------------------- observations
 #pagebreak()
 #heading(level: 1, d.observations.title)
 #if d.observations.list.len() == 0 { d.observations.none }
 #for o in d.observations.list {
-  block(breakable: true, above: 1em, below: 0.9em, width: 100%, {
-    heading(level: 2, [#mark(o) #h(1mm) #o.code #h(1.5mm) #o.place])
-    [#o.what]
-    for (label, words) in o.details {
-      block(above: 0.45em, below: 0pt, grid(columns: (36mm, 1fr), small(label), words))
-    }
+  block(breakable: not o.whole, above: 1.3em, below: 0.9em, width: 100%, stroke: (top: 0.4pt + hairline), inset: (top: 6pt), {
+    block(above: 0pt, below: 0.5em, sticky: true, grid(columns: (9mm, 9mm, 1fr, auto), align: (left + horizon, left + horizon, left + horizon, right + horizon),
+      mark(o),
+      text(weight: 700, o.code),
+      bare(10.5pt, heading(level: 2, o.place)),
+      small(o.number),
+    ))
+    block(above: 0pt, below: 0.6em, o.what)
+    pairs(o.details)
     if o.checks.len() > 0 {
-      block(above: 0.5em, small(d.observations.checks-label))
-      bullet-list(o.checks)
+      block(above: 0.5em, below: 0pt, grid(columns: (36mm, 1fr), column-gutter: 2mm, small(o.checks-label), {
+        for (i, c) in o.checks.enumerate() { block(above: if i == 0 { 0pt } else { 0.45em }, below: 0pt, c) }
+      }))
     }
   })
 }
 
 // ---------------------------------------------------------------- supply
-#heading(level: 1, d.supply.title)
-#plain-table((48mm, 1fr), d.supply.head, d.supply.rows)
-
-// ---------------------------------------------------------------- diagram
-#heading(level: 1, d.diagram.title)
-#for s in d.diagram.drawings {
-  figure(image(s.file, width: 100%, alt: s.words), caption: none, kind: "diagram", supplement: none)
+#heading(level: 1, d.origin.title)
+#let particulars(groups) = for (i, g) in groups.enumerate() {
+  if i > 0 { v(0.9em) }
+  block(above: 0pt, below: 0.5em, sticky: true, bare(9.5pt, heading(level: 2, g.title)))
+  plain-table((36mm, 1fr), d.origin.head, g.rows)
 }
-#small(d.diagram.note)
-
-// ---------------------------------------------------------------- circuits
-#heading(level: 1, d.circuits.title)
-#for b in d.circuits.boards {
-  heading(level: 2, b.title)
-  small(b.detail)
-  table(
-    columns: (7mm, 1fr, 17mm, 14mm, 17mm, 14mm, 14mm, 26mm, 18mm, 15mm),
-    align: (left, left, left, left, left, right, right, left, right, right),
-    table.header(..d.circuits.head.map(h => [#h])),
-    ..b.rows.map(r => (
-      [#r.no], [#r.name], [#r.device], [#r.rcd], [#r.cable], [#r.r1r2], [#r.zs],
-      if r.bar == "" { [#r.bar-words] } else { [#drawing(r.bar, r.bar-words, 22mm) #linebreak() #text(size: 6.8pt, fill: faint, r.limit)] },
-      [#r.insulation], [#text(weight: if r.heavy { 700 } else { 400 }, r.worst)],
-    )).flatten(),
-  )
-}
-#small(d.circuits.note)
+#grid(columns: (1fr, 1fr), column-gutter: 6mm, particulars(d.origin.left), particulars(d.origin.right))
+#if d.origin.note != "" { block(above: 0.7em, d.origin.note) }
 
 // ---------------------------------------------------------------- findings
 #heading(level: 1, d.findings.title)
 #d.findings.intro
+#if d.findings.places.len() == 0 { block(d.findings.none) }
 #for p in d.findings.places {
   heading(level: 2, p.heading)
   for f in p.findings {
-    block(breakable: true, above: 0.8em, below: 0.6em, {
-      heading(level: 3, [#f.title: #f.verdict])
-      if f.bar != "" { block(below: 0.3em, [#drawing(f.bar, f.bar-words, 34mm) #h(2mm) #f.words #h(2mm) #small(f.margin)]) } else if f.words != "" { block(below: 0.3em, f.words) }
-      for r in f.remarks { block(above: 0.35em, below: 0pt, r) }
-      if f.memory != "" { block(above: 0.35em, below: 0pt, text(fill: copper, f.memory)) }
-      block(above: 0.55em, stroke: (left: 0.6pt + rule-colour), inset: (left: 6pt), for l in f.argument {
-        block(above: 0.32em, below: 0pt, inset: (left: l.depth * 7pt), {
-          set text(size: 8pt)
-          set par(leading: 0.42em)
-          [#tag(l.tag) #l.words #if l.note != "" { text(size: 7.2pt, fill: faint, [ – #l.note]) }]
+    block(breakable: not f.whole, above: 0.9em, below: 0.7em, {
+      block(above: 0pt, below: 0.35em, sticky: true, { bare(9.5pt, heading(level: 3, [#f.title: #f.verdict])); if f.rule != "" { h(2mm); text(size: 7.4pt, fill: quiet, f.rule) } })
+      if f.bar != "" { block(above: 0pt, below: 0.35em, [#drawing(f.bar, f.bar-words, 34mm) #h(2mm) #f.words #h(2mm) #small(f.margin)]) } else if f.words != "" { block(above: 0pt, below: 0.35em, f.words) }
+      for r in f.remarks { block(above: 0.35em, below: 0pt, text(size: 8.8pt, r)) }
+      if f.memory != "" { block(above: 0.4em, below: 0pt, text(size: 8.8pt, fill: copper, weight: 600, f.memory)) }
+      if f.argument.len() > 0 {
+        block(above: 0.6em, stroke: (left: 0.6pt + hairline), inset: (left: 6pt, y: 1pt), {
+          for l in f.argument {
+            block(above: 0.36em, below: 0pt, inset: (left: l.depth * 7pt), {
+              set text(size: 8pt)
+              set par(leading: 0.42em, hanging-indent: 7pt)
+              tag(l.tag)
+              [ #l.words]
+              if l.note != "" { text(size: 7.2pt, fill: quiet, [ – #l.note]) }
+            })
+          }
+          if f.further != "" { block(above: 0.5em, below: 0pt, text(size: 7.4pt, fill: quiet, style: "italic", f.further)) }
         })
-      })
+      }
     })
   }
 }
+
+// ---------------------------------------------------------------- boards
+#page(flipped: true, margin: (x: 15mm, top: 17mm, bottom: 16mm))[
+  #show table: set text(size: 7.8pt)
+  #heading(level: 1, d.boards.title)
+  #for b in d.boards.boards {
+    heading(level: 2, b.title)
+    block(below: 0.6em, sticky: true, { set text(size: 8.2pt); b.particulars.map(p => [#text(fill: quiet, p.at(0)) #said(p.at(1))]).join([ #h(0.35em)·#h(0.35em) ]) })
+    if b.protection.len() == 0 { d.boards.no-circuits } else {
+      heading(level: 3, d.boards.protection-caption)
+      table(
+        columns: (11mm, 1fr, 26mm, 26mm, 20mm, 21mm, 38mm, 26mm, 13mm, 43mm, 16mm),
+        align: left,
+        table.header(..d.boards.protection-head.map(h => [#h])),
+        ..b.protection.map(r => (
+          [#said(r.no)], [#said(r.name)], [#said(r.serves)], [#said(r.wiring)], [#said(r.method)], [#said(r.sizes)], [#said(r.device)], [#said(r.rcd)], [#said(r.within)],
+          if r.bar == "" { [#said(r.limit)#r.memory] } else { [#drawing(r.bar, r.bar-words, 25mm) #text(size: 7pt)[#said(r.limit)#r.memory]] },
+          [#text(weight: if r.heavy { 700 } else { 400 }, said(r.worst))],
+        )).flatten(),
+      )
+      heading(level: 3, d.boards.readings-caption)
+      table(
+        columns: (11mm, 1fr, ..(15mm,) * 5, 18mm, 19mm, 12mm, 15mm, ..(15mm,) * 3, 15mm, 15mm),
+        align: (left, left, ..(right,) * 7, left, left, ..(right,) * 3, left, right),
+        table.header(..d.boards.readings-head.map(h => [#h])),
+        ..b.readings.flatten().map(c => [#said(c)]),
+      )
+      if b.reasons.len() > 0 { block(above: 0.7em, below: 0pt, text(size: 8.2pt, weight: 600, d.boards.reasons-title)); for r in b.reasons { block(above: 0.4em, below: 0pt, text(size: 8.2pt, r)) } }
+      for p in b.ring-points + b.notes { block(above: 0.5em, below: 0pt, text(size: 8.2pt, p)) }
+    }
+  }
+  #block(above: 1em, small(d.boards.note))
+  #small(d.boards.readings-note)
+]
+
+// ---------------------------------------------------------------- diagram
+#heading(level: 1, d.diagram.title)
+#for s in d.diagram.drawings { figure(image(s.file, width: 92%, alt: s.words), caption: none, kind: "diagram", supplement: none) }
+#small(d.diagram.note)
 
 // ---------------------------------------------------------------- curves
 #if d.curves.list.len() > 0 {
   heading(level: 1, d.curves.title)
   d.curves.intro
   for pair in d.curves.list.chunks(2) {
-    grid(columns: (1fr, 1fr), column-gutter: 4mm, row-gutter: 3mm, ..pair.map(c => block(breakable: false, {
-      block(below: 0.2em, text(weight: 600, size: 8.5pt, c.caption))
+    grid(columns: (1fr, 1fr), column-gutter: 4mm, ..pair.map(c => block(breakable: false, below: 0.8em, {
+      block(above: 0.6em, below: 0.3em, text(weight: 600, size: 8.5pt, c.caption))
       image(c.file, width: 100%, alt: c.words)
+      if c.memory != "" { block(above: 0.2em, text(size: 7.6pt, fill: copper, weight: 600, c.memory)) }
     })))
   }
 }
+
+// ---------------------------------------------------------------- calculations
+#heading(level: 1, d.calculations.title)
+#plain-table((1fr, 40mm, 13mm, 15mm, 17mm, 11mm, 18mm), d.calculations.head, d.calculations.rows, aligns: (left, left, right, right, right, right, right))
 
 // ---------------------------------------------------------------- items
 #heading(level: 1, d.items.title)
 #for g in d.items.groups {
   heading(level: 2, g.title)
-  plain-table((1fr, 26mm, 52mm), d.items.head, g.rows)
+  plain-table((1fr, 30mm, 24mm, 48mm), d.items.head, g.rows)
 }
 
 // ---------------------------------------------------------------- extent
 #heading(level: 1, d.extent.title)
-#for (label, words) in d.extent.rows { block(above: 0.5em, below: 0pt, grid(columns: (34mm, 1fr), small(label), words)) }
+#pairs(d.extent.rows)
 #if d.extent.sampling.len() > 0 {
   heading(level: 2, d.extent.sampling-title)
   plain-table((1fr, auto, auto, auto, 1fr), d.extent.sampling-head, d.extent.sampling, aligns: (left, right, right, right, left))
 }
 #heading(level: 2, d.extent.limitations-title)
-#if d.extent.limitations.len() == 0 { d.extent.no-limitations } else { plain-table((20mm, 1fr, 1fr, 32mm), d.extent.limitations-head, d.extent.limitations) }
+#if d.extent.limitations.len() == 0 { d.extent.no-limitations } else { plain-table((22mm, 1fr, 1fr, 34mm), d.extent.limitations-head, d.extent.limitations) }
 
+// ---------------------------------------------------------------- evidence
 #heading(level: 1, d.instruments.title)
-#plain-table((1fr, auto, auto, 1.4fr), d.instruments.head, d.instruments.rows)
+#if d.instruments.rows.len() == 0 { d.instruments.none } else { plain-table((1fr, auto, 34mm, 1.4fr), d.instruments.head, d.instruments.rows) }
+
+#if d.photographs.rows.len() > 0 {
+  heading(level: 1, d.photographs.title)
+  d.photographs.intro
+  plain-table((32mm, 1fr, 38mm, 30mm), d.photographs.head, d.photographs.rows)
+}
 
 #heading(level: 1, d.sources.title)
 #d.sources.intro
-#plain-table((1fr, 34mm, 36mm), d.sources.head, d.sources.rows)
+#if d.sources.rows.len() == 0 { block(d.sources.none) } else {
+  table(
+    columns: (1fr, 32mm, 40mm),
+    table.header(..d.sources.head.map(h => [#h])),
+    ..d.sources.rows.map(r => r.cells.enumerate().map(((i, c)) => if r.heavy and i == 2 { text(weight: 600, fill: copper, c) } else { [#c] })).flatten(),
+  )
+}
+#if d.sources.edition.len() > 0 {
+  heading(level: 2, d.sources.edition-title)
+  bullet-list(d.sources.edition)
+}
 
+// ---------------------------------------------------------------- closing
 #heading(level: 1, d.recipients.title)
 #for p in d.recipients.paragraphs { par(p) }
 #heading(level: 2, d.recipients.cautions-title)
 #bullet-list(d.recipients.cautions)
 
-#if d.attach { pdf.attach("inspection.json", relationship: "source", mime-type: "application/json", description: d.attachment) }
+#heading(level: 1, d.signatures.title)
+#d.signatures.words
+#if d.signatures.rows.len() > 0 { plain-table((34mm, 1fr, 1fr, 38mm), d.signatures.head, d.signatures.rows) }
+#heading(level: 2, d.signatures.attachments-title)
+#plain-table((34mm, 1fr), d.signatures.attachments-head, d.signatures.attachments)
+
+#pdf.attach("inspection.json", relationship: "source", mime-type: "application/json", description: d.signatures.attachments.at(0).at(1))
+#pdf.attach("workings.txt", relationship: "supplement", mime-type: "text/plain", description: d.signatures.attachments.at(1).at(1))
 `;

@@ -3,31 +3,42 @@ const LONGEST_WORD = 24;
 const BREAK = "\u200b";
 
 /** Characters that change how others are shown, or show nothing: they could make a report read other than it was written. */
-const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}\u{115f}\u{1160}\u{3164}\u{ffa0}\u{fe00}-\u{fe0f}\u{e0100}-\u{e01ef}]/u;
+const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}\u{115f}\u{1160}\u{3164}\u{ffa0}]|\p{Variation_Selector}/u;
 
 /**
  * A text as the page shows it: every character of it is seen. What the print face lacks and what would be invisible is
- * written as its code point, "[U+202E]"; line breaks stay, tabs become spaces, and very long words may be broken. The
+ * written as code points, "[U+202E]" or "[U+05E9 U+05DC]" for a run of them; line breaks stay, tabs become spaces, and very long words may be broken. The
  * attached file has the text as it was.
  */
 export function visible(text: string, covers: (point: number) => boolean): string {
-  const settled = text.normalize("NFC").replaceAll("\t", " ").replaceAll(/\r\n?|[\u0085\u2028\u2029]/g, "\n");
+  const settled = text
+    .normalize("NFC")
+    .replaceAll("\t", " ")
+    .replaceAll(/\r\n?|[\u0085\u2028\u2029]/g, "\n");
   let shown = "";
+  let hidden: string[] = [];
   for (const character of settled) {
     const point = character.codePointAt(0) ?? 0;
-    if (character === "\n") shown += character;
-    else if (UNSEEN.test(character) || !covers(point)) {
-      shown += `[U+${point.toString(16).toUpperCase().padStart(4, "0")}]`;
-    } else shown += character;
+    if (character !== "\n" && (UNSEEN.test(character) || !covers(point))) {
+      hidden.push(`U+${point.toString(16).toUpperCase().padStart(4, "0")}`);
+      continue;
+    }
+    shown += bracketed(hidden) + character;
+    hidden = [];
   }
+  shown += bracketed(hidden);
   return shown.replaceAll(/\S+/gu, breakable);
+}
+
+function bracketed(points: readonly string[]): string {
+  return points.length === 0 ? "" : `[${points.join(" ")}]`;
 }
 
 function breakable(word: string): string {
   const points = [...word];
   if (points.length <= LONGEST_WORD) return word;
   const pieces: string[] = [];
-  for (let i = 0; i < points.length; i += 8) pieces.push(points.slice(i, i + 8).join(""));
+  for (let i = 0; i < points.length; i += 4) pieces.push(points.slice(i, i + 4).join(""));
   return pieces.join(BREAK);
 }
 

@@ -1,1 +1,6 @@
-export {};
+export * from "./arms-reach.ts";
+export * from "./ip-code.ts";
+export * from "./objects.ts";
+export * from "./probes.ts";
+export * from "./requirements.ts";
+export * from "./water.ts";

@@ -1,40 +1,59 @@
 import { type Insulation, type NotKnown, type Published, published, type Source, TERM } from "@good-grounds/core";
 import { notTabulated } from "../not-tabulated.ts";
 import { source } from "../sources.ts";
+import { readOff } from "./read-off.ts";
 
-const P = source("BS 7671 Table 4B1", "2008 to 2018+A4", "published");
-const D = source("BS 7671 Table 4B1", "2008 to 2018+A4", "derived", { formula: "√((θp − θa) ÷ (θp − 30)), rounded" });
-const M = source("BS 7671 Table 4B1", "2008 to 2018+A4", "memory", { doubt: "lower than the square-root rule gives" });
+const SEEN = source("BS 7671 Table 4B1", "2008 to 2018+A4", "published");
+const REFERENCE = source("BS 7671 Table 4B1", "2008 to 2018+A4", "derived", {
+  formula: "1 at 30 °C, for which the capacities are tabulated",
+});
+const RULE = source("BS 7671 Table 4B1", "2008 to 2018+A4", "derived", {
+  formula: "√((θp − θa) ÷ (θp − 30)), rounded",
+});
+const RECALLED = source("BS 7671 Table 4B1", "2008 to 2018+A4", "memory", {
+  doubt: "lower than the square-root rule gives, so on the safe side",
+});
 
 type Step = readonly [celsius: number, factor: number, source: Source];
 
 /** Rating factor for ambient air by conductor operating temperature. */
 export const AMBIENT: Readonly<Record<"70" | "90", readonly Step[]>> = Object.freeze({
   "70": [
-    [25, 1.03, M],
-    [30, 1.0, D],
-    [35, 0.94, D],
-    [40, 0.87, P],
-    [45, 0.79, P],
-    [50, 0.71, P],
-    [55, 0.61, P],
-    [60, 0.5, D],
+    [25, 1.03, RECALLED],
+    [30, 1.0, REFERENCE],
+    [35, 0.94, RULE],
+    [40, 0.87, SEEN],
+    [45, 0.79, SEEN],
+    [50, 0.71, SEEN],
+    [55, 0.61, SEEN],
+    [60, 0.5, RULE],
   ],
   "90": [
-    [25, 1.02, M],
-    [30, 1.0, D],
-    [35, 0.96, D],
-    [40, 0.91, D],
-    [45, 0.87, D],
-    [50, 0.82, D],
-    [55, 0.76, D],
-    [60, 0.71, D],
-    [65, 0.65, D],
-    [70, 0.58, D],
-    [75, 0.5, D],
-    [80, 0.41, D],
+    [25, 1.02, RECALLED],
+    [30, 1.0, REFERENCE],
+    [35, 0.96, RULE],
+    [40, 0.91, RULE],
+    [45, 0.87, RULE],
+    [50, 0.82, RULE],
+    [55, 0.76, RULE],
+    [60, 0.71, RULE],
+    [65, 0.65, RULE],
+    [70, 0.58, RULE],
+    [75, 0.5, RULE],
+    [80, 0.41, RULE],
   ],
 });
+
+const steps = (operating: "70" | "90") =>
+  AMBIENT[operating].map(([celsius, factor, from]) => {
+    const row = `${operating} °C conductor, ${celsius} °C ambient`;
+    return {
+      at: celsius,
+      exact: published(TERM.ambientFactor, factor, from, row),
+      between: published(TERM.ambientFactor, factor, readOff(from, "the next warmer step"), row),
+    };
+  });
+const STEPS = { "70": steps("70"), "90": steps("90") };
 
 const OPERATING: Readonly<Partial<Record<Insulation, "70" | "90">>> = {
   "70C-thermoplastic": "70",
@@ -42,24 +61,17 @@ const OPERATING: Readonly<Partial<Record<Insulation, "70" | "90">>> = {
   "90C-thermosetting": "90",
 };
 
-const NODES = new Map<string, Published<"ratio">>(
-  (["70", "90"] as const).flatMap((operating) =>
-    AMBIENT[operating].map(([celsius, factor, from]) => [
-      `${operating} ${celsius}`,
-      published(TERM.ambientFactor, factor, from, `${operating} °C conductor, ${celsius} °C ambient`),
-    ]),
-  ),
-);
-
 /**
  * Rating factor Ca for an ambient temperature in °C. Between the steps of the table the warmer step is taken, below
- * 25 °C the step of 25 °C: both on the safe side. Above the last step there is none.
+ * 25 °C the step of 25 °C: both on the safe side, and marked as derived. Above the last step there is none.
  */
 export function ambientFactor(insulation: Insulation, celsius: number): Published<"ratio"> | NotKnown<"ratio"> {
   const operating = OPERATING[insulation];
-  const asked = `${insulation} at ${celsius} °C`;
-  if (operating === undefined) return notTabulated(TERM.ambientFactor, "Table 4B1", asked);
-  const step = AMBIENT[operating].find(([at]) => celsius <= at);
-  const node = step === undefined ? undefined : NODES.get(`${operating} ${step[0]}`);
-  return node ?? notTabulated(TERM.ambientFactor, "Table 4B1", asked);
+  if (operating !== undefined) {
+    for (const step of STEPS[operating]) {
+      if (celsius === step.at) return step.exact;
+      if (celsius < step.at) return step.between;
+    }
+  }
+  return notTabulated(TERM.ambientFactor, "Table 4B1", `${insulation} at ${celsius} °C`);
 }

@@ -3,10 +3,17 @@ import type { CapacityRow } from "./capacity-row.ts";
 
 const P = source("BS 7671 Table 4D4A", "2008 to 2018+A4", "published");
 const M = source("BS 7671 Table 4D4A", "2008 to 2018+A4", "memory");
+const SAME = source("BS 7671 Table 4D4B", "2008 to 2018+A4", "derived", {
+  formula: "as Table 4D1B: the same conductor, as warm",
+});
+const DM = source("BS 7671 Table 4D4B", "2008 to 2018+A4", "memory", {
+  doubt: "equals Table 4D1B for cables that touch",
+});
 
 /**
- * Table 4D4, armoured, 70 °C thermoplastic: tabulated capacity in A by reference method and number of loaded conductors, and voltage drop in
- * mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in mm².
+ * Table 4D4, armoured, 70 °C thermoplastic: tabulated capacity in A by reference method and number of loaded
+ * conductors, and voltage drop in mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in
+ * mm².
  */
 export const ARMOURED_70: readonly CapacityRow[] = Object.freeze([
   {
@@ -20,6 +27,7 @@ export const ARMOURED_70: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 18, M],
     ],
     drop: [29, 25],
+    dropSource: SAME,
   },
   {
     size: 2.5,
@@ -32,6 +40,7 @@ export const ARMOURED_70: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 24, M],
     ],
     drop: [18, 15],
+    dropSource: SAME,
   },
   {
     size: 4,
@@ -44,6 +53,7 @@ export const ARMOURED_70: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 30, M],
     ],
     drop: [11, 9.5],
+    dropSource: SAME,
   },
   {
     size: 6,
@@ -56,6 +66,7 @@ export const ARMOURED_70: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 38, M],
     ],
     drop: [7.3, 6.4],
+    dropSource: SAME,
   },
   {
     size: 10,
@@ -68,6 +79,7 @@ export const ARMOURED_70: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 50, M],
     ],
     drop: [4.4, 3.8],
+    dropSource: SAME,
   },
   {
     size: 16,
@@ -80,6 +92,7 @@ export const ARMOURED_70: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 64, M],
     ],
     drop: [2.8, 2.4],
+    dropSource: SAME,
   },
   {
     size: 25,
@@ -92,6 +105,7 @@ export const ARMOURED_70: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 82, M],
     ],
     drop: [1.75, 1.5],
+    dropSource: DM,
   },
   {
     size: 35,
@@ -104,5 +118,6 @@ export const ARMOURED_70: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 98, M],
     ],
     drop: [1.25, 1.1],
+    dropSource: DM,
   },
 ]);

@@ -5,10 +5,12 @@ const P = source("BS 7671 Table 4E4A", "2008 to 2018+A4", "published");
 const DOUBT = source("BS 7671 Table 4E4A", "2008 to 2018+A4", "published", {
   doubt: "one copy prints 46; 43 fits the progression 33, 43, 53",
 });
+const D = source("BS 7671 Table 4E4B", "2008 to 2018+A4", "published");
 
 /**
- * Table 4E4, armoured, 90 °C thermosetting: tabulated capacity in A by reference method and number of loaded conductors, and voltage drop in
- * mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in mm².
+ * Table 4E4, armoured, 90 °C thermosetting: tabulated capacity in A by reference method and number of loaded
+ * conductors, and voltage drop in mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in
+ * mm². Where the equipment connected is made for 70 °C, Table 4D4 applies instead (512.1.5).
  */
 export const ARMOURED_90: readonly CapacityRow[] = Object.freeze([
   {
@@ -22,6 +24,7 @@ export const ARMOURED_90: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 21, P],
     ],
     drop: [31, 27],
+    dropSource: D,
   },
   {
     size: 2.5,
@@ -34,6 +37,7 @@ export const ARMOURED_90: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 28, P],
     ],
     drop: [19, 16],
+    dropSource: D,
   },
   {
     size: 4,
@@ -46,6 +50,7 @@ export const ARMOURED_90: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 36, P],
     ],
     drop: [12, 10],
+    dropSource: D,
   },
   {
     size: 6,
@@ -58,6 +63,7 @@ export const ARMOURED_90: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 44, P],
     ],
     drop: [7.9, 6.8],
+    dropSource: D,
   },
   {
     size: 10,
@@ -70,6 +76,7 @@ export const ARMOURED_90: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 58, P],
     ],
     drop: [4.7, 4.0],
+    dropSource: D,
   },
   {
     size: 16,
@@ -82,6 +89,7 @@ export const ARMOURED_90: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 75, P],
     ],
     drop: [2.9, 2.5],
+    dropSource: D,
   },
   {
     size: 25,
@@ -94,6 +102,7 @@ export const ARMOURED_90: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 96, P],
     ],
     drop: [1.9, 1.65],
+    dropSource: D,
   },
   {
     size: 35,
@@ -106,5 +115,6 @@ export const ARMOURED_90: readonly CapacityRow[] = Object.freeze([
       ["D", 3, 115, P],
     ],
     drop: [1.35, 1.15],
+    dropSource: D,
   },
 ]);

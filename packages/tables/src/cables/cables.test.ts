@@ -1,4 +1,5 @@
-import { GROUPINGS, isKnown } from "@good-grounds/core";
+import { type Evidence, GROUPINGS, type Grouping, type Insulation, isKnown } from "@good-grounds/core";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { RESISTANCES } from "../conductors/index.ts";
 import {
@@ -8,7 +9,9 @@ import {
   GROUP_SIZES,
   GROUPING_FACTORS,
   groupingFactor,
+  lightlyLoadedPart,
   permittedDrop,
+  permittedDropAddition,
   semiEnclosedFactor,
   tabulatedCapacity,
   tabulatedDrop,
@@ -43,22 +46,6 @@ describe("current-carrying capacity", () => {
     }
   });
 
-  test.each([
-    ["flat-twin-and-cpc", "70C-thermoplastic", "C", 2.5, 2, 27],
-    ["flat-twin-and-cpc", "70C-thermoplastic", "101", 6, 2, 27],
-    ["flat-twin-and-cpc", "70C-thermoplastic", "103", 2.5, 2, 13.5],
-    ["singles", "70C-thermoplastic", "B", 4, 2, 32],
-    ["multicore", "70C-thermoplastic", "C", 10, 3, 57],
-    ["armoured", "90C-thermosetting", "D", 4, 2, 43],
-  ] as const)(
-    "%s, %s, method %s, %d mm², %i loaded: %d A",
-    (kind, insulation, method, area, loadedConductors, amperes) => {
-      expect(tabulatedCapacity({ kind, insulation, material: "copper", method, area, loadedConductors }).value).toBe(
-        amperes,
-      );
-    },
-  );
-
   test("aluminium, unknown sizes and methods are not tabulated", () => {
     const cable = {
       kind: "flat-twin-and-cpc",
@@ -78,25 +65,10 @@ describe("current-carrying capacity", () => {
       expect(isKnown(tabulatedCapacity({ ...cable, ...change }))).toBe(false);
     }
   });
-
-  test("cells that were seen and cells from memory are told apart", () => {
-    const basis = (area: number, method: "C" | "100") => {
-      const found = tabulatedCapacity({
-        kind: "flat-twin-and-cpc",
-        insulation: "70C-thermoplastic",
-        material: "copper",
-        method,
-        area,
-        loadedConductors: 2,
-      });
-      return found.kind === "published" ? found.detail.source.basis : undefined;
-    };
-    expect([basis(2.5, "C"), basis(2.5, "100"), basis(1, "100")]).toEqual(["published", "memory", "published"]);
-  });
 });
 
 describe("voltage drop", () => {
-  test("is 2·r or √3·r at operating temperature within 3 % up to 16 mm²", () => {
+  test("is 2·r or √3·r at operating temperature within 3 % up to 16 mm²: rounding to two figures makes most of it", () => {
     const resistance = new Map(RESISTANCES.map(([size, , stranded]) => [size, stranded]));
     for (const { kind, insulation, rows } of CAPACITY_TABLES) {
       const hot = insulation === "90C-thermosetting" ? 1.28 : 1.2;
@@ -112,6 +84,13 @@ describe("voltage drop", () => {
     }
   });
 
+  test("on a long run the permitted part grows by 0.005 % a metre beyond 100 m, to half a per cent", () => {
+    const part = (metres: number) => permittedDropAddition(metres).value;
+    expect([0, 100, 101, 150, 200, 1000].map(part)).toEqual([0, 0, 0.00005, 0.0025, 0.005, 0.005]);
+    expect(permittedDropAddition(150)).toMatchObject({ detail: { source: { basis: "memory" } } });
+    for (const metres of [-1, Number.NaN]) expect(isKnown(permittedDropAddition(metres))).toBe(false);
+  });
+
   test("permitted parts are 3 and 5 %, 6 and 8 % for private supplies", () => {
     const of = (supply: "public" | "private", use: "lighting" | "other") => permittedDrop({ supply, use }).value;
     expect([
@@ -124,6 +103,25 @@ describe("voltage drop", () => {
 });
 
 describe("rating factors", () => {
+  test("grouping factors are the copied ones", () => {
+    const of = (arrangement: Grouping) => GROUP_SIZES.map((circuits) => groupingFactor(arrangement, circuits).value);
+    const none = [Number.NaN, Number.NaN, Number.NaN];
+    expect(of("bunched")).toEqual([1, 0.8, 0.7, 0.65, 0.6, 0.57, 0.54, 0.52, 0.5, 0.45, 0.41, 0.38]);
+    expect(of("single-layer-surface")).toEqual([1, 0.85, 0.79, 0.75, 0.73, 0.72, 0.72, 0.71, 0.7, ...none]);
+    expect(of("single-layer-tray")).toEqual([1, 0.88, 0.82, 0.77, 0.75, 0.73, 0.73, 0.72, 0.72, ...none]);
+    expect(of("single-layer-ladder")).toEqual([1, 0.87, 0.82, 0.8, 0.8, 0.79, 0.79, 0.78, 0.78, ...none]);
+  });
+
+  test("ambient factors are the copied ones", () => {
+    const of = (insulation: Insulation) =>
+      Array.from({ length: 13 }, (_, i) => ambientFactor(insulation, 25 + 5 * i).value);
+    const none = (count: number) => Array<number>(count).fill(Number.NaN);
+    expect(of("70C-thermoplastic")).toEqual([1.03, 1, 0.94, 0.87, 0.79, 0.71, 0.61, 0.5, ...none(5)]);
+    const hot = [1.02, 1, 0.96, 0.91, 0.87, 0.82, 0.76, 0.71, 0.65, 0.58, 0.5, 0.41, ...none(1)];
+    expect(of("90C-thermosetting")).toEqual(hot);
+    expect(of("90C-thermoplastic")).toEqual(hot);
+  });
+
   test("ambient factors above 30 °C follow the square-root rule to two decimals", () => {
     for (const [operating, steps] of Object.entries(AMBIENT)) {
       for (const [celsius, factor] of steps) {
@@ -135,10 +133,87 @@ describe("rating factors", () => {
   });
 
   test("between the steps the warmer one is taken, beyond the last there is none", () => {
-    expect(ambientFactor("70C-thermoplastic", 36).value).toBe(ambientFactor("70C-thermoplastic", 40).value);
-    expect(ambientFactor("70C-thermoplastic", 10).value).toBe(ambientFactor("70C-thermoplastic", 25).value);
+    expect(ambientFactor("70C-thermoplastic", 36).value).toBe(0.87);
+    expect(ambientFactor("70C-thermoplastic", 10).value).toBe(1.03);
+    expect(ambientFactor("90C-thermosetting", 80).value).toBe(0.41);
     expect(isKnown(ambientFactor("70C-thermoplastic", 61))).toBe(false);
     expect(isKnown(ambientFactor("mineral-bare", 30))).toBe(false);
+    expect(isKnown(ambientFactor("70C-thermoplastic", Number.NaN))).toBe(false);
+  });
+
+  test("what is read off a neighbouring step is derived, and from memory where the step is", () => {
+    const basis = (node: Evidence<"ratio">) => (node.kind === "published" ? node.detail.source.basis : undefined);
+    expect([40, 36, 25, 10, 30].map((celsius) => basis(ambientFactor("70C-thermoplastic", celsius)))).toEqual([
+      "published",
+      "derived",
+      "memory",
+      "memory",
+      "derived",
+    ]);
+    expect([8, 7.5, 7, 10, 1].map((circuits) => basis(groupingFactor("bunched", circuits)))).toEqual([
+      "published",
+      "derived",
+      "memory",
+      "memory",
+      "derived",
+    ]);
+    expect([0, 60, 100, 450, 500, 900].map((length) => basis(thermalInsulationFactor(length)))).toEqual([
+      "derived",
+      "memory",
+      "memory",
+      "derived",
+      "published",
+      "published",
+    ]);
+  });
+
+  test("below 30 °C the remembered factors lie under the square-root rule: on the safe side", () => {
+    expect(Math.sqrt(45 / 40) - ambientFactor("70C-thermoplastic", 25).value).toBeCloseTo(0.031, 3);
+    expect(Math.sqrt(65 / 60) - ambientFactor("90C-thermosetting", 25).value).toBeCloseTo(0.021, 3);
+  });
+
+  test("no factor falls as a cable gets cooler, is less grouped or less surrounded", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -30, max: 60, noNaN: true }),
+        fc.double({ min: 0, max: 30, noNaN: true }),
+        (t, by) => {
+          const [cool, warm] = [ambientFactor("70C-thermoplastic", t), ambientFactor("70C-thermoplastic", t + by)];
+          if (isKnown(warm)) expect(cool.value).toBeGreaterThanOrEqual(warm.value);
+        },
+      ),
+    );
+    fc.assert(
+      fc.property(fc.constantFrom(...GROUPINGS), fc.integer({ min: 1, max: 20 }), (arrangement, circuits) => {
+        const more = groupingFactor(arrangement, circuits + 1);
+        if (isKnown(more)) expect(groupingFactor(arrangement, circuits).value).toBeGreaterThanOrEqual(more.value);
+      }),
+    );
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 900, noNaN: true }),
+        fc.double({ min: 0, max: 900, noNaN: true }),
+        (mm, by) => {
+          expect(thermalInsulationFactor(mm).value).toBeGreaterThanOrEqual(thermalInsulationFactor(mm + by).value);
+        },
+      ),
+    );
+  });
+
+  test("look-ups hand out the same node each time", () => {
+    const cable = {
+      kind: "singles",
+      insulation: "70C-thermoplastic",
+      material: "copper",
+      method: "B",
+      area: 4,
+      loadedConductors: 2,
+    } as const;
+    expect(tabulatedCapacity(cable)).toBe(tabulatedCapacity({ ...cable }));
+    expect(tabulatedDrop(cable)).toBe(tabulatedDrop({ ...cable }));
+    expect(ambientFactor("70C-thermoplastic", 36)).toBe(ambientFactor("70C-thermoplastic", 39));
+    expect(groupingFactor("bunched", 10)).toBe(groupingFactor("bunched", 11));
+    expect(permittedDropAddition(140)).toBe(permittedDropAddition(140));
   });
 
   test("grouping factors fall with the number of circuits, and between columns the larger number is taken", () => {
@@ -151,7 +226,9 @@ describe("rating factors", () => {
     }
     expect(groupingFactor("bunched", 10).value).toBe(groupingFactor("bunched", 12).value);
     expect(isKnown(groupingFactor("bunched", 21))).toBe(false);
+    expect(isKnown(groupingFactor("single-layer-tray", 10))).toBe(false);
     expect(isKnown(groupingFactor("bunched", 0))).toBe(false);
+    expect(lightlyLoadedPart).toMatchObject({ value: 0.3, detail: { source: { basis: "memory" } } });
   });
 
   test("insulation factors fall with length to one half", () => {

@@ -8,4 +8,5 @@ export interface CapacityRow {
   readonly capacities: readonly (readonly [method: ReferenceMethod, loaded: 2 | 3, amperes: number, source: Source])[];
   /** mV/A/m, single-phase and three-phase. */
   readonly drop: readonly [single: number, three: number | null];
+  readonly dropSource: Source;
 }

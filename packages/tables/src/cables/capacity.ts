@@ -1,15 +1,17 @@
 import {
+  CABLE_KINDS,
   type CableKind,
   type ConductorMaterial,
   type Insulation,
   type NotKnown,
   type Published,
   published,
+  REFERENCE_METHODS,
   type ReferenceMethod,
   TERM,
 } from "@good-grounds/core";
+import { byKey } from "../by-key.ts";
 import { notTabulated } from "../not-tabulated.ts";
-import { source } from "../sources.ts";
 import { ARMOURED_70 } from "./armoured-70.ts";
 import { ARMOURED_90 } from "./armoured-90.ts";
 import type { CapacityRow } from "./capacity-row.ts";
@@ -44,33 +46,62 @@ export const CAPACITY_TABLES: readonly Table[] = Object.freeze([
   { number: "4E4", kind: "armoured", insulation: "90C-thermosetting", rows: ARMOURED_90 },
 ]);
 
-const CAPACITIES = new Map<string, Published<"ampere">>();
-const DROPS = new Map<string, Published<"volt-per-ampere-metre">>();
+type ByArea<N> = ReadonlyMap<number, N>;
+type Loaded = 2 | 3;
 
-for (const { number, kind, insulation, rows } of CAPACITY_TABLES) {
-  const dropSource = source(
-    `BS 7671 Table ${number}B`,
-    "2008 to 2018+A4",
-    number === "4D1" || number === "4E4" ? "published" : "memory",
-    {
-      formula: "within 2 % of 2·r or √3·r at operating temperature",
-    },
+/** A table made ready to be looked up. */
+interface Ready {
+  readonly capacities: ReadonlyMap<ReferenceMethod, Readonly<Record<Loaded, ByArea<Published<"ampere">>>>>;
+  readonly drops: Readonly<Record<Loaded, ByArea<Published<"volt-per-ampere-metre">>>>;
+}
+
+function capacityColumn({ number, rows }: Table, method: ReferenceMethod, loaded: Loaded): ByArea<Published<"ampere">> {
+  return byKey(
+    rows.flatMap(({ size, capacities }) =>
+      capacities
+        .filter(([m, n]) => m === method && n === loaded)
+        .map(([, , amperes, from]) => {
+          const words = `Table ${number}A, ${size} mm², method ${method}, ${loaded} loaded conductors`;
+          return [size, published(TERM.tabulatedCapacity, amperes, from, words)] as const;
+        }),
+    ),
   );
-  for (const { size, capacities, drop } of rows) {
-    for (const [method, loaded, amperes, from] of capacities) {
-      const row = `Table ${number}A, ${size} mm², method ${method}, ${loaded} loaded conductors`;
-      CAPACITIES.set(
-        `${kind} ${insulation} ${method} ${size} ${loaded}`,
-        published(TERM.tabulatedCapacity, amperes, from, row),
-      );
-    }
-    for (const [i, millivolts] of drop.entries()) {
-      if (millivolts === null) continue;
-      const row = `Table ${number}B, ${size} mm², ${i === 0 ? "single-phase" : "three-phase"}`;
-      const value = Number(`${millivolts}e-3`);
-      DROPS.set(`${kind} ${insulation} ${size} ${i + 2}`, published(TERM.dropPerAmpereMetre, value, dropSource, row));
-    }
-  }
+}
+
+function dropColumn({ number, rows }: Table, loaded: Loaded): ByArea<Published<"volt-per-ampere-metre">> {
+  return byKey(
+    rows.flatMap(({ size, drop: [single, three], dropSource }) => {
+      const millivolts = loaded === 2 ? single : three;
+      if (millivolts === null) return [];
+      const words = `Table ${number}B, ${size} mm², ${loaded === 2 ? "single-phase" : "three-phase"}`;
+      // The power of ten is applied to the decimal as printed: 7.3 mV/A/m becomes the double nearest to 0.0073.
+      const node = published(TERM.dropPerAmpereMetre, Number(`${millivolts}e-3`), dropSource, words);
+      return [[size, node] as const];
+    }),
+  );
+}
+
+const ready = (table: Table): Ready => ({
+  capacities: new Map(
+    REFERENCE_METHODS.map((method) => [
+      method,
+      { 2: capacityColumn(table, method, 2), 3: capacityColumn(table, method, 3) },
+    ]),
+  ),
+  drops: { 2: dropColumn(table, 2), 3: dropColumn(table, 3) },
+});
+
+const READY: ReadonlyMap<CableKind, ReadonlyMap<Insulation, Ready>> = new Map(
+  CABLE_KINDS.map((kind) => [
+    kind,
+    byKey(
+      CAPACITY_TABLES.filter((table) => table.kind === kind).map((table) => [table.insulation, ready(table)] as const),
+    ),
+  ]),
+);
+
+function readyFor({ kind, insulation, material }: TabulatedCable): Ready | undefined {
+  return material === "copper" ? READY.get(kind)?.get(insulation) : undefined;
 }
 
 function words({ kind, insulation, material, area, loadedConductors }: TabulatedCable): string {
@@ -81,17 +112,20 @@ function words({ kind, insulation, material, area, loadedConductors }: Tabulated
 export function tabulatedCapacity(
   cable: TabulatedCable & { readonly method: ReferenceMethod },
 ): Published<"ampere"> | NotKnown<"ampere"> {
-  const { kind, insulation, material, method, area, loadedConductors } = cable;
-  const found =
-    material === "copper" ? CAPACITIES.get(`${kind} ${insulation} ${method} ${area} ${loadedConductors}`) : undefined;
-  return found ?? notTabulated(TERM.tabulatedCapacity, "the capacity tables", `${words(cable)}, method ${method}`);
+  const { method, area, loadedConductors } = cable;
+  return (
+    readyFor(cable)?.capacities.get(method)?.[loadedConductors].get(area) ??
+    notTabulated(TERM.tabulatedCapacity, "the capacity tables", `${words(cable)}, method ${method}`)
+  );
 }
 
 /** Tabulated voltage drop at operating temperature, V/A/m. At 25 mm² and above it is the impedance. */
 export function tabulatedDrop(
   cable: TabulatedCable,
 ): Published<"volt-per-ampere-metre"> | NotKnown<"volt-per-ampere-metre"> {
-  const { kind, insulation, material, area, loadedConductors } = cable;
-  const found = material === "copper" ? DROPS.get(`${kind} ${insulation} ${area} ${loadedConductors}`) : undefined;
-  return found ?? notTabulated(TERM.dropPerAmpereMetre, "the voltage drop tables", words(cable));
+  const { area, loadedConductors } = cable;
+  return (
+    readyFor(cable)?.drops[loadedConductors].get(area) ??
+    notTabulated(TERM.dropPerAmpereMetre, "the voltage drop tables", words(cable))
+  );
 }

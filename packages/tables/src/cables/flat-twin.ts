@@ -3,10 +3,16 @@ import type { CapacityRow } from "./capacity-row.ts";
 
 const P = source("BS 7671 Table 4D5A", "2008 to 2018+A4", "published");
 const M = source("BS 7671 Table 4D5A", "2008 to 2018+A4", "memory");
+const D = source("BS 7671 Table 4D5", "2008 to 2018+A4", "published");
+const SAME = source("BS 7671 Table 4D5", "2008 to 2018+A4", "derived", {
+  formula: "as Table 4D1B: the same conductor, as warm",
+});
 
 /**
- * Table 4D5, flat twin and cpc, 70 °C thermoplastic: tabulated capacity in A by reference method and number of loaded conductors, and voltage drop in
- * mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in mm².
+ * Table 4D5, flat twin and cpc, 70 °C thermoplastic: tabulated capacity in A by reference method and number of loaded
+ * conductors, and voltage drop in mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in
+ * mm². Methods 100 and 101: above a ceiling, under insulation up to 100 mm and over 100 mm deep. Methods 102 and 103:
+ * in a stud wall, touching its inner face and not.
  */
 export const FLAT_TWIN: readonly CapacityRow[] = Object.freeze([
   {
@@ -20,6 +26,7 @@ export const FLAT_TWIN: readonly CapacityRow[] = Object.freeze([
       ["A", 2, 11.5, P],
     ],
     drop: [44, null],
+    dropSource: D,
   },
   {
     size: 1.5,
@@ -32,6 +39,7 @@ export const FLAT_TWIN: readonly CapacityRow[] = Object.freeze([
       ["A", 2, 14.5, P],
     ],
     drop: [29, null],
+    dropSource: D,
   },
   {
     size: 2.5,
@@ -44,6 +52,7 @@ export const FLAT_TWIN: readonly CapacityRow[] = Object.freeze([
       ["A", 2, 20, P],
     ],
     drop: [18, null],
+    dropSource: SAME,
   },
   {
     size: 4,
@@ -56,6 +65,7 @@ export const FLAT_TWIN: readonly CapacityRow[] = Object.freeze([
       ["A", 2, 26, M],
     ],
     drop: [11, null],
+    dropSource: SAME,
   },
   {
     size: 6,
@@ -68,6 +78,7 @@ export const FLAT_TWIN: readonly CapacityRow[] = Object.freeze([
       ["A", 2, 32, M],
     ],
     drop: [7.3, null],
+    dropSource: SAME,
   },
   {
     size: 10,
@@ -80,6 +91,7 @@ export const FLAT_TWIN: readonly CapacityRow[] = Object.freeze([
       ["A", 2, 44, M],
     ],
     drop: [4.4, null],
+    dropSource: SAME,
   },
   {
     size: 16,
@@ -92,5 +104,6 @@ export const FLAT_TWIN: readonly CapacityRow[] = Object.freeze([
       ["A", 2, 57, M],
     ],
     drop: [2.8, null],
+    dropSource: SAME,
   },
 ]);

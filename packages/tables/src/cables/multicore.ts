@@ -3,10 +3,17 @@ import type { CapacityRow } from "./capacity-row.ts";
 
 const P = source("BS 7671 Table 4D2A", "2008 to 2018+A4", "published");
 const M = source("BS 7671 Table 4D2A", "2008 to 2018+A4", "memory");
+const SAME = source("BS 7671 Table 4D2B", "2008 to 2018+A4", "derived", {
+  formula: "as Table 4D1B: the same conductor, as warm",
+});
+const DM = source("BS 7671 Table 4D2B", "2008 to 2018+A4", "memory", {
+  doubt: "equals Table 4D1B for cables that touch",
+});
 
 /**
- * Table 4D2, multicore, 70 °C thermoplastic: tabulated capacity in A by reference method and number of loaded conductors, and voltage drop in
- * mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in mm².
+ * Table 4D2, multicore, 70 °C thermoplastic: tabulated capacity in A by reference method and number of loaded
+ * conductors, and voltage drop in mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in
+ * mm². Methods A and B are A2 and B2 of IEC 60364-5-52.
  */
 export const MULTICORE: readonly CapacityRow[] = Object.freeze([
   {
@@ -22,6 +29,7 @@ export const MULTICORE: readonly CapacityRow[] = Object.freeze([
       ["E", 3, 14.5, M],
     ],
     drop: [44, 38],
+    dropSource: SAME,
   },
   {
     size: 1.5,
@@ -36,6 +44,7 @@ export const MULTICORE: readonly CapacityRow[] = Object.freeze([
       ["E", 3, 18.5, M],
     ],
     drop: [29, 25],
+    dropSource: SAME,
   },
   {
     size: 2.5,
@@ -50,6 +59,7 @@ export const MULTICORE: readonly CapacityRow[] = Object.freeze([
       ["E", 3, 25, M],
     ],
     drop: [18, 15],
+    dropSource: SAME,
   },
   {
     size: 4,
@@ -64,6 +74,7 @@ export const MULTICORE: readonly CapacityRow[] = Object.freeze([
       ["E", 3, 34, M],
     ],
     drop: [11, 9.5],
+    dropSource: SAME,
   },
   {
     size: 6,
@@ -78,6 +89,7 @@ export const MULTICORE: readonly CapacityRow[] = Object.freeze([
       ["E", 3, 43, M],
     ],
     drop: [7.3, 6.4],
+    dropSource: SAME,
   },
   {
     size: 10,
@@ -92,6 +104,7 @@ export const MULTICORE: readonly CapacityRow[] = Object.freeze([
       ["E", 3, 60, M],
     ],
     drop: [4.4, 3.8],
+    dropSource: SAME,
   },
   {
     size: 16,
@@ -106,6 +119,7 @@ export const MULTICORE: readonly CapacityRow[] = Object.freeze([
       ["E", 3, 80, M],
     ],
     drop: [2.8, 2.4],
+    dropSource: SAME,
   },
   {
     size: 25,
@@ -120,6 +134,7 @@ export const MULTICORE: readonly CapacityRow[] = Object.freeze([
       ["E", 3, 101, M],
     ],
     drop: [1.75, 1.5],
+    dropSource: DM,
   },
   {
     size: 35,
@@ -134,5 +149,6 @@ export const MULTICORE: readonly CapacityRow[] = Object.freeze([
       ["E", 3, 126, M],
     ],
     drop: [1.25, 1.1],
+    dropSource: DM,
   },
 ]);

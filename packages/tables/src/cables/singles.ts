@@ -2,10 +2,18 @@ import { source } from "../sources.ts";
 import type { CapacityRow } from "./capacity-row.ts";
 
 const P = source("BS 7671 Table 4D1A", "2008 to 2018+A4", "published");
+const D = source("BS 7671 Table 4D1B", "2008 to 2018+A4", "published");
+const D25 = source("BS 7671 Table 4D1B", "2008 to 2018+A4", "published", {
+  doubt: "impedance in conduit or trunking; 1.75 and 1.50 for cables that touch on a surface",
+});
+const D35 = source("BS 7671 Table 4D1B", "2008 to 2018+A4", "published", {
+  doubt: "impedance in conduit or trunking; 1.25 and 1.10 for cables that touch on a surface",
+});
 
 /**
- * Table 4D1, single-core, 70 °C thermoplastic: tabulated capacity in A by reference method and number of loaded conductors, and voltage drop in
- * mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in mm².
+ * Table 4D1, single-core, 70 °C thermoplastic: tabulated capacity in A by reference method and number of loaded
+ * conductors, and voltage drop in mV/A/m single-phase and three-phase, at 30 °C ambient (ground 20 °C), by size in
+ * mm².
  */
 export const SINGLES: readonly CapacityRow[] = Object.freeze([
   {
@@ -19,6 +27,7 @@ export const SINGLES: readonly CapacityRow[] = Object.freeze([
       ["C", 3, 14, P],
     ],
     drop: [44, 38],
+    dropSource: D,
   },
   {
     size: 1.5,
@@ -31,6 +40,7 @@ export const SINGLES: readonly CapacityRow[] = Object.freeze([
       ["C", 3, 18, P],
     ],
     drop: [29, 25],
+    dropSource: D,
   },
   {
     size: 2.5,
@@ -43,6 +53,7 @@ export const SINGLES: readonly CapacityRow[] = Object.freeze([
       ["C", 3, 25, P],
     ],
     drop: [18, 15],
+    dropSource: D,
   },
   {
     size: 4,
@@ -55,6 +66,7 @@ export const SINGLES: readonly CapacityRow[] = Object.freeze([
       ["C", 3, 33, P],
     ],
     drop: [11, 9.5],
+    dropSource: D,
   },
   {
     size: 6,
@@ -67,6 +79,7 @@ export const SINGLES: readonly CapacityRow[] = Object.freeze([
       ["C", 3, 43, P],
     ],
     drop: [7.3, 6.4],
+    dropSource: D,
   },
   {
     size: 10,
@@ -79,6 +92,7 @@ export const SINGLES: readonly CapacityRow[] = Object.freeze([
       ["C", 3, 59, P],
     ],
     drop: [4.4, 3.8],
+    dropSource: D,
   },
   {
     size: 16,
@@ -91,6 +105,7 @@ export const SINGLES: readonly CapacityRow[] = Object.freeze([
       ["C", 3, 79, P],
     ],
     drop: [2.8, 2.4],
+    dropSource: D,
   },
   {
     size: 25,
@@ -103,6 +118,7 @@ export const SINGLES: readonly CapacityRow[] = Object.freeze([
       ["C", 3, 104, P],
     ],
     drop: [1.8, 1.55],
+    dropSource: D25,
   },
   {
     size: 35,
@@ -115,5 +131,6 @@ export const SINGLES: readonly CapacityRow[] = Object.freeze([
       ["C", 3, 129, P],
     ],
     drop: [1.3, 1.1],
+    dropSource: D35,
   },
 ]);

@@ -1,4 +1,5 @@
 import { type NotKnown, type Published, published, TERM } from "@good-grounds/core";
+import { byKey } from "../by-key.ts";
 import { notTabulated } from "../not-tabulated.ts";
 import { source } from "../sources.ts";
 
@@ -16,12 +17,12 @@ export const ARMOUR = Object.freeze([
   { size: 6, cores: [7.0, 6.7, 4.3, 3.9] },
 ]);
 
-const NODES: ReadonlyMap<string, Published<"ohm-per-metre">> = new Map(
+const NODES = byKey(
   ARMOUR.flatMap(({ size, cores }) =>
-    cores.map((milliohm, i) => [
-      `${size} ${i + 2}`,
-      published(TERM.cpcPerMetre, Number(`${milliohm}e-3`), TABLE, `armour of ${i + 2}-core ${size} mm²`),
-    ]),
+    cores.map((milliohm, i) => {
+      const row = `armour of ${i + 2}-core ${size} mm²`;
+      return [`${size} ${i + 2}`, published(TERM.cpcPerMetre, Number(`${milliohm}e-3`), TABLE, row)] as const;
+    }),
   ),
 );
 

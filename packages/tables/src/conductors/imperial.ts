@@ -3,6 +3,7 @@ import { source } from "../sources.ts";
 /** Copper at 17.241 Ω·mm²/km on the geometric area, with 2 % for the lay. An aid for old wiring, no printed table. */
 export const IMPERIAL_SOURCE = source("geometry of the stranding", "before 1970", "derived", {
   formula: "17.241 ÷ area × 1.02, at 20 °C",
+  doubt: "approximate; old wire varies",
 });
 
 /** Strandings of pre-metric cable with their approximate area in mm² and resistance at 20 °C. */

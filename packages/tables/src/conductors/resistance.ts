@@ -1,6 +1,8 @@
 import { type ConductorMaterial, type NotKnown, type Published, published, TERM, type Term } from "@good-grounds/core";
+import { byKey } from "../by-key.ts";
 import { notTabulated } from "../not-tabulated.ts";
 import { source } from "../sources.ts";
+import { IMPERIAL_SOURCE, IMPERIAL_STRANDINGS } from "./imperial.ts";
 
 const TABLE = source("BS EN 60228 Tables 1 to 3", "2005 and later", "published");
 
@@ -36,34 +38,69 @@ export const RESISTANCES: readonly (readonly [
   [300, 0.062, 0.0601, 0.0641, 0.1],
 ]);
 
-const NODES = new Map<string, Published<"ohm-per-metre">>();
-
 /** Exact power of ten: 7.41 mΩ/m becomes the double nearest to 0.00741. */
 const perMetre = (milliohm: number): number => Number(`${milliohm}e-3`);
 
-for (const [size, , stranded, flexible, aluminium] of RESISTANCES) {
-  for (const term of [TERM.conductorPerMetre, TERM.linePerMetre, TERM.cpcPerMetre]) {
-    NODES.set(
-      `${term.id} ${size} copper`,
-      published(term, perMetre(stranded), TABLE, `copper ${size} mm², class 1 or 2`),
-    );
-    NODES.set(
-      `${term.id} ${size} copper flexible`,
-      published(term, perMetre(flexible), TABLE, `copper ${size} mm², class 5`),
-    );
-    if (aluminium !== null) {
-      NODES.set(`${term.id} ${size} aluminium`, published(term, perMetre(aluminium), TABLE, `aluminium ${size} mm²`));
-    }
-  }
+type BySize = ReadonlyMap<number, Published<"ohm-per-metre">>;
+
+/** The columns a look-up can ask for. */
+interface Columns {
+  readonly copper: BySize;
+  readonly flexibleCopper: BySize;
+  readonly aluminium: BySize;
 }
 
-/** Greatest resistance per metre at 20 °C of a conductor, Ω/m. Sizes between the standard ones are not tabulated. */
+function columnsFor(term: Term<"ohm-per-metre">): Columns {
+  const fixed = RESISTANCES.map(([size, , stranded]) => {
+    const words = size > 150 ? `copper ${size} mm², class 2` : `copper ${size} mm², class 1 or 2`;
+    return [size, published(term, perMetre(stranded), TABLE, words)] as const;
+  });
+  const old = IMPERIAL_STRANDINGS.map(({ stranding, area, milliohmPerMetre }) => {
+    const words = `copper ${stranding} (${area} mm²)`;
+    return [area, published(term, perMetre(milliohmPerMetre), IMPERIAL_SOURCE, words)] as const;
+  });
+  return {
+    copper: byKey<number, Published<"ohm-per-metre">>([...fixed, ...old]),
+    flexibleCopper: byKey(
+      RESISTANCES.map(([size, , , flexible]) => [
+        size,
+        published(term, perMetre(flexible), TABLE, `copper ${size} mm², class 5`),
+      ]),
+    ),
+    aluminium: byKey(
+      RESISTANCES.flatMap(([size, , , , aluminium]) =>
+        aluminium === null
+          ? []
+          : [[size, published(term, perMetre(aluminium), TABLE, `aluminium ${size} mm², class 1 or 2`)] as const],
+      ),
+    ),
+  };
+}
+
+const COLUMNS: ReadonlyMap<string, Columns> = byKey(
+  [TERM.conductorPerMetre, TERM.linePerMetre, TERM.cpcPerMetre].map((term) => [term.id, columnsFor(term)] as const),
+);
+
+/**
+ * Greatest resistance per metre at 20 °C of a conductor, Ω/m, by size in mm². Copper has the pre-metric strandings as
+ * well, by their area ({@link IMPERIAL_STRANDINGS}). Sizes between are not tabulated, nor is flexible aluminium.
+ */
 export function conductorResistance(
   term: Term<"ohm-per-metre">,
   area: number,
   material: ConductorMaterial,
   flexible = false,
 ): Published<"ohm-per-metre"> | NotKnown<"ohm-per-metre"> {
-  const found = NODES.get(`${term.id} ${area} ${material}${flexible ? " flexible" : ""}`);
-  return found ?? notTabulated(term, "BS EN 60228", `${material} of ${area} mm²`);
+  const columns = COLUMNS.get(term.id);
+  const column =
+    material === "copper"
+      ? flexible
+        ? columns?.flexibleCopper
+        : columns?.copper
+      : flexible
+        ? undefined
+        : columns?.aluminium;
+  return (
+    column?.get(area) ?? notTabulated(term, "BS EN 60228", `${flexible ? "flexible " : ""}${material} of ${area} mm²`)
+  );
 }

@@ -7,6 +7,7 @@ import {
   TERM,
 } from "@good-grounds/core";
 import { notTabulated } from "../not-tabulated.ts";
+import { remembered } from "../remembered.ts";
 import { source } from "../sources.ts";
 
 /** Temperature coefficient of copper and aluminium on a base of 20 °C, per K, simplified as BS 7671 uses it. */
@@ -20,20 +21,12 @@ const LAW = source("BS 7671 Appendix 3 and IEC 60228 correction factors", "2008 
 const COLDEST = -20;
 const HOTTEST = 110;
 
-const FACTORS = new Map<number, Published<"ratio"> | NotKnown<"ratio">>();
-
 /** Resistance at a temperature in °C over that at 20 °C. */
-export function temperatureFactor(celsius: number): Published<"ratio"> | NotKnown<"ratio"> {
-  const held = FACTORS.get(celsius);
-  if (held !== undefined) return held;
-  const answer =
-    celsius >= COLDEST && celsius <= HOTTEST
-      ? published(TERM.testFactor, 1 + COEFFICIENT * (celsius - 20), LAW, `${celsius} °C`)
-      : notTabulated(TERM.testFactor, "the temperature law", `${celsius} °C`);
-  // Temperatures come from files; the cache must not grow with hostile ones.
-  if (FACTORS.size < 2000) FACTORS.set(celsius, answer);
-  return answer;
-}
+export const temperatureFactor: (celsius: number) => Published<"ratio"> | NotKnown<"ratio"> = remembered((celsius) =>
+  celsius >= COLDEST && celsius <= HOTTEST
+    ? published(TERM.testFactor, 1 + COEFFICIENT * (celsius - 20), LAW, `${celsius} °C`)
+    : notTabulated(TERM.testFactor, "the temperature law", `${celsius} °C`),
+);
 
 const OPERATING = source("BS 7671 Tables 43.1 and 52.1", "2008 to 2018+A4", "memory");
 

@@ -1,50 +1,77 @@
-import { type NotKnown, type Published, published, TERM } from "@good-grounds/core";
+import {
+  type DeviceStandard,
+  type DeviceType,
+  type NotKnown,
+  type Published,
+  published,
+  type Source,
+  TERM,
+} from "@good-grounds/core";
 import { notTabulated } from "../not-tabulated.ts";
 import { source } from "../sources.ts";
-import { breakerType } from "./breaker-types.ts";
+import { BREAKER_RATINGS, breakerMultiple, breakerType, SHORTEST_BREAKER_TIME } from "./breaker-types.ts";
 import { deviceWords, type MarkedDevice } from "./device.ts";
-import { FUSES, type FuseRow } from "./fuses/index.ts";
+import { FUSES, type FuseRow, fuseRows } from "./fuses/index.ts";
 
 type Answer = Published<"ampere"> | NotKnown<"ampere">;
 
-/** Voltage of the fault loop the printed impedances rest on: 230 V × 0.95. */
+/** Voltage of the fault loop the printed impedances rest on, V: 230 × 0.95. */
 const LOOP_VOLTAGE = 218.5;
 
-/** Ratings a breaker of these standards can have, A. */
-const GREATEST_BREAKER = 125;
+/** Ratings and times come from files; what is kept must not grow with hostile ones. */
+const MOST_ANSWERS = 10_000;
 
-const ANSWERS = new Map<string, Answer>();
+type ByTime = Map<number, Answer>;
+type ByType = Map<DeviceType | null, Map<number, ByTime>>;
+const ANSWERS = new Map<DeviceStandard, ByType>();
+let kept = 0;
 
 /**
- * The current in A that operates a device within a time in s. Circuit-breakers: the multiple at which their type trips
- * at once, for every rating up to 125 A. Fuses: the known points at 0.4 s and 5 s; for a time between them the point of
- * the shorter time, which is on the safe side. Shorter times than 0.4 s have no published point here.
+ * The current in A that operates a device within a time in s.
+ *
+ * Circuit-breakers: the multiple at which their type trips at once, for every rating from 0.5 A to 125 A and every time
+ * from 0.1 s. Fuses: the known points at 0.4 s and 5 s; for a time between or beyond them the nearest shorter point,
+ * since a fuse that operates within the shorter time also operates within the longer one. What has no figure (shorter
+ * times, ratings without a row, devices whose standard sets no multiple) is not tabulated.
  */
 export function operatingCurrent(device: MarkedDevice, seconds: number): Answer {
-  const key = `${device.standard}|${device.type}|${device.rated}|${seconds}`;
-  const held = ANSWERS.get(key);
+  const { standard, type, rated } = device;
+  const held = ANSWERS.get(standard)?.get(type)?.get(rated)?.get(seconds);
   if (held !== undefined) return held;
   const answer = find(device, seconds);
-  // Ratings come from files; the cache must not grow with hostile ones.
-  if (ANSWERS.size < 10_000) ANSWERS.set(key, answer);
+  if (kept < MOST_ANSWERS) keep(device, seconds, answer);
   return answer;
+}
+
+function keep({ standard, type, rated }: MarkedDevice, seconds: number, answer: Answer): void {
+  const byType: ByType = ANSWERS.get(standard) ?? new Map();
+  const byRating = byType.get(type) ?? new Map<number, ByTime>();
+  const byTime: ByTime = byRating.get(rated) ?? new Map();
+  ANSWERS.set(standard, byType.set(type, byRating.set(rated, byTime.set(seconds, answer))));
+  kept += 1;
 }
 
 function find(device: MarkedDevice, seconds: number): Answer {
   const row = `${deviceWords(device)}, within ${seconds} s`;
-  if (!(seconds > 0 && device.rated > 0)) return notTabulated(TERM.operatingCurrent, "the device tables", row);
   const breaker = breakerType(device.standard, device.type);
   if (breaker !== undefined) {
-    if (seconds < 0.04 || device.rated > GREATEST_BREAKER)
-      return notTabulated(TERM.operatingCurrent, "Table 41.3", row);
-    const slow = breaker.within5s;
-    const [multiple, from] =
-      slow !== undefined && seconds >= 5 ? [slow.multiple, slow.source] : [breaker.most, breaker.source];
-    return published(TERM.operatingCurrent, multiple * device.rated, from, `${row}: ${multiple} × In`);
+    const { least, greatest } = BREAKER_RATINGS;
+    if (!(seconds >= SHORTEST_BREAKER_TIME && device.rated >= least && device.rated <= greatest))
+      return notTabulated(TERM.operatingCurrent, "the table of breaker types", row);
+    const { multiple, source: from } = breakerMultiple(breaker, seconds);
+    return published(TERM.operatingCurrent, multiple * device.rated, multiplied(from), `${row}: ${multiple} × In`);
   }
-  const fuse = FUSES.get(device.standard);
-  if (fuse !== undefined) return ofFuse(fuse, device, seconds, row);
+  if (FUSES.has(device.standard)) return ofFuse(fuseRows(device), device, seconds, row);
   return notTabulated(TERM.operatingCurrent, "the device tables", `${row}; the maker's characteristic is needed`);
+}
+
+/** The source of a current worked out from a type's multiple. */
+function multiplied(from: Source): Source {
+  const { work, edition, basis } = from;
+  return source(work, edition, basis === "memory" ? "memory" : "derived", {
+    formula: "Ia = multiple × In",
+    ...doubtOf(from),
+  });
 }
 
 function ofFuse(rows: readonly FuseRow[], device: MarkedDevice, seconds: number, words: string): Answer {
@@ -53,12 +80,29 @@ function ofFuse(rows: readonly FuseRow[], device: MarkedDevice, seconds: number,
     if (row.rated !== device.rated || row.seconds > seconds) continue;
     if (best === undefined || row.seconds > best.seconds) best = row;
   }
-  if (best === undefined) return notTabulated(TERM.operatingCurrent, `the table of ${device.standard}`, words);
-  const value = best.operating ?? LOOP_VOLTAGE / best.printedZs;
-  const back = best.operating === null ? "; Ia = 218.5 V ÷ printed Zs" : "";
-  if (best.seconds === seconds) return published(TERM.operatingCurrent, value, best.source, words + back);
-  const from = source(best.source.work, best.source.edition, best.source.basis === "memory" ? "memory" : "derived", {
-    formula: `a fuse that operates within ${best.seconds} s also operates within ${seconds} s`,
+  if (best === undefined || !(best.seconds <= seconds))
+    return notTabulated(TERM.operatingCurrent, `the table of ${device.standard}`, words);
+  return published(TERM.operatingCurrent, fuseCurrent(best), pointSource(best, seconds), words);
+}
+
+/** The current of a fuse's known point in A; from the printed impedance where no current is printed. */
+export function fuseCurrent({ operating, printedZs }: FuseRow): number {
+  return operating ?? LOOP_VOLTAGE / printedZs;
+}
+
+/** The source of a fuse's point, with the reckoning that leads to the current asked for. Memory stays memory. */
+function pointSource(row: FuseRow, seconds: number): Source {
+  const { work, edition, basis, formula } = row.source;
+  const back = row.operating === null ? "Ia = 218.5 V ÷ printed Zs" : formula;
+  if (row.seconds === seconds)
+    return source(work, edition, basis, { ...(back === undefined ? {} : { formula: back }), ...doubtOf(row.source) });
+  const longer = `a fuse that operates within ${row.seconds} s also operates within ${seconds} s`;
+  return source(work, edition, basis === "memory" ? "memory" : "derived", {
+    formula: back === undefined ? longer : `${back}; ${longer}`,
+    ...doubtOf(row.source),
   });
-  return published(TERM.operatingCurrent, value, from, words + back);
+}
+
+function doubtOf({ doubt }: Source): { readonly doubt?: string } {
+  return doubt === undefined ? {} : { doubt };
 }

@@ -3,7 +3,8 @@ import { EDITION_2018_A2_A3 } from "./2018-a2-a3.ts";
 import { EDITION_2018_A4 } from "./2018-a4.ts";
 import type { Edition } from "./edition.ts";
 
-export type { Edition } from "./edition.ts";
+export { CLASSIFICATION_MEANING, type ClassificationMeaning } from "./classifications.ts";
+export type { Amendment, Edition } from "./edition.ts";
 
 /** Every edition carried here. */
 export const EDITION: Readonly<Record<EditionId, Edition>> = Object.freeze({

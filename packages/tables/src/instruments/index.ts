@@ -1,1 +1,3 @@
-export {};
+export * from "./decision-rules.ts";
+export * from "./lowest-usable-reading.ts";
+export * from "./operating-uncertainty.ts";

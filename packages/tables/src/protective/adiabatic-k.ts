@@ -8,50 +8,49 @@ import {
   type Source,
   TERM,
 } from "@good-grounds/core";
+import { byKey } from "../by-key.ts";
 import { notTabulated } from "../not-tabulated.ts";
 import { source } from "../sources.ts";
+import { type BySize, LARGE, sizeWords, uniform } from "./by-size.ts";
 
 /** Materials a protective conductor may be of: armour is steel, old sheaths are lead. */
 export type ProtectiveMaterial = ConductorMaterial | "steel" | "lead";
-
-type InsulationColumn = "70C-thermoplastic" | "90C-thermoplastic" | "90C-thermosetting";
-/** k up to 300 mm² and above, A√s/mm². */
-type Pair = readonly [upTo300: number, above300: number];
 
 const P = (table: string) =>
   source(`BS 7671 Table ${table}; contractor-body pocket guide 14, page 25`, "2008 to 2018+A4", "published");
 const M = (table: string) => source(`BS 7671 Table ${table}`, "2008 to 2018+A4", "memory");
 
 interface Row {
-  readonly table: string;
+  readonly table: "54.2" | "54.3" | "54.4" | "54.5";
   readonly material: ProtectiveMaterial;
   readonly source: Source;
-  readonly k: Readonly<Record<InsulationColumn, Pair>>;
+  readonly k: Readonly<Record<"70C-thermoplastic" | "90C-thermoplastic" | "90C-thermosetting", BySize>>;
 }
 
-const same = (k: number): Pair => [k, k];
-const columns = (a: Pair, b: Pair, c: Pair): Row["k"] => ({
-  "70C-thermoplastic": a,
-  "90C-thermoplastic": b,
-  "90C-thermosetting": c,
+const columns = (thermoplastic70: BySize, thermoplastic90: BySize, thermosetting90: BySize): Row["k"] => ({
+  "70C-thermoplastic": thermoplastic70,
+  "90C-thermoplastic": thermoplastic90,
+  "90C-thermosetting": thermosetting90,
 });
 
+const P542 = P("54.2");
 const SEPARATE: readonly Row[] = [
-  { table: "54.2", material: "copper", source: P("54.2"), k: columns([143, 133], [143, 133], same(176)) },
-  { table: "54.2", material: "aluminium", source: P("54.2"), k: columns([95, 88], [95, 88], same(116)) },
-  { table: "54.2", material: "steel", source: P("54.2"), k: columns(same(52), same(52), same(64)) },
+  { table: "54.2", material: "copper", source: P542, k: columns([143, 133], [143, 133], uniform(176)) },
+  { table: "54.2", material: "aluminium", source: P542, k: columns([95, 88], [95, 88], uniform(116)) },
+  { table: "54.2", material: "steel", source: P542, k: columns(uniform(52), uniform(52), uniform(64)) },
 ];
 const IN_CABLE: readonly Row[] = [
-  { table: "54.3", material: "copper", source: P("54.3"), k: columns([115, 103], [100, 86], same(143)) },
-  { table: "54.3", material: "aluminium", source: M("54.3"), k: columns([76, 68], [66, 57], same(94)) },
+  { table: "54.3", material: "copper", source: P("54.3"), k: columns([115, 103], [100, 86], uniform(143)) },
+  { table: "54.3", material: "aluminium", source: M("54.3"), k: columns([76, 68], [66, 57], uniform(94)) },
 ];
+const P544 = P("54.4");
 const SHEATH: readonly Row[] = [
-  { table: "54.4", material: "aluminium", source: P("54.4"), k: columns(same(93), same(85), same(85)) },
-  { table: "54.4", material: "steel", source: P("54.4"), k: columns(same(51), same(46), same(46)) },
-  { table: "54.4", material: "lead", source: P("54.4"), k: columns(same(26), same(23), same(23)) },
+  { table: "54.4", material: "aluminium", source: P544, k: columns(uniform(93), uniform(85), uniform(85)) },
+  { table: "54.4", material: "steel", source: P544, k: columns(uniform(51), uniform(46), uniform(46)) },
+  { table: "54.4", material: "lead", source: P544, k: columns(uniform(26), uniform(23), uniform(23)) },
 ];
 const CONDUIT: readonly Row[] = [
-  { table: "54.5", material: "steel", source: P("54.5"), k: columns(same(47), same(44), same(58)) },
+  { table: "54.5", material: "steel", source: P("54.5"), k: columns(uniform(47), uniform(44), uniform(58)) },
 ];
 
 /** Rows of Tables 54.2 to 54.5 by what serves as protective conductor. */
@@ -63,58 +62,37 @@ export const PROTECTIVE_K: Readonly<Record<Exclude<CpcArrangement, "none">, read
   conduit: CONDUIT,
 });
 
-const NODES = new Map<string, Published<"adiabatic-k">>();
-for (const [arrangement, rows] of Object.entries(PROTECTIVE_K)) {
-  for (const { table, material, k, source: from } of rows) {
-    for (const [insulation, pair] of Object.entries(k)) {
-      for (const [i, value] of pair.entries()) {
-        const row = `Table ${table}, ${material}, ${insulation}, ${i === 0 ? "up to" : "above"} 300 mm²`;
-        NODES.set(`${arrangement} ${material} ${insulation} ${i}`, published(TERM.adiabaticK, value, from, row));
-      }
-    }
-  }
-}
+type Nodes = ReadonlyMap<ProtectiveMaterial, ReadonlyMap<string, readonly Published<"adiabatic-k">[]>>;
 
-/** Factor k of a protective conductor, A√s/mm², by material, insulation, arrangement and size in mm². */
+const nodesOf = (rows: readonly Row[]): Nodes =>
+  byKey(
+    rows.map(({ table, material, k, source: from }) => {
+      const pairs = Object.entries(k).map(([insulation, pair]) => {
+        const node = (value: number, size: number) =>
+          published(TERM.adiabaticK, value, from, `Table ${table}, ${material}, ${insulation}, ${sizeWords(size)}`);
+        return [insulation, pair.map(node)] as const;
+      });
+      return [material, byKey(pairs)] as const;
+    }),
+  );
+
+const NODES: ReadonlyMap<string, Nodes> = new Map(
+  Object.entries(PROTECTIVE_K).map(([arrangement, rows]) => [arrangement, nodesOf(rows)]),
+);
+
+/**
+ * Factor k of a protective conductor, A√s/mm², by material, insulation, arrangement and size in mm². Aluminium and lead
+ * under "armour" and "sheath" are read from the one Table 54.4.
+ */
 export function protectiveConductorK(
   material: ProtectiveMaterial,
   insulation: Insulation,
   arrangement: CpcArrangement,
   area: number,
 ): Published<"adiabatic-k"> | NotKnown<"adiabatic-k"> {
-  const found = NODES.get(`${arrangement} ${material} ${insulation} ${area > 300 ? 1 : 0}`);
-  return found ?? notTabulated(TERM.adiabaticK, "Tables 54.2 to 54.5", `${material}, ${insulation}, ${arrangement}`);
-}
-
-const LIVE: Readonly<Record<ConductorMaterial, Readonly<Partial<Record<Insulation, Pair>>>>> = {
-  copper: {
-    "70C-thermoplastic": [115, 103],
-    "90C-thermoplastic": [100, 86],
-    "60C-rubber": same(141),
-    "90C-thermosetting": same(143),
-    "mineral-covered": same(115),
-    "mineral-bare": same(135),
-  },
-  aluminium: { "70C-thermoplastic": [76, 68], "90C-thermoplastic": [66, 57], "90C-thermosetting": same(94) },
-};
-
-const LIVE_NODES = new Map<string, Published<"adiabatic-k">>();
-for (const [material, rows] of Object.entries(LIVE)) {
-  for (const [insulation, pair] of Object.entries(rows)) {
-    for (const [i, value] of pair.entries()) {
-      const row = `Table 43.1, ${material}, ${insulation}, ${i === 0 ? "up to" : "above"} 300 mm²`;
-      const from = material === "copper" ? P("43.1") : M("43.1");
-      LIVE_NODES.set(`${material} ${insulation} ${i}`, published(TERM.adiabaticK, value, from, row));
-    }
-  }
-}
-
-/** Factor k of a live conductor (Table 43.1). */
-export function liveConductorK(
-  material: ConductorMaterial,
-  insulation: Insulation,
-  area: number,
-): Published<"adiabatic-k"> | NotKnown<"adiabatic-k"> {
-  const found = LIVE_NODES.get(`${material} ${insulation} ${area > 300 ? 1 : 0}`);
-  return found ?? notTabulated(TERM.adiabaticK, "Table 43.1", `${material}, ${insulation}`);
+  const found = area > 0 ? NODES.get(arrangement)?.get(material)?.get(insulation)?.[area > LARGE ? 1 : 0] : undefined;
+  return (
+    found ??
+    notTabulated(TERM.adiabaticK, "Tables 54.2 to 54.5", `${material} of ${area} mm², ${insulation}, ${arrangement}`)
+  );
 }

@@ -1,4 +1,4 @@
-import { published, TERM } from "@good-grounds/core";
+import { published, publishedBetween, TERM } from "@good-grounds/core";
 import { source } from "../sources.ts";
 
 /** Voltage factor for the least fault current, BS 7671 Appendix 3. */
@@ -17,13 +17,15 @@ export const cMax = published(
   "voltage factor Cmax",
 );
 
-const LIMITS = source(
-  "Electricity Safety, Quality and Continuity Regulations 2002, regulation 27",
-  "as amended",
-  "published",
-  {
-    formula: "230 V + 10 % − 6 %",
-  },
+const ESQCR = "Electricity Safety, Quality and Continuity Regulations 2002, regulation 27";
+const LIMITS = source(ESQCR, "as amended", "published", { formula: "230 V + 10 % − 6 %" });
+
+/** Nominal voltage of a public low voltage supply to earth, V. */
+export const publicNominalVoltage = published(
+  TERM.nominalVoltage,
+  230,
+  source(ESQCR, "as amended", "published"),
+  "public low voltage supply, line to neutral",
 );
 
 /** Statutory limits of a 230 V public supply. */
@@ -31,3 +33,13 @@ export const supplyVoltageLimits = Object.freeze({
   least: published(TERM.leastVoltage, 216.2, LIMITS, "230 V − 6 %"),
   greatest: published(TERM.greatestVoltage, 253, LIMITS, "230 V + 10 %"),
 });
+
+/** Declared frequency of a public supply, Hz, with its statutory limits of ±1 %. */
+export const publicFrequency = publishedBetween(
+  TERM.frequency,
+  50,
+  49.5,
+  50.5,
+  source(ESQCR, "as amended", "memory", { formula: "50 Hz ± 1 %" }),
+  "public supply",
+);

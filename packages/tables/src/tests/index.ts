@@ -1,1 +1,4 @@
+export * from "./continuity.ts";
 export * from "./insulation.ts";
+export * from "./order.ts";
+export * from "./polarity.ts";

@@ -1,10 +1,10 @@
 import { source } from "../../sources.ts";
 import type { FuseRow } from "./fuse-row.ts";
 
-const DERIVED = source("BS 7671:2008 Table 41.2, raised to Cmin", "2018 to 2018+A4", "derived", {
+const DERIVED = source("BS 7671:2008 Table 41.2, raised to Cmin", "2008 to 2011; no table of today", "derived", {
   formula: "Ia = 230 ÷ printed Zs, limit 218.5 ÷ Ia",
 });
-const MEMORY = source("BS 7671:2001 Table 41D, raised to Cmin", "2018 to 2018+A4", "memory");
+const MEMORY = source("BS 7671:2008 Table 41.4, raised to Cmin", "2008 to 2011; no table of today", "memory");
 
 /** BS 1361, cartridge fuses, withdrawn. */
 export const BS_1361: readonly FuseRow[] = Object.freeze([

@@ -1,7 +1,7 @@
 import { source } from "../../sources.ts";
 import type { FuseRow } from "./fuse-row.ts";
 
-const DERIVED = source("BS 7671:2008 Table 41.2, raised to Cmin", "2018 to 2018+A4", "derived", {
+const DERIVED = source("BS 7671:2008 Table 41.2, raised to Cmin", "2008 to 2011; no table of today", "derived", {
   formula: "Ia = 230 ÷ printed Zs, limit 218.5 ÷ Ia",
 });
 

@@ -6,7 +6,7 @@ const DERIVED = source("BS 7671:2018 Table 41.2(a) and 41.4(a)", "2018 to 2018+A
 });
 const MEMORY = source("BS 7671:2018 Table 41.2(a) and 41.4(a)", "2018 to 2018+A4", "memory");
 const IRREGULAR = source("BS 7671:2018 Table 41.2(a) and 41.4(a)", "2018 to 2018+A4", "memory", {
-  doubt: "out of line with its neighbours; prefer the maker's figure",
+  doubt: "Ia ÷ In falls from 5.46 at 125 A to 5.06 at 160 A and rises to 6.07 at 200 A; prefer the maker's figure",
 });
 
 /** BS 88-2, gG fuses, systems E (bolted) and G (clip-in). */

@@ -2,7 +2,8 @@ import { source } from "../../sources.ts";
 import type { FuseRow } from "./fuse-row.ts";
 
 const DERIVED = source("BS 7671:2018 Table 41.2(b) and 41.4(b)", "2018 to 2018+A4", "derived", {
-  formula: "Ia recovered from the older printed table (230 ÷ Zs), limit 218.5 ÷ Ia",
+  formula:
+    "0.8 of the limit is printed as 0.72 Ω in a contractor-body magazine of 2015, so it lies between 0.90 and 0.9125 Ω; 218.5 ÷ 240 A = 0.91 Ω",
 });
 const MEMORY = source("BS 7671:2018 Table 41.2(b) and 41.4(b)", "2018 to 2018+A4", "memory");
 

@@ -1,4 +1,5 @@
-import type { DeviceStandard } from "@good-grounds/core";
+import type { DeviceStandard, DeviceType } from "@good-grounds/core";
+import { byKey } from "../../by-key.ts";
 import { BS_88_2 } from "./bs-88-2.ts";
 import { BS_88_2_2 } from "./bs-88-2-2.ts";
 import { BS_88_3 } from "./bs-88-3.ts";
@@ -10,7 +11,7 @@ import type { FuseRow } from "./fuse-row.ts";
 export type { FuseRow } from "./fuse-row.ts";
 
 /** The known points of every fuse standard, by standard. */
-export const FUSES: ReadonlyMap<DeviceStandard, readonly FuseRow[]> = new Map<DeviceStandard, readonly FuseRow[]>([
+export const FUSES: ReadonlyMap<DeviceStandard, readonly FuseRow[]> = byKey<DeviceStandard, readonly FuseRow[]>([
   ["BS 88-2", BS_88_2],
   ["BS 88-3", BS_88_3],
   ["BS 88-2.2", BS_88_2_2],
@@ -19,3 +20,32 @@ export const FUSES: ReadonlyMap<DeviceStandard, readonly FuseRow[]> = new Map<De
   ["BS 1362", BS_1362],
   ["BS 3036", BS_3036],
 ]);
+
+const GENERAL_PURPOSE: ReadonlySet<DeviceType | null> = new Set(["gG", null]);
+const BY_BREAKING_CAPACITY: ReadonlySet<DeviceType | null> = new Set(["I", "II", null]);
+const WITHOUT_TYPES: ReadonlySet<DeviceType | null> = new Set([null]);
+
+/** Type marks the known points of a standard hold for. A gM fuse stands for a larger gG fuse than its rated current says. */
+const HELD_FOR: ReadonlyMap<DeviceStandard, ReadonlySet<DeviceType | null>> = byKey<
+  DeviceStandard,
+  ReadonlySet<DeviceType | null>
+>([
+  ["BS 88-2", GENERAL_PURPOSE],
+  ["BS 88-3", GENERAL_PURPOSE],
+  ["BS 88-2.2", GENERAL_PURPOSE],
+  ["BS 88-6", GENERAL_PURPOSE],
+  ["BS 1361", BY_BREAKING_CAPACITY],
+  ["BS 1362", WITHOUT_TYPES],
+  ["BS 3036", WITHOUT_TYPES],
+]);
+
+const NONE: readonly FuseRow[] = Object.freeze([]);
+
+/** The known points that hold for a fuse's marks; none where its type has a characteristic of its own. */
+export function fuseRows(device: {
+  readonly standard: DeviceStandard;
+  readonly type: DeviceType | null;
+}): readonly FuseRow[] {
+  const held = HELD_FOR.get(device.standard)?.has(device.type) === true;
+  return held ? (FUSES.get(device.standard) ?? NONE) : NONE;
+}

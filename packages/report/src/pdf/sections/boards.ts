@@ -1,0 +1,157 @@
+import type { Finding } from "@good-grounds/core";
+import { isKnown } from "@good-grounds/core";
+import type { Board, Circuit, InspectionFile, ResidualDevice } from "@good-grounds/inspection";
+import type { ReportInput } from "../../input.ts";
+import { VERDICT_SHORT } from "../../locales/en.ts";
+import { REPORT } from "../../locales/report-en.ts";
+import { type Cell, cell, factCell, fullCell, fullFactCell, gap, joined, statedCell, valueCell } from "../cell.ts";
+import type { Drawings } from "../drawings.ts";
+import { barOf, figuresFromMemory, permittedTime, worstVerdict } from "./reading-finding.ts";
+import { circuitReadings } from "./readings.ts";
+
+/** Every board with its particulars, its circuits and their protection, and their readings. */
+export function boards(input: ReportInput, drawings: Drawings) {
+  const temperature = input.installation.file.conditions?.conductorTemperature;
+  return {
+    title: REPORT.circuitsTitle,
+    "protection-caption": REPORT.protectionCaption,
+    "protection-head": REPORT.protectionHead,
+    "readings-caption": REPORT.readingsCaption,
+    "readings-head": REPORT.readingsHead,
+    "no-circuits": REPORT.noCircuits,
+    note: REPORT.circuitsNote,
+    "readings-note": [
+      REPORT.readingsNote,
+      temperature === undefined || "notTaken" in temperature ? "" : REPORT.temperature(temperature.shown),
+    ]
+      .filter((part) => part !== "")
+      .join(" "),
+    "reasons-title": REPORT.reasonsTitle,
+    boards: input.installation.boards.map((board, i) => ({
+      title: board.name,
+      particulars: particulars(input, board, i),
+      protection: board.circuits.map((circuit) => protection(input, circuit, drawings)),
+      ...circuitReadings(board, input.installation.file.boards[i]?.circuits ?? []),
+    })),
+  };
+}
+
+function particulars({ installation }: ReportInput, board: Board, index: number): readonly (readonly [string, Cell])[] {
+  const words = REPORT.board;
+  const written = installation.file.boards[index];
+  const from =
+    board.feeder === undefined
+      ? REPORT.fromSupply
+      : `${board.feeder.board.name}, ${REPORT.inCircuit(board.feeder.designation, "")}`.trim();
+  const three = board.phases.kind === "fact" && board.phases.word === "3";
+  const conditional = board.conditionalRating;
+  return [
+    [words.from, cell(from)],
+    [words.location, statedCell(written?.location)],
+    [words.enclosure, statedCell(written?.enclosure)],
+    [words.phases, factCell(board.phases)],
+    [words.mainSwitch, fullCell(board.mainSwitchRated)],
+    [words.zdb, fullCell(board.zdb)],
+    [words.fault, fullCell(board.faultCurrent)],
+    [words.polarity, fullFactCell(board.polarity, REPORT.polarityWord)],
+    ...(three ? ([[words.sequence, fullFactCell(board.phaseSequence, REPORT.polarityWord)]] as const) : []),
+    [words.surge, surge(written?.surgeProtection)],
+    ...(conditional === undefined ? [] : ([[words.conditional, fullCell(conditional.value)]] as const)),
+    ...board.rcds.map((rcd) => [words.rcd(rcd.id ?? ""), rcdParticulars(rcd)] as const),
+    ...(written?.note === undefined ? [] : ([[words.note, cell(written.note)]] as const)),
+  ];
+}
+
+function surge(stated: InspectionFile["boards"][number]["surgeProtection"]): Cell {
+  return typeof stated === "string" ? cell(REPORT.board.surgeWord[stated]) : statedCell(stated);
+}
+
+function rcdParticulars(rcd: ResidualDevice): Cell {
+  return joined([
+    factCell(rcd.standard),
+    factCell(rcd.type),
+    valueCell(rcd.rated),
+    valueCell(rcd.residual),
+    ...(rcd.servesWholeBoard ? [cell(REPORT.board.wholeBoard)] : []),
+  ]);
+}
+
+function protection({ installation, weighing }: ReportInput, circuit: Circuit, drawings: Drawings) {
+  const found = weighing.circuits[installation.circuits.indexOf(circuit)] ?? [];
+  const worst = worstVerdict(found);
+  const loop = found.find(({ check }) => check === "maximum-zs");
+  const bar = loop === undefined ? undefined : barOf(loop.judgement);
+  const memory = loop !== undefined && figuresFromMemory(loop.judgement).length > 0;
+  const shape = factCell(circuit.shape);
+  return {
+    no: cell(circuit.designation),
+    name: cell(circuit.description),
+    serves: circuit.points === undefined ? shape : joined([shape, cell(REPORT.points(circuit.points))]),
+    wiring: wiring(circuit),
+    method: methods(circuit),
+    sizes: sizes(circuit),
+    device: device(circuit),
+    rcd: rcd(circuit),
+    within: within(loop),
+    bar: bar === undefined ? "" : drawings.add(bar.svg),
+    "bar-words": bar?.words ?? "",
+    limit: bar === undefined ? gap(VERDICT_SHORT[loop?.judgement.verdict ?? "not-known"]) : cell(bar.limit),
+    memory: memory ? "†" : "",
+    worst: { words: VERDICT_SHORT[worst].toLowerCase(), open: worst === "not-known" || worst === "too-near" },
+    heavy: worst === "not-met",
+  };
+}
+
+function wiring({ cable }: Circuit): Cell {
+  const parts = [factCell(cable.kind)];
+  if (cable.material.kind === "fact" && cable.material.word !== "copper") parts.push(factCell(cable.material));
+  return spelt(joined(parts));
+}
+
+function spelt({ words, open }: Cell): Cell {
+  return { words: words.replaceAll("-", " "), open };
+}
+
+function methods({ cable }: Circuit): Cell {
+  if (cable.methods.length === 0) return gap(REPORT.silence.absent);
+  return joined(
+    cable.methods.map((method) => factCell(method)),
+    " / ",
+  );
+}
+
+function sizes({ cable }: Circuit): Cell {
+  const line = valueCell(cable.line);
+  return joined(
+    [{ ...line, words: isKnown(cable.cpc) ? line.words.replace(" mm²", "") : line.words }, valueCell(cable.cpc)],
+    " / ",
+  );
+}
+
+function device({ device: { standard, type, rated, breakingCapacity } }: Circuit): Cell {
+  const parts = [factCell(standard)];
+  if (type.kind === "fact") parts.push(factCell(type));
+  return joined([...parts, valueCell(rated), valueCell(breakingCapacity)]);
+}
+
+/** The RCD nearest to the circuit; a circuit behind several names each. */
+function rcd({ residual }: Circuit): Cell {
+  if (residual.devices.length > 0) {
+    return joined(
+      residual.devices.map((one) =>
+        joined([
+          cell(one.id === undefined ? REPORT.ownRcd : REPORT.boardRcd(one.id)),
+          valueCell(one.residual),
+          factCell(one.type),
+        ]),
+      ),
+      "; ",
+    );
+  }
+  return residual.present.kind === "fact" ? cell(REPORT.noRcd) : fullFactCell(residual.present);
+}
+
+function within(loop: Finding | undefined): Cell {
+  const time = loop === undefined ? undefined : permittedTime(loop.judgement);
+  return time === undefined ? gap("–") : cell(REPORT.seconds(time.value));
+}

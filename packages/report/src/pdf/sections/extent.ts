@@ -1,0 +1,56 @@
+import type { ReportInput } from "../../input.ts";
+import { REPORT } from "../../locales/report-en.ts";
+import { type Cell, cell, cellOr, gap } from "../cell.ts";
+
+/** What was agreed, what was sampled, and what could not be seen and why. */
+export function extent({ installation }: ReportInput) {
+  const { extent: e, limitations } = installation.file;
+  return {
+    title: REPORT.extentTitle,
+    rows: particulars(installation.file),
+    "sampling-title": REPORT.samplingTitle,
+    "sampling-head": REPORT.samplingHead,
+    sampling: e.sampling.map(({ what, population, inspected, defective, how }) => [
+      cell(what),
+      cell(String(population)),
+      cell(String(inspected)),
+      cell(String(defective)),
+      cellOr(how),
+    ]),
+    "limitations-title": REPORT.limitationsTitle,
+    "limitations-head": REPORT.limitationsHead,
+    "no-limitations": REPORT.noLimitations,
+    limitations: limitations.map(({ kind, what, why, agreedWith }) => [
+      cell(REPORT.limitationKind[kind]),
+      cell(what),
+      cell(why),
+      cellOr(agreedWith, REPORT.agreedWithNobody),
+    ]),
+  };
+}
+
+function particulars(file: ReportInput["installation"]["file"]): readonly (readonly [label: string, cell: Cell])[] {
+  const { extent: e, brief, visits, conditions } = file;
+  const words = REPORT.extent;
+  const agreed = [e.agreedWith, e.agreedOn === undefined ? undefined : REPORT.day(e.agreedOn)].filter(Boolean);
+  const records = brief.records.map(({ kind, date, reference }) =>
+    [kind, date === undefined ? "" : REPORT.day(date), reference].filter(Boolean).join(", "),
+  );
+  const on = visits.map(({ date, arrived, left, note }) =>
+    [REPORT.visit(date, arrived?.slice(11, 16) ?? "", left?.slice(11, 16) ?? ""), note].filter(Boolean).join(", "),
+  );
+  return [
+    [words.covered, cell(e.covered)],
+    [words.notCovered, cellOr(e.notCovered)],
+    [words.agreed, agreed.length === 0 ? gap(REPORT.notAgreed) : cell(agreed.join(", "))],
+    [words.visits, cell(on.join("; "))],
+    ...(conditions?.note === undefined ? [] : ([[words.conditions, cell(conditions.note)]] as const)),
+    [words.age, cellOr(brief.ageOfInstallation)],
+    [words.alterations, cellOr(brief.alterations)],
+    [
+      words.last,
+      brief.lastInspection === undefined ? gap(REPORT.silence.absent) : cell(REPORT.day(brief.lastInspection)),
+    ],
+    [words.records, records.length === 0 ? gap(REPORT.noRecords) : cell(records.join("; "))],
+  ];
+}

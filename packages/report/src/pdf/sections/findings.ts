@@ -1,0 +1,148 @@
+import type { Finding, Path, Verdict } from "@good-grounds/core";
+import { SEVERITY } from "@good-grounds/core";
+import type { ReportInput } from "../../input.ts";
+import { VERDICT, WORDS } from "../../locales/en.ts";
+import { REPORT } from "../../locales/report-en.ts";
+import { type ArgumentLine, argumentLines } from "../../words/argument.ts";
+import { decidingComparison } from "../../words/comparison.ts";
+import { marginWords } from "../../words/figure.ts";
+import { placeWords } from "../../words/place.ts";
+import type { Drawings } from "../drawings.ts";
+import { keptWhole } from "../whole.ts";
+import {
+  barOf,
+  decidingWords,
+  figuresFromMemory,
+  missingWords,
+  needsAttention,
+  titleOf,
+  verdictLine,
+  worstFirst,
+  worstVerdict,
+} from "./reading-finding.ts";
+
+/** Characters of a finding that is kept on one page. */
+const KEPT_WHOLE = 700;
+
+/** Lines of an argument printed in full; a longer one is printed down to the depth that fits. */
+const ARGUMENT_LINES = 16;
+
+/** Findings that are not met, too near to call or not known, worst first, with their grounds. */
+export function findings(input: ReportInput, drawings: Drawings) {
+  const all = places(input);
+  const shown = all
+    .map(({ heading, path, findings: list }) => ({
+      heading,
+      path,
+      list: list.filter(({ judgement }) => needsAttention(judgement.verdict)).sort(worstFirst),
+    }))
+    .filter(({ list }) => list.length > 0)
+    .sort((a, b) => SEVERITY[worstVerdict(b.list)] - SEVERITY[worstVerdict(a.list)]);
+  return {
+    title: REPORT.findingsTitle,
+    intro: REPORT.findingsIntro(countOf(all.flatMap(({ findings: list }) => list))),
+    none: REPORT.noFindings,
+    places: shown.map(({ heading, path, list }) => ({
+      heading,
+      findings: list.map((finding) => findingOf(input, finding, path, drawings)),
+    })),
+  };
+}
+
+function places({ installation, weighing }: ReportInput) {
+  return [
+    { heading: WORDS.supply, path: installation.supply.path, findings: weighing.supply },
+    ...installation.boards.map((board, i) => ({
+      heading: WORDS.board(board.name),
+      path: board.path,
+      findings: weighing.boards[i] ?? [],
+    })),
+    ...installation.circuits.map((circuit, i) => ({
+      heading: `${circuit.board.name}, ${WORDS.circuit(circuit.designation, circuit.description).replace("  ", " ")}`,
+      path: circuit.path,
+      findings: weighing.circuits[i] ?? [],
+    })),
+  ];
+}
+
+function findingOf(
+  input: ReportInput,
+  { check, path, judgement, beside, remarks }: Finding,
+  under: Path,
+  drawings: Drawings,
+) {
+  const place = (at: Path) => placeWords(at, input.installation);
+  const at = place(path);
+  const label = input.checks.find(({ id }) => id === check);
+  const open = judgement.verdict === "not-known";
+  const bar = barOf(judgement);
+  const compared = open ? undefined : decidingComparison(judgement);
+  // An open finding rests on nothing yet.
+  const figures = open ? [] : figuresFromMemory(judgement);
+  return keptWhole(
+    {
+      // A device or a bond within the place is named; the place itself stands in the heading above.
+      title: at === place(under) ? titleOf(input.checks, check) : `${titleOf(input.checks, check)} (${at})`,
+      verdict: VERDICT[judgement.verdict],
+      rule: [REPORT.regulations(label?.regulations ?? []), label?.formula ?? ""]
+        .filter((part) => part !== "")
+        .join("; "),
+      bar: bar === undefined ? "" : drawings.add(bar.svg),
+      "bar-words": bar?.words ?? "",
+      words: open ? REPORT.missing(missingWords(judgement)) : decidingWords(judgement),
+      margin: compared === undefined ? "" : marginWords(compared),
+      remarks: [
+        ...remarks.map(({ words }) => words),
+        ...beside.map((one) => `${REPORT.besideLabel}${one.matter.name}: ${verdictLine(one)}`),
+      ],
+      memory: figures.length === 0 ? "" : REPORT.memory(figures),
+      // What is missing is already named; the argument of an open finding would repeat it.
+      ...(open ? { argument: [], further: "" } : shortArgument(judgement, place)),
+    },
+    KEPT_WHOLE,
+  );
+}
+
+/** An argument down to the depth at which it still fits. Nothing is left out unsaid: the rest is counted and attached. */
+function shortArgument(judgement: Finding["judgement"], place: (path: Path) => string) {
+  const lines = argumentLines(judgement, place);
+  let depth = Math.max(...lines.map((line) => line.depth));
+  while (depth > 1 && count(lines, depth) > ARGUMENT_LINES) depth--;
+  const left = lines.length - count(lines, depth);
+  return {
+    argument: lines
+      .filter((line) => line.depth <= depth)
+      .map(({ depth: at, tag, words, note }) => ({ depth: Math.min(at, 9), tag, words, note })),
+    further: left === 0 ? "" : REPORT.furtherLines(left),
+  };
+}
+
+function count(lines: readonly ArgumentLine[], depth: number): number {
+  return lines.filter((line) => line.depth <= depth).length;
+}
+
+function countOf(list: readonly Finding[]): Readonly<Record<Verdict, number>> {
+  const counts = { met: 0, "not-met": 0, "too-near": 0, "not-known": 0, "not-applicable": 0 };
+  for (const { judgement } of list) counts[judgement.verdict]++;
+  return counts;
+}
+
+/** How often each calculation came to each verdict. */
+export function calculations({ checks, weighing }: ReportInput) {
+  const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
+  const ids = [...new Set([...checks.map(({ id }) => id), ...all.map(({ check }) => check)])];
+  const rows = ids.flatMap((id) => {
+    const counts = countOf(all.filter(({ check }) => check === id));
+    if (Object.values(counts).every((n) => n === 0)) return [];
+    const order = ["not-met", "too-near", "not-known", "met", "not-applicable"] as const;
+    const regulations = checks.find((label) => label.id === id)?.regulations ?? [];
+    return [
+      [
+        titleOf(checks, id),
+        regulations.join(", "),
+        ...order.map((verdict) => (counts[verdict] === 0 ? "–" : String(counts[verdict]))),
+      ],
+    ];
+  });
+  return { title: REPORT.madeTitle, head: REPORT.madeHead, rows };
+}

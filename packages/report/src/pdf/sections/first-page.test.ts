@@ -1,0 +1,81 @@
+import { describe, expect, test } from "vitest";
+import { changed, EXAMPLE, inputOf, nearlyNothing } from "../../../../../checks/reports/example.ts";
+import { Drawings } from "../drawings.ts";
+import { firstPage } from "./first-page.ts";
+
+const pageOf = (text: string) => firstPage(inputOf(text), new Drawings());
+
+describe("the first page", () => {
+  test("puts danger first, then what could become dangerous, what is not settled, and improvements", () => {
+    expect(pageOf(EXAMPLE).groups.map(({ code }) => code)).toEqual(["C1", "C2", "FI", "C3"]);
+  });
+
+  test("numbers the observations through in that order", () => {
+    const numbers = pageOf(EXAMPLE).groups.flatMap(({ members }) => members.map(({ number }) => number));
+    expect(numbers).toEqual([1, 2, 3, 4, 5, 6, 7]);
+  });
+
+  test("says each observation in its first sentence and cuts a very long one at a word", () => {
+    const text = changed(({ observations: [first, second] }) => {
+      Object.assign(first as object, { what: "The lid is off at 1.5 mm. It was put back.", place: "hall" });
+      Object.assign(second as object, { what: "word ".repeat(200).trim() });
+    });
+    const members = pageOf(text).groups.flatMap(({ members: all }) => all);
+    expect(members.find(({ place }) => place === "Hall")?.what).toBe("The lid is off at 1.5 mm.");
+    expect(members.find(({ what }) => what.startsWith("word"))?.what).toMatch(/word …$/);
+  });
+
+  test("shows the stated and the derived outcome side by side and says plainly when they differ", () => {
+    const same = pageOf(EXAMPLE);
+    expect([same.stated, same.derived, same.differs]).toEqual(["Unsatisfactory", "Unsatisfactory", ""]);
+    const other = pageOf(changed((file) => Object.assign(file.conclusion as object, { outcome: "satisfactory" })));
+    expect([other.stated, other.derived]).toEqual(["Satisfactory", "Unsatisfactory"]);
+    expect(other.differs).toContain("The inspector states “Satisfactory”");
+  });
+
+  test("says of a C1 without a record that nobody knows whether it was made safe", () => {
+    const text = changed(({ observations }) => {
+      for (const one of observations) delete one.madeSafe;
+    });
+    const [danger] = pageOf(text).groups;
+    expect(danger?.members[0]?.safe).toBe("Not recorded: whether it was made safe, and who was told.");
+  });
+
+  test("puts an observation without a classification before the improvements", () => {
+    const text = changed(({ observations }) => {
+      delete observations[1]?.choice;
+    });
+    const page = pageOf(text);
+    expect(page.groups.map(({ code }) => code)).toEqual(["C1", "C2", "FI", "?", "C3"]);
+    expect(page.groups[3]?.mark).toBe("");
+  });
+
+  test("calls an inspection in which nothing was looked at satisfactory only so far", () => {
+    const page = pageOf(changed(nearlyNothing));
+    expect(page.derived).toBe("Satisfactory so far");
+    expect(page["derived-open"]).toBe(true);
+    expect(page.because).toMatch(/points of the inspection have no answer/);
+    expect(page.stated).toBe("Not stated");
+  });
+
+  test("names every capacity nobody has signed in", () => {
+    const text = changed((file) => {
+      file.signatures = (file.signatures as unknown[]).slice(0, 1);
+    });
+    const [, authorised] = pageOf(text).who;
+    expect(authorised?.[1]).toEqual({ words: "Not signed yet: a draft until it is", open: true });
+  });
+
+  test("lists a few limits and says how many more there are", () => {
+    const text = changed((file) => {
+      file.limitations = Array.from({ length: 20 }, (_, i) => ({
+        id: `l${i}`,
+        kind: "agreed",
+        what: `Room ${i}`,
+        why: "Locked.",
+      }));
+    });
+    // Not covered, twenty limitations, one sample: seven shown, fifteen left.
+    expect(pageOf(text).unseen).toContain("15 further limits stand in “Extent, sampling and limitations”.");
+  });
+});

@@ -1,0 +1,102 @@
+import type { ReportInput } from "../../input.ts";
+import { CLASSIFICATION, WORDS } from "../../locales/en.ts";
+import { REPORT } from "../../locales/report-en.ts";
+import { type Cell, cell, gap } from "../cell.ts";
+import type { Drawings } from "../drawings.ts";
+import { keptWhole } from "../whole.ts";
+import { nameOf } from "./frame.ts";
+import { capitalised, codeOf, markOf, numbered, type Observation } from "./observation-order.ts";
+import { figuresFromMemory, needsAttention, titleOf, verdictLine, worstFirst } from "./reading-finding.ts";
+
+/** Characters of an observation that is kept on one page. */
+const KEPT_WHOLE = 1800;
+
+/** Observations with everything that was recorded about them, most urgent first. */
+export function observations(input: ReportInput, drawings: Drawings) {
+  const list = numbered(input.installation.file).map(({ number, group, observation }) =>
+    keptWhole(
+      {
+        mark: markOf(group, drawings),
+        code: codeOf(group),
+        number: REPORT.numbered(number),
+        place: capitalised(observation.place),
+        what: observation.what,
+        details: details(input, observation),
+        "checks-label": REPORT.checksLabel,
+        checks: checksOf(input, observation),
+      },
+      KEPT_WHOLE,
+    ),
+  );
+  return { title: REPORT.observationsTitle, none: REPORT.noObservations, list };
+}
+
+function details(input: ReportInput, one: Observation): readonly (readonly [label: string, cell: Cell])[] {
+  const { file } = input.installation;
+  const { choice, facts = {}, regulations = [], remedy, madeSafe } = one;
+  const rows: (readonly [string, Cell])[] = [];
+  if (choice === undefined) rows.push([REPORT.choiceLabel, gap(REPORT.openChoice)]);
+  else {
+    const by = REPORT.choiceBy(nameOf(file, choice.by), choice.at ?? "");
+    rows.push([
+      REPORT.choiceLabel,
+      cell(`${REPORT.choice(CLASSIFICATION[choice.classification], choice.reason)} ${by}`),
+    ]);
+  }
+  const recorded = Object.entries(facts).map(([name, value]) => `${factName(name)}: ${factWord(value)}`);
+  if (recorded.length > 0) rows.push([REPORT.factsLabel, cell(recorded.join("; "))]);
+  if (regulations.length > 0) rows.push([REPORT.regulationLabel, cell(REPORT.regulations(regulations))]);
+  if (choice?.classification !== "none" || remedy !== undefined)
+    rows.push([REPORT.remedyLabel, remedy === undefined ? gap(REPORT.notRecorded) : cell(remedy)]);
+  if (madeSafe !== undefined) {
+    const { done, told, at, reply } = madeSafe;
+    rows.push([REPORT.madeSafeLabel, cell(REPORT.madeSafe(done, told, at, reply ?? ""))]);
+  } else if (choice?.classification === "C1") rows.push([REPORT.madeSafeLabel, gap(REPORT.madeSafeMissing)]);
+  const photographs = (one.photographs ?? []).flatMap((hash) =>
+    file.photographs.filter(({ sha256 }) => sha256 === hash),
+  );
+  if (photographs.length > 0) {
+    rows.push([
+      REPORT.photosLabel,
+      cell(photographs.map(({ name, description }) => `${name}: ${description}`).join("; ")),
+    ]);
+  }
+  rows.push([REPORT.referenceLabel, cell(REPORT.reference(one.id, circuitWords(input, one)))]);
+  return rows;
+}
+
+/** "burn-marks" and "burnMarks" as "burn marks". */
+function factName(name: string): string {
+  return name
+    .replaceAll(/([a-z])([A-Z])/g, "$1 $2")
+    .replaceAll(/[-_.]+/g, " ")
+    .toLowerCase();
+}
+
+function factWord(value: string | boolean): string {
+  return value === true ? WORDS.yes : value === false ? WORDS.no : value;
+}
+
+function circuitOf({ installation }: ReportInput, one: Observation): number {
+  return installation.circuits.findIndex(({ id, board }) => id === one.circuit && board.id === one.board);
+}
+
+function circuitWords(input: ReportInput, one: Observation): string {
+  const circuit = input.installation.circuits[circuitOf(input, one)];
+  if (circuit !== undefined)
+    return `${circuit.board.name}, ${WORDS.circuit(circuit.designation, circuit.description).replace("  ", " ")}`;
+  return input.installation.boards.find(({ id }) => id === one.board)?.name ?? "";
+}
+
+/** What the calculations say about the observation's circuit where they do not say that all is met. */
+function checksOf(input: ReportInput, one: Observation): readonly string[] {
+  const findings = input.weighing.circuits[circuitOf(input, one)] ?? [];
+  return findings
+    .filter(({ judgement }) => needsAttention(judgement.verdict))
+    .sort(worstFirst)
+    .map(({ check, judgement }) => {
+      const rests = judgement.verdict !== "not-known" && figuresFromMemory(judgement).length > 0;
+      const memory = rests ? ` (${REPORT.memoryShort})` : "";
+      return `${titleOf(input.checks, check)}: ${verdictLine(judgement)}${memory}`;
+    });
+}

@@ -1,0 +1,143 @@
+import type { ReportInput } from "../../input.ts";
+import { REPORT } from "../../locales/report-en.ts";
+import {
+  type Cell,
+  cell,
+  cellOr,
+  factCell,
+  fullCell,
+  fullFactCell,
+  gap,
+  joined,
+  statedCell,
+  valueCell,
+} from "../cell.ts";
+
+type Row = readonly [label: string, cell: Cell];
+
+/** The supply, its earthing and what stands at the origin, in four groups of particulars. */
+export function origin(input: ReportInput) {
+  const words = REPORT.origin;
+  return {
+    title: REPORT.originTitle,
+    head: REPORT.originHead,
+    left: [
+      { title: words.supply, rows: supply(input) },
+      { title: words.readings, rows: readings(input) },
+    ],
+    right: [
+      { title: words.protection, rows: protection(input) },
+      { title: words.earths, rows: earths(input) },
+    ],
+    note: input.installation.file.supply.note ?? "",
+  };
+}
+
+function supply({ installation }: ReportInput): readonly Row[] {
+  const { supply: s, file } = installation;
+  const words = REPORT.origin;
+  const others = file.supply.otherSources ?? [];
+  const three = s.phases.kind === "fact" && s.phases.word === "3";
+  return [
+    [words.earthing, fullFactCell(s.earthing)],
+    [words.phases, fullFactCell(s.phases)],
+    [words.public, fullFactCell(s.public)],
+    [words.nominal, fullCell(s.nominalVoltage)],
+    [words.measured, fullCell(s.voltage)],
+    [words.polarity, fullFactCell(s.polarity, REPORT.polarityWord)],
+    ...(three ? ([[words.sequence, fullFactCell(s.phaseSequence, REPORT.polarityWord)]] as const) : []),
+    [
+      words.other,
+      others.length === 0
+        ? cell(words.noOther)
+        : joined(
+            others.map(({ kind, rated, note }) =>
+              joined([cell(kind), ...(rated === undefined ? [] : [rangeCell(rated)]), ...(note ? [cell(note)] : [])]),
+            ),
+            "; ",
+          ),
+    ],
+  ];
+}
+
+/** A stated quantity of the file that has no place among the resolved evidence. */
+function rangeCell(stated: Parameters<typeof statedCell>[0] | { readonly from: string; readonly to: string }): Cell {
+  if (typeof stated === "object" && "from" in stated) return cell(`${stated.from} to ${stated.to}`);
+  return statedCell(stated);
+}
+
+function readings({ installation }: ReportInput): readonly Row[] {
+  const { supply: s, file } = installation;
+  const words = REPORT.origin;
+  const method =
+    s.faultCurrentMethod.kind === "fact" ? [cell(`${words.faultMethod} ${s.faultCurrentMethod.word}`)] : [];
+  const tt = s.earthing.kind !== "fact" || s.earthing.word === "TT" || s.ra.kind !== "not-known";
+  const demand = file.supply.maximumDemand;
+  return [
+    [words.ze, fullCell(s.ze)],
+    [words.loop, fullCell(s.lineNeutralLoop)],
+    ...(tt ? ([[words.ra, fullCell(s.ra)]] as const) : []),
+    [words.faultCurrent, joined([fullCell(s.faultCurrent), ...method])],
+    [words.earthFaultCurrent, fullCell(s.earthFaultCurrent)],
+    [words.demand, joined([fullCell(s.statedDemand), ...(demand === undefined ? [] : [cell(demand.method)])])],
+  ];
+}
+
+function protection({ installation }: ReportInput): readonly Row[] {
+  const { supply: s, file } = installation;
+  const words = REPORT.origin;
+  const { device } = s;
+  const main = file.supply.mainSwitch;
+  const breaking = valueCell(device.breakingCapacity);
+  return [
+    [
+      words.device,
+      joined([
+        factCell(device.standard),
+        ...(device.type.kind === "fact" ? [factCell(device.type)] : []),
+        valueCell(device.rated),
+        { ...breaking, words: REPORT.kiloamperes(breaking.words) },
+      ]),
+    ],
+    [words.tails, joined([fullCell(s.tails.size), factCell(s.tails.material)])],
+    [
+      words.mainSwitch,
+      joined([
+        cellOr(main?.standard),
+        ...(main?.poles === undefined ? [] : [cell(REPORT.poles(main.poles))]),
+        fullCell(s.mainSwitchRated),
+        ...(main?.voltage === undefined ? [] : [rangeCell(main.voltage)]),
+      ]),
+    ],
+  ];
+}
+
+function earths({ installation }: ReportInput): readonly Row[] {
+  const { supply: s, file } = installation;
+  const words = REPORT.origin;
+  const electrode = file.supply.electrode;
+  return [
+    [words.earthingConductor, joined([fullCell(s.earthingConductor.size), factCell(s.earthingConductor.material)])],
+    ...(electrode === undefined
+      ? []
+      : ([[words.electrode, joined([cellOr(electrode.kind), cellOr(electrode.location)])]] as const)),
+    ...s.bonding.map((bond): Row => {
+      const label = words.bonding(bond.to);
+      if (bond.extraneous.kind === "fact" && !bond.extraneous.word) return [label, cell(words.notExtraneous)];
+      const resistance = fullCell(bond.resistance);
+      const connected = factCell(bond.connected);
+      return [
+        label,
+        joined(
+          [
+            fullCell(bond.size),
+            { ...connected, words: `${words.connected}: ${connected.words}` },
+            { ...resistance, words: `${words.resistance} ${resistance.words}` },
+          ],
+          "; ",
+        ),
+      ];
+    }),
+    ...(s.bonding.length === 0 ? ([[words.noBonding, gap(REPORT.silence.absent)]] as const) : []),
+  ];
+}

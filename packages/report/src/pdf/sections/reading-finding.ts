@@ -1,0 +1,128 @@
+import {
+  type Compared,
+  type Evidence,
+  type Finding,
+  isKnown,
+  type Judgement,
+  missingOf,
+  nodesOf,
+  SEVERITY,
+  type Unit,
+  type Verdict,
+} from "@good-grounds/core";
+import { marginBar } from "../../drawings/margin-bar.ts";
+import type { ReportInput } from "../../input.ts";
+import { RELATION, VERDICT, WORDS } from "../../locales/en.ts";
+import { REPORT } from "../../locales/report-en.ts";
+import { decidingComparison, decidingFacts, sides } from "../../words/comparison.ts";
+import { marginWords, valueWords } from "../../words/figure.ts";
+
+/** Verdicts that a reader has to know about. */
+export function needsAttention(verdict: Verdict): boolean {
+  return verdict === "not-met" || verdict === "too-near" || verdict === "not-known";
+}
+
+export function worstVerdict(findings: readonly Finding[]): Verdict {
+  let worst: Verdict = "not-applicable";
+  for (const { judgement } of findings) if (SEVERITY[judgement.verdict] > SEVERITY[worst]) worst = judgement.verdict;
+  return worst;
+}
+
+/** Worst verdict first, then the smallest margin; what has no margin stands last among its equals. */
+export function worstFirst(a: Finding, b: Finding): number {
+  const severity = SEVERITY[b.judgement.verdict] - SEVERITY[a.judgement.verdict];
+  return severity === 0 ? orderOf(a.judgement.margin) - orderOf(b.judgement.margin) : severity;
+}
+
+function orderOf(margin: number): number {
+  return Number.isNaN(margin) ? 2 : Math.max(-1e9, margin);
+}
+
+export function titleOf(checks: ReportInput["checks"], id: string): string {
+  return checks.find((label) => label.id === id)?.title ?? id;
+}
+
+/** What is missing under a judgement, each thing once, with the reason that was given. */
+export function missingWords(judgement: Judgement): string {
+  const all = missingOf(judgement).map((leaf) => {
+    const name = leaf.kind === "not-known" ? leaf.term.name : leaf.matter.name;
+    return leaf.detail.reason === "" ? name : `${name} (${leaf.detail.reason})`;
+  });
+  return [...new Set(all)].join("; ");
+}
+
+/** What decides, in one clause; empty where nothing can be said beyond the verdict. */
+export function decidingWords(judgement: Judgement): string {
+  if (judgement.verdict === "not-known") return `${WORDS.missing}: ${missingWords(judgement)}`;
+  const compared = decidingComparison(judgement);
+  return compared === undefined ? decidingFacts(judgement) : comparison(compared);
+}
+
+/** "Sp 1.5 mm² should be at least S,min 1.84 mm²": reads the same whether it is met or not. */
+function comparison(compared: Compared): string {
+  const [left, limit] = sides(compared);
+  return `${named(left)} ${REPORT.relation[compared.relation]} ${named(limit)}`;
+}
+
+function named(evidence: Evidence<Unit>): string {
+  return `${evidence.term.symbol || evidence.term.name} ${valueWords(evidence)}`;
+}
+
+/** A judgement in one line: its verdict and what decides. */
+export function verdictLine(judgement: Judgement): string {
+  const words = decidingWords(judgement);
+  return words === "" ? VERDICT[judgement.verdict] : `${VERDICT[judgement.verdict]}; ${words}`;
+}
+
+/** Figures from memory that a judgement rests on, by name and source, each once. */
+export function figuresFromMemory(judgement: Judgement): readonly string[] {
+  const found = new Set<string>();
+  for (const node of nodesOf(judgement)) {
+    if (node.kind !== "published" && node.kind !== "assumed") continue;
+    const { source } = node.detail;
+    if (source?.basis !== "memory") continue;
+    found.add(`${node.term.symbol || node.term.name} (${source.work})`);
+  }
+  return [...found];
+}
+
+/** The permitted disconnection time a judgement rests on. */
+export function permittedTime(judgement: Judgement): Evidence<Unit> | undefined {
+  for (const node of nodesOf(judgement)) {
+    if (node.kind === "published" && node.term.id === "permitted-disconnection-time") return node;
+  }
+  return undefined;
+}
+
+interface Bar {
+  readonly svg: string;
+  /** What the bar says, for readers who do not see it. */
+  readonly words: string;
+  /** The limit as it is written under the bar. */
+  readonly limit: string;
+}
+
+/** The margin bar of a judgement that numbers decide. */
+export function barOf(judgement: Judgement): Bar | undefined {
+  const compared = decidingComparison(judgement);
+  if (compared === undefined || judgement.verdict === "not-known") return undefined;
+  const [left, limit] = sides(compared) as readonly (Evidence<Unit> | undefined)[];
+  if (left === undefined || limit === undefined || !isKnown(left) || !isKnown(limit) || !(limit.value > 0))
+    return undefined;
+  const words = [comparison(compared), VERDICT[judgement.verdict], marginWords(compared)]
+    .filter((part) => part !== "")
+    .join(", ");
+  const { value, low, high } = left;
+  const svg = marginBar({
+    value,
+    low,
+    high,
+    limit: limit.value,
+    relation: compared.relation,
+    verdict: judgement.verdict,
+    words,
+  });
+  const sign =
+    compared.relation === "at-most" ? "≤" : compared.relation === "at-least" ? "≥" : RELATION[compared.relation];
+  return { svg, words, limit: `${sign} ${valueWords(limit)}` };
+}

@@ -1,0 +1,113 @@
+import type { Evidence, Unit } from "@good-grounds/core";
+import type { Board, Circuit, InspectionFile } from "@good-grounds/inspection";
+import { REPORT } from "../../locales/report-en.ts";
+import { type AnyFact, type Cell, cell, factCell, gap, valueCell } from "../cell.ts";
+
+/** Readings of a circuit that a reason may have been given for leaving out. */
+type ReadingName = keyof typeof REPORT.readingName;
+
+type WrittenCircuits = InspectionFile["boards"][number]["circuits"];
+
+/** The readings of a board's circuits as rows, why some are missing, and what else was noted. */
+export function circuitReadings(board: Board, written: WrittenCircuits) {
+  return {
+    readings: board.circuits.map(row),
+    reasons: reasons(board),
+    "ring-points": board.circuits.flatMap(ringPoints),
+    notes: board.circuits.flatMap(({ designation }, i) => {
+      const note = written[i]?.note;
+      return note === undefined ? [] : [REPORT.circuitNote(designation, note)];
+    }),
+  };
+}
+
+function row(circuit: Circuit): readonly Cell[] {
+  const { readings: r, residual, shape } = circuit;
+  // A radial has no ends of a ring to measure: that is no gap.
+  const ring = (evidence: Evidence<"ohm">) =>
+    shape.kind === "fact" &&
+    shape.word !== "ring" &&
+    evidence.kind === "not-known" &&
+    evidence.detail.silence === "absent"
+      ? cell("–")
+      : valueCell(evidence);
+  const [rcd] = residual.devices;
+  const none = residual.present.kind === "fact" && rcd === undefined;
+  const atRcd = (known: Cell | undefined) => known ?? (none ? cell("–") : gap(REPORT.silence.absent));
+  return [
+    cell(circuit.designation),
+    cell(circuit.description),
+    ring(r.r1),
+    ring(r.rn),
+    ring(r.r2),
+    valueCell(r.r1r2),
+    optional(r.r2Only),
+    valueCell(r.insulationLiveLive),
+    valueCell(r.insulationLiveEarth),
+    factCell(r.insulationVoltage),
+    factCell(r.polarity, REPORT.polarityWord),
+    valueCell(r.zs),
+    atRcd(rcd && valueCell(rcd.timeAtRated)),
+    atRcd(rcd && optional(rcd.timeAtFive)),
+    atRcd(rcd && factCell(rcd.button, REPORT.trips)),
+    optional(r.leakage),
+  ];
+}
+
+/** A reading that stands in for another or is rarely taken: where nothing was recorded, a dash and not a gap. */
+function optional(evidence: Evidence<Unit>): Cell {
+  return evidence.kind === "not-known" && evidence.detail.silence === "absent" ? cell("–") : valueCell(evidence);
+}
+
+/** Each reason once, with the readings it was given for. */
+function reasons(board: Board): readonly string[] {
+  const places = new Map<string, string[]>();
+  for (const circuit of board.circuits) {
+    const { readings: r, residual } = circuit;
+    const [rcd] = residual.devices;
+    const asked: readonly (readonly [ReadingName, Evidence<Unit> | AnyFact | undefined])[] = [
+      ["r1", r.r1],
+      ["rn", r.rn],
+      ["r2", r.r2],
+      ["r1r2", r.r1r2],
+      ["r2Only", r.r2Only],
+      ["insulationLiveLive", r.insulationLiveLive],
+      ["insulationLiveEarth", r.insulationLiveEarth],
+      ["insulationVoltage", r.insulationVoltage],
+      ["polarity", r.polarity],
+      ["zs", r.zs],
+      ["faultCurrent", r.faultCurrent],
+      ["timeAtRated", rcd?.timeAtRated],
+      ["timeAtFive", rcd?.timeAtFive],
+      ["button", rcd?.button],
+      ["leakage", r.leakage],
+    ];
+    for (const [name, leaf] of asked) {
+      if (leaf?.kind !== "not-known" && leaf?.kind !== "fact-not-known") continue;
+      if (leaf.detail.reason === "" || leaf.detail.silence === "absent") continue;
+      const held = places.get(leaf.detail.reason) ?? [];
+      held.push(REPORT.inCircuit(circuit.designation, REPORT.readingName[name]));
+      places.set(leaf.detail.reason, held);
+    }
+  }
+  return [...places].map(([why, list]) => REPORT.reason(why, list));
+}
+
+function ringPoints({ designation, readings: r }: Circuit): readonly string[] {
+  return (
+    [
+      [REPORT.lineNeutral, r.crossLineNeutral],
+      [REPORT.lineCpc, r.crossLineCpc],
+    ] as const
+  ).flatMap(([between, points]) =>
+    points.length === 0
+      ? []
+      : [
+          REPORT.ringPoints(
+            designation,
+            between,
+            points.map(({ point, reading }) => `${point} ${valueCell(reading).words}`),
+          ),
+        ],
+  );
+}
