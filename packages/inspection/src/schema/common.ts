@@ -35,7 +35,8 @@ export const moment = z.iso
 /** Why something has no value although it was asked for. */
 const silence = z.enum(["limited", "not-verified", "not-applicable"]);
 
-const notKnown = z.strictObject({ notKnown: silence, reason: line });
+/** The statement that something asked for has no value, and why. */
+export const notKnown = z.strictObject({ notKnown: silence, reason: line });
 
 /** A fact, or the statement that it is not known and why. Leaving the member out means that nothing was recorded. */
 export function stated<T extends z.ZodType>(schema: T) {

@@ -52,6 +52,11 @@ export const inspectionFile = z
       )
       .max(400),
     observations: z.array(observation).max(500),
+    /** Positions the firm takes on contested points wherever an observation does not state its own. */
+    standingViews: z
+      .array(z.strictObject({ topic: id, point: id, position: id, reason: line }))
+      .max(200)
+      .optional(),
     photographs: z.array(photograph).max(2000),
     conclusion: conclusion.optional(),
     signatures: z.array(signature).max(20),

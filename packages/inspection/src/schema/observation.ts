@@ -1,6 +1,6 @@
 import { CLASSIFICATIONS } from "@good-grounds/core";
 import { z } from "zod";
-import { day, id, line, moment, paragraph } from "./common.ts";
+import { day, id, line, moment, notKnown, paragraph } from "./common.ts";
 
 const sha256 = z.string().regex(/^[0-9a-f]{64}$/, "a SHA-256 as 64 digits 0 to 9 and a to f");
 
@@ -11,8 +11,12 @@ export const observation = z.strictObject({
   circuit: id.optional(),
   place: line,
   what: paragraph,
-  /** Facts that bear on it, by name. */
-  facts: z.record(id, z.union([z.boolean(), line])).optional(),
+  /** The subject of the observation, which decides what facts are asked for. */
+  topic: id.optional(),
+  /** Facts that bear on it, by name: yes or no, a word, a quantity with its unit, or why it is not known. */
+  facts: z.record(id, z.union([z.boolean(), line, notKnown])).optional(),
+  /** The inspector's position on a contested point of the topic, by the point's name. */
+  positions: z.record(id, z.strictObject({ position: id, reason: paragraph.optional() })).optional(),
   regulations: z.array(line).max(10).optional(),
   photographs: z.array(sha256).max(40).optional(),
   choice: z

@@ -1,5 +1,5 @@
 import type { ReportInput } from "../../input.ts";
-import { CLASSIFICATION, WORDS } from "../../locales/en.ts";
+import { CLASSIFICATION, SILENCE, WORDS } from "../../locales/en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
@@ -73,7 +73,8 @@ function factName(name: string): string {
     .toLowerCase();
 }
 
-function factWord(value: string | boolean): string {
+function factWord(value: NonNullable<Observation["facts"]>[string]): string {
+  if (typeof value === "object") return `${SILENCE[value.notKnown]} (${value.reason})`;
   return value === true ? WORDS.yes : value === false ? WORDS.no : value;
 }
 
