@@ -1,3 +1,4 @@
+export * from "./agreement.ts";
 export * from "./finding.ts";
 export * from "./grounds/accuracy.ts";
 export * from "./grounds/evidence.ts";
@@ -11,6 +12,7 @@ export * from "./quantity/print.ts";
 export * from "./quantity/quantity.ts";
 export * from "./quantity/unit.ts";
 export * from "./quantity/written.ts";
+export * from "./reasoning/index.ts";
 export * from "./terms/index.ts";
 export * from "./terms/term.ts";
 export * from "./verdict/verdict.ts";

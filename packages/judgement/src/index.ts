@@ -1,3 +1,4 @@
+export * from "./agreement/index.ts";
 export * from "./calculations/index.ts";
 export * from "./check.ts";
 export * from "./checks/index.ts";
@@ -6,4 +7,5 @@ export * from "./given.ts";
 export * from "./lookups/index.ts";
 export * from "./need.ts";
 export * from "./outcome/outcome.ts";
+export * from "./topics/index.ts";
 export * from "./weigh.ts";

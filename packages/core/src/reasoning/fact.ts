@@ -1,0 +1,72 @@
+import type { Unit } from "../quantity/unit.ts";
+
+/** What it takes to find a fact out, from least to most. `beyond`: outside what an inspection usually agrees to do. */
+export const EFFORTS = ["glance", "opened", "measured", "beyond"] as const;
+export type Effort = (typeof EFFORTS)[number];
+
+/** The price of a question by effort. Only the order and the rough proportion matter: a look costs a minute, a test ten. */
+export const PRICE: Readonly<Record<Effort, number>> = Object.freeze({ glance: 1, opened: 3, measured: 8, beyond: 60 });
+
+/** A verdict of a computation that answers a fact: `met` and `notMet` are the values they give; anything else leaves it open. */
+export interface Worked {
+  /** Id of a check or another computation. */
+  readonly by: string;
+  readonly met: string;
+  readonly notMet: string;
+}
+
+interface Asked {
+  /** The question as one electrician would put it to another on site. */
+  readonly asks: string;
+  readonly effort: Effort;
+  readonly worked?: Worked;
+}
+
+/** Something that is so or not. */
+export interface YesNoFact extends Asked {
+  readonly kind: "yes-no";
+  /** What is so when the answer is yes or no, as a clause: "a finger reaches live metal". */
+  readonly yes: string;
+  readonly no: string;
+  /** The answer that can only bring the classification up; null where neither is worse in itself, such as a system of earthing. */
+  readonly worse: "yes" | "no" | null;
+}
+
+/** One of a few states. */
+export interface ChoiceFact extends Asked {
+  readonly kind: "choice";
+  /** Clauses by value. Where `ordered` is true they run from best to worst. */
+  readonly values: Readonly<Record<string, string>>;
+  readonly ordered: boolean;
+}
+
+/** A number with a unit, of which only the side of the rule's limits matters. */
+export interface QuantityFact extends Asked {
+  readonly kind: "quantity";
+  /** What is measured or seen, in words: "depth of the cable". */
+  readonly name: string;
+  readonly unit: Unit;
+  readonly worse: "higher" | "lower" | null;
+}
+
+export type FactOf = YesNoFact | ChoiceFact | QuantityFact;
+
+/** Something that is so or not; see {@link YesNoFact}. */
+export function yesNo(definition: Omit<YesNoFact, "kind">): YesNoFact {
+  return Object.freeze({ kind: "yes-no", ...definition });
+}
+
+/** One of a few states, from best to worst. */
+export function ranked(definition: Omit<ChoiceFact, "kind" | "ordered">): ChoiceFact {
+  return Object.freeze({ kind: "choice", ordered: true, ...definition });
+}
+
+/** One of a few states of which none is worse in itself. */
+export function oneKind(definition: Omit<ChoiceFact, "kind" | "ordered">): ChoiceFact {
+  return Object.freeze({ kind: "choice", ordered: false, ...definition });
+}
+
+/** A number with a unit. */
+export function amount(definition: Omit<QuantityFact, "kind">): QuantityFact {
+  return Object.freeze({ kind: "quantity", ...definition });
+}

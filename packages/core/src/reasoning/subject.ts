@@ -1,0 +1,95 @@
+import type { Source } from "../grounds/evidence.ts";
+import type { EditionId } from "../vocabulary/premises.ts";
+import type { Expression } from "./expression.ts";
+import type { FactOf } from "./fact.ts";
+
+/** Ways in which an installation hurts. */
+export const HAZARDS = [
+  "contact-with-live-parts",
+  "shock-under-fault",
+  "burns-or-fire",
+  "mechanical-movement",
+  "loss-of-supply",
+] as const;
+export type Hazard = (typeof HAZARDS)[number];
+
+/** What stands between a hazard and a person. */
+export const PROVISIONS = [
+  "insulation",
+  "barrier-or-enclosure",
+  "obstacle",
+  "out-of-reach",
+  "restricted-access",
+  "fault-protection",
+  "additional-protection",
+  "equipotential-bonding",
+  "overcurrent-protection",
+  "thermal-protection",
+  "isolation",
+  "information",
+  "surroundings",
+] as const;
+export type Provision = (typeof PROVISIONS)[number];
+
+/**
+ * One layer between a hazard and a person. `gone`: it does not hold now. `sound`: it holds and no single foreseeable
+ * event takes it away. Neither: it holds, and one foreseeable event would take it away.
+ */
+export interface Layer {
+  readonly id: string;
+  readonly provision: Provision;
+  /** What it is here: "the cover of the consumer unit". */
+  readonly words: string;
+  readonly gone: Expression;
+  readonly sound: Expression;
+  readonly regulations?: readonly string[];
+}
+
+/** A route from a hazard to a person, and the layers in the way. */
+export interface HarmPath {
+  readonly id: string;
+  readonly hazard: Hazard;
+  /** How harm would come about, as a clause: "somebody touches the busbar through the gap". */
+  readonly route: string;
+  /** Whether the route is there at all. */
+  readonly exists: Expression;
+  readonly layers: readonly Layer[];
+  /** Editions it counts under; all where left out. */
+  readonly editions?: readonly EditionId[];
+}
+
+/** A way of falling short of the edition in force, whether or not anything can come of it. */
+export interface Departure {
+  readonly when: Expression;
+  /** As a clause: "the enclosure is below IP2X". */
+  readonly words: string;
+  readonly regulations: readonly string[];
+  readonly editions?: readonly EditionId[];
+}
+
+/** A matter on which competent inspectors differ. Positions are never averaged; the first is the more usual. */
+export interface ContestedPoint {
+  readonly question: string;
+  readonly positions: Readonly<Record<string, Position>>;
+}
+
+export interface Position {
+  /** What is held, as a clause. */
+  readonly words: string;
+  /** The fact or argument it rests on. */
+  readonly because: string;
+  readonly source?: Source;
+}
+
+/** Everything the reasoner needs to know about one subject of observation. */
+export interface Subject {
+  readonly id: string;
+  readonly facts: Readonly<Record<string, FactOf>>;
+  readonly contested: Readonly<Record<string, ContestedPoint>>;
+  readonly paths: readonly HarmPath[];
+  readonly departures: readonly Departure[];
+}
+
+/** Severities that rules lead to, from least to most; FI is not among them: it says that something is not settled. */
+export const SEVERITIES = ["none", "C3", "C2", "C1"] as const;
+export type Severity = (typeof SEVERITIES)[number];

@@ -1,0 +1,3 @@
+import type { Topic } from "../topic.ts";
+
+export const ACCESSORIES: readonly Topic[] = Object.freeze([]);

@@ -1,0 +1,142 @@
+import { all, any, held, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { topic } from "../topic.ts";
+
+/** A gap in the front of a board: a missing blank, a knocked-out entry, a device left out. */
+export const boardBlankMissing = topic({
+  id: "board-blank-missing",
+  title: "Gap or missing blank in a board",
+  group: "boards",
+  items: ["boards.enclosure"],
+  facts: {
+    "finger-reaches-live": yesNo({
+      asks: "Through the gap, does the jointed test finger (12 mm × 80 mm) reach live metal?",
+      effort: "glance",
+      yes: "a finger put through the gap reaches live metal",
+      no: "a finger put through the gap does not reach live metal",
+      worse: "yes",
+    }),
+    gap: ranked({
+      asks: "How large is the gap, and where is the live metal behind it?",
+      effort: "glance",
+      values: {
+        tight: "the gap does not let a 12.5 mm ball in",
+        "out-of-line": "the gap lets a 12.5 mm ball in, and live metal lies shrouded or well out of line",
+        "in-line": "the gap lets a 12.5 mm ball in, and live metal lies in line with it",
+      },
+    }),
+    access: ranked({
+      asks: "Who can get to the front of the board?",
+      effort: "glance",
+      values: {
+        "skilled-only": "the board stands behind a lock that only skilled or instructed persons open",
+        "key-about": "the board stands behind a door whose key others can get",
+        anyone: "anyone can get to the board",
+      },
+    }),
+    energised: oneKind({
+      asks: "Is the board in service?",
+      effort: "glance",
+      values: { "in-service": "the board is in service", dead: "the board is out of service and locked off" },
+    }),
+  },
+  contested: {
+    "locked-board": {
+      question: "Does a lock held by skilled or instructed persons count as a layer between a person and live metal?",
+      positions: {
+        counts: {
+          words: "a lock kept by skilled or instructed persons is a layer left",
+          because: "only people who know of the danger get that far, 416.2.4 and the note on access",
+        },
+        "does-not-count": {
+          words: "live metal within a finger's reach counts as touchable, lock or not",
+          because: "those who open the cupboard are then within reach with nothing between",
+        },
+      },
+    },
+  },
+  paths: [
+    {
+      id: "touch",
+      hazard: "contact-with-live-parts",
+      route: "somebody touches live metal through the gap",
+      exists: is("energised", "in-service"),
+      layers: [
+        {
+          id: "enclosure",
+          provision: "barrier-or-enclosure",
+          words: "the enclosure of the board",
+          gone: yes("finger-reaches-live"),
+          sound: all(no("finger-reaches-live"), is("gap", "tight", "out-of-line")),
+          regulations: ["416.2.1"],
+        },
+        {
+          id: "lock",
+          provision: "restricted-access",
+          words: "a lock that keeps ordinary persons away",
+          gone: any(is("access", "key-about", "anyone"), held("locked-board", "does-not-count")),
+          sound: NEVER,
+          regulations: ["416.2.4"],
+        },
+      ],
+    },
+  ],
+  departures: [
+    {
+      when: any(yes("finger-reaches-live"), is("gap", "out-of-line", "in-line")),
+      words: "the enclosure does not give IP2X or IPXXB",
+      regulations: ["416.2.1"],
+    },
+  ],
+  client: {
+    C1: "There is a hole in the fuse box. A finger can touch live metal through it. Keep away until it is covered.",
+    C2: "There is a hole in the fuse box. Something pushed in could touch live metal. It needs a cover soon.",
+    C3: "There is a small gap in the fuse box. It is not a danger now. A cover would make it safer.",
+    FI: "There is a hole in the fuse box. We could not find out how close live metal is. It must be looked at soon.",
+    none: "The fuse box is closed well enough.",
+  },
+  remedies: [
+    {
+      words: "Fit blanks of the board's own system to every open way.",
+      changes: { "finger-reaches-live": "no", gap: "tight" },
+    },
+    {
+      words: "Until blanks are fitted, close the gap with a rigid piece that needs a tool to remove.",
+      changes: { "finger-reaches-live": "no", gap: "tight" },
+    },
+  ],
+  examples: [
+    {
+      name: "one blank missing, busbar 25 mm behind, hallway",
+      facts: { "finger-reaches-live": true, gap: "in-line", access: "anyone", energised: "in-service" },
+      possible: ["C1"],
+      classification: "C1",
+      source: "trade practice: nothing stands between a finger and live metal",
+    },
+    {
+      name: "stub shrouded, a ball enters",
+      facts: { "finger-reaches-live": false, gap: "in-line", access: "anyone", energised: "in-service" },
+      possible: ["C2"],
+      source: "trade practice: below IP2X, contact by a thin object",
+    },
+    {
+      name: "reach not tried",
+      facts: { gap: "in-line", access: "anyone", energised: "in-service" },
+      possible: ["C2", "C1"],
+      missing: ["finger-reaches-live"],
+      source: "union over what the test would show",
+    },
+    {
+      name: "locked cupboard of maintenance staff",
+      facts: { "finger-reaches-live": true, gap: "in-line", access: "skilled-only", energised: "in-service" },
+      possible: ["C2"],
+      source: "trade discussion of a locked electrical cupboard",
+    },
+    {
+      name: "the same where the lock is held not to count",
+      facts: { "finger-reaches-live": true, gap: "in-line", access: "skilled-only", energised: "in-service" },
+      positions: { "locked-board": "does-not-count" },
+      possible: ["C1"],
+      source: "trade discussion of a locked electrical cupboard",
+    },
+  ],
+});

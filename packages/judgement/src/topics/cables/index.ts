@@ -1,0 +1,3 @@
+import type { Topic } from "../topic.ts";
+
+export const CABLES: readonly Topic[] = Object.freeze([]);

@@ -1,0 +1,3 @@
+import type { Topic } from "../topic.ts";
+
+export const SOURCES: readonly Topic[] = Object.freeze([]);

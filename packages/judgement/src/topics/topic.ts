@@ -1,0 +1,73 @@
+import type { Answer, Classification, Layer, Provision, Severity, Subject } from "@good-grounds/core";
+import { NEVER } from "@good-grounds/core";
+import type { ItemId } from "@good-grounds/inspection";
+
+/** Parts of an installation under which topics are listed, in the order of a walk from the origin outwards. */
+export const TOPIC_GROUPS = [
+  "intake",
+  "earthing",
+  "boards",
+  "residual-current",
+  "circuits",
+  "cables",
+  "accessories",
+  "baths",
+  "outdoors",
+  "special",
+  "sources",
+  "identification",
+  "fire",
+] as const;
+export type TopicGroup = (typeof TOPIC_GROUPS)[number];
+
+/** A way of putting a thing right: what is done, and the facts that are different afterwards. */
+export interface Remedy {
+  readonly words: string;
+  readonly changes: Readonly<Record<string, string>>;
+}
+
+/** A worked case of a topic. Run by one test for all of them. */
+export interface TopicExample {
+  readonly name: string;
+  readonly facts: Readonly<Record<string, Answer>>;
+  readonly positions?: Readonly<Record<string, string>>;
+  /** Severities that stay possible. */
+  readonly possible: readonly Severity[];
+  /** The classification that follows, where one does. */
+  readonly classification?: Classification;
+  /** Facts that must still be open. */
+  readonly missing?: readonly string[];
+  /** Where the expected answer comes from. */
+  readonly source: string;
+}
+
+/**
+ * One subject of observation: what to ask, what stands between the hazard and a person, what the edition asks for, and
+ * where competent inspectors differ. Facts and routes lead to a severity only through the layers left.
+ */
+export interface Topic extends Subject {
+  readonly title: string;
+  readonly group: TopicGroup;
+  /** Points of the inspection that an observation on this topic answers. */
+  readonly items: readonly ItemId[];
+  /** One plain sentence or two for the person who ordered the report, by classification; reading age about eleven. */
+  readonly client: Readonly<Partial<Record<Classification, string>>>;
+  /** Cheapest adequate first. */
+  readonly remedies: readonly Remedy[];
+  readonly examples: readonly TopicExample[];
+}
+
+/** States a topic. */
+export function topic(definition: Topic): Topic {
+  return Object.freeze(definition);
+}
+
+/** A layer that holds, and that one foreseeable event takes away: the ordinary state of a single provision. */
+export function oneEventAway(
+  id: string,
+  provision: Provision,
+  words: string,
+  regulations: readonly string[] = [],
+): Layer {
+  return Object.freeze({ id, provision, words, gone: NEVER, sound: NEVER, regulations });
+}
