@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
-import { parseInspection, resolveInstallation } from "@good-grounds/inspection";
+import { parseInspection, parseInspectionData, resolveInstallation } from "@good-grounds/inspection";
 import { weigh } from "@good-grounds/judgement";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { adaptCase } from "../checks/cases/adapt.ts";
-import { arbitraryFile } from "../checks/files/arbitrary-file.ts";
+import { arbitraryFile, smallestFile } from "../checks/files/arbitrary-file.ts";
 import { flatWeigh } from "./flat-loop.ts";
 
 function both(installation: ReturnType<typeof resolveInstallation>, grounds: boolean) {
@@ -34,6 +34,15 @@ describe("the flat loop written apart from the checks", () => {
       resolveInstallation(adaptCase(JSON.parse(read(`../checks/cases/data/${name}.json`)))),
       true,
     );
+    expect(flat).toEqual(ours);
+  });
+
+  test("agrees with them where no circuit is recorded: nothing to add up is no demand of nothing", () => {
+    const supply = { bonding: [], phases: 1, device: { rated: "100 A" }, mainSwitch: { rated: "100 A" } } as const;
+    const parsed = parseInspectionData({ ...smallestFile(), supply });
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
+    const { ours, flat } = both(resolveInstallation(parsed.file), true);
+    expect(ours).toContain("maximum-demand not-known");
     expect(flat).toEqual(ours);
   });
 

@@ -658,11 +658,13 @@ function demand(installation: Installation): Flat {
   }
   const premises = diversityPremises(file.brief.use);
   const total = { v: 0, h: 0 };
+  let counted = 0;
   let certainV = 0;
   let certainL = 0;
   for (const kind of DIVERSITY_LOADS) {
     const loads = groups.get(kind) ?? [];
     if (loads.length === 0) continue;
+    counted += loads.length;
     const allowance = DIVERSITY[kind][premises] ?? { rule: "whole" as const, part: 1 };
     const sum = { v: 0, h: 0 };
     for (const one of loads) {
@@ -693,7 +695,7 @@ function demand(installation: Installation): Flat {
     : (boards.find((board) => board.feeder === undefined)?.mainSwitchRated ?? supply.mainSwitchRated);
   const judged = (x: Band): Flat => (Number.isNaN(x.v) ? OPEN : all(within(x, supply.device.rated), within(x, main)));
   if (has(supply.statedDemand)) return judged(band(supply.statedDemand));
-  if (phases === undefined || Number.isNaN(certainV)) return OPEN;
+  if (phases === undefined || counted === 0 || Number.isNaN(certainV)) return OPEN;
   return judged(
     phases === "1" ? { v: total.v, l: certainL, h: total.h } : { v: total.v / 3, l: certainL / 3, h: total.h },
   );

@@ -1,9 +1,13 @@
 import { execFileSync } from "node:child_process";
 
+/** The Python that has the statistics libraries; `npm test` names it. */
+export const PYTHON = process.env.GOOD_GROUNDS_PYTHON ?? "/usr/bin/python3";
+
 const PROBES: Readonly<Record<string, readonly [string, readonly string[]]>> = {
   ngspice: ["ngspice", ["--version"]],
   qpdf: ["qpdf", ["--version"]],
   pdfinfo: ["pdfinfo", ["-v"]],
+  statsmodels: [PYTHON, ["-c", "import statsmodels.stats.inter_rater"]],
 };
 
 /**

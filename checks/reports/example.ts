@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { parseInspection, parseInspectionData, printInspection, resolveInstallation } from "@good-grounds/inspection";
-import { CHECKS, outcomeOf, weigh } from "@good-grounds/judgement";
+import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import type { ReportInput } from "@good-grounds/report";
 
 /** The invented terraced house as its file has it. */
@@ -11,13 +11,15 @@ export function inputOf(text: string): ReportInput {
   const parsed = parseInspection(text);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
   const installation = resolveInstallation(parsed.file);
+  const weighing = weigh(installation);
   return {
     installation,
-    weighing: weigh(installation),
+    weighing,
     outcome: outcomeOf(parsed.file),
     checks: CHECKS.map(({ id, title, formula, regulations }) => ({ id, title, formula, regulations })),
     edition: { id: parsed.file.edition, label: "BS 7671:2018+A4:2026", notes: ["A note about the edition."] },
     curves: [],
+    reasoned: reasonObservations(installation, weighing),
   };
 }
 

@@ -7,24 +7,34 @@ const programs = [
   { debian: "poppler-utils", names: ["pdfinfo", "pdfdetach", "pdftoppm"], checks: "the content of the PDF report" },
   { debian: "ngspice", names: ["ngspice"], checks: "circuit calculations against a circuit simulator" },
 ];
-const scipy = { debian: "python3-scipy", checks: "sampling figures against a statistics library" };
+const libraries = [
+  { debian: "python3-scipy", module: "scipy", checks: "sampling figures against a statistics library" },
+  { debian: "python3-statsmodels", module: "statsmodels", checks: "figures of agreement against a statistics library" },
+];
 
-// The system's scipy belongs to the system's Python; another Python may come first on PATH.
+// The system's libraries belong to the system's Python; another Python may come first on PATH.
 const pythons = ["/usr/bin/python3", "python3"];
 
-async function pythonWithScipy() {
+async function has(python, module) {
+  const { code } = await run(python, ["-c", `import ${module}`], { capture: true });
+  return code === 0;
+}
+
+/** The Python that has most of the libraries, with those it has not. */
+async function pythonWithLibraries() {
+  let best = { python: undefined, without: libraries };
   for (const python of pythons) {
-    const { code } = await run(python, ["-c", "import scipy"], { capture: true });
-    if (code === 0) return python;
+    const without = [];
+    for (const library of libraries) if (!(await has(python, library.module))) without.push(library);
+    if (without.length < best.without.length) best = { python, without };
   }
-  return undefined;
+  return best;
 }
 
 async function lookAround() {
   const missing = programs.filter(({ names }) => !names.every((name) => findProgram(name)));
-  const python = await pythonWithScipy();
-  if (!python) missing.push(scipy);
-  return { missing, python };
+  const { python, without } = await pythonWithLibraries();
+  return { missing: [...missing, ...without], python };
 }
 
 function canInstall() {

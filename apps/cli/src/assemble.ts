@@ -1,7 +1,7 @@
-import type { CheckLabel, Finding } from "@good-grounds/core";
+import type { CheckLabel, Evidence, Finding } from "@good-grounds/core";
 import { isKnown, nodesOf } from "@good-grounds/core";
-import { type Circuit, type InspectionFile, resolveInstallation } from "@good-grounds/inspection";
-import { CHECKS, outcomeOf, weigh } from "@good-grounds/judgement";
+import { type Circuit, type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
+import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import type { CurvesOfCircuit, ReportInput } from "@good-grounds/report";
 import { EDITION, timeCurrentCurve } from "@good-grounds/tables";
 
@@ -24,14 +24,19 @@ export function assemble(file: InspectionFile): ReportInput {
     outcome: outcomeOf(file),
     checks: LABELS,
     edition: { id, label, notes },
-    curves: installation.circuits.flatMap((circuit, i) => curvesOf(circuit, weighing.circuits[i] ?? [])),
+    reasoned: reasonObservations(installation, weighing),
+    curves: installation.circuits.flatMap((circuit, i) => curvesOf(circuit, weighing.circuits[i] ?? [], installation)),
   };
 }
 
 const DRAWN_FOR: ReadonlySet<string> = new Set(["maximum-zs", "cpc-adiabatic", "breaking-capacity"]);
 
 /** Curves are drawn for circuits whose disconnection or fault energy is not shown to be in order. */
-function curvesOf(circuit: Circuit, findings: readonly Finding[]): readonly CurvesOfCircuit[] {
+function curvesOf(
+  circuit: Circuit,
+  findings: readonly Finding[],
+  installation: Installation,
+): readonly CurvesOfCircuit[] {
   const inDoubt = findings.some(
     ({ check, judgement }) =>
       DRAWN_FOR.has(check) &&
@@ -46,8 +51,6 @@ function curvesOf(circuit: Circuit, findings: readonly Finding[]): readonly Curv
   });
   if (points.length === 0) return [];
   const energy = findings.find(({ check }) => check === "cpc-adiabatic");
-  const zs = circuit.readings.zs;
-  const zdb = circuit.board.zdb;
   return [
     {
       circuit: circuit.path,
@@ -57,10 +60,19 @@ function curvesOf(circuit: Circuit, findings: readonly Finding[]): readonly Curv
       conductor: isKnown(circuit.cable.cpc)
         ? `protective conductor ${circuit.cable.cpc.value} mm²`
         : "protective conductor",
-      faultCurrent: isKnown(zs) && isKnown(zdb) && zs.high > 0 && zdb.low > 0 ? [230 / zs.high, 230 / zdb.low] : null,
+      faultCurrent: faultCurrentOf(circuit, installation.supply.nominalVoltage),
       permittedTime: timeOf(findings),
     },
   ];
+}
+
+/** Between a fault at the far end and one at the board, in A. */
+function faultCurrentOf({ readings, board }: Circuit, nominal: Evidence<"volt">): readonly [number, number] | null {
+  const [far, near] = [readings.zs, board.zdb];
+  if (!isKnown(far) || !isKnown(near) || !isKnown(nominal) || !(far.high > 0) || !(near.low > 0)) return null;
+  const ends = [nominal.low / far.high, nominal.high / near.low] as const;
+  // With a parallel path the far reading can be the lower one.
+  return [Math.min(...ends), Math.max(...ends)];
 }
 
 /** k²S² from the grounds of the energy check, in A²s. */

@@ -4,6 +4,7 @@ import {
   type Fact,
   type Finding,
   type Ground,
+  type Issue,
   missingOf,
   pointer,
   type Remark,
@@ -11,6 +12,7 @@ import {
   weakestBasis,
 } from "@good-grounds/core";
 import type { ReportInput } from "@good-grounds/report";
+import { observationJson } from "./reasoning-json.ts";
 
 /** Name and version of the JSON output; the version changes when a member changes its meaning or goes. */
 const OUTPUT = Object.freeze({ format: "good-grounds-weighing", version: 1 });
@@ -44,6 +46,7 @@ export function weighingJson(input: ReportInput, grounds: boolean): object {
       description: circuit.description,
       findings: (weighing.circuits[i] ?? []).map(finding),
     })),
+    observations: input.reasoned.map(observationJson),
   };
 }
 
@@ -152,6 +155,11 @@ function evidenceJson(node: Evidence<Unit>): object {
     case "lacking":
       return { ...base, operation: node.detail };
   }
+}
+
+/** Everything that is wrong with an input, as plain data. */
+export function problemsJson(name: string, issues: readonly Issue[]): object {
+  return { format: "good-grounds-problems", version: 1, name, issues };
 }
 
 /** A calculation's results as plain data. */

@@ -1,4 +1,15 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { once } from "node:events";
+import {
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PassThrough, Readable } from "node:stream";
@@ -157,7 +168,76 @@ describe("weigh", () => {
   });
 });
 
+describe("weigh, with what cannot be read among what can", () => {
+  test("a name that is not there does not stop the files beside it, and is named once", async () => {
+    writeFileSync(at("other.json"), house);
+    const { code, out, err } = await goodgrounds(["weigh", at("house.json"), at("gone.json"), at("other.json")]);
+    expect(code).toBe(3);
+    expect(out.trim().split("\n")).toHaveLength(2);
+    expect(err.split(at("gone.json"))).toHaveLength(2);
+  });
+
+  test("wrong input decides the exit code before what cannot be read", async () => {
+    writeFileSync(at("bad.json"), "{");
+    expect((await goodgrounds(["weigh", at("gone.json"), at("bad.json")])).code).toBe(2);
+  });
+
+  test("a line that unfolds to more than a worker can hold stops nothing", async () => {
+    const members = Array.from({ length: 230_000 }, (_, i) => `"k${i}":1`).join(",");
+    const wide = `{"format":"good-grounds-inspection","version":2,${members}}`;
+    const { code, out, err } = await goodgrounds(["weigh", "-"], `${line}\n${wide}\n${line}\n`);
+    expect(code).toBe(2);
+    expect(out.trim().split("\n")).toHaveLength(2);
+    expect(err).toContain("standard input:2: 501 problems");
+  }, 30_000);
+
+  test("one document of very many short lines is refused by its size", async () => {
+    const { code, err } = await goodgrounds(["weigh", "-"], "[\n".repeat(20_000_000));
+    expect(code).toBe(2);
+    expect(err).toContain("40000000 characters");
+  });
+
+  test("a stream or a folder that holds nothing is no success", async () => {
+    writeFileSync(at("nothing.jsonl"), "\n\n");
+    mkdirSync(at("empty"), { recursive: true });
+    for (const name of ["nothing.jsonl", "empty"]) {
+      const { code, err } = await goodgrounds(["weigh", at(name)]);
+      expect(code).toBe(2);
+      expect(err).toContain("nothing to weigh");
+    }
+  });
+
+  test.runIf(existsSync("/dev/zero"))("a device that never ends is refused and not read on", async () => {
+    const { code, err } = await goodgrounds(["weigh", "/dev/zero"]);
+    expect(code).toBe(2);
+    expect(err).toContain("more than");
+  });
+
+  test("signs that would steer the terminal are not printed with a problem", async () => {
+    const { err } = await goodgrounds(["weigh", "-"], JSON.stringify({ format: "\u202e\u009b31m" }));
+    expect(err).toContain("/format");
+    expect(err).not.toMatch(/[\u202e\u009b]/);
+  });
+
+  test("grounds of a check that is not there are refused, with the names there are", async () => {
+    const { code, err } = await goodgrounds(["weigh", at("house.json"), "--grounds-of", "max-zs"]);
+    expect(code).toBe(2);
+    expect(err).toContain("maximum-zs");
+  });
+});
+
 describe("compute", () => {
+  test("gives its problems as JSON too, in the names the command line has", async () => {
+    const { code, out } = await goodgrounds(["compute", "adiabatic-size", "fault-current=-5 A", "x=1", "--json"]);
+    expect(code).toBe(2);
+    const { format, issues } = JSON.parse(out);
+    expect(format).toBe("good-grounds-problems");
+    expect(issues).toMatchObject([
+      { code: "unknown-need", expected: "one of fault-current, time, k" },
+      { code: "negative", path: ["fault-current"] },
+    ]);
+  });
+
   test("runs a check with figures given by hand", async () => {
     const { code, out } = await goodgrounds([
       "compute",
@@ -225,6 +305,39 @@ describe("report, schema and the rest", () => {
     expect((await goodgrounds(["report", at("house.json"), "--out", at("no/where.pdf")])).code).toBe(3);
   });
 
+  test("never writes over the inspection itself, not by another name either", async () => {
+    writeFileSync(at("only.json"), house);
+    symlinkSync(at("only.json"), at("link.json"));
+    for (const [source, out] of [
+      ["only.json", "only.json"],
+      ["only.json", "link.json"],
+      ["link.json", "only.json"],
+    ] as const) {
+      const { code, err } = await goodgrounds(["report", at(source), "--out", at(out)]);
+      expect(code).toBe(2);
+      expect(err).toContain("is the inspection file itself");
+    }
+    expect(readFileSync(at("only.json"), "utf8")).toBe(house);
+  });
+
+  test("follows a link to the file it stands for, and leaves the link", async () => {
+    writeFileSync(at("before.pdf"), "old");
+    symlinkSync(at("before.pdf"), at("latest.pdf"));
+    expect((await goodgrounds(["report", at("house.json"), "--out", at("latest.pdf")])).code).toBe(0);
+    expect(lstatSync(at("latest.pdf")).isSymbolicLink()).toBe(true);
+    expect(readFileSync(at("before.pdf")).subarray(0, 5).toString()).toBe("%PDF-");
+  });
+
+  test("refuses to put a file in the place of something that is no file", async () => {
+    const server = createServer().listen(at("socket"));
+    await once(server, "listening");
+    const { code, err } = await goodgrounds(["report", at("house.json"), "--out", at("socket")]);
+    expect(code).toBe(2);
+    expect(err).toContain("no file");
+    expect(lstatSync(at("socket")).isSocket()).toBe(true);
+    server.close();
+  });
+
   test("prints a JSON Schema of the file", async () => {
     const { out } = await goodgrounds(["schema"]);
     const schema = JSON.parse(out);
@@ -240,6 +353,10 @@ describe("report, schema and the rest", () => {
     [["fly"], 2],
     [["weigh"], 2],
     [["weigh", "x", "--colour"], 2],
+    [["weigh", "--out", "y", new URL("terraced-house.json", EXAMPLES).pathname], 2],
+    [["report", "x", "--out", "y", "--json"], 2],
+    [["compute", "adiabatic-size", "--all"], 2],
+    [["schema", "inspection"], 2],
     [["report", "x"], 2],
   ] as const)("%j exits %i", async (args, code) => {
     expect((await goodgrounds(args)).code).toBe(code);

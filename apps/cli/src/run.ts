@@ -7,6 +7,8 @@ const VERSION = "0.1.0";
 
 const OPTIONS = {
   all: { type: "boolean" },
+  edition: { type: "string" },
+  by: { type: "string" },
   grounds: { type: "boolean" },
   "grounds-of": { type: "string" },
   json: { type: "boolean" },
@@ -15,6 +17,16 @@ const OPTIONS = {
   help: { type: "boolean", short: "h" },
   version: { type: "boolean" },
 } as const;
+
+/** The options each command has; another one is refused, so that nobody believes it did something. */
+const OPTIONS_OF: Readonly<Record<string, readonly (keyof typeof OPTIONS)[]>> = {
+  weigh: ["all", "grounds", "grounds-of", "json"],
+  report: ["out"],
+  compute: ["list", "json"],
+  "compare-choices": ["by", "json"],
+  reason: ["edition", "list", "json"],
+  schema: [],
+};
 
 /** Runs the command line. Never throws: everything ends in an exit code and, where something is wrong, a message. */
 export async function run(args: readonly string[], host: Host): Promise<ExitCode> {
@@ -39,10 +51,14 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     host.stdout.write(`${VERSION}\n`);
     return EXIT.done;
   }
-  if (command === undefined || (values.help === true && command !== "compute")) {
+  if (command === undefined || (values.help === true && command !== "compute" && command !== "reason")) {
     (values.help === true ? host.stdout : host.stderr).write(USAGE);
     return values.help === true ? EXIT.done : EXIT.input;
   }
+  const own = OPTIONS_OF[command];
+  const strange = Object.keys(values).find((name) => name !== "help" && !own?.includes(name as keyof typeof OPTIONS));
+  if (own !== undefined && strange !== undefined)
+    throw new Stop(EXIT.input, `${command}: has no option --${strange}. \`goodgrounds --help\` shows what it has.`);
   const json = values.json === true;
   switch (command) {
     case "weigh": {
@@ -62,13 +78,23 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
       }
       return computeCommand(rest, { list: values.list === true, help: values.help === true, json }, host);
     }
+    case "compare-choices": {
+      const { compareChoicesCommand } = await import("./commands/compare-choices.ts");
+      return compareChoicesCommand(rest, { by: values.by, json }, host);
+    }
+    case "reason": {
+      const { reasonCommand } = await import("./commands/reason.ts");
+      const { edition, list, help } = values;
+      return reasonCommand(rest, { list: list === true, help: help === true, json, edition }, host);
+    }
     case "schema":
+      if (rest.length > 0) throw new Stop(EXIT.input, "schema: takes no arguments.");
       host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
       return EXIT.done;
     default:
       throw new Stop(
         EXIT.input,
-        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, compute, schema.`,
+        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, compute, compare-choices, schema.`,
       );
   }
 }

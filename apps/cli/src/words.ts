@@ -1,13 +1,17 @@
 import { type Issue, pointer } from "@good-grounds/core";
+import { printable } from "@good-grounds/report";
 
 /** Issues as text, each with its place, what was found, what was expected and what to do. */
 export function issueLines(name: string, issues: readonly Issue[]): string {
   const lines = issues.map(({ path, found, expected, advice }) => {
     const place = pointer(path) || "/";
-    return `  ${place}\n    found ${found}\n    expected ${expected}\n    ${advice}`;
+    // What was found may hold signs that move the cursor or turn the direction of writing.
+    const said = [`  ${place}`, `    found ${found}`, `    expected ${expected}`];
+    // Advice to write just what was expected would say it twice.
+    return (advice === `write ${expected}` ? said : [...said, `    ${advice}`]).map(printable).join("\n");
   });
   const count = `${issues.length} ${issues.length === 1 ? "problem" : "problems"}`;
-  return `${name}: ${count}\n${lines.join("\n")}\n`;
+  return `${printable(name)}: ${count}\n${lines.join("\n")}\n`;
 }
 
 export const USAGE = `goodgrounds – weigh the evidence of an electrical inspection
@@ -22,6 +26,9 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
       Run one check, calculation or table with figures given by hand.
   goodgrounds compute --list
       List everything that can be computed.
+  goodgrounds compare-choices FOLDER|FILE... [--by person|file] [--json]
+      Show where the same facts were classified differently in past inspections,
+      and how far the choices agree.
   goodgrounds schema
       Print the JSON Schema of the inspection file.
 

@@ -102,7 +102,13 @@ describe("each complaint of the schema in words a person can act on", () => {
       "a number where a reading belongs",
       ({ supply }: { supply: object }) => ({ supply: { ...supply, readings: { ze: 0.21 } } }),
       "wrong-form supply/readings/ze",
-      "an object",
+      'an object with what the display showed, such as {"shown": "1.25 Ω"}, or one that says why it was not taken, such as {"notTaken": "limited", "reason": "locked"}',
+    ],
+    [
+      "a number without its unit",
+      ({ supply }: { supply: object }) => ({ supply: { ...supply, nominalVoltage: 230 } }),
+      "wrong-form supply/nominalVoltage",
+      'text with a number and its unit, such as "1.25 V", or a range with "from" and "to", or an object that says why it is not known, such as {"notKnown": "limited", "reason": "locked"}',
     ],
     [
       "a word no form of the value knows",

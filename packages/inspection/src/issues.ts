@@ -72,11 +72,11 @@ function translate(raw: Raw, root: unknown, prefix: Path): readonly Issue[] {
   }
   switch (raw.code) {
     case "unrecognized_keys":
-      return raw.keys.map((key) => unknownMember([...path, key], valueAt(root, [...path, key])));
+      return unknownMembers(raw.keys, path, root);
     case "invalid_union":
       return closestBranch(raw, value, root, path) ?? [plain("wrong-form", path, found, form ?? raw.message)];
     case "invalid_type":
-      return [plain("wrong-type", path, found, article(raw.expected))];
+      return [plain("wrong-type", path, found, kindOf(raw))];
     case "invalid_value":
       return [plain("not-in-list", path, found, listed(raw, value))];
     case "invalid_key":
@@ -90,6 +90,14 @@ function translate(raw: Raw, root: unknown, prefix: Path): readonly Issue[] {
     default:
       return [plain("wrong-form", path, found, raw.message)];
   }
+}
+
+/** Members the schema does not have at this place; of very many, the rest is one issue, so that memory stays bounded. */
+function unknownMembers(keys: readonly string[], path: Path, root: unknown): readonly Issue[] {
+  const named = keys.slice(0, MOST).map((key) => unknownMember([...path, key], valueAt(root, [...path, key])));
+  const more = keys.length - named.length;
+  if (more === 0) return named;
+  return [...named, { ...unknownMember(path, undefined), found: `${more} more members of names it does not have` }];
 }
 
 /** A member the schema does not have at this place. */
@@ -106,11 +114,16 @@ export function unknownMember(path: Path, value: unknown): Issue {
 /** The form asked for by a complaint about the form of a value as a whole; undefined where it is about a part of it. */
 function formOf(raw: z.core.$ZodIssue): string | undefined {
   if (raw.path.length > 0 && raw.code === "invalid_union") return formOf({ ...raw, path: [] });
-  if (raw.code === "invalid_type") return article(raw.expected);
+  if (raw.code === "invalid_type") return kindOf(raw);
   if (raw.code === "invalid_value") return listed(raw);
   if (raw.code !== "invalid_union") return undefined;
   const forms = raw.errors.flatMap(([first]) => (first === undefined ? [] : (formOf(first) ?? [])));
   return [...new Set(forms)].join(", or ") || undefined;
+}
+
+/** The kind of value asked for: in the schema's own words where it has some, else by its name. */
+function kindOf(raw: z.core.$ZodIssue & { code: "invalid_type" }): string {
+  return raw.message.startsWith("Invalid input") ? article(raw.expected) : raw.message;
 }
 
 function listed(raw: z.core.$ZodIssue & { code: "invalid_value" }, value?: unknown): string {

@@ -45,7 +45,7 @@ describe("parse and print", () => {
           .map(([name, inner]) => [name, backwards(inner)]),
       );
     };
-    // Facts and accuracies go by names; their order is kept as it came, so they are left out.
+    // Facts, positions and accuracies go by names; their order is kept as it came, so they are left out.
     const printed = (data: unknown) => {
       const parsed = parseInspectionData(data);
       if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues.slice(0, 5)));
@@ -56,7 +56,7 @@ describe("parse and print", () => {
         const own = {
           ...file,
           instruments: file.instruments.map(({ accuracy: _, ...rest }) => rest),
-          observations: file.observations.map(({ facts: _, ...rest }) => rest),
+          observations: file.observations.map(({ facts: _, positions: __, ...rest }) => rest),
         };
         expect(printed(backwards(own))).toBe(printed(own));
       }),
@@ -257,6 +257,16 @@ describe("hostile text", () => {
     if (parsed.ok) throw new Error("accepted");
     expect(parsed.issues.length).toBe(501);
     expect(parsed.issues.at(-1)?.code).toBe("more-issues");
+  });
+
+  test("very many members of no known name are counted, not listed", () => {
+    const members = Object.fromEntries(Array.from({ length: 20_000 }, (_, i) => [`k${i}`, 1]));
+    const parsed = parseInspectionData({ ...smallestFile(), ...members, id: "of a wrong form" });
+    if (parsed.ok) throw new Error("accepted");
+    const found = parsed.issues.map((issue) => issue.found);
+    expect(found).toContain('"of a wrong form"');
+    expect(found.length).toBe(501);
+    expect(found.at(-1)).toBe("2 more");
   });
 
   test("mutations of a sound file never throw, and everything refused has a place", () => {

@@ -1,5 +1,6 @@
 import type { Issue } from "@good-grounds/core";
 import { answerIssues } from "./answers.ts";
+import { deeperThan } from "./depth.ts";
 import { droppedMembers } from "./dropped.ts";
 import { bounded, schemaIssues, show } from "./issues.ts";
 import { MIGRATIONS } from "./migrations/index.ts";
@@ -15,6 +16,12 @@ export type Parsed =
 /** Largest text accepted, in characters. A job of 400 circuits with all readings is about 1 million. */
 export const LARGEST = 32 * 1024 * 1024;
 
+/** Levels of nesting no inspection file comes near. */
+const DEEPEST = 100;
+
+/** A shorter text does not unfold to more than can be held, however it nests, and every issue in it gets its place. */
+const SHORT = 4 * 1024 * 1024;
+
 /** Reads an inspection file from JSON text. Never throws on bad input. */
 export function parseInspection(text: string): Parsed {
   if (text.length > LARGEST) {
@@ -23,6 +30,14 @@ export function parseInspection(text: string): Parsed {
       `${text.length} characters`,
       `at most ${LARGEST}`,
       "photographs belong beside the file, not in it",
+    );
+  }
+  if (text.length > SHORT && deeperThan(text, DEEPEST)) {
+    return refused(
+      "too-deep",
+      `objects and lists more than ${DEEPEST} deep`,
+      "an inspection file",
+      "this is another kind of document, or a damaged one",
     );
   }
   let data: unknown;

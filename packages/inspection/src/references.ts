@@ -102,7 +102,7 @@ function refer(issues: Issue[], known: ReadonlySet<string>, kind: string, id: st
     code: "unknown-reference",
     path,
     found: id,
-    expected: `the id of a ${kind} in this file`,
+    expected: `the id of ${/^[aeiou]/.test(kind) ? "an" : "a"} ${kind} in this file`,
     advice: known.size === 0 ? `no ${kind} is recorded; add it or remove this reference` : `known: ${some}`,
   });
 }

@@ -5,6 +5,7 @@ import { CHECKS } from "./checks/index.ts";
 import { COMPUTATIONS, type Computation } from "./computations.ts";
 import { givenFromText } from "./given.ts";
 import { LOOKUPS } from "./lookups/index.ts";
+import { ASSESSORS } from "./provisions/index.ts";
 
 const withGrounds = new Reckoner(true);
 const verdictsOnly = new Reckoner(false);
@@ -25,7 +26,7 @@ function run(one: Computation, given: Readonly<Record<string, string | readonly 
 }
 
 test("every computation has an id of its own", () => {
-  expect(COMPUTATIONS.size).toBe(CHECKS.length + CALCULATIONS.length + LOOKUPS.length);
+  expect(COMPUTATIONS.size).toBe(CHECKS.length + CALCULATIONS.length + LOOKUPS.length + ASSESSORS.length);
 });
 
 describe.each([...COMPUTATIONS.values()].map((one) => [one.id, one] as const))("%s", (_, one) => {

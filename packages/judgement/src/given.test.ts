@@ -48,6 +48,12 @@ describe("givenFromText", () => {
     );
   });
 
+  test("refuses a magnitude below zero, and takes a temperature that is", () => {
+    const made = givenFromText({ ...needs, at: asksQuantity(TERM.testTemperature) }, { zs: "-1.2 Ω", at: "-4 °C" });
+    expect(made).toMatchObject({ ok: false, issues: [{ code: "negative", path: ["zs"], found: "-1.2 Ω" }] });
+    expect(made).toHaveProperty("issues.length", 1);
+  });
+
   test("refuses a single value given twice", () => {
     const made = givenFromText(needs, { zs: ["1 Ω", "2 Ω"] });
     expect(made).toMatchObject({ ok: false, issues: [{ code: "given-twice", path: ["zs"] }] });

@@ -9,7 +9,10 @@ import {
   parseWritten,
   seen,
   seenBetween,
+  UNIT_SYMBOL,
   type Unit,
+  type Written,
+  type WrittenFault,
 } from "@good-grounds/core";
 import type { Given, Need, Needs } from "./need.ts";
 
@@ -82,7 +85,7 @@ function quantityFrom<U extends Unit>(
   issues: Issue[],
 ): Evidence<U> {
   const ends = text.split(" to ");
-  const parts = ends.map((end) => parseWritten(end, term.unit));
+  const parts = ends.map((end) => notNegative(parseWritten(end, term.unit), term.unit, text));
   const [low, high] = parts;
   for (const part of parts) {
     if (!("code" in part)) continue;
@@ -90,7 +93,7 @@ function quantityFrom<U extends Unit>(
       code: part.code,
       path,
       found: part.found,
-      expected: `${term.name} in ${term.unit}`,
+      expected: `${term.name}, in ${UNIT_SYMBOL[term.unit] || "plain number"}${part.code === "negative" ? ", zero or more" : ""}`,
       advice: 'write a number and its unit, such as "0.35 Ω", "32 A" or "30 ms"',
     });
     return notKnown(term, path);
@@ -99,6 +102,12 @@ function quantityFrom<U extends Unit>(
   if (high === undefined || "code" in high) return seen(term, low, path);
   const [from, to] = low.value <= high.value ? [low, high] : [high, low];
   return seenBetween(term, from.value, to.value, text, path);
+}
+
+/** A magnitude has no sign; only a temperature may lie below zero. */
+function notNegative<U extends Unit>(part: Written<U> | WrittenFault, unit: U, found: string) {
+  if ("code" in part || part.value >= 0 || unit === "celsius") return part;
+  return { code: "negative", found } as const;
 }
 
 function wordFrom(

@@ -7,5 +7,7 @@ export * from "./given.ts";
 export * from "./lookups/index.ts";
 export * from "./need.ts";
 export * from "./outcome/outcome.ts";
+export * from "./provisions/index.ts";
+export * from "./reasoning/index.ts";
 export * from "./topics/index.ts";
 export * from "./weigh.ts";

@@ -1,5 +1,6 @@
 import type { Basis, CheckLabel, EditionId, Outcome, Path, Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
+import type { ReasonedObservation } from "./words/reasoning.ts";
 
 /** One known point of a device's time-current characteristic: it operates within `seconds` somewhere from `low` to `high` amperes. */
 export interface CurvePoint {
@@ -32,4 +33,6 @@ export interface ReportInput {
   readonly checks: readonly CheckLabel[];
   readonly edition: { readonly id: EditionId; readonly label: string; readonly notes: readonly string[] };
   readonly curves: readonly CurvesOfCircuit[];
+  /** The reasoning of every observation that names its topic. */
+  readonly reasoned: readonly ReasonedObservation[];
 }

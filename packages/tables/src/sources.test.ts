@@ -28,6 +28,9 @@ for (const [name, value] of Object.entries(tables)) sourcesOf(value, name, found
 const TABLES: Readonly<Record<string, readonly unknown[]>> = {
   BREAKER_TYPES: tables.BREAKER_TYPES,
   ACCESS_REQUIREMENTS: tables.ACCESS_REQUIREMENTS,
+  LAYERED_CABLES: tables.LAYERED_CABLES,
+  RCD_ASKED: tables.RCD_ASKED,
+  TYPES_FOR_LOADS: tables.TYPES_FOR_LOADS,
   INSTRUMENT_PARTS: tables.INSTRUMENT_PARTS,
   DECISION_RULES: tables.DECISION_RULES,
   probes: tables.ACCESS_LETTERS.map(tables.accessProbe),

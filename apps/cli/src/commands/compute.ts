@@ -1,8 +1,8 @@
-import { type CheckLabel, Reckoner, UNIT_SYMBOL } from "@good-grounds/core";
+import { type CheckLabel, type Issue, Reckoner, UNIT_SYMBOL } from "@good-grounds/core";
 import { COMPUTATIONS, type Computation, givenFromText, type Need } from "@good-grounds/judgement";
 import { renderConclusion, renderResults, wrapped } from "@good-grounds/report";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
-import { conclusionJson, resultsJson } from "../json.ts";
+import { conclusionJson, problemsJson, resultsJson } from "../json.ts";
 import { issueLines } from "../words.ts";
 
 export interface ComputeOptions {
@@ -30,7 +30,9 @@ export function computeCommand(args: readonly string[], options: ComputeOptions,
   }
   const made = givenFromText(one.needs, textOf(pairs, one));
   if (!made.ok) {
-    host.stderr.write(issueLines(`compute ${name}`, made.issues));
+    const issues = made.issues.map((issue) => asTyped(issue, one));
+    if (options.json) host.stdout.write(`${JSON.stringify(problemsJson(name, issues), null, 2)}\n`);
+    host.stderr.write(issueLines(`compute ${name}`, issues));
     return EXIT.input;
   }
   const reckon = new Reckoner(true);
@@ -73,6 +75,13 @@ function textOf(pairs: readonly string[], one: Computation): Record<string, stri
     text[key] = earlier === undefined ? value : [earlier, value].flat();
   }
   return text;
+}
+
+/** An issue in the names of the command line: those that `--help` shows. */
+function asTyped(issue: Issue, one: Computation): Issue {
+  const path = issue.path.map((step) => (typeof step === "string" && step in one.needs ? kebab(step) : step));
+  if (issue.code !== "unknown-need") return { ...issue, path };
+  return { ...issue, path, expected: `one of ${Object.keys(one.needs).map(kebab).join(", ")}` };
 }
 
 function kebab(name: string): string {

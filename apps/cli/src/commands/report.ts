@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
-import { rename, rm, stat, writeFile } from "node:fs/promises";
+import { realpath, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, join, resolve } from "node:path";
-import { parseInspection } from "@good-grounds/inspection";
 import { assemble } from "../assemble.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
+import { readInspection } from "../inspection.ts";
 import { readText, reason } from "../read.ts";
 import { issueLines } from "../words.ts";
 
@@ -11,15 +11,14 @@ import { issueLines } from "../words.ts";
 export async function reportCommand(paths: readonly string[], out: string | undefined, host: Host): Promise<ExitCode> {
   const [path, ...more] = paths;
   if (path === undefined || more.length > 0) throw new Stop(EXIT.input, "report: name one inspection file.");
-  if (out === undefined) throw new Stop(EXIT.input, "report: say where to write it with --out PATH.");
+  if (out === undefined || out === "") throw new Stop(EXIT.input, "report: say where to write it with --out PATH.");
+  const target = await targetOf(out, path);
   const text = await readText(path);
-  const parsed = parseInspection(text);
+  const parsed = readInspection(text);
   if (!parsed.ok) {
     host.stderr.write(issueLines(path, parsed.issues));
     return EXIT.input;
   }
-  const target = resolve(out);
-  await refuseFolder(target);
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
   const pdf = writeReportPdf(assemble(parsed.file), { json: text });
   await writeWhole(target, pdf);
@@ -27,9 +26,17 @@ export async function reportCommand(paths: readonly string[], out: string | unde
   return EXIT.done;
 }
 
-async function refuseFolder(target: string): Promise<void> {
+/** The file to write. A link is followed. What is no file is refused, and so is the inspection itself: it is the original. */
+async function targetOf(out: string, source: string): Promise<string> {
+  const there = (name: string) => realpath(name).catch(() => resolve(name));
+  const target = await there(out);
+  if (target === (await there(source)))
+    throw new Stop(EXIT.input, `${out}: is the inspection file itself. Name another file for the report.`);
   const found = await stat(target).catch(() => undefined);
   if (found?.isDirectory() === true) throw new Stop(EXIT.input, `${target}: is a folder. Name the file to write.`);
+  if (found?.isFile() === false)
+    throw new Stop(EXIT.input, `${target}: is a device or a pipe, no file. Name the file to write.`);
+  return target;
 }
 
 /** Writes beside the target and renames: whoever looks sees the old file or the new one, never half of one. */

@@ -1,11 +1,11 @@
-import { LARGEST, parseInspection } from "@good-grounds/inspection";
+import { CHECKS } from "@good-grounds/judgement";
 import { renderWeighing } from "@good-grounds/report";
 import { assemble } from "../assemble.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
-import { weighingJson } from "../json.ts";
-import type { Line } from "../many/lines.ts";
+import { readInspection } from "../inspection.ts";
+import { problemsJson, weighingJson } from "../json.ts";
 import { isMany, itemsOf } from "../many/sources.ts";
-import { decode, readText } from "../read.ts";
+import { decode, gathered, readText } from "../read.ts";
 import { issueLines } from "../words.ts";
 
 export interface WeighOptions {
@@ -14,6 +14,8 @@ export interface WeighOptions {
   readonly all: boolean;
   readonly json: boolean;
 }
+
+const LINE_FEED = 10;
 
 /** `goodgrounds weigh`: one inspection in full, or many as a line each. */
 export async function weighCommand(paths: readonly string[], options: WeighOptions, host: Host): Promise<ExitCode> {
@@ -24,6 +26,7 @@ export async function weighCommand(paths: readonly string[], options: WeighOptio
       "weigh: no file given. Name an inspection file, a folder, a .jsonl stream, or - for standard input.",
     );
   }
+  checkId(options.grounds);
   if (paths.length === 1) {
     if (only === "-") return weighStandardInput(options, host);
     if (!(await isMany(only))) return weighText(only, await readText(only), options, host);
@@ -32,43 +35,59 @@ export async function weighCommand(paths: readonly string[], options: WeighOptio
   return weighMany(itemsOf(paths, host.stdin), many(options), host);
 }
 
+/** A check that is not there would show no grounds, and nobody would know why. */
+function checkId(grounds: WeighOptions["grounds"]): void {
+  if (typeof grounds !== "string" || CHECKS.some(({ id }) => id === grounds)) return;
+  throw new Stop(
+    EXIT.input,
+    `weigh: no check is called ${JSON.stringify(grounds.slice(0, 60))}. The checks are ${CHECKS.map(({ id }) => id).join(", ")}.`,
+  );
+}
+
 function many({ json, grounds }: WeighOptions) {
   return { json, grounds: grounds !== false };
 }
 
-/** Standard input is a stream when its first line is a document of its own, otherwise one document. */
+/**
+ * Standard input is a stream when its first line is a document of its own, otherwise one document. It is split into lines
+ * only where it is a stream: a document of very many short lines is read as a whole.
+ */
 async function weighStandardInput(options: WeighOptions, host: Host): Promise<ExitCode> {
-  const { linesOf } = await import("../many/lines.ts");
-  const lines = linesOf(host.stdin);
-  const first = await lines.next();
-  if (first.done === true) return weighText("standard input", "", options, host);
-  const opening = first.value;
-  const second = await lines.next();
-  if (second.done === true) return weighText("standard input", textOf(opening), options, host);
-  const rest = (async function* () {
-    yield opening;
-    yield second.value;
-    yield* lines;
-  })();
-  if (isDocument(textOf(opening))) {
-    const { itemsOfLines } = await import("../many/sources.ts");
-    const { weighMany } = await import("../many/weigh-many.ts");
-    return weighMany(itemsOfLines("standard input", rest), many(options), host);
+  const name = "standard input";
+  const chunks = chunksOf(host.stdin);
+  const start = await gathered(leftOpen(chunks), name, (chunk) => chunk.includes(LINE_FEED));
+  const end = start.indexOf(LINE_FEED);
+  const all = async function* () {
+    yield start;
+    yield* chunks;
+  };
+  if (end >= 0 && isDocument(decode(start.subarray(0, end), name))) {
+    const { linesOf } = await import("../many/lines.ts");
+    const lines = linesOf(all());
+    const first = await lines.next();
+    const second = await lines.next();
+    if (first.done !== true && second.done !== true) {
+      const { itemsOfLines } = await import("../many/sources.ts");
+      const { weighMany } = await import("../many/weigh-many.ts");
+      const stream = async function* () {
+        yield first.value;
+        yield second.value;
+        yield* lines;
+      };
+      return weighMany(itemsOfLines(name, stream()), many(options), host);
+    }
+    return weighText(name, decode(start, name), options, host);
   }
-  const text: string[] = [];
-  let size = 0;
-  for await (const line of rest) {
-    const next = textOf(line);
-    size += next.length;
-    // One document has to be held whole; what is longer than any inspection file is not read on.
-    if (size > LARGEST) throw new Stop(EXIT.input, "standard input: far longer than an inspection file can be");
-    text.push(next);
-  }
-  return weighText("standard input", text.join("\n"), options, host);
+  return weighText(name, decode(await gathered(all(), name), name), options, host);
 }
 
-function textOf(line: Line): string {
-  return "bytes" in line ? decode(line.bytes, "standard input") : "";
+async function* chunksOf(stream: AsyncIterable<Uint8Array | string>): AsyncGenerator<Uint8Array> {
+  for await (const chunk of stream) yield typeof chunk === "string" ? Buffer.from(chunk) : chunk;
+}
+
+/** The same chunks for a reader that stops early, without closing what is read on later. */
+function leftOpen(chunks: AsyncGenerator<Uint8Array>): AsyncIterable<Uint8Array> {
+  return { [Symbol.asyncIterator]: () => ({ next: () => chunks.next() }) };
 }
 
 function isDocument(text: string): boolean {
@@ -80,12 +99,10 @@ function isDocument(text: string): boolean {
 }
 
 function weighText(name: string, text: string, options: WeighOptions, host: Host): ExitCode {
-  const parsed = parseInspection(text);
+  const parsed = readInspection(text);
   if (!parsed.ok) {
     if (options.json) {
-      host.stdout.write(
-        `${JSON.stringify({ format: "good-grounds-problems", version: 1, name, issues: parsed.issues }, null, 2)}\n`,
-      );
+      host.stdout.write(`${JSON.stringify(problemsJson(name, parsed.issues), null, 2)}\n`);
     }
     host.stderr.write(issueLines(name, parsed.issues));
     return EXIT.input;

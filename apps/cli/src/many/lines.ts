@@ -1,4 +1,3 @@
-import type { Readable } from "node:stream";
 import { LARGEST } from "@good-grounds/inspection";
 
 /** A line of a stream with its number, as bytes of its own, or the news that it is too long to be read. */
@@ -10,9 +9,9 @@ const LINE_FEED = 10;
 
 /**
  * Lines of a stream, one at a time; memory holds one line. They stay bytes, so that they can be handed to a worker
- * without a copy and without filling the heap. A line that is too long is skipped to its end.
+ * without filling the heap. A line that is too long is skipped to its end.
  */
-export async function* linesOf(stream: Readable): AsyncGenerator<Line> {
+export async function* linesOf(stream: AsyncIterable<Uint8Array | string>): AsyncGenerator<Line> {
   let pieces: Uint8Array[] = [];
   let size = 0;
   let number = 1;
@@ -29,7 +28,7 @@ export async function* linesOf(stream: Readable): AsyncGenerator<Line> {
     return line;
   };
   for await (const chunk of stream) {
-    const bytes: Uint8Array = typeof chunk === "string" ? Buffer.from(chunk) : chunk;
+    const bytes = typeof chunk === "string" ? Buffer.from(chunk) : chunk;
     let from = 0;
     for (let end = bytes.indexOf(LINE_FEED); end >= 0; end = bytes.indexOf(LINE_FEED, from)) {
       add(bytes.subarray(from, end));

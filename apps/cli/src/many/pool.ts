@@ -34,36 +34,15 @@ export async function* summariesOf(
   options: SummaryOptions,
   workers = availableParallelism(),
 ): AsyncGenerator<Summary> {
-  const pool = Array.from({ length: Math.max(1, workers) }, () => new Worker(workerUrl(), { resourceLimits: HEAP }));
-  const settle = new Map<
-    number,
-    { resolve: (summaries: readonly Summary[]) => void; reject: (error: unknown) => void }
-  >();
-  for (const worker of pool) {
-    worker.on("message", ({ number, summaries }: { number: number; summaries: readonly Summary[] }) => {
-      settle.get(number)?.resolve(summaries);
-      settle.delete(number);
-    });
-    worker.on("error", (error) => {
-      for (const { reject } of settle.values()) reject(error);
-      settle.clear();
-    });
-  }
+  const pool = Array.from({ length: Math.max(1, workers) }, () => new Hand(options));
   const underWay: Promise<readonly Summary[]>[] = [];
   let number = 0;
   const send = (batch: readonly Item[]) => {
-    if (batch.some((item) => (item.bytes?.length ?? 0) > LARGE_BYTES)) {
-      underWay.push(Promise.resolve().then(() => batch.map((item) => summarise(item, options))));
-      return;
-    }
-    const current = number;
-    number += 1;
-    const result = new Promise<readonly Summary[]>((resolve, reject) => settle.set(current, { resolve, reject }));
+    const large = batch.some((item) => (item.bytes?.length ?? 0) > LARGE_BYTES);
+    const hand = large ? undefined : pool[number++ % pool.length];
+    const result = hand?.weigh(batch) ?? Promise.resolve().then(() => weighHere(batch, options));
     // A rejection is taken up when its turn comes; until then it is no unhandled one.
     result.catch(() => undefined);
-    // The bytes go over without a copy; they are not needed here any more.
-    const bytes = batch.flatMap((item) => (item.bytes === undefined ? [] : [item.bytes.buffer]));
-    pool[current % pool.length]?.postMessage({ number: current, items: batch, options } satisfies Batch, bytes);
     underWay.push(result);
   };
   try {
@@ -81,6 +60,70 @@ export async function* summariesOf(
     if (batch.length > 0) send(batch);
     for (const result of underWay) yield* await result;
   } finally {
-    await Promise.all(pool.map((worker) => worker.terminate()));
+    await Promise.all(pool.map((hand) => hand.release()));
+  }
+}
+
+function weighHere(batch: readonly Item[], options: SummaryOptions): readonly Summary[] {
+  return batch.map((item) => summarise(item, options));
+}
+
+interface Waiting {
+  readonly batch: readonly Item[];
+  readonly resolve: (summaries: readonly Summary[]) => void;
+  readonly reject: (error: unknown) => void;
+}
+
+/**
+ * A worker with the batches it has not answered yet. An item can be small and still unfold to more than a worker's heap
+ * holds; the worker then dies, what it had is weighed here, and another takes its place.
+ */
+class Hand {
+  readonly #options: SummaryOptions;
+  readonly #waiting = new Map<number, Waiting>();
+  #number = 0;
+  #worker: Worker;
+
+  constructor(options: SummaryOptions) {
+    this.#options = options;
+    this.#worker = this.#start();
+  }
+
+  weigh(batch: readonly Item[]): Promise<readonly Summary[]> {
+    const number = this.#number++;
+    return new Promise((resolve, reject) => {
+      this.#waiting.set(number, { batch, resolve, reject });
+      // The bytes are copied: they are still needed here should the worker die.
+      this.#worker.postMessage({ number, items: batch, options: this.#options } satisfies Batch);
+    });
+  }
+
+  async release(): Promise<void> {
+    await this.#worker.terminate();
+  }
+
+  #start(): Worker {
+    const worker = new Worker(workerUrl(), { resourceLimits: HEAP });
+    worker.on("message", ({ number, summaries }: { number: number; summaries: readonly Summary[] }) => {
+      this.#waiting.get(number)?.resolve(summaries);
+      this.#waiting.delete(number);
+    });
+    worker.on("error", (error: NodeJS.ErrnoException) => {
+      const left = [...this.#waiting.values()];
+      this.#waiting.clear();
+      if (error.code !== "ERR_WORKER_OUT_OF_MEMORY") {
+        for (const { reject } of left) reject(error);
+        return;
+      }
+      this.#worker = this.#start();
+      for (const { batch, resolve, reject } of left) {
+        try {
+          resolve(weighHere(batch, this.#options));
+        } catch (fault) {
+          reject(fault);
+        }
+      }
+    });
+    return worker;
   }
 }

@@ -11,6 +11,8 @@ export interface Item {
   readonly name: string;
   readonly bytes?: Uint8Array<ArrayBuffer>;
   readonly problem?: string;
+  /** Whether the problem is that it cannot be read, rather than what was read. */
+  readonly unreadable?: boolean;
 }
 
 /** Whether a path stands for many inspections: a folder, or a stream with one a line. */
@@ -29,21 +31,26 @@ export async function isMany(path: string): Promise<boolean> {
 /** Every inspection of the paths, in order. A file that cannot be read is an item with its problem; the rest goes on. */
 export async function* itemsOf(paths: readonly string[], stdin: Readable): AsyncGenerator<Item> {
   for (const path of paths) {
-    if (path === "-") yield* itemsOfLines("standard input", linesOf(stdin));
-    else if (/\.(jsonl|ndjson)$/i.test(path)) yield* itemsOfFile(path);
-    else if (await isMany(path)) {
-      const names = (await readdir(path)).filter((name) => name.toLowerCase().endsWith(".json")).sort();
-      for (const name of names) yield await itemOfFile(join(path, name));
-    } else yield await itemOfFile(path);
+    try {
+      if (path === "-") yield* itemsOfLines("standard input", linesOf(stdin));
+      else if (/\.(jsonl|ndjson)$/i.test(path)) yield* itemsOfFile(path);
+      else if (await isMany(path)) yield* itemsOfFolder(path);
+      else yield await itemOfFile(path);
+    } catch (error) {
+      yield problemOf(path, error);
+    }
   }
+}
+
+async function* itemsOfFolder(path: string): AsyncGenerator<Item> {
+  const names = (await readdir(path)).filter((name) => name.toLowerCase().endsWith(".json")).sort();
+  for (const name of names) yield await itemOfFile(join(path, name));
 }
 
 async function* itemsOfFile(path: string): AsyncGenerator<Item> {
   const stream = createReadStream(path);
   try {
     yield* itemsOfLines(path, linesOf(stream));
-  } catch (error) {
-    yield { name: path, problem: `cannot be read (${reason(error)})` };
   } finally {
     stream.destroy();
   }
@@ -55,7 +62,8 @@ const SPACE = 32;
 export async function* itemsOfLines(name: string, lines: AsyncIterable<Line>): AsyncGenerator<Item> {
   for await (const line of lines) {
     const where = `${name}:${line.number}`;
-    if ("tooLong" in line) yield { name: where, problem: "the line is longer than an inspection file can be" };
+    if ("tooLong" in line)
+      yield { name: where, problem: `${where}: the line is longer than an inspection file can be` };
     else if (line.bytes.some((byte) => byte > SPACE)) yield { name: where, bytes: line.bytes };
   }
 }
@@ -64,6 +72,12 @@ async function itemOfFile(path: string): Promise<Item> {
   try {
     return { name: path, bytes: new Uint8Array(await readBytes(path)) };
   } catch (error) {
-    return { name: path, problem: error instanceof Error ? error.message : String(error) };
+    return problemOf(path, error);
   }
+}
+
+/** A `Stop` names the path and says what is wrong; any other error comes from reading. */
+function problemOf(path: string, error: unknown): Item {
+  if (error instanceof Stop) return { name: path, problem: error.message, unreadable: error.code === EXIT.unreadable };
+  return { name: path, problem: `${path}: cannot be read (${reason(error)})`, unreadable: true };
 }

@@ -1,10 +1,11 @@
 import type { Finding, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
-import { parseInspection, resolveInstallation } from "@good-grounds/inspection";
+import { resolveInstallation } from "@good-grounds/inspection";
 import { outcomeOf, weigh } from "@good-grounds/judgement";
 import { OUTCOME, placeWords, printable, VERDICT } from "@good-grounds/report";
 import { assemble } from "../assemble.ts";
-import { weighingJson } from "../json.ts";
+import { readInspection } from "../inspection.ts";
+import { problemsJson, weighingJson } from "../json.ts";
 import { decode } from "../read.ts";
 import { issueLines } from "../words.ts";
 import type { Item } from "./sources.ts";
@@ -18,22 +19,22 @@ export interface SummaryOptions {
 export interface Summary {
   readonly out: string;
   readonly problem: string;
+  readonly unreadable?: boolean;
 }
 
 /** Weighs one item. Never throws on what the item holds. */
-export function summarise({ name, bytes, problem }: Item, options: SummaryOptions): Summary {
-  if (bytes === undefined) return { out: "", problem: `${name}: ${problem ?? "nothing to read"}\n` };
+export function summarise({ name, bytes, problem, unreadable }: Item, options: SummaryOptions): Summary {
+  if (bytes === undefined)
+    return { out: "", problem: `${problem ?? `${name}: nothing to read`}\n`, unreadable: unreadable === true };
   let text: string;
   try {
     text = decode(bytes, name);
   } catch (error) {
     return { out: "", problem: `${error instanceof Error ? error.message : String(error)}\n` };
   }
-  const parsed = parseInspection(text);
+  const parsed = readInspection(text);
   if (!parsed.ok) {
-    const out = options.json
-      ? `${JSON.stringify({ format: "good-grounds-problems", version: 1, name, issues: parsed.issues })}\n`
-      : "";
+    const out = options.json ? `${JSON.stringify(problemsJson(name, parsed.issues))}\n` : "";
     return { out, problem: issueLines(name, parsed.issues) };
   }
   if (options.json)

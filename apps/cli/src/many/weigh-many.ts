@@ -11,10 +11,12 @@ const PROGRESS_STEP = 200;
 export async function weighMany(items: AsyncIterable<Item>, options: SummaryOptions, host: Host): Promise<ExitCode> {
   let weighed = 0;
   let wrong = 0;
-  for await (const { out, problem } of summariesOf(items, options)) {
+  let unreadable = 0;
+  for await (const { out, problem, ...more } of summariesOf(items, options)) {
     weighed += 1;
     if (problem !== "") {
       wrong += 1;
+      if (more.unreadable === true) unreadable += 1;
       host.stderr.write(problem);
     }
     if (out !== "" && !host.stdout.write(out)) await once(host.stdout, "drain");
@@ -22,5 +24,10 @@ export async function weighMany(items: AsyncIterable<Item>, options: SummaryOpti
       host.stderr.write(`\r${weighed} weighed, ${wrong} with problems`);
   }
   if (host.interactive && weighed >= PROGRESS_STEP) host.stderr.write(`\r${weighed} weighed, ${wrong} with problems\n`);
-  return wrong > 0 ? EXIT.input : EXIT.done;
+  if (weighed === 0) {
+    host.stderr.write("weigh: nothing to weigh: no inspection file in what was named.\n");
+    return EXIT.input;
+  }
+  // Wrong input is named before what could not be read: it is what somebody has to mend.
+  return wrong > unreadable ? EXIT.input : wrong > 0 ? EXIT.unreadable : EXIT.done;
 }

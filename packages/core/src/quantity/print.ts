@@ -16,6 +16,10 @@ const PRINTED: Readonly<Partial<Record<Unit, readonly (readonly [number, string]
     [0.9995, "s"],
     [0, "ms"],
   ],
+  metre: [
+    [0.1, "m"],
+    [0, "mm"],
+  ],
   "ohm-per-metre": [[0, "mΩ/m"]],
   "volt-per-ampere-metre": [[0, "mV/A/m"]],
   ratio: [[0, ""]],
@@ -27,6 +31,7 @@ const FACTOR: Readonly<Record<string, number>> = {
   kA: 1e-3,
   mA: 1e3,
   ms: 1e3,
+  mm: 1e3,
   "mΩ/m": 1e3,
   "mV/A/m": 1e3,
 };

@@ -17,6 +17,8 @@ export interface AnswerFault {
   readonly name: string;
   readonly found: string;
   readonly expected: readonly string[];
+  /** Set where the value is a position on a contested point rather than a fact. */
+  readonly isPosition?: true;
 }
 
 /** The ground of a fact: what was seen or measured, or that it is not known. */
@@ -78,7 +80,7 @@ export function readAnswers(
     }
     const { values } = (variables[variable] as Compiled["variables"][number]).cells;
     const number = values.indexOf(position);
-    if (number < 0) faults.push({ code: "not-a-value", name, found: position, expected: values });
+    if (number < 0) faults.push({ code: "not-a-value", name, found: position, expected: values, isPosition: true });
     else masks[variable] = 1 << number;
   }
   return { knowledge: { masks, beyond, grounds }, faults };

@@ -17,6 +17,7 @@ export const CONDUCTOR = {
   requiredArea: term("required-area", "cross-sectional area required", "S,min", "square-millimetre"),
   area: term("area", "cross-sectional area", "S", "square-millimetre"),
   length: term("length", "length of the cable", "L", "metre"),
+  depthInWall: term("depth-in-wall", "depth of the cable behind the surface of the wall", "", "metre"),
   ringLength: term("ring-length", "length of the ring", "L", "metre"),
   expectedLength: term("expected-length", "length that the resistance stands for", "R/r", "metre"),
   testTemperature: term("test-temperature", "conductor temperature during the test", "θ", "celsius"),

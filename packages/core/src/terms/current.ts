@@ -10,6 +10,7 @@ export const CURRENT = {
   operatingCurrent: term("operating-current", "current that operates the device within the time", "Ia", "ampere"),
   residualOperatingCurrent: term("residual-operating-current", "rated residual operating current", "IΔn", "ampere"),
   standingLeakage: term("standing-leakage", "standing protective conductor current", "IPE", "ampere"),
+  permittedLeakage: term("permitted-leakage", "permitted standing protective conductor current", "IPE,max", "ampere"),
   faultCurrent: term("fault-current", "prospective fault current", "Ipf", "ampere"),
   measuredFaultCurrent: term("measured-fault-current", "measured prospective fault current", "Ipf", "ampere"),
   earthFaultCurrent: term("earth-fault-current", "prospective earth fault current", "Ief", "ampere"),

@@ -1,4 +1,4 @@
-import type { Unit } from "@good-grounds/core";
+import { UNIT_SYMBOL, type Unit } from "@good-grounds/core";
 import { z } from "zod";
 import { written } from "./written.ts";
 
@@ -36,31 +36,42 @@ export const moment = z.iso
 const silence = z.enum(["limited", "not-verified", "not-applicable"]);
 
 /** The statement that something asked for has no value, and why. */
-export const notKnown = z.strictObject({ notKnown: silence, reason: line });
+export const notKnown = z.strictObject(
+  { notKnown: silence, reason: line },
+  { error: 'an object that says why it is not known, such as {"notKnown": "limited", "reason": "locked"}' },
+);
 
 /** A fact, or the statement that it is not known and why. Leaving the member out means that nothing was recorded. */
 export function stated<T extends z.ZodType>(schema: T) {
   return z.union([schema, notKnown]);
 }
 
+const RANGE = 'a range with "from" and "to"';
+
 /** A quantity stated or seen: one value, a range when only its limits are known, or not known with the reason. */
 export function statedQuantity(unit: Unit, meaning: string) {
   const one = written(unit, meaning);
   const limit = written(unit, meaning, true);
-  return z.union([one, z.strictObject({ from: limit, to: limit }), notKnown]);
+  return z.union([one, z.strictObject({ from: limit, to: limit }, { error: RANGE }), notKnown]);
 }
 
 /** A reading as the display showed it, with when, by whom, with what and how; or why it was not taken. */
 export function reading(unit: Unit, meaning: string) {
   return z.union([
-    z.strictObject({
-      shown: written(unit, meaning),
-      at: moment.optional(),
-      by: id.optional(),
-      with: id.optional(),
-      method: line.optional(),
-      note: line.optional(),
-    }),
-    z.strictObject({ notTaken: silence, reason: line }),
+    z.strictObject(
+      {
+        shown: written(unit, meaning),
+        at: moment.optional(),
+        by: id.optional(),
+        with: id.optional(),
+        method: line.optional(),
+        note: line.optional(),
+      },
+      { error: `an object with what the display showed, such as {"shown": "1.25 ${UNIT_SYMBOL[unit]}"}` },
+    ),
+    z.strictObject(
+      { notTaken: silence, reason: line },
+      { error: 'one that says why it was not taken, such as {"notTaken": "limited", "reason": "locked"}' },
+    ),
   ]);
 }

@@ -20,7 +20,7 @@ export function written(unit: Unit, meaning: string, exact = false) {
   const expected = `${meaning}, as a number with its unit (${spellings(unit) || "none"})`;
   const signed = unit === "celsius";
   return z
-    .string()
+    .string({ error: `text with a number and its unit, such as "1.25 ${UNIT_SYMBOL[unit]}"` })
     .superRefine((text, context) => {
       const fault = faultOf(text, unit, signed, exact);
       if (fault === undefined) return;

@@ -1,26 +1,10 @@
-import {
-  CIRCUIT_LOADS,
-  fact,
-  isKnown,
-  isKnownFact,
-  PREMISES_USES,
-  published,
-  type Remark,
-  TERM,
-} from "@good-grounds/core";
+import { CIRCUIT_LOADS, fact, isKnown, isKnownFact, PREMISES_USES, type Remark, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
+import { additionalProtectionCurrent } from "@good-grounds/tables";
 import { check, concluded, doesNotArise } from "../check.ts";
 import { nearestResidual } from "../circuits/nearest-residual.ts";
 import { ASKED, QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo } from "../need.ts";
-
-/** Additional protection wants at most 30 mA (415.1.1). */
-const AT_MOST = published(
-  TERM.residualOperatingCurrent,
-  0.03,
-  { work: "BS 7671 415.1.1", edition: "2008 to 2018+A4", basis: "published" },
-  "additional protection by RCD",
-);
 
 /**
  * Whether an RCD of at most 30 mA stands before a circuit for which today's edition asks additional protection by what
@@ -66,7 +50,7 @@ export const additionalProtection = check({
         [DEPARTURE],
       );
     }
-    const judgement = reckon.atMost(QUESTION.additionalProtection, residual, AT_MOST);
+    const judgement = reckon.atMost(QUESTION.additionalProtection, residual, additionalProtectionCurrent);
     return concluded(judgement, [], isKnown(residual) && judgement.verdict === "not-met" ? [DEPARTURE] : []);
   },
   examples: [

@@ -9,7 +9,7 @@ import {
   TERM,
 } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
-import { cpcBySelection, mainBondingOther, mainBondingPme } from "@good-grounds/tables";
+import { cpcBySelection, mainBondingOther, mainBondingPme, notTabulated } from "@good-grounds/tables";
 import { check, concluded, doesNotArise } from "../check.ts";
 import { QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
@@ -55,7 +55,15 @@ export const bondingSize = check({
     const size = reckon.atLeast(QUESTION.bondSize, bond, required(given, reckon));
     const copper =
       isKnownFact(material) && material.word !== "copper"
-        ? [reckon.settled(QUESTION.bondSize, "not-known", "only copper is tabulated here", material)]
+        ? [
+            reckon.settled(
+              QUESTION.bondSize,
+              "not-known",
+              "only copper is tabulated here",
+              material,
+              notTabulated(TERM.requiredArea, "BS 7671 544.1.1 and Table 54.8 as carried here", material.word),
+            ),
+          ]
         : [];
     const present = isKnownFact(connected)
       ? [reckon.byWord(QUESTION.bondConnected, connected, (there) => (there ? "met" : "not-met"))]
@@ -108,6 +116,20 @@ export const bondingSize = check({
       verdict: "not-met",
       values: { "required-area": { value: 10, within: 1e-9 } },
       source: "half of 16 mm² is 8, next standard size 10 mm²",
+    },
+    {
+      name: "aluminium, for which no size is carried",
+      given: {
+        extraneous: "yes",
+        connected: "yes",
+        system: "TN-C-S",
+        bond: "16 mm²",
+        material: "aluminium",
+        neutral: "25 mm²",
+      },
+      verdict: "not-known",
+      missing: ["required-area"],
+      source: "BS 7671 544.1.1 asks for an equivalent of the copper size, which is not reckoned here",
     },
     {
       name: "missing",

@@ -1,6 +1,6 @@
 import { CONDUCTOR_MATERIALS, isExact, isKnownFact, type Judgement, type Reckoner, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
-import { buriedEarthingConductor, cpcBySelection } from "@good-grounds/tables";
+import { buriedEarthingConductor, cpcBySelection, notTabulated } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
@@ -44,7 +44,13 @@ export const earthingConductorSize = check({
     const parts = [selection, ...buried(given, reckon)];
     if (isKnownFact(material) && material.word !== "copper") {
       parts.push(
-        reckon.settled(QUESTION.earthingConductorSize, "not-known", "only copper is tabulated here", material),
+        reckon.settled(
+          QUESTION.earthingConductorSize,
+          "not-known",
+          "only copper is tabulated here",
+          material,
+          notTabulated(TERM.requiredArea, "BS 7671 Table 54.7 as carried here", material.word),
+        ),
       );
     }
     return concluded(reckon.all(QUESTION.earthingConductorSize, ...parts));
@@ -74,6 +80,13 @@ export const earthingConductorSize = check({
       },
       verdict: "not-met",
       source: "BS 7671 Table 54.1: 25 mm²",
+    },
+    {
+      name: "aluminium, for which no size is carried",
+      given: { earthing: "16 mm²", tails: "25 mm²", arrangement: "separate", material: "aluminium" },
+      verdict: "not-known",
+      missing: ["required-area"],
+      source: "BS 7671 543.1.4 asks for k1 ÷ k2 times the copper size, which is not reckoned here",
     },
     {
       name: "tails not seen",

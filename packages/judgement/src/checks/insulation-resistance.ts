@@ -1,12 +1,9 @@
 import { type Evidence, isKnown, type Remark, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
-import { permittedInsulation } from "@good-grounds/tables";
+import { insulationWorthAsking, permittedInsulation } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord } from "../need.ts";
-
-/** Below this a reading within its limit still deserves a reason; a habit of the trade, not a limit. */
-const WORTH_ASKING = 2e6;
 
 /**
  * Insulation resistance between live conductors, and between live conductors and earth, against the least value of
@@ -70,7 +67,7 @@ export const insulationResistance = check({
 });
 
 function low(reading: Evidence<"ohm">): boolean {
-  return isKnown(reading) && reading.value < WORTH_ASKING;
+  return isKnown(reading) && reading.value < insulationWorthAsking.value;
 }
 
 const LOW: Remark = Object.freeze({

@@ -3,7 +3,7 @@ import { SEVERITY } from "@good-grounds/core";
 import type { Board, Circuit, Installation } from "@good-grounds/inspection";
 import { VERDICT_SHORT } from "../locales/en.ts";
 import { valueWords } from "../words/figure.ts";
-import { drawing, element, fitted, line, rect, text } from "./svg.ts";
+import { drawing, element, fitted, line, rect, text, textWidth } from "./svg.ts";
 import { TOKENS } from "./tokens.ts";
 
 export interface LineDiagramOptions {
@@ -16,8 +16,13 @@ export interface LineDiagramOptions {
 const WIDTH = 520;
 const ROW = 19;
 const INDENT = 26;
+/** Boards within boards share this much room, however deep they go. */
+const DEEPEST = 182;
 const START = 30;
 const DEVICE_WIDTH = 62;
+
+/** Where the bar of a board lies across the drawing, by how many boards it is away from the origin. */
+type Across = (depth: number) => number;
 
 /** One row of the diagram: a piece of the origin, a board's heading, or a way with its circuit. */
 type Row =
@@ -45,10 +50,12 @@ type Row =
 export function lineDiagram(installation: Installation, options: LineDiagramOptions): readonly string[] {
   const rows = [...originRows(installation), ...boardRows(installation)];
   const size = options.rowsPerDrawing ?? 34;
+  const deepest = Math.max(1, ...rows.map((row) => (row.kind === "origin" ? 0 : row.depth)));
+  const xOf: Across = (depth) => START + depth * Math.min(INDENT, DEEPEST / deepest);
   const pages: string[] = [];
   for (let from = 0; from < rows.length; from += size) {
     const page = rows.slice(from, from + size);
-    const inner = page.map((row, i) => draw(row, 8 + i * ROW, options)).join("");
+    const inner = page.map((row, i) => draw(row, 8 + i * ROW, xOf, options)).join("");
     const part = rows.length > size ? `, part ${pages.length + 1}` : "";
     pages.push(drawing(WIDTH, page.length * ROW + 16, `Line diagram${part}`, page.map(describe).join(". "), inner));
   }
@@ -89,17 +96,16 @@ function boardRows(installation: Installation): Row[] {
   return rows;
 }
 
-function draw(row: Row, top: number, options: LineDiagramOptions): string {
+function draw(row: Row, top: number, xOf: Across, options: LineDiagramOptions): string {
   const passing = row.kind === "origin" ? [] : row.through;
-  return passing.map((depth) => busAt(depth, top, top + ROW)).join("") + drawOwn(row, top, options);
+  return passing.map((depth) => busAt(xOf(depth), top, top + ROW)).join("") + drawOwn(row, top, xOf, options);
 }
 
-function busAt(depth: number, from: number, to: number): string {
-  const x = START + depth * INDENT;
+function busAt(x: number, from: number, to: number): string {
   return line(x, from, x, to, { "stroke-width": 2.2 });
 }
 
-function drawOwn(row: Row, top: number, options: LineDiagramOptions): string {
+function drawOwn(row: Row, top: number, xOf: Across, options: LineDiagramOptions): string {
   const middle = top + ROW / 2;
   switch (row.kind) {
     case "origin": {
@@ -122,33 +128,32 @@ function drawOwn(row: Row, top: number, options: LineDiagramOptions): string {
       );
     }
     case "board": {
-      const x = START + row.depth * INDENT;
+      const x = xOf(row.depth);
       const bar = rect(x - 3, middle - 6, 6, 12, { fill: TOKENS.ink });
-      const down = row.ways > 0 ? busAt(row.depth, middle, top + ROW) : "";
-      const zdb = `Zdb ${valueWords(row.board.zdb)}`;
+      const down = row.ways > 0 ? busAt(x, middle, top + ROW) : "";
+      const switchAndZdb = `main switch ${valueWords(row.board.mainSwitchRated)}, Zdb ${valueWords(row.board.zdb)}`;
+      const right = fitted(switchAndZdb, 190, TOKENS.small);
+      const room = WIDTH - 20 - textWidth(right, TOKENS.small) - (x + 14);
       return (
         bar +
         down +
-        text(x + 14, middle + 3.5, fitted(row.board.name, 220), { "font-weight": 700 }) +
-        text(WIDTH - 8, middle + 3.5, `main switch ${valueWords(row.board.mainSwitchRated)}, ${zdb}`, {
-          "text-anchor": "end",
-          "font-size": TOKENS.small,
-        })
+        text(x + 14, middle + 3.5, fitted(row.board.name, room), { "font-weight": 700 }) +
+        text(WIDTH - 8, middle + 3.5, right, { "text-anchor": "end", "font-size": TOKENS.small })
       );
     }
     case "way":
-      return drawWay(row, top, middle, options);
+      return drawWay(row, top, xOf(row.depth), options);
   }
 }
 
 function drawWay(
-  { circuit, depth, last }: Extract<Row, { kind: "way" }>,
+  { circuit, last }: Extract<Row, { kind: "way" }>,
   top: number,
-  middle: number,
+  x: number,
   options: LineDiagramOptions,
 ): string {
-  const x = START + depth * INDENT;
-  const bus = busAt(depth, top, last ? middle : top + ROW);
+  const middle = top + ROW / 2;
+  const bus = busAt(x, top, last ? middle : top + ROW);
   const box = x + 16;
   const stub = line(x, middle, box, middle);
   const { rated, type } = circuit.device;
@@ -174,7 +179,11 @@ function drawWay(
           fill: TOKENS.paper,
           stroke: TOKENS.copper,
           "stroke-width": 1.2,
-        }) + text(rcdX, middle + 2.6, residualShort(rcd.residual), { "text-anchor": "middle", "font-size": 6.5 });
+        }) +
+        text(rcdX, middle + 2.6, fitted(residualShort(rcd.residual), 15, 6.5), {
+          "text-anchor": "middle",
+          "font-size": 6.5,
+        });
   const words = rcdX + 18;
   const name = fitted(`${circuit.designation}  ${circuit.description}`, WIDTH - words - 92);
   return (

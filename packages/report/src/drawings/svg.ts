@@ -48,7 +48,7 @@ export function drawing(width: number, height: number, title: string, descriptio
 }
 
 /** Width a text takes, near enough to keep labels apart: the mean letter of a humanist sans is half its size wide. */
-function textWidth(words: string, size: number = TOKENS.size): number {
+export function textWidth(words: string, size: number = TOKENS.size): number {
   return [...words].length * size * 0.52;
 }
 

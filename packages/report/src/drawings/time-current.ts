@@ -1,13 +1,17 @@
 import type { CurvesOfCircuit } from "../input.ts";
-import { drawing, element, line, rect, text } from "./svg.ts";
+import { drawing, element, fitted, line, rect, text } from "./svg.ts";
 import { TOKENS } from "./tokens.ts";
 
 const WIDTH = 340;
-const HEIGHT = 240;
+const HEIGHT = 268;
 const LEFT = 44;
-const BOTTOM = 30;
+/** Below the drawing: the figures of the axis, then the key in two rows. */
+const BOTTOM = 58;
 const TOP = 10;
 const RIGHT = 12;
+const KEY_LEFT = 8;
+const KEY_ROW = 14;
+const KEY_SIGN = 20;
 
 /** Decades of the axes: 1 A to 100 kA, 10 ms to 10,000 s. */
 const AMPERES: readonly [number, number] = [0, 5];
@@ -24,57 +28,19 @@ const yOf = (seconds: number) =>
 
 /**
  * Time-current drawing on logarithmic axes: the device between its known points, joined straight; the limit of the
- * conductor, I²t = k²S², from 0.1 s to 5 s where it holds; the fault current as a band; the permitted time.
+ * conductor, I²t = k²S², from 0.1 s to 5 s where it holds; the fault current as a band; the permitted time. What is what
+ * stands in a key below, where no label can lie on a line.
  */
 export function timeCurrentCurve(curves: CurvesOfCircuit): string {
   const { device, points, withstand, conductor, faultCurrent, permittedTime } = curves;
-  const parts = [grid()];
-  if (faultCurrent !== null) {
-    const [low, high] = faultCurrent;
-    const from = xOf(low);
-    parts.push(
-      rect(from, TOP, Math.max(1.5, xOf(high) - from), HEIGHT - BOTTOM - TOP, {
-        fill: TOKENS.copper,
-        "fill-opacity": 0.16,
-      }),
-    );
-    parts.push(
-      text(Math.min(from + 3, WIDTH - 78), TOP + 10, "fault current", {
-        "font-size": TOKENS.small,
-        fill: TOKENS.copper,
-      }),
-    );
-  }
-  if (points.length > 1) {
-    const low = points.map((point) => `${xOf(point.low)} ${yOf(point.seconds)}`);
-    const high = [...points].reverse().map((point) => `${xOf(point.high)} ${yOf(point.seconds)}`);
-    parts.push(
-      element("path", {
-        d: `M${[...low, ...high].join("L")}Z`,
-        fill: TOKENS.ink,
-        "fill-opacity": 0.14,
-        stroke: TOKENS.ink,
-        "stroke-width": 1.1,
-      }),
-    );
-  }
-  for (const point of points) {
-    parts.push(element("circle", { cx: xOf(point.high), cy: yOf(point.seconds), r: 2, fill: TOKENS.ink }));
-  }
-  if (withstand !== null && withstand > 0) {
-    const ends = [5, 0.1].map((seconds) => [xOf(Math.sqrt(withstand / seconds)), yOf(seconds)] as const);
-    const [[x1, y1] = [0, 0], [x2, y2] = [0, 0]] = ends;
-    parts.push(line(x1, y1, x2, y2, { stroke: TOKENS.copper, "stroke-width": 1.8 }));
-    parts.push(
-      text(Math.min(x1 + 4, WIDTH - 110), y1 - 4, conductor, { "font-size": TOKENS.small, fill: TOKENS.copper }),
-    );
-  }
-  if (permittedTime !== null) {
-    const y = yOf(permittedTime);
-    parts.push(line(LEFT, y, WIDTH - RIGHT, y, { "stroke-dasharray": "5 3", "stroke-width": 0.9 }));
-    parts.push(text(LEFT + 4, y - 3, `permitted ${permittedTime} s`, { "font-size": TOKENS.small }));
-  }
-  parts.push(text(WIDTH - RIGHT, HEIGHT - BOTTOM - 4, device, { "font-size": TOKENS.small, "text-anchor": "end" }));
+  const parts = [
+    grid(),
+    faultCurrent === null ? "" : faultBand(faultCurrent),
+    deviceBand(points),
+    withstand === null || withstand <= 0 ? "" : slope(withstand),
+    permittedTime === null ? "" : across(yOf(permittedTime), LEFT, WIDTH - RIGHT),
+    key(curves),
+  ];
   const description = [
     `${device}: ${points.map(({ seconds, low, high }) => `${seconds} s at ${Math.round(low)} to ${Math.round(high)} A`).join("; ")}`,
     withstand === null ? "conductor limit not known" : `${conductor} withstands ${Math.round(withstand)} A²s`,
@@ -84,6 +50,58 @@ export function timeCurrentCurve(curves: CurvesOfCircuit): string {
     permittedTime === null ? "permitted time not known" : `permitted time ${permittedTime} s`,
   ].join(". ");
   return drawing(WIDTH, HEIGHT, `Time-current drawing, ${device}`, description, parts.join(""));
+}
+
+const BAND_FILL = { fill: TOKENS.copper, "fill-opacity": 0.16 };
+const DEVICE_FILL = { fill: TOKENS.ink, "fill-opacity": 0.14, stroke: TOKENS.ink, "stroke-width": 1.1 };
+const SLOPE_STROKE = { stroke: TOKENS.copper, "stroke-width": 1.8 };
+
+function faultBand([low, high]: readonly [low: number, high: number]): string {
+  // A band too narrow to be seen keeps a width, inside the drawing.
+  const from = Math.min(xOf(low), WIDTH - RIGHT - 1.5);
+  return rect(from, TOP, Math.max(1.5, xOf(high) - from), HEIGHT - BOTTOM - TOP, BAND_FILL);
+}
+
+function deviceBand(points: CurvesOfCircuit["points"]): string {
+  const low = points.map((point) => `${xOf(point.low)} ${yOf(point.seconds)}`);
+  const high = [...points].reverse().map((point) => `${xOf(point.high)} ${yOf(point.seconds)}`);
+  const band = points.length > 1 ? element("path", { d: `M${[...low, ...high].join("L")}Z`, ...DEVICE_FILL }) : "";
+  return (
+    band +
+    points
+      .map((point) => element("circle", { cx: xOf(point.high), cy: yOf(point.seconds), r: 2, fill: TOKENS.ink }))
+      .join("")
+  );
+}
+
+/** The line of equal energy on which the conductor reaches its final temperature. */
+function slope(withstand: number): string {
+  const at = (seconds: number) => [xOf(Math.sqrt(withstand / seconds)), yOf(seconds)] as const;
+  return line(...at(5), ...at(0.1), SLOPE_STROKE);
+}
+
+function across(y: number, from: number, to: number): string {
+  return line(from, y, to, y, { "stroke-dasharray": "5 3", "stroke-width": 0.9 });
+}
+
+/** What the drawing shows, each sign with its words; what is not known is not in it. */
+function key({ device, points, withstand, conductor, faultCurrent, permittedTime }: CurvesOfCircuit): string {
+  const entries: readonly (readonly [shown: boolean, words: string, sign: (x: number, y: number) => string])[] = [
+    [points.length > 0, device, (x, y) => rect(x, y - 4, KEY_SIGN - 5, 8, DEVICE_FILL)],
+    [withstand !== null, conductor, (x, y) => line(x, y - 4, x + KEY_SIGN - 5, y + 4, SLOPE_STROKE)],
+    [faultCurrent !== null, "fault current", (x, y) => rect(x, y - 4, KEY_SIGN - 5, 8, BAND_FILL)],
+    [permittedTime !== null, `permitted ${permittedTime} s`, (x, y) => across(y, x, x + KEY_SIGN - 5)],
+  ];
+  const column = (WIDTH - KEY_LEFT - RIGHT) / 2;
+  return entries
+    .filter(([shown]) => shown)
+    .map(([, words, sign], i) => {
+      const x = KEY_LEFT + (i % 2) * column;
+      const y = HEIGHT - 7 - KEY_ROW * (1 - Math.floor(i / 2));
+      const label = fitted(words, column - KEY_SIGN - 4, TOKENS.small);
+      return sign(x, y) + text(x + KEY_SIGN, y + 3, label, { "font-size": TOKENS.small });
+    })
+    .join("");
 }
 
 function grid(): string {

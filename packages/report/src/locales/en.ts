@@ -21,7 +21,7 @@ export const VERDICT_SHORT: Readonly<Record<Verdict, string>> = Object.freeze({
 export const RELATION: Readonly<Record<Relation, string>> = Object.freeze({
   "at-most": "at most",
   "at-least": "at least",
-  "agrees-with": "agrees with",
+  "agrees-with": "should agree with",
   "not-below": "not below",
   "not-above": "not above",
 });
@@ -91,7 +91,8 @@ export const WORDS = Object.freeze({
   yes: "yes",
   no: "no",
   invented: "Invented example: names, places and readings are made up.",
-  legend: "Bars: o value  (--) its band  | limit  < > beyond the scale",
+  observations: "Observations",
+  legend: "Bars: o value  (--) its band  | limit  == its band  < > beyond the scale",
   supply: "Supply and origin",
   missing: "missing",
   beside: "beside",

@@ -224,7 +224,7 @@ export const REPORT = Object.freeze({
   readingsCaption: "Readings",
   noCircuits: "No circuits are recorded on this board.",
   circuitsNote:
-    "Method: every reference method the route may have. Within: the permitted disconnection time. Disconnection: the loop at operating temperature, or the RCD's touch voltage, against its limit. The dot is the value, the grey band what the instrument leaves open, the copper stroke the limit, the fine strokes the forbidden side; an open dot is a verdict still open. Words in italics are gaps. † marks a limit from memory that is to be checked against the standard.",
+    "Method: every reference method the route may have. Within: the permitted disconnection time. Disconnection: the loop at operating temperature, or the RCD's touch voltage, against its limit. The dot is the value, the grey band what the instrument leaves open, the copper stroke the limit (a copper wash its own band), the fine strokes the forbidden side; an open dot is a verdict still open. Words in italics are gaps. † marks a limit from memory that is to be checked against the standard.",
   readingsNote:
     "r1, rn, r2: ends of the ring. IR live, IR earth: insulation resistance between live conductors and to earth, with the test voltage beside it.",
   seconds: (value: number) => `${Number(value.toPrecision(3))} s`,

@@ -53,6 +53,13 @@ describe("the printed report", () => {
     expect(Buffer.from(writeReportPdf(inputOf(EXAMPLE), { json: EXAMPLE })).equals(readFileSync(report))).toBe(true);
   });
 
+  test("rests on one version each of the typesetter and the print face, since their bytes are in it", () => {
+    const { dependencies } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
+    const outside = Object.entries(dependencies).filter(([name]) => !name.startsWith("@good-grounds/"));
+    expect(outside.length).toBe(2);
+    for (const [name, version] of outside) expect(version, name).toMatch(/^\d+\.\d+\.\d+$/);
+  });
+
   test("bears the day of the last signature", () => {
     expect(readFileSync(report, "latin1")).toContain("<xmp:CreateDate>2026-10-07");
   });

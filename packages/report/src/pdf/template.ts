@@ -51,7 +51,7 @@ export const TEMPLATE = String.raw`
 )
 #let pairs(rows, label: 36mm) = for row in rows { block(above: 0.5em, below: 0pt, grid(columns: (label, 1fr), column-gutter: 2mm, small(row.at(0)), said(row.at(1)))) }
 #let bullet-list(entries) = for e in entries { block(above: 0.5em, below: 0pt, inset: (left: 9pt), {
-  place(dx: -9pt, dy: 0.36em, rect(width: 3pt, height: 3pt, fill: copper, stroke: none))
+  place(dx: -9pt, dy: 0.22em, rect(width: 3pt, height: 3pt, fill: copper, stroke: none))
   e
 }) }
 
@@ -85,12 +85,12 @@ export const TEMPLATE = String.raw`
   for g in d.first.groups {
     block(above: 0.85em, below: 0.4em, sticky: true, grid(columns: (9mm, 1fr), align: horizon, mark(g), bare(9.5pt, heading(level: 3, outlined: false, g.heading))))
     for o in g.members {
-      block(breakable: false, above: 0.4em, below: 0.4em, inset: (left: 9mm), grid(columns: (5mm, 1fr), text(weight: 600, str(o.number)), {
+      block(breakable: false, above: 0.45em, below: 0.45em, inset: (left: 9mm), grid(columns: (5mm, 1fr), text(weight: 600, str(o.number)), {
         text(weight: 600, o.place)
         [. #o.what ]
         text(weight: 600, o.todo-label)
         if o.todo-open { text(style: "italic", o.todo) } else { o.todo }
-        if o.safe != "" { block(above: 0.4em, text(weight: 600, fill: copper, o.safe)) }
+        if o.safe != "" { block(above: 0.6em, text(weight: 600, fill: copper, o.safe)) }
       }))
     }
   }
@@ -106,7 +106,7 @@ export const TEMPLATE = String.raw`
 
 #heading(level: 2, outlined: false, d.first.who-title)
 #plain-table((auto, 1fr, auto), d.first.who-head, d.first.who)
-#block(above: 0.8em, small(d.first.challenge))
+#block(above: 0.7em, small(d.first.challenge))
 
 #block(above: 0.8em, {
   set text(size: 8.2pt)
@@ -128,11 +128,22 @@ export const TEMPLATE = String.raw`
       small(o.number),
     ))
     block(above: 0pt, below: 0.6em, o.what)
+    if o.reasoning.plain != "" { block(above: 0pt, below: 0.7em, inset: (left: 8pt), stroke: (left: 1.6pt + copper), text(size: 10pt, o.reasoning.plain)) }
     pairs(o.details)
     if o.checks.len() > 0 {
       block(above: 0.5em, below: 0pt, grid(columns: (36mm, 1fr), column-gutter: 2mm, small(o.checks-label), {
         for (i, c) in o.checks.enumerate() { block(above: if i == 0 { 0pt } else { 0.45em }, below: 0pt, c) }
       }))
+    }
+    if o.reasoning.headline != "" {
+      block(above: 0.9em, below: 0pt, sticky: true, text(weight: 600, o.reasoning.headline))
+      if o.reasoning.stands != "" { block(above: 0.4em, below: 0pt, o.reasoning.stands) }
+      for p in o.reasoning.parts {
+        block(above: 0.8em, below: 0.2em, sticky: true, text(size: 8.6pt, weight: 600, fill: quiet, p.heading))
+        for l in p.lines {
+          block(above: 0.36em, below: 0pt, inset: (left: 6pt + l.depth * 8pt), text(size: 8.6pt, { if l.tag != "" { tag(l.tag); h(1.2mm) }; l.words }))
+        }
+      }
     }
   })
 }
@@ -219,7 +230,7 @@ export const TEMPLATE = String.raw`
 // ---------------------------------------------------------------- curves
 #if d.curves.list.len() > 0 {
   heading(level: 1, d.curves.title)
-  d.curves.intro
+  block(sticky: true, below: 0.9em, d.curves.intro)
   for pair in d.curves.list.chunks(2) {
     grid(columns: (1fr, 1fr), column-gutter: 4mm, ..pair.map(c => block(breakable: false, below: 0.8em, {
       block(above: 0.6em, below: 0.3em, text(weight: 600, size: 8.5pt, c.caption))

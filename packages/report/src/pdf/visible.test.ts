@@ -39,6 +39,11 @@ describe("text as the page shows it", () => {
     expect(shown.replaceAll(BREAK, "")).toBe(word);
   });
 
+  test("the name of a standard breaks at its joints only", () => {
+    const shown = visible("7671:2018+A2:2022+A3:2024.", covers);
+    expect(shown.split(BREAK)).toEqual(["7671:2018+", "A2:2022+", "A3:2024."]);
+  });
+
   test("whatever the text, only characters of the print face are left", () => {
     fc.assert(
       fc.property(fc.string({ unit: "binary", maxLength: 60 }), (text) => {

@@ -35,11 +35,19 @@ function bracketed(points: readonly string[]): string {
 }
 
 function breakable(word: string): string {
-  const points = [...word];
-  if (points.length <= LONGEST_WORD) return word;
-  const pieces: string[] = [];
-  for (let i = 0; i < points.length; i += 4) pieces.push(points.slice(i, i + 4).join(""));
-  return pieces.join(BREAK);
+  if ([...word].length <= LONGEST_WORD) return word;
+  // Where the word has joints it breaks there: the number of a standard stays whole between them.
+  return word
+    .split(/(?<=[+/,;_-])/u)
+    .map((piece) => ([...piece].length <= LONGEST_WORD ? piece : chopped(piece)))
+    .join(BREAK);
+}
+
+function chopped(piece: string): string {
+  const points = [...piece];
+  const parts: string[] = [];
+  for (let i = 0; i < points.length; i += 4) parts.push(points.slice(i, i + 4).join(""));
+  return parts.join(BREAK);
 }
 
 /** The same for every text within plain data. */

@@ -5,8 +5,8 @@ import { sides } from "../words/comparison.ts";
 const SCALE_END = 1.6;
 
 /**
- * A comparison as one line of plain characters: value, band and limit on one scale from nothing. Values beyond the scale
- * stand at its end as `>`. Empty where there is nothing to draw.
+ * A comparison as one line of plain characters: value and limit, each with its band, on one scale from nothing. Values
+ * beyond the scale stand at its end as `>`. Empty where there is nothing to draw.
  */
 export function marginBar(compared: Compared, width: number): string {
   const [left, limit] = sides(compared);
@@ -16,6 +16,10 @@ export function marginBar(compared: Compared, width: number): string {
   const end = mark * SCALE_END;
   const column = (value: number) => Math.min(width - 1, Math.max(0, Math.floor((value / end) * width)));
   const cells = new Array<string>(width).fill("·");
+  if (limit.low !== limit.high) {
+    for (let i = column(limit.low); i <= column(limit.high); i++) cells[i] = "=";
+    if (limit.high > end) cells[width - 1] = ">";
+  }
   if (left.low !== left.high) {
     for (let i = column(left.low); i <= column(left.high); i++) cells[i] = "-";
     cells[column(left.low)] = "(";

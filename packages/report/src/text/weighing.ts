@@ -2,10 +2,13 @@ import type { CheckLabel, Finding, Path, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../input.ts";
 import { OUTCOME, VERDICT, WORDS } from "../locales/en.ts";
+import { REASONING } from "../locales/reasoning-en.ts";
 import { decidingComparison, sides } from "../words/comparison.ts";
 import { marginWords } from "../words/figure.ts";
 import { placeWords } from "../words/place.ts";
+import { headline } from "../words/reasoning.ts";
 import { renderFinding } from "./finding.ts";
+import { renderReasoning } from "./reasoning.ts";
 import { columns, padded, printable, wrapped } from "./wrap.ts";
 
 export interface WeighingOptions {
@@ -18,6 +21,7 @@ export interface WeighingOptions {
 
 /** One place of the installation with its findings. */
 interface Place {
+  readonly path: Path;
   readonly heading: string;
   readonly detail: string;
   readonly findings: readonly Finding[];
@@ -32,8 +36,29 @@ export function renderWeighing(input: ReportInput, options: WeighingOptions = {}
   for (const one of places(input).sort(worstFirst)) {
     lines.push(...rule(one, width), ...body(one, labels, place, width, options), "");
   }
+  lines.push(...observationLines(input, width, options));
   lines.push(WORDS.legend, "", ...wrapped(WORDS.competent, width));
   return `${lines.join("\n")}\n`;
+}
+
+/** Observations with what was chosen and what follows; with `grounds` the whole line of reasoning. */
+function observationLines({ installation, reasoned }: ReportInput, width: number, options: WeighingOptions): string[] {
+  const { observations } = installation.file;
+  if (observations.length === 0) return [];
+  const lines = [WORDS.observations, "─".repeat(width)];
+  for (const { id, place, what, choice, topic } of observations) {
+    const one = reasoned.find(({ observation }) => observation === id);
+    const chosen = choice?.classification;
+    const mark = chosen === undefined ? "open" : chosen === "none" ? "–" : chosen;
+    lines.push(...wrapped(`${place}: ${what} (${id})`, width, `  ${padded(mark, 6)}`, " ".repeat(8)));
+    if (one !== undefined) {
+      if (options.grounds === true) lines.push(...renderReasoning(one, width, chosen ?? null, " ".repeat(8)));
+      else lines.push(...wrapped(headline(one), width, " ".repeat(8), " ".repeat(10)));
+      if (one.choice === "differs") lines.push(...wrapped(REASONING.choice.differs, width, " ".repeat(8)));
+    } else if (topic === undefined && chosen !== "none")
+      lines.push(...wrapped(REASONING.noTopic, width, " ".repeat(8)));
+  }
+  return [...lines, ""];
 }
 
 function heading({ installation, outcome, edition, weighing }: ReportInput, width: number): string[] {
@@ -58,13 +83,15 @@ function places({ installation, weighing }: ReportInput): Place[] {
   const earthing = installation.supply.earthing;
   const system = earthing.kind === "fact" ? earthing.word : VERDICT["not-known"];
   return [
-    { heading: WORDS.supply, detail: system, findings: weighing.supply },
+    { path: installation.supply.path, heading: WORDS.supply, detail: system, findings: weighing.supply },
     ...installation.boards.map((board, i) => ({
+      path: board.path,
       heading: WORDS.board(board.name),
       detail: "",
       findings: weighing.boards[i] ?? [],
     })),
     ...installation.circuits.map((circuit, i) => ({
+      path: circuit.path,
       heading: WORDS.circuit(circuit.designation, circuit.description),
       detail: `${circuit.board.name} ${deviceShort(circuit.device)}`.trim(),
       findings: weighing.circuits[i] ?? [],
@@ -110,7 +137,7 @@ function rule({ heading: left, detail }: Place, width: number): string[] {
 const ATTENTION: ReadonlySet<Verdict> = new Set(["not-met", "too-near", "not-known"]);
 
 function body(
-  { findings }: Place,
+  { path, findings }: Place,
   labels: ReadonlyMap<string, CheckLabel>,
   place: (path: Path) => string,
   width: number,
@@ -129,11 +156,10 @@ function body(
       regulations: [],
     };
     const grounds = options.grounds === true || options.grounds === finding.check;
-    const where =
-      finding.check === "rcd-time" || finding.check.startsWith("bonding")
-        ? `${label.title} (${place(finding.path)})`
-        : label.title;
-    return renderFinding({ ...label, title: where }, finding, { width, place, grounds });
+    // A device or a bond within the place is named; the place itself stands in the heading above.
+    const at = place(finding.path);
+    const title = at === place(path) ? label.title : `${label.title} (${at})`;
+    return renderFinding({ ...label, title }, finding, { width, place, grounds });
   });
   const met = ordered.filter(({ judgement }) => judgement.verdict === "met");
   if (options.all !== true && met.length > 0) {
@@ -158,10 +184,13 @@ function tightWords({ judgement }: Finding): string {
   return compared === undefined ? "" : marginWords(compared);
 }
 
-/** Whether a margin says something: a size or a rating either is the next one up or it is not. */
+/**
+ * Whether a margin says something: a value within a limit has more or less in hand; agreement has none, and a size or a
+ * rating either is the next one up or it is not.
+ */
 function isGraded(judgement: Finding["judgement"]): boolean {
   const compared = decidingComparison(judgement);
-  return compared !== undefined && !Number.isNaN(compared.margin) && sides(compared)[0].kind !== "seen";
+  return compared !== undefined && marginWords(compared) !== "" && sides(compared)[0].kind !== "seen";
 }
 
 function order(a: number, b: number): number {

@@ -18,17 +18,21 @@ export function padded(text: string, width: number): string {
   return text + " ".repeat(Math.max(0, width - columns(text)));
 }
 
+/** Stands for the space between a number and its unit, which no line ends at; `printable` lets none come from outside. */
+const TIED = "\ue000";
+const BEFORE_UNIT = /(?<=\d) (?=(?:[µmkMG]?(?:Ω|A|V|s)|m|mm|mm²|°C|%|A²s|A√s)(?![\p{L}\p{N}²√]))/gu;
+
 /** Breaks a text into lines of at most `width` columns, the first after `first`, the others after `rest`. */
 export function wrapped(text: string, width: number, first = "", rest = first): string[] {
   const lines: string[] = [];
   let line = first;
   let empty = true;
   const flush = () => {
-    lines.push(line.trimEnd());
+    lines.push(said(line));
     line = rest;
     empty = true;
   };
-  for (const word of printable(text).split(" ")) {
+  for (const word of printable(text).replaceAll(BEFORE_UNIT, TIED).split(" ")) {
     if (word === "") continue;
     let left = word;
     if (!empty && columns(line) + 1 + columns(left) > width) flush();
@@ -49,6 +53,10 @@ export function wrapped(text: string, width: number, first = "", rest = first): 
     line += empty ? left : ` ${left}`;
     empty = false;
   }
-  if (!empty || lines.length === 0) lines.push(line.trimEnd());
+  if (!empty || lines.length === 0) lines.push(said(line));
   return lines;
+}
+
+function said(line: string): string {
+  return line.trimEnd().replaceAll(TIED, " ");
 }

@@ -1,6 +1,6 @@
-import type { Compared, Evidence, Judgement, Unit } from "@good-grounds/core";
+import type { Compared, Evidence, Judgement, Relation, Unit } from "@good-grounds/core";
 import { RELATION, WORDS } from "../locales/en.ts";
-import { valueWords } from "./figure.ts";
+import { bandWords, valueWords } from "./figure.ts";
 
 /** The comparison that gives a judgement its verdict and margin; undefined where facts decide. */
 export function decidingComparison(judgement: Judgement): Compared | undefined {
@@ -39,10 +39,11 @@ export function sides(compared: Compared): readonly [Evidence<Unit>, Evidence<Un
   return [left as Evidence<Unit>, limit as Evidence<Unit>];
 }
 
-/** "Zs,hot 1.28 Ω at most Zs,max 1.37 Ω". */
-export function comparisonWords(compared: Compared): string {
+/** "Zs,hot 1.28 Ω at most Zs,max 1.37 Ω"; a limit that is itself a band shows it, since it can decide the verdict. */
+export function comparisonWords(compared: Compared, relation: Readonly<Record<Relation, string>> = RELATION): string {
   const [left, limit] = sides(compared);
-  return `${named(left)} ${RELATION[compared.relation]} ${named(limit)}`;
+  const band = bandWords(limit);
+  return `${named(left)} ${relation[compared.relation]} ${named(limit)}${band === "" ? "" : ` (${band})`}`;
 }
 
 function named(evidence: Evidence<Unit>): string {

@@ -1,4 +1,32 @@
 import type { Topic } from "../topic.ts";
+import { borrowedNeutral } from "./borrowed-neutral.ts";
+import { cpcUndersized } from "./cpc-undersized.ts";
+import { insulationFalling } from "./insulation-falling.ts";
+import { insulationLow } from "./insulation-low.ts";
 import { lightingNoCpc } from "./lighting-no-cpc.ts";
+import { liveConductorsUnterminated } from "./live-conductors-unterminated.ts";
+import { metalworkLive } from "./metalwork-live.ts";
+import { neutralSwitchedOrFused } from "./neutral-switched-or-fused.ts";
+import { overloadDeviceOversize } from "./overload-device-oversize.ts";
+import { polarityReversedAtPoint } from "./polarity-reversed-at-point.ts";
+import { ringBroken } from "./ring-broken.ts";
+import { socketNoCpc } from "./socket-no-cpc.ts";
+import { spurOverloaded } from "./spur-overloaded.ts";
+import { zsOverLimit } from "./zs-over-limit.ts";
 
-export const CIRCUITS: readonly Topic[] = Object.freeze([lightingNoCpc]);
+export const CIRCUITS: readonly Topic[] = Object.freeze([
+  borrowedNeutral,
+  overloadDeviceOversize,
+  ringBroken,
+  spurOverloaded,
+  zsOverLimit,
+  cpcUndersized,
+  socketNoCpc,
+  lightingNoCpc,
+  metalworkLive,
+  insulationLow,
+  insulationFalling,
+  polarityReversedAtPoint,
+  neutralSwitchedOrFused,
+  liveConductorsUnterminated,
+]);

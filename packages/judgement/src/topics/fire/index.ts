@@ -1,3 +1,14 @@
 import type { Topic } from "../topic.ts";
+import { dustyOrStoragePlace } from "./dusty-or-storage-place.ts";
+import { escapeRouteEquipment } from "./escape-route-equipment.ts";
+import { fireAlarmSupply } from "./fire-alarm-supply.ts";
+import { fireStopping } from "./fire-stopping.ts";
+import { hotEquipmentClearance } from "./hot-equipment-clearance.ts";
 
-export const FIRE: readonly Topic[] = Object.freeze([]);
+export const FIRE: readonly Topic[] = Object.freeze([
+  dustyOrStoragePlace,
+  escapeRouteEquipment,
+  fireAlarmSupply,
+  fireStopping,
+  hotEquipmentClearance,
+]);

@@ -5,6 +5,7 @@ import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
 import { keptWhole } from "../whole.ts";
 import { nameOf } from "./frame.ts";
+import { lineOfReasoning } from "./line-of-reasoning.ts";
 import { capitalised, codeOf, markOf, numbered, type Observation } from "./observation-order.ts";
 import { figuresFromMemory, needsAttention, titleOf, verdictLine, worstFirst } from "./reading-finding.ts";
 
@@ -21,6 +22,7 @@ export function observations(input: ReportInput, drawings: Drawings) {
         number: REPORT.numbered(number),
         place: capitalised(observation.place),
         what: observation.what,
+        reasoning: lineOfReasoning(input, observation),
         details: details(input, observation),
         "checks-label": REPORT.checksLabel,
         checks: checksOf(input, observation),
@@ -44,7 +46,9 @@ function details(input: ReportInput, one: Observation): readonly (readonly [labe
     ]);
   }
   const recorded = Object.entries(facts).map(([name, value]) => `${factName(name)}: ${factWord(value)}`);
-  if (recorded.length > 0) rows.push([REPORT.factsLabel, cell(recorded.join("; "))]);
+  // The argument shows the facts it rests on; without one they stand here.
+  const argued = input.reasoned.some(({ observation }) => observation === one.id);
+  if (recorded.length > 0 && !argued) rows.push([REPORT.factsLabel, cell(recorded.join("; "))]);
   if (regulations.length > 0) rows.push([REPORT.regulationLabel, cell(REPORT.regulations(regulations))]);
   if (choice?.classification !== "none" || remedy !== undefined)
     rows.push([REPORT.remedyLabel, remedy === undefined ? gap(REPORT.notRecorded) : cell(remedy)]);

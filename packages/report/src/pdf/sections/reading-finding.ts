@@ -14,7 +14,7 @@ import { marginBar } from "../../drawings/margin-bar.ts";
 import type { ReportInput } from "../../input.ts";
 import { RELATION, VERDICT, WORDS } from "../../locales/en.ts";
 import { REPORT } from "../../locales/report-en.ts";
-import { decidingComparison, decidingFacts, sides } from "../../words/comparison.ts";
+import { comparisonWords, decidingComparison, decidingFacts, sides } from "../../words/comparison.ts";
 import { marginWords, valueWords } from "../../words/figure.ts";
 
 /** Verdicts that a reader has to know about. */
@@ -60,12 +60,7 @@ export function decidingWords(judgement: Judgement): string {
 
 /** "Sp 1.5 mm² should be at least S,min 1.84 mm²": reads the same whether it is met or not. */
 function comparison(compared: Compared): string {
-  const [left, limit] = sides(compared);
-  return `${named(left)} ${REPORT.relation[compared.relation]} ${named(limit)}`;
-}
-
-function named(evidence: Evidence<Unit>): string {
-  return `${evidence.term.symbol || evidence.term.name} ${valueWords(evidence)}`;
+  return comparisonWords(compared, REPORT.relation);
 }
 
 /** A judgement in one line: its verdict and what decides. */
@@ -118,6 +113,8 @@ export function barOf(judgement: Judgement): Bar | undefined {
     low,
     high,
     limit: limit.value,
+    limitLow: limit.low,
+    limitHigh: limit.high,
     relation: compared.relation,
     verdict: judgement.verdict,
     words,

@@ -1,0 +1,254 @@
+import { createInterface } from "node:readline";
+import { EDITIONS, type EditionId, type FactOf, type Issue, severitiesOf, unitSymbol } from "@good-grounds/core";
+import {
+  answerIssue,
+  factsFromFigures,
+  needsOf,
+  reasonTopic,
+  TOPIC_GROUPS,
+  TOPICS,
+  type Topic,
+  type TopicReasoning,
+  topicById,
+} from "@good-grounds/judgement";
+import { headline, REASONING, renderReasoning, severityWords, TOPIC_GROUP, WORDS, wrapped } from "@good-grounds/report";
+import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
+import { problemsJson } from "../json.ts";
+import { reasoningJson } from "../reasoning-json.ts";
+import { issueLines } from "../words.ts";
+
+export interface ReasonOptions {
+  readonly list: boolean;
+  readonly help: boolean;
+  readonly json: boolean;
+  readonly edition: string | undefined;
+}
+
+/** What has been said so far: answers by fact, positions by contested point. */
+interface Said {
+  readonly facts: Record<string, string | { readonly notKnown: "limited"; readonly reason: string }>;
+  readonly positions: Record<string, string>;
+  readonly figures: Record<string, string>;
+}
+
+/** `goodgrounds reason`: the line of reasoning of one topic, asked for question by question or from facts given. */
+export async function reasonCommand(args: readonly string[], options: ReasonOptions, host: Host): Promise<ExitCode> {
+  const width = Math.min(host.columns ?? 80, 100);
+  if (options.list) {
+    host.stdout.write(options.json ? `${JSON.stringify(TOPICS.map(labelOf), null, 2)}\n` : listing(width));
+    return EXIT.done;
+  }
+  const [name, ...pairs] = args;
+  if (name === undefined)
+    throw new Stop(EXIT.input, "reason: no topic given. `goodgrounds reason --list` shows the topics.");
+  const topic = topicById(name);
+  if (topic === undefined)
+    throw new Stop(EXIT.input, `reason: no topic is called ${JSON.stringify(name.slice(0, 60))}.${nearest(name)}`);
+  const edition = editionOf(options.edition);
+  if (options.help) {
+    host.stdout.write(describe(topic, width));
+    return EXIT.done;
+  }
+  const said = saidIn(pairs, topic);
+  const first = reasoned(topic, edition, said);
+  if (first.issues.length > 0) {
+    if (options.json) host.stdout.write(`${JSON.stringify(problemsJson(name, first.issues), null, 2)}\n`);
+    host.stderr.write(issueLines(`reason ${name}`, first.issues));
+    return EXIT.input;
+  }
+  if (options.json) {
+    host.stdout.write(`${JSON.stringify(reasoningJson(first.one), null, 2)}\n`);
+    return EXIT.done;
+  }
+  const last =
+    host.interactive && isTerminal(host.stdin) ? await ask(topic, edition, said, first.one, host, width) : first.one;
+  host.stdout.write(
+    `${[topic.title, "─".repeat(width), ...renderReasoning(last, width), "", ...wrapped(WORDS.competent, width)].join("\n")}\n`,
+  );
+  return EXIT.done;
+}
+
+function reasoned(
+  topic: Topic,
+  edition: EditionId,
+  said: Said,
+): { readonly one: TopicReasoning; readonly issues: readonly Issue[] } {
+  const { worked, issues } = factsFromFigures(topic, said.figures);
+  const one = reasonTopic(topic, edition, said.facts, said.positions, worked);
+  return { one, issues: [...issues, ...one.faults.map((fault) => answerIssue(fault, [], true))] };
+}
+
+type Leaves = NonNullable<TopicReasoning["reasoning"]["next"]>["leaves"];
+
+/** Asks the next question until nothing is left that an answer could settle. */
+async function ask(
+  topic: Topic,
+  edition: EditionId,
+  said: Said,
+  start: TopicReasoning,
+  host: Host,
+  width: number,
+): Promise<TopicReasoning> {
+  const lines = createInterface({ input: host.stdin, crlfDelay: Number.POSITIVE_INFINITY });
+  const answers = lines[Symbol.asyncIterator]();
+  let one = start;
+  host.stderr.write(`${topic.title}\n${wrapped(REASONING.howToAnswer, width).join("\n")}\n`);
+  try {
+    for (let next = one.reasoning.next; next !== undefined; next = one.reasoning.next) {
+      const fact = topic.facts[next.fact] as FactOf;
+      host.stderr.write(
+        `\n${wrapped(headline(one), width).join("\n")}\n${questionLines(fact, next.leaves, width).join("\n")}\n> `,
+      );
+      const typed = await answers.next();
+      if (typed.done === true) break;
+      const text = typed.value.trim();
+      if (text === "") break;
+      const answer = readTyped(text, fact, next.leaves);
+      if (answer === undefined) {
+        host.stderr.write(`${wrapped(REASONING.notUnderstood, width).join("\n")}\n`);
+        continue;
+      }
+      said.facts[next.fact] = answer;
+      const after = reasoned(topic, edition, said);
+      if (after.issues.length > 0) {
+        delete said.facts[next.fact];
+        host.stderr.write(issueLines(next.fact, after.issues));
+        continue;
+      }
+      one = after.one;
+    }
+  } finally {
+    lines.close();
+  }
+  host.stderr.write("\n");
+  return one;
+}
+
+function questionLines(fact: FactOf, leaves: Leaves, width: number): string[] {
+  const choices = leaves.map(({ value, possible }, i) => {
+    const clause =
+      fact.kind === "yes-no"
+        ? fact[value as "yes" | "no"]
+        : fact.kind === "choice"
+          ? (fact.values[value] ?? value)
+          : value;
+    return wrapped(`${clause} → ${severityWords(severitiesOf(possible))}`, width, `  ${i + 1}  `, "     ");
+  });
+  const unit = fact.kind === "quantity" ? [`  (${unitSymbol(fact)})`] : [];
+  return [...wrapped(fact.asks, width), ...choices.flat(), ...unit];
+}
+
+/** A number chooses a listed answer, "?" says that it cannot be settled within the extent, anything else is the answer itself. */
+function readTyped(text: string, fact: FactOf, leaves: Leaves): Said["facts"][string] | undefined {
+  if (text === "?") return { notKnown: "limited", reason: "not settled when asked" };
+  if (fact.kind === "quantity") return text;
+  const values = fact.kind === "yes-no" ? ["yes", "no"] : Object.keys(fact.values);
+  if (/^\d{1,2}$/.test(text)) return leaves[Number(text) - 1]?.value;
+  const short = values.filter((value) => value.startsWith(text.toLowerCase()));
+  if (values.includes(text.toLowerCase())) return text.toLowerCase();
+  return short.length === 1 ? short[0] : undefined;
+}
+
+function saidIn(pairs: readonly string[], topic: Topic): Said {
+  const said: Said = { facts: Object.create(null), positions: Object.create(null), figures: Object.create(null) };
+  const figures = needsOf(topic);
+  for (const pair of pairs) {
+    const at = pair.indexOf("=");
+    if (at < 1)
+      throw new Stop(
+        EXIT.input,
+        `reason ${topic.id}: ${JSON.stringify(pair.slice(0, 60))} is no pair. Write fact=value; --help shows the facts.`,
+      );
+    const name = pair.slice(0, at);
+    const value = pair.slice(at + 1);
+    if (Object.hasOwn(topic.contested, name)) said.positions[name] = value;
+    else if (!Object.hasOwn(topic.facts, name) && figures.has(name)) said.figures[name] = value;
+    else said.facts[name] = value === "?" ? { notKnown: "limited", reason: "not settled when asked" } : value;
+  }
+  return said;
+}
+
+function editionOf(text: string | undefined): EditionId {
+  if (text === undefined) return "2018+A4";
+  const found = EDITIONS.find((edition) => edition === text);
+  if (found === undefined)
+    throw new Stop(
+      EXIT.input,
+      `reason: no edition is called ${JSON.stringify(text.slice(0, 40))}. The editions are ${EDITIONS.join(", ")}.`,
+    );
+  return found;
+}
+
+function isTerminal(stdin: Host["stdin"]): boolean {
+  return "isTTY" in stdin && stdin.isTTY === true;
+}
+
+function labelOf({ id, title, group }: Topic): object {
+  return { id, title, group };
+}
+
+function listing(width: number): string {
+  const lines = TOPIC_GROUPS.flatMap((group) => {
+    const topics = TOPICS.filter((one) => one.group === group);
+    return topics.length === 0
+      ? []
+      : [
+          TOPIC_GROUP[group],
+          ...topics.flatMap(({ id, title }) => wrapped(title, width, `  ${id.padEnd(32)} `, " ".repeat(35))),
+          "",
+        ];
+  });
+  return `${lines.join("\n")}goodgrounds reason TOPIC --help shows what a topic asks.\n`;
+}
+
+function describe(topic: Topic, width: number): string {
+  const facts = Object.entries(topic.facts).flatMap(([name, fact]) => [
+    ...wrapped(fact.asks, width, `  ${name}: `, "      "),
+    ...(fact.kind === "quantity"
+      ? [`      a quantity in ${unitSymbol(fact)}`]
+      : Object.entries(fact.kind === "yes-no" ? { yes: fact.yes, no: fact.no } : fact.values).flatMap(
+          ([value, clause]) => wrapped(`${value} = ${clause}`, width, "      ", "        "),
+        )),
+  ]);
+  const points = Object.entries(topic.contested).flatMap(([name, { question, positions }]) => [
+    ...wrapped(question, width, `  ${name}: `, "      "),
+    ...Object.entries(positions).flatMap(([position, { words }]) =>
+      wrapped(`${position} = ${words}`, width, "      ", "        "),
+    ),
+  ]);
+  const figures = [...needsOf(topic)].flatMap(([need, by]) =>
+    wrapped(`for ${by.join(", ")}`, width, `  ${need}: `, "      "),
+  );
+  const [example] = topic.examples;
+  const pairs = Object.entries(example?.facts ?? {}).map(
+    ([name, value]) => `${name}=${value === true ? "yes" : value === false ? "no" : value}`,
+  );
+  return [
+    topic.title,
+    "",
+    "Facts:",
+    ...facts,
+    ...(points.length === 0 ? [] : ["", "Contested points, the more usual position first:", ...points]),
+    ...(figures.length === 0 ? [] : ["", "Figures that a computation can use instead:", ...figures]),
+    "",
+    "Example:",
+    ...wrapped(`goodgrounds reason ${topic.id} ${pairs.join(" ")}`, width, "  ", "    "),
+    "",
+  ].join("\n");
+}
+
+function nearest(name: string): string {
+  const words = name
+    .toLowerCase()
+    .split(/[^a-z0-9]+/)
+    .filter((word) => word.length > 2);
+  const close = TOPICS.filter(({ id, title }) =>
+    words.some((word) => id.includes(word) || title.toLowerCase().includes(word)),
+  );
+  return close.length === 0
+    ? " `goodgrounds reason --list` shows the topics."
+    : ` Did you mean ${close
+        .slice(0, 5)
+        .map(({ id }) => id)
+        .join(", ")}?`;
+}

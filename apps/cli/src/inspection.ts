@@ -1,0 +1,10 @@
+import { type Parsed, parseInspection } from "@good-grounds/inspection";
+import { topicIssues } from "@good-grounds/judgement";
+
+/** Reads an inspection file and checks its observations against the topics they name; all problems at once. */
+export function readInspection(text: string): Parsed {
+  const parsed = parseInspection(text);
+  if (!parsed.ok) return parsed;
+  const issues = topicIssues(parsed.file);
+  return issues.length === 0 ? parsed : { ok: false, issues };
+}

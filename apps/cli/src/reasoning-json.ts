@@ -1,0 +1,97 @@
+import type { Change, FactGround } from "@good-grounds/core";
+import { severitiesOf } from "@good-grounds/core";
+import type { ReasonedObservation, ReasonedTopic } from "@good-grounds/report";
+import { clientSentence } from "@good-grounds/report";
+
+/** Name and version of the JSON output of a line of reasoning. */
+const OUTPUT = Object.freeze({ format: "good-grounds-reasoning", version: 1 });
+
+/** A line of reasoning as plain data. */
+export function reasoningJson(one: ReasonedTopic): object {
+  const { topic, reasoning, worked, against, remedies } = one;
+  const { possible, underAnyView, classification, unsettled, open, next, deciding, contested } = reasoning;
+  return {
+    ...OUTPUT,
+    topic: topic.id,
+    title: topic.title,
+    edition: reasoning.edition,
+    possible,
+    underAnyView,
+    classification,
+    open,
+    unsettled,
+    next:
+      next === undefined
+        ? null
+        : {
+            fact: next.fact,
+            asks: topic.facts[next.fact]?.asks ?? next.fact,
+            answers: next.leaves.map((leaf) => ({ value: leaf.value, possible: severitiesOf(leaf.possible) })),
+          },
+    deciding: { up: deciding.up.map(changeJson), down: deciding.down.map(changeJson) },
+    contested: contested.map(({ point, question, positions }) => ({
+      point,
+      question,
+      positions: positions.map(({ position, words, because, taken, possible: leaves }) => ({
+        position,
+        words,
+        because,
+        taken,
+        possible: severitiesOf(leaves),
+      })),
+    })),
+    paths: reasoning.paths.map(({ path, exists, layers, possible: severities }) => ({
+      id: path.id,
+      hazard: path.hazard,
+      route: path.route,
+      exists: exists.truth,
+      because: exists.because,
+      possible: severities,
+      layers: layers.map(({ layer, states, because }) => ({
+        id: layer.id,
+        provision: layer.provision,
+        words: layer.words,
+        regulations: layer.regulations ?? [],
+        states,
+        because,
+      })),
+    })),
+    departures: reasoning.departures.map(({ departure, holds }) => ({
+      words: departure.words,
+      regulations: departure.regulations,
+      holds: holds.truth,
+      because: holds.because,
+    })),
+    facts: Object.fromEntries([...reasoning.grounds].map(([name, ground]) => [name, groundJson(ground)])),
+    worked: worked.map(({ fact, by, value }) => ({ fact, by, value })),
+    against: against.map(({ fact, by, value }) => ({ fact, by, value })),
+    remedies: remedies.map(({ remedy, after }) => ({ words: remedy.words, after })),
+    client: clientSentence(one),
+  };
+}
+
+/** The reasoning of an observation, with the inspector's choice. */
+export function observationJson(one: ReasonedObservation): object {
+  return { observation: one.observation, chosen: one.chosen, choice: one.choice, ...reasoningJson(one) };
+}
+
+function changeJson({ facts, possible }: Change): object {
+  return { facts, possible: severitiesOf(possible) };
+}
+
+function groundJson(ground: FactGround): object {
+  switch (ground.kind) {
+    case "fact":
+      return { kind: ground.how, word: ground.word, words: ground.detail.text };
+    case "fact-not-known":
+      return { kind: "not-known", silence: ground.detail.silence, reason: ground.detail.reason };
+    case "seen":
+      return { kind: "seen", text: ground.detail.text, low: finite(ground.low), high: finite(ground.high) };
+    default:
+      return { kind: ground.kind };
+  }
+}
+
+function finite(value: number): number | "unbounded" {
+  return Number.isFinite(value) ? value : "unbounded";
+}

@@ -1,0 +1,4 @@
+export * from "./observation-reasoning.ts";
+export * from "./topic-issues.ts";
+export * from "./topic-reasoning.ts";
+export * from "./worked-facts.ts";

@@ -1,0 +1,98 @@
+import type { AnswerFault, Issue } from "@good-grounds/core";
+import { readAnswers } from "@good-grounds/core";
+import type { InspectionFile } from "@good-grounds/inspection";
+import { compiledTopic } from "../topics/compiled.ts";
+import { TOPICS, topicById } from "../topics/index.ts";
+import { factsFromFigures, needsOf } from "./worked-facts.ts";
+
+/** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
+export function topicIssues(file: InspectionFile): readonly Issue[] {
+  const issues: Issue[] = [];
+  for (const [number, { topic: name, facts = {}, positions = {} }] of file.observations.entries()) {
+    if (name === undefined) continue;
+    const topic = topicById(name);
+    const at = ["observations", number] as const;
+    if (topic === undefined) {
+      issues.push(noTopic([...at, "topic"], name));
+      continue;
+    }
+    const figures = needsOf(topic);
+    const isFigure = (fact: string) => !Object.hasOwn(topic.facts, fact) && figures.has(fact);
+    const compiled = compiledTopic(topic, file.edition);
+    const { faults } = readAnswers(compiled, {
+      facts: Object.fromEntries(Object.entries(facts).filter(([fact]) => !isFigure(fact))),
+      positions: Object.fromEntries(Object.entries(positions).map(([point, { position }]) => [point, position])),
+    });
+    issues.push(...faults.map((fault) => answerIssue(fault, [...at])));
+    const given = Object.entries(facts).filter(
+      (entry): entry is [string, string] => isFigure(entry[0]) && typeof entry[1] === "string",
+    );
+    for (const issue of factsFromFigures(topic, Object.fromEntries(given)).issues)
+      issues.push({ ...issue, path: [...at, "facts", ...issue.path] });
+  }
+  for (const [number, { topic: name, point, position }] of (file.standingViews ?? []).entries()) {
+    const topic = topicById(name);
+    if (topic === undefined) {
+      issues.push(noTopic(["standingViews", number, "topic"], name));
+      continue;
+    }
+    const { faults } = readAnswers(compiledTopic(topic, file.edition), { facts: {}, positions: { [point]: position } });
+    issues.push(
+      ...faults.map((fault) => ({
+        ...answerIssue(fault, []),
+        path: ["standingViews", number, fault.code === "unknown-point" ? "point" : "position"],
+      })),
+    );
+  }
+  return issues;
+}
+
+/** A fault of an answer as an issue at its place below an observation. */
+export function answerIssue(fault: AnswerFault, at: readonly (string | number)[], flat = false): Issue {
+  const { code, name, found, expected } = fault;
+  const isPoint = code === "unknown-point" || fault.isPosition === true;
+  const path = flat ? [name] : [...at, isPoint ? "positions" : "facts", name];
+  const list = expected.join(", ");
+  switch (code) {
+    case "unknown-fact":
+      return { code, path, found, expected: `one of the topic's facts: ${list}`, advice: "check the name" };
+    case "unknown-point":
+      return {
+        code,
+        path,
+        found,
+        expected: `one of the topic's contested points: ${list || "it has none"}`,
+        advice: "check the name",
+      };
+    case "not-a-value":
+      return {
+        code,
+        path,
+        found,
+        expected: `one of ${list}; several that are possible as "a | b"`,
+        advice: "choose one of these",
+      };
+    case "not-a-quantity":
+      return {
+        code,
+        path,
+        found,
+        expected: `a quantity in ${list}`,
+        advice: 'write a number and its unit, such as "45 mm", or a range, such as "40 mm to 55 mm"',
+      };
+    case "backwards":
+      return { code, path, found, expected: "the smaller value first", advice: "turn the range round" };
+  }
+}
+
+function noTopic(path: readonly (string | number)[], found: string): Issue {
+  const words = found.split("-").filter((word) => word.length > 2);
+  const close = TOPICS.map(({ id }) => id).filter((id) => words.some((word) => id.includes(word)));
+  return {
+    code: "unknown-topic",
+    path,
+    found,
+    expected: close.length > 0 ? `a topic, perhaps ${close.slice(0, 5).join(", ")}` : "the id of a topic",
+    advice: "`goodgrounds reason --list` shows the topics",
+  };
+}

@@ -1,0 +1,75 @@
+import {
+  type Answer,
+  type AnswerFault,
+  type Compiled,
+  type EditionId,
+  possibleLeaves,
+  type Reasoning,
+  readAnswers,
+  reason,
+  type Severity,
+  severitiesOf,
+} from "@good-grounds/core";
+import { compiledTopic } from "../topics/compiled.ts";
+import type { Remedy, Topic } from "../topics/topic.ts";
+import { completed, type WorkedFact } from "./worked-facts.ts";
+
+/** A remedy and what would be possible once it is done. */
+export interface RemedyEffect {
+  readonly remedy: Remedy;
+  readonly after: readonly Severity[];
+}
+
+/** Everything that follows for one topic. */
+export interface TopicReasoning {
+  readonly topic: Topic;
+  readonly reasoning: Reasoning;
+  readonly faults: readonly AnswerFault[];
+  /** Facts that computations answered. */
+  readonly worked: readonly WorkedFact[];
+  /** Computations that say otherwise than what was stated. */
+  readonly against: readonly WorkedFact[];
+  /** Remedies that lower what is possible, cheapest first. */
+  readonly remedies: readonly RemedyEffect[];
+}
+
+/** Reasons about a topic from what is said and what was worked out. */
+export function reasonTopic(
+  topic: Topic,
+  edition: EditionId,
+  said: Readonly<Record<string, Answer>>,
+  positions: Readonly<Record<string, string>> = {},
+  worked: readonly WorkedFact[] = [],
+): TopicReasoning {
+  const compiled = compiledTopic(topic, edition);
+  const { facts, taken, against } = completed(said, worked);
+  const { knowledge, faults } = readAnswers(compiled, { facts, positions });
+  const reasoning = reason(compiled, knowledge);
+  return {
+    topic,
+    reasoning,
+    faults,
+    worked: taken,
+    against,
+    remedies: topic.remedies.flatMap((remedy) => {
+      const leaves = possibleLeaves(compiled, compiled.root, masksAfter(remedy, compiled, knowledge.masks));
+      const after = severitiesOf(leaves);
+      return isBetter(leaves, possibleLeaves(compiled, compiled.root, knowledge.masks)) ? [{ remedy, after }] : [];
+    }),
+  };
+}
+
+function masksAfter({ changes }: Remedy, { variables, index }: Compiled, masks: readonly number[]): readonly number[] {
+  const after = [...masks];
+  for (const [name, value] of Object.entries(changes)) {
+    const variable = index.get(`fact ${name}`);
+    const cell = variable === undefined ? -1 : (variables[variable]?.cells.values.indexOf(value) ?? -1);
+    if (variable !== undefined && cell >= 0) after[variable] = 1 << cell;
+  }
+  return after;
+}
+
+/** Whether the worst that is possible is less, or the best is. */
+function isBetter(after: number, before: number): boolean {
+  return 31 - Math.clz32(after) < 31 - Math.clz32(before) || Math.clz32(after & -after) > Math.clz32(before & -before);
+}

@@ -1,0 +1,121 @@
+import { all, is, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
+
+/** Fixed equipment (boiler, fan, motor, heater, heat pump) without a means to cut it off and keep it off. */
+export const fixedEquipmentIsolation = topic({
+  id: "fixed-equipment-isolation",
+  title: "Fixed equipment without isolation",
+  group: "accessories",
+  items: ["accessories.isolation"],
+  facts: {
+    means: ranked({
+      asks: "What cuts the equipment off from the supply for work on it?",
+      effort: "glance",
+      values: {
+        local: "a plug, switch or isolator beside it cuts off all live conductors",
+        "under-control": "a device elsewhere cuts it off, and it can be locked or stays under the worker's control",
+        "line-only": "the only device leaves the neutral or another live conductor connected",
+        "not-secured": "a device elsewhere cuts it off, and anyone can put it back on",
+        none: "no device cuts it off on its own or with its circuit",
+      },
+    }),
+    movement: yesNo({
+      asks: "Could it start to move or heat while somebody has hands in it?",
+      effort: "glance",
+      yes: "it could start and hurt somebody who has hands in it",
+      no: "it has no moving or hot part that work exposes",
+      worse: "yes",
+    }),
+    "own-device": yesNo({
+      asks: "Is it clear which device feeds it, by label or because it stands alone?",
+      effort: "glance",
+      yes: "it is clear which device feeds it",
+      no: "nothing shows which device feeds it",
+      worse: "no",
+    }),
+  },
+  contested: {},
+  paths: [
+    {
+      id: "works-on-live",
+      hazard: "contact-with-live-parts",
+      route: "somebody works on the equipment while it is still live",
+      exists: is("means", "none"),
+      layers: [oneEventAway("care", "information", "the care of the person who works on it", ["462.1", "462.2"])],
+    },
+    {
+      id: "starts-up",
+      hazard: "mechanical-movement",
+      route: "somebody switches it on while another person has hands in it",
+      exists: all(yes("movement"), is("means", "not-secured", "none")),
+      layers: [
+        oneEventAway("nobody-near", "information", "nobody touching the switch meanwhile", ["464.1", "537.3.2"]),
+      ],
+    },
+  ],
+  departures: [
+    {
+      when: is("means", "not-secured", "line-only", "none"),
+      words: "the equipment cannot be cut off and kept off",
+      regulations: ["462.1", "462.2", "464.1"],
+    },
+    {
+      when: all(no("own-device"), is("means", "under-control")),
+      words: "nothing shows which device cuts the equipment off",
+      regulations: ["514.1.1", "462.2"],
+    },
+  ],
+  client: {
+    C2: "A machine or heater cannot be turned off in a safe way to work on it. Someone could be hurt. Fit a switch soon.",
+    C3: "A machine or heater has no good switch of its own. It is not a danger in use. A switch should be fitted.",
+    FI: "We could not find what turns a machine or heater off. This must be looked at soon.",
+    none: "The machine or heater can be turned off in a safe way.",
+  },
+  remedies: [
+    {
+      words: "Provide a locking device for the breaker and mark it.",
+      changes: { means: "under-control", "own-device": "yes" },
+    },
+    { words: "Fit a double-pole switch or isolator beside the equipment.", changes: { means: "local" } },
+  ],
+  examples: [
+    {
+      name: "bathroom fan with no isolator, fed from the lighting circuit whose breaker can be locked",
+      facts: { means: "under-control", movement: false, "own-device": true },
+      possible: ["none"],
+      source: "regulation: isolation by the circuit's device under control",
+    },
+    {
+      name: "boiler cut off only at a board without a lock",
+      facts: { means: "not-secured", movement: false, "own-device": true },
+      possible: ["C3"],
+      source: "trade practice: cut off, but not secured",
+    },
+    {
+      name: "belt-driven extractor cut off only at a board in the next room",
+      facts: { means: "not-secured", movement: true },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: no switching off for mechanical maintenance",
+    },
+    {
+      name: "single-pole switch to a boiler",
+      facts: { means: "line-only", movement: false, "own-device": true },
+      possible: ["C3"],
+      source: "trade practice: neutral not cut off",
+    },
+    {
+      name: "wired in ahead of the main switch with no device",
+      facts: { means: "none", movement: false },
+      possible: ["C2"],
+      source: "trade practice: cannot be made dead",
+    },
+    {
+      name: "device not found",
+      facts: { movement: false, "own-device": true },
+      possible: ["none", "C3", "C2"],
+      missing: ["means"],
+      source: "union over what feeds it",
+    },
+  ],
+});

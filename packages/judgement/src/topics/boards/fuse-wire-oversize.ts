@@ -1,0 +1,124 @@
+import { all, any, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { topic } from "../topic.ts";
+
+/** A fuse carrier with wire that is too heavy, or with something that is no fuse wire at all. */
+export const fuseWireOversize = topic({
+  id: "fuse-wire-oversize",
+  title: "Wrong fuse wire or fuse link",
+  group: "boards",
+  items: ["boards.devices", "circuits.protection"],
+  facts: {
+    element: ranked({
+      asks: "What is in the carrier?",
+      effort: "opened",
+      values: {
+        right: "the fuse is of the rating of its carrier",
+        smaller: "the fuse is of a smaller rating than its carrier",
+        larger: "the fuse is of a larger rating than its carrier",
+        "no-fuse": "something that is no fuse bridges the carrier: copper wire, a nail, foil, a link",
+      },
+    }),
+    "cable-suits": yesNo({
+      asks: "Does the cable carry enough for the fuse as it is now?",
+      effort: "measured",
+      yes: "the cable is large enough for the fuse as it is now",
+      no: "the cable is too small for the fuse as it is now",
+      worse: "no",
+      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+    }),
+    overloaded: yesNo({
+      asks: "Is the cable running hot, or loaded beyond what it carries, now?",
+      effort: "measured",
+      yes: "the cable is loaded beyond what it carries now",
+      no: "the cable is not overloaded now",
+      worse: "yes",
+    }),
+  },
+  contested: {},
+  paths: [
+    {
+      id: "overload",
+      hazard: "burns-or-fire",
+      route: "the cable is overloaded for long and its insulation fails or burns",
+      exists: any(is("element", "no-fuse"), no("cable-suits")),
+      layers: [
+        {
+          id: "load",
+          provision: "surroundings",
+          words: "a load that stays within what the cable carries",
+          gone: yes("overloaded"),
+          sound: NEVER,
+          regulations: ["433.1"],
+        },
+        {
+          id: "fuse",
+          provision: "overcurrent-protection",
+          words: "a fuse that melts before the cable is hurt",
+          gone: any(is("element", "no-fuse"), no("cable-suits")),
+          sound: NEVER,
+          regulations: ["433.1.1", "533.1.1"],
+        },
+      ],
+    },
+  ],
+  departures: [
+    {
+      when: not(is("element", "right", "smaller")),
+      words: "the fuse is not the one the carrier is made and marked for",
+      regulations: ["533.1.1"],
+    },
+    {
+      when: all(is("element", "right", "smaller"), no("cable-suits")),
+      words: "the fuse does not suit the cable",
+      regulations: ["433.1.1"],
+    },
+  ],
+  client: {
+    C1: "A wire is overloaded and no fuse will stop it. It could burn. Turn it off. It must be put right today.",
+    C2: "A fuse is too big for its wire. The wire could get hot and burn. Put in the right fuse soon.",
+    C3: "A fuse is not the right one for its holder. The wire can take it. Put in the right one.",
+    FI: "We could not find out if a fuse is too big for its wire. This must be looked at soon.",
+    none: "The fuse is the right one.",
+  },
+  remedies: [
+    {
+      words: "Fit fuse wire or a link of the carrier's rating that suits the cable.",
+      changes: { element: "right", "cable-suits": "yes" },
+    },
+    { words: "Take load off the circuit until it is put right.", changes: { overloaded: "no" } },
+  ],
+  examples: [
+    {
+      name: "30 A wire in a 15 A carrier, cable 20 A",
+      facts: { element: "larger", "cable-suits": false, overloaded: false },
+      possible: ["C2"],
+      classification: "C2",
+      source: "arithmetic: 30 A > 0.725 × 20 A",
+    },
+    {
+      name: "solid copper in the carrier",
+      facts: { element: "no-fuse", overloaded: false },
+      possible: ["C2"],
+      source: "trade practice: no overcurrent protection",
+    },
+    {
+      name: "nail in the carrier, cable hot under its load",
+      facts: { element: "no-fuse", overloaded: true },
+      possible: ["C1"],
+      source: "trade practice: nothing stands between the load and a fire",
+    },
+    {
+      name: "larger wire, cable large enough",
+      facts: { element: "larger", "cable-suits": true },
+      possible: ["C3"],
+      source: "trade practice: marking no longer true",
+    },
+    {
+      name: "larger wire, size of cable not known",
+      facts: { element: "larger", overloaded: false },
+      possible: ["C3", "C2"],
+      missing: ["cable-suits"],
+      source: "union over the capacity of the cable",
+    },
+  ],
+});

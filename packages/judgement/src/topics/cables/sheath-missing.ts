@@ -1,0 +1,184 @@
+import { all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
+
+/** Single cores in basic insulation only, outside an enclosure: sheath stripped too far, or never there. */
+export const sheathMissing = topic({
+  id: "sheath-missing",
+  title: "Cores without sheath outside an enclosure",
+  group: "cables",
+  items: ["circuits.unsheathed", "boards.enclosure", "accessories.luminaires"],
+  facts: {
+    "cores-outside": yesNo({
+      asks: "Are cores in basic insulation only to be seen outside an enclosure, conduit or trunking?",
+      effort: "glance",
+      yes: "cores in basic insulation only lie outside any enclosure",
+      no: "every core is inside a sheath or an enclosure",
+      worse: "yes",
+    }),
+    place: ranked({
+      asks: "Who or what gets to them?",
+      effort: "glance",
+      values: {
+        closed: "they lie in a void that is reached only with a tool or by taking a fitting down",
+        undisturbed: "they lie in the open where nobody is likely to touch or strike them",
+        disturbed: "they lie in the open where people, storage, pets or weather get to them",
+      },
+    }),
+    insulation: ranked({
+      asks: "What is the basic insulation like along the bare length?",
+      effort: "glance",
+      values: {
+        whole: "the basic insulation is whole",
+        nicked: "the basic insulation is cut or worn, with no metal showing",
+        "live-bare": "live metal shows",
+      },
+    }),
+    joint: ranked({
+      asks: "Is there a joint in the bare length, and what is around it?",
+      effort: "opened",
+      values: {
+        none: "no joint lies outside an enclosure",
+        "open-clear": "a joint lies outside an enclosure, away from anything that burns",
+        "open-combustible": "a joint lies outside an enclosure, against something that burns",
+      },
+    }),
+  },
+  contested: {
+    "open-cores": {
+      question:
+        "Sound single cores in the open, in a spot where nothing is likely to disturb them: improvement or danger?",
+      positions: {
+        improve: {
+          words: "a short sound length that nothing disturbs is to be improved",
+          because: "the basic insulation holds, and no foreseeable event takes it away there",
+        },
+        "one-layer": {
+          words: "basic insulation in the open is one layer, wherever it is",
+          because: "521.10.1 wants an enclosure because basic insulation alone does not stand up to use",
+        },
+      },
+    },
+  },
+  paths: [
+    {
+      id: "touch-core",
+      hazard: "contact-with-live-parts",
+      route: "the thin insulation is cut, pulled or worn and somebody touches the conductor",
+      exists: yes("cores-outside"),
+      layers: [
+        {
+          id: "insulation",
+          provision: "insulation",
+          words: "the basic insulation of the cores",
+          gone: is("insulation", "live-bare"),
+          sound: NEVER,
+          regulations: ["416.1"],
+        },
+        {
+          id: "shelter",
+          provision: "barrier-or-enclosure",
+          words: "the place they are in, which keeps hands and knocks away",
+          gone: any(
+            is("place", "disturbed"),
+            all(
+              is("place", "undisturbed"),
+              any(is("insulation", "nicked", "live-bare"), held("open-cores", "one-layer")),
+            ),
+          ),
+          sound: NEVER,
+          regulations: ["521.10.1"],
+        },
+      ],
+    },
+    {
+      id: "joint-fire",
+      hazard: "burns-or-fire",
+      route: "an open joint heats or sparks and sets fire to what it touches",
+      exists: all(yes("cores-outside"), is("joint", "open-clear", "open-combustible")),
+      layers: [
+        oneEventAway("connection", "thermal-protection", "a joint that stays tight", ["526.1"]),
+        {
+          id: "surroundings",
+          provision: "surroundings",
+          words: "surroundings that do not burn",
+          gone: is("joint", "open-combustible"),
+          sound: NEVER,
+          regulations: ["526.5"],
+        },
+      ],
+    },
+  ],
+  departures: [
+    {
+      when: yes("cores-outside"),
+      words: "cores without sheath are not enclosed",
+      regulations: ["521.10.1", "526.8"],
+    },
+  ],
+  client: {
+    C1: "Bare live metal of a wire can be touched. It can kill. Keep away until it is covered.",
+    C2: "Wires lie open with only a thin cover. If the cover is cut, somebody could get a shock. They need a proper cover soon.",
+    C3: "Some wires have only their thin cover. Nobody is likely to touch them. A full cover would be better.",
+    FI: "Some wires have only a thin cover. We could not see how good it is. This must be looked at.",
+    none: "The wires are covered as they should be.",
+  },
+  remedies: [
+    {
+      words: "Draw the sheath into the enclosure, or fit an enclosure over cores and joint.",
+      changes: { "cores-outside": "no", joint: "none" },
+    },
+    {
+      words: "Where cores are cut or bare, cut back and rejoin inside an enclosure.",
+      changes: { "cores-outside": "no", insulation: "whole", joint: "none" },
+    },
+  ],
+  examples: [
+    {
+      name: "cores above a recessed luminaire, joint enclosed",
+      facts: { "cores-outside": true, place: "closed", insulation: "whole", joint: "none" },
+      possible: ["C3"],
+      classification: "C3",
+      source: "trade discussion: not accessible in use",
+    },
+    {
+      name: "the same with the joint open on timber",
+      facts: { "cores-outside": true, place: "closed", insulation: "whole", joint: "open-combustible" },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade discussion: unenclosed joint against combustible material",
+    },
+    {
+      name: "sheath ends short of a board in a cupboard for brooms",
+      facts: { "cores-outside": true, place: "disturbed", insulation: "whole", joint: "none" },
+      possible: ["C2"],
+      source: "trade practice: basic insulation open to damage",
+    },
+    {
+      name: "a short length high above a board",
+      facts: { "cores-outside": true, place: "undisturbed", insulation: "whole", joint: "none" },
+      possible: ["C3"],
+      source: "trade discussion: high position, no likely damage",
+    },
+    {
+      name: "the same held to be one layer",
+      facts: { "cores-outside": true, place: "undisturbed", insulation: "whole", joint: "none" },
+      positions: { "open-cores": "one-layer" },
+      possible: ["C2"],
+      source: "trade discussion of single cores in the open",
+    },
+    {
+      name: "live copper showing beside a door",
+      facts: { "cores-outside": true, place: "disturbed", insulation: "live-bare" },
+      possible: ["C1"],
+      classification: "C1",
+      source: "trade practice: bare live metal in reach",
+    },
+    {
+      name: "fitting not taken down",
+      facts: { "cores-outside": true, place: "closed", insulation: "whole" },
+      possible: ["C3", "C2"],
+      missing: ["joint"],
+      source: "union over how it is joined",
+    },
+  ],
+});

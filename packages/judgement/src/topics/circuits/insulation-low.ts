@@ -1,0 +1,225 @@
+import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
+
+/** Insulation resistance below the least value that the standard allows. */
+export const insulationLow = topic({
+  id: "insulation-low",
+  title: "Insulation resistance below its limit",
+  group: "circuits",
+  items: ["circuits.insulation"],
+  facts: {
+    "reaches-limit": yesNo({
+      asks: "At the right test voltage, does every reading reach 1 MΩ (circuits up to 500 V)?",
+      effort: "measured",
+      yes: "every reading reaches the least value",
+      no: "a reading lies below the least value",
+      worse: "no",
+      worked: { by: "insulation-resistance", met: "yes", notMet: "no" },
+    }),
+    lies: ranked({
+      asks: "With all equipment, electronics and surge devices disconnected, does the low value stay?",
+      effort: "opened",
+      values: {
+        "test-only": "the low value was a load, lamp or electronic part left connected, and clears without it",
+        equipment: "the low value lies in one item of equipment that leaks",
+        wiring: "the low value stays with everything disconnected: it lies in the fixed wiring",
+      },
+    }),
+    between: oneKind({
+      asks: "Between which conductors is it low?",
+      effort: "measured",
+      values: {
+        "live-earth": "it is low between a live conductor and earth",
+        "live-live": "it is low between live conductors only",
+      },
+    }),
+    "heavy-leak": yesNo({
+      asks: "Is it so low that several milliamps leak (below about 50 kΩ on 230 V)?",
+      effort: "measured",
+      yes: "it is low enough for several milliamps to leak at mains voltage",
+      no: "at mains voltage less than about 5 mA leaks",
+      worse: "yes",
+    }),
+    "metal-earthed": yesNo({
+      asks: "Is all metal of the circuit earthed, with a device that clears an earth fault in time?",
+      effort: "measured",
+      yes: "the metal of the circuit is earthed and a fault is cleared",
+      no: "metal of the circuit is not earthed, or a fault is not cleared",
+      worse: "no",
+    }),
+    "in-service": oneKind({
+      asks: "Is the circuit to go back into service?",
+      effort: "glance",
+      values: {
+        yes: "the circuit is to stay in service",
+        disconnected: "the circuit has been disconnected and made safe at both ends",
+      },
+    }),
+  },
+  contested: {
+    "live-live": {
+      question:
+        "A low value between live conductors only, with nothing connected that explains it: how near is danger?",
+      positions: {
+        "same-as-earth": {
+          words: "insulation that is failing between live conductors is one step from a short circuit and heat",
+          because: "the limit of the table is one and the same for both readings",
+        },
+        lesser: {
+          words: "a small leak between live conductors that makes no heat is to be improved",
+          because: "no metal can become live through it, and the device clears a short circuit",
+        },
+      },
+    },
+  },
+  paths: [
+    {
+      id: "leak-to-metal",
+      hazard: "shock-under-fault",
+      route: "current leaks through bad insulation to metal or damp structure that somebody touches",
+      exists: all(
+        no("reaches-limit"),
+        is("lies", "equipment", "wiring"),
+        is("between", "live-earth"),
+        is("in-service", "yes"),
+      ),
+      layers: [
+        {
+          id: "insulation",
+          provision: "insulation",
+          words: "insulation of the live conductors",
+          gone: ALWAYS,
+          sound: NEVER,
+          regulations: ["416.1", "643.3.2"],
+        },
+        {
+          id: "earthing",
+          provision: "fault-protection",
+          words: "earthing and disconnection, or so small a leak that it cannot harm",
+          gone: all(no("metal-earthed"), yes("heavy-leak")),
+          sound: NEVER,
+          regulations: ["411.3.1.1", "411.3.2"],
+        },
+      ],
+    },
+    {
+      id: "arc-between",
+      hazard: "burns-or-fire",
+      route: "bad insulation between live conductors breaks down and arcs",
+      exists: all(
+        no("reaches-limit"),
+        is("lies", "wiring"),
+        is("between", "live-live"),
+        is("in-service", "yes"),
+        any(held("live-live", "same-as-earth"), yes("heavy-leak")),
+      ),
+      layers: [
+        {
+          id: "insulation",
+          provision: "insulation",
+          words: "insulation between the live conductors",
+          gone: ALWAYS,
+          sound: NEVER,
+          regulations: ["643.3.2"],
+        },
+        oneEventAway("device", "overcurrent-protection", "the overcurrent device", ["434.1"]),
+      ],
+    },
+  ],
+  departures: [
+    {
+      when: all(no("reaches-limit"), is("lies", "equipment", "wiring"), is("in-service", "yes")),
+      words: "the insulation resistance is below the least value",
+      regulations: ["643.3.2"],
+    },
+  ],
+  client: {
+    C1: "Power is leaking into metal that is not earthed. Touching it can give a bad shock. Keep it off until it is mended.",
+    C2: "The cover of the wires is failing and power leaks out. It could give a shock or start a fire. Have it fixed soon.",
+    C3: "The cover of the wires, or an item on the circuit, lets a little power leak. Have it looked at and put right.",
+    FI: "A test shows that power may leak from the wires. We could not find out where. It must be looked at soon.",
+    none: "The cover of the wires keeps the power in.",
+  },
+  remedies: [
+    {
+      words: "Disconnect everything and test again, section by section, until the place is found.",
+      changes: { lies: "test-only" },
+    },
+    {
+      words: "Replace the leaking equipment or the damaged or damp length of cable, and test again.",
+      changes: { "reaches-limit": "yes", "heavy-leak": "no" },
+    },
+    {
+      words: "Until it is found, disconnect the circuit and make it safe at both ends.",
+      changes: { "in-service": "disconnected" },
+    },
+  ],
+  examples: [
+    {
+      name: "0.4 MΩ live to earth in the fixed wiring, metal earthed",
+      facts: {
+        "reaches-limit": false,
+        lies: "wiring",
+        between: "live-earth",
+        "metal-earthed": true,
+        "in-service": "yes",
+      },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: below the least value, insulation failing",
+    },
+    {
+      name: "0.2 MΩ line to neutral, a dimmer was connected",
+      facts: { "reaches-limit": false, lies: "test-only", between: "live-live" },
+      possible: ["none"],
+      classification: "none",
+      source: "trade practice: a connected load is not bad insulation",
+    },
+    {
+      name: "8 kΩ to earth and the metal has no earth",
+      facts: {
+        "reaches-limit": false,
+        lies: "wiring",
+        between: "live-earth",
+        "heavy-leak": true,
+        "metal-earthed": false,
+        "in-service": "yes",
+      },
+      possible: ["C1"],
+      source: "arithmetic: 230 V ÷ 8 kΩ = 29 mA, which a person would carry",
+    },
+    {
+      name: "0.6 MΩ between live conductors, held to be lesser",
+      facts: {
+        "reaches-limit": false,
+        lies: "wiring",
+        between: "live-live",
+        "heavy-leak": false,
+        "in-service": "yes",
+      },
+      positions: { "live-live": "lesser" },
+      possible: ["C3"],
+      source: "trade discussion of live to live readings",
+    },
+    {
+      name: "0.3 MΩ to earth, equipment could not be disconnected",
+      facts: {
+        "reaches-limit": false,
+        between: "live-earth",
+        "metal-earthed": true,
+        "in-service": "yes",
+        lies: { notKnown: "limited", reason: "built-in equipment could not be disconnected" },
+      },
+      possible: ["none", "C2"],
+      classification: "FI",
+      source: "union over where the leak lies",
+    },
+    {
+      name: "not yet known where it lies",
+      facts: { "reaches-limit": false, between: "live-earth", "metal-earthed": true, "in-service": "yes" },
+      possible: ["none", "C2"],
+      missing: ["lies"],
+      source: "union over where the leak lies",
+    },
+  ],
+});

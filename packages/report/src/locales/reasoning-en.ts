@@ -1,0 +1,132 @@
+import type { Hazard, LayerState, Provision, Severity } from "@good-grounds/core";
+
+export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = Object.freeze({
+  none: "no classification",
+  C3: "C3",
+  C2: "C2",
+  C1: "C1",
+});
+
+export const HAZARD: Readonly<Record<Hazard, string>> = Object.freeze({
+  "contact-with-live-parts": "shock by contact with live parts",
+  "shock-under-fault": "shock under fault",
+  "burns-or-fire": "burns or fire",
+  "mechanical-movement": "mechanical movement",
+  "loss-of-supply": "loss of supply",
+});
+
+export const PROVISION: Readonly<Record<Provision, string>> = Object.freeze({
+  insulation: "insulation",
+  "barrier-or-enclosure": "barrier or enclosure",
+  obstacle: "obstacle",
+  "out-of-reach": "placing out of reach",
+  "restricted-access": "restricted access",
+  "fault-protection": "fault protection",
+  "additional-protection": "additional protection",
+  "equipotential-bonding": "bonding",
+  "overcurrent-protection": "overcurrent protection",
+  "thermal-protection": "protection against heat",
+  isolation: "isolation",
+  information: "information",
+  surroundings: "surroundings",
+});
+
+export const LAYER_STATE: Readonly<Record<LayerState, string>> = Object.freeze({
+  gone: "does not hold",
+  "by-one": "holds, until one foreseeable event",
+  sound: "holds, and no single event takes it away",
+});
+
+const list = (parts: readonly string[], last: string): string =>
+  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} ${last} ${parts[parts.length - 1]}`;
+
+/** Sentences of a line of reasoning. */
+export const REASONING = Object.freeze({
+  follows: (what: string) => `Follows from the facts: ${what}`,
+  possible: (parts: readonly string[]) => `Still possible: ${list(parts, "or")}`,
+  derived: "derived, not decided: the person who signs decides",
+  fi: "danger cannot be ruled out, and what would settle it is beyond the agreed extent",
+  atLeast: "C2 at the least; C1 is not ruled out and what would settle it is beyond the agreed extent",
+  chosen: (what: string) => `Chosen by the inspector: ${what}`,
+  choice: Object.freeze({
+    none: "",
+    same: "The choice is what follows from the facts.",
+    allowed: "The choice is among what is possible, or follows from another position on a contested point.",
+    differs: "The choice is not what follows from the facts recorded; the reason for it stands with the choice.",
+  }),
+  argument: "The argument",
+  route: (route: string) => route,
+  noRoute: (route: string) => `This route is not there: ${route}`,
+  openRoute: (route: string) => `Whether this route is there is open: ${route}`,
+  layersLeft: (least: number, most: number) =>
+    least === most
+      ? least === 0
+        ? "nothing stands between"
+        : least === 1
+          ? "one layer is left"
+          : "two or more layers are left"
+      : `from ${layerCount(least)} to ${layerCount(most)} left`,
+  departs: (words: string) => `Short of the edition: ${words}`,
+  mayDepart: (words: string) => `Perhaps short of the edition: ${words}`,
+  noDeparture: "No departure from the edition is shown.",
+  states: (states: readonly LayerState[]) =>
+    list(
+      states.map((state) => LAYER_STATE[state]),
+      "or",
+    ),
+  seen: "seen",
+  measured: "measured",
+  assumed: "assumed",
+  published: "published",
+  computed: "computed",
+  notKnown: "not known",
+  position: "position",
+  notAsked: "not known",
+  workedBy: (check: string) => `by calculation (${check})`,
+  against: (clause: string, check: string) => `The calculation ${check} says otherwise: ${clause}`,
+  whyNotWorse: (worse: string) => `Why not ${worse}`,
+  whyNotBetter: (better: string) => `Why not ${better}`,
+  holds: (words: string) => `${words} still holds`,
+  fails: (words: string) => `${words} does not hold`,
+  stillDeparts: (words: string) => words,
+  noRouteLeft: "no route to harm is left with fewer layers",
+  changes: "What would change it",
+  change: (to: string, clauses: readonly string[]) => `to ${to} if ${list(clauses, "and")}`,
+  more: (count: number) => `and ${count} more, see --json`,
+  contested: "Competent inspectors differ",
+  taken: "taken here",
+  because: (why: string) => `because ${why}`,
+  next: "Ask next",
+  leaves: (value: string, possible: string) => `${value}: ${possible}`,
+  cannotSettle: "Cannot be settled within the extent",
+  remedies: "What would put it right, cheapest adequate first",
+  after: (what: string) => `then ${what}`,
+  client: "For the person who ordered the report",
+  regulations: (numbers: readonly string[]) => (numbers.length === 0 ? "" : ` (${numbers.join(", ")})`),
+  noTopic: "No topic is named, so no line of reasoning stands behind the classification.",
+  howToAnswer:
+    "Type a value or its beginning, a quantity with its unit, or ? where it cannot be settled within the agreed extent. An empty line ends the questions.",
+  notUnderstood: "That is none of the answers; type one of them, or the start of one.",
+  list,
+});
+
+function layerCount(count: number): string {
+  return count === 0 ? "none" : count === 1 ? "one" : "two or more";
+}
+
+/** Groups of topics, in the order of a walk from the origin outwards. */
+export const TOPIC_GROUP = Object.freeze({
+  intake: "Intake and distributor's equipment",
+  earthing: "Earthing and bonding",
+  boards: "Boards",
+  "residual-current": "RCDs",
+  circuits: "Circuits",
+  cables: "Cables",
+  accessories: "Accessories and equipment",
+  baths: "Rooms with a bath or shower",
+  outdoors: "Outdoors",
+  special: "Other special places",
+  sources: "Other sources of supply",
+  identification: "Notices and identification",
+  fire: "Fire",
+});

@@ -1,0 +1,38 @@
+import type { ChoiceSet, NearDifference } from "@good-grounds/core";
+import { CHOICES } from "../../locales/choices-en.ts";
+import { wrapped } from "../wrap.ts";
+import { choicesBelow } from "./choice-lines.ts";
+import { factLines, valueWords } from "./fact-lines.ts";
+
+/** Choices of one classification shown for each value; the rest is counted. */
+const MOST_SHOWN = 2;
+
+/** Sets of facts alike but for one: what is alike, then each value of the one with what was chosen. */
+export function nearLines(
+  { differs, members }: NearDifference,
+  sets: readonly ChoiceSet[],
+  number: number,
+  width: number,
+): string[] {
+  const found = members.flatMap(({ set, value }) => {
+    const one = sets[set];
+    return one === undefined ? [] : [{ one, value }];
+  });
+  const [first] = found;
+  if (first === undefined) return [];
+  const { topic, facts, positions } = first.one;
+  const alike = {
+    topic,
+    facts: facts.filter(({ name }) => differs.kind !== "fact" || name !== differs.name),
+    positions: positions.filter(({ point }) => differs.kind !== "position" || point !== differs.name),
+  };
+  const common = factLines(alike, width, "   ");
+  return [
+    ...wrapped(CHOICES.apart(topic, differs.kind, differs.name), width, `${number}  `, "   "),
+    ...(common.length === 0 ? [`   ${CHOICES.nothingElse}`] : common),
+    ...found.flatMap(({ one, value }) => [
+      ...wrapped(`${differs.name}: ${valueWords(value)}`, width, "   - ", "     "),
+      ...choicesBelow(one.choices, width, "     ", MOST_SHOWN),
+    ]),
+  ];
+}

@@ -1,0 +1,283 @@
+import type {
+  Change,
+  Classification,
+  Evidence,
+  FactGround,
+  FactOf,
+  Judgement,
+  Reasoning,
+  Severity,
+  Subject,
+  Unit,
+} from "@good-grounds/core";
+import { LAYER_STATES, SEVERITIES, severitiesOf } from "@good-grounds/core";
+import { CLASSIFICATION, SILENCE } from "../locales/en.ts";
+import { HAZARD, PROVISION, REASONING, SEVERITY_WORDS } from "../locales/reasoning-en.ts";
+import { valueWords } from "./figure.ts";
+
+/** A topic as a report needs it. */
+export interface ReasonedTopic {
+  readonly topic: Subject & {
+    readonly title: string;
+    readonly client: Readonly<Partial<Record<Classification, string>>>;
+  };
+  readonly reasoning: Reasoning;
+  /** Facts that computations answered. */
+  readonly worked: readonly WorkedAnswer[];
+  /** Computations that say otherwise than what was stated. */
+  readonly against: readonly WorkedAnswer[];
+  readonly remedies: readonly { readonly remedy: { readonly words: string }; readonly after: readonly Severity[] }[];
+}
+
+interface WorkedAnswer {
+  readonly fact: string;
+  readonly by: string;
+  readonly value: string | null;
+  readonly judgement: Judgement;
+}
+
+/** The reasoning of one observation of an inspection, with the inspector's choice. */
+export interface ReasonedObservation extends ReasonedTopic {
+  readonly observation: string;
+  readonly chosen: Classification | null;
+  readonly choice: keyof typeof REASONING.choice;
+}
+
+/** A line of an argument: how deep it stands, its tag, and what it says. */
+export interface ReasoningLine {
+  readonly depth: number;
+  readonly tag: string;
+  readonly words: string;
+}
+
+export interface ReasoningPart {
+  readonly heading: string;
+  readonly lines: readonly ReasoningLine[];
+}
+
+/** Severities as a phrase. */
+export function severityWords(severities: readonly Severity[]): string {
+  return REASONING.list(
+    severities.map((one) => SEVERITY_WORDS[one]),
+    "or",
+  );
+}
+
+/** What follows, in one line. */
+export function headline({ reasoning }: ReasonedTopic): string {
+  const { classification, possible } = reasoning;
+  if (classification === null) return REASONING.possible(possible.map((one) => SEVERITY_WORDS[one]));
+  if (classification === "FI") return REASONING.follows(`FI, ${REASONING.fi}`);
+  if (possible.length > 1) return REASONING.follows(REASONING.atLeast);
+  return REASONING.follows(
+    classification === "none" ? SEVERITY_WORDS.none : `${classification}, ${CLASSIFICATION[classification]}`,
+  );
+}
+
+/** The plain sentence for the person who ordered the report: by the inspector's choice where there is one. */
+export function clientSentence({ topic, reasoning }: ReasonedTopic, chosen: Classification | null = null): string {
+  const classification = chosen ?? reasoning.classification;
+  return classification === null ? "" : (topic.client[classification] ?? "");
+}
+
+/** The whole line of reasoning in parts, each a few lines. Parts with nothing to say are left out. */
+export function reasoningParts(one: ReasonedTopic): readonly ReasoningPart[] {
+  const parts: readonly ReasoningPart[] = [
+    { heading: REASONING.argument, lines: argumentOf(one) },
+    whyNotWorse(one),
+    whyNotBetter(one),
+    { heading: REASONING.changes, lines: changesOf(one) },
+    { heading: REASONING.contested, lines: contestedOf(one) },
+    { heading: REASONING.cannotSettle, lines: one.reasoning.unsettled.map((name) => factLine(name, one, 0)) },
+    { heading: REASONING.next, lines: nextOf(one) },
+    {
+      heading: REASONING.remedies,
+      lines: one.remedies.map(({ remedy, after }) =>
+        plain(0, `${remedy.words} ${capital(REASONING.after(severityWords(after)))}.`),
+      ),
+    },
+  ];
+  return parts.filter(({ lines }) => lines.length > 0);
+}
+
+function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
+  const { paths, departures } = one.reasoning;
+  const lines: ReasoningLine[] = [];
+  for (const { path, exists, layers, possible } of paths) {
+    const facts = exists.because.map((name) => factLine(name, one, 1));
+    const route = capital(path.route);
+    if (exists.truth === "false") {
+      lines.push(plain(0, `${REASONING.noRoute(path.route)} (${HAZARD[path.hazard]})`), ...facts);
+      continue;
+    }
+    const left = layers.map(({ states }) => states.map((state) => LAYER_STATES.indexOf(state)));
+    const sum = (pick: (values: readonly number[]) => number) =>
+      Math.min(
+        2,
+        left.reduce((total, values) => total + pick(values), 0),
+      );
+    const between = REASONING.layersLeft(
+      sum((values) => Math.min(...values)),
+      sum((values) => Math.max(...values)),
+    );
+    const opening = exists.truth === "open" ? REASONING.openRoute(path.route) : route;
+    lines.push(
+      plain(0, `${opening} (${HAZARD[path.hazard]}): ${between} → ${severityWords(possible)}`),
+      ...facts,
+      ...layers.flatMap(({ layer, states, because }) => [
+        plain(
+          1,
+          `${capital(layer.words)} (${PROVISION[layer.provision]}${layer.regulations === undefined || layer.regulations.length === 0 ? "" : `, ${layer.regulations.join(", ")}`}): ${REASONING.states(states)}`,
+        ),
+        ...because.map((name) => factLine(name, one, 2)),
+      ]),
+    );
+  }
+  for (const { departure, holds } of departures) {
+    if (holds.truth === "false") continue;
+    const words = holds.truth === "true" ? REASONING.departs(departure.words) : REASONING.mayDepart(departure.words);
+    lines.push(
+      plain(
+        0,
+        `${words}${REASONING.regulations(departure.regulations)} → ${holds.truth === "true" ? "C3 at the least" : severityWords(["none", "C3"])}`,
+      ),
+      ...holds.because.map((name) => factLine(name, one, 1)),
+    );
+  }
+  for (const { fact, by, value } of one.against)
+    lines.push(plain(0, REASONING.against(clauseOf(fact, value ?? "", one.topic), by)));
+  return lines;
+}
+
+/** Why the next worse classification does not follow: the layers that still hold on the routes that are there. */
+function whyNotWorse(one: ReasonedTopic): ReasoningPart {
+  const { classification, paths } = one.reasoning;
+  const at = SEVERITIES.indexOf(classification as Severity);
+  const worse = SEVERITIES[at + 1];
+  if (at < 0 || worse === undefined || one.reasoning.possible.length > 1) return { heading: "", lines: [] };
+  const holding = paths
+    .filter(({ exists }) => exists.truth !== "false")
+    .flatMap(({ layers, path }) =>
+      layers
+        .filter(({ states }) => !states.includes("gone"))
+        .map(({ layer }) => plain(0, `${capital(REASONING.holds(layer.words))}: ${path.route}`)),
+    );
+  const absent = paths
+    .filter(({ exists }) => exists.truth === "false")
+    .map(({ path }) => plain(0, REASONING.noRoute(path.route)));
+  const lines = worse === "C3" ? [plain(0, REASONING.noDeparture)] : [...holding, ...absent];
+  return { heading: REASONING.whyNotWorse(worse), lines };
+}
+
+/** Why the next better classification does not follow: the layers gone, or the departure that stays. */
+function whyNotBetter(one: ReasonedTopic): ReasoningPart {
+  const { classification, paths, departures } = one.reasoning;
+  const at = SEVERITIES.indexOf(classification as Severity);
+  const better = SEVERITIES[at - 1];
+  if (at < 1 || better === undefined || one.reasoning.possible.length > 1) return { heading: "", lines: [] };
+  const lines =
+    at === 1
+      ? departures
+          .filter(({ holds }) => holds.truth === "true")
+          .map(({ departure }) =>
+            plain(0, `${capital(departure.words)}${REASONING.regulations(departure.regulations)}`),
+          )
+      : paths
+          .filter(({ possible }) => possible.includes(SEVERITIES[at] as Severity))
+          .flatMap(({ layers }) =>
+            layers
+              .filter(({ states }) => states.includes("gone"))
+              .map(({ layer }) => plain(0, capital(REASONING.fails(layer.words)))),
+          );
+  return { heading: REASONING.whyNotBetter(better === "none" ? SEVERITY_WORDS.none : better), lines };
+}
+
+/** Changes shown in a direction before the rest are only counted. */
+const SHOWN_CHANGES = 5;
+
+function changesOf(one: ReasonedTopic): readonly ReasoningLine[] {
+  const { up, down } = one.reasoning.deciding;
+  const directed = (changes: readonly Change[]) => {
+    const sorted = [...changes].sort((a, b) => Object.keys(a.facts).length - Object.keys(b.facts).length);
+    const lines = sorted.slice(0, SHOWN_CHANGES).map(({ facts, possible }) => {
+      const clauses = Object.entries(facts).map(([name, value]) => clauseOf(name, value, one.topic));
+      return plain(0, REASONING.change(severityWords(severitiesOf(possible)), clauses));
+    });
+    return sorted.length > SHOWN_CHANGES ? [...lines, plain(0, REASONING.more(sorted.length - SHOWN_CHANGES))] : lines;
+  };
+  return [...directed(down), ...directed(up)];
+}
+
+function contestedOf({ reasoning }: ReasonedTopic): readonly ReasoningLine[] {
+  return reasoning.contested.flatMap(({ question, positions }) => [
+    plain(0, question),
+    ...positions.map(({ words, because, taken, possible }) => ({
+      depth: 1,
+      tag: severityWords(severitiesOf(possible)),
+      words: `${words}, ${REASONING.because(because)}${taken ? ` – ${REASONING.taken}` : ""}`,
+    })),
+  ]);
+}
+
+function nextOf({ reasoning, topic }: ReasonedTopic): readonly ReasoningLine[] {
+  const { next } = reasoning;
+  const fact = next === undefined ? undefined : topic.facts[next.fact];
+  if (next === undefined || fact === undefined) return [];
+  return [
+    plain(0, fact.asks),
+    ...next.leaves.map(({ value, possible }) =>
+      plain(1, REASONING.leaves(clauseOf(next.fact, value, topic), severityWords(severitiesOf(possible)))),
+    ),
+  ];
+}
+
+/** A fact or a position as a leaf of an argument; `name` is "fact NAME" or "point NAME", or a bare fact name. */
+function factLine(name: string, one: ReasonedTopic, depth: number): ReasoningLine {
+  const { topic, reasoning, worked } = one;
+  if (name.startsWith("point ")) {
+    const point = name.slice(6);
+    const taken = reasoning.contested
+      .find((view) => view.point === point)
+      ?.positions.find((position) => position.taken);
+    const about = topic.contested[point];
+    return { depth, tag: REASONING.position, words: taken?.words ?? about?.question ?? point };
+  }
+  const fact = name.startsWith("fact ") ? name.slice(5) : name;
+  const ground = reasoning.grounds.get(fact);
+  const asks = topic.facts[fact]?.asks ?? fact;
+  if (ground === undefined) return { depth, tag: REASONING.notAsked, words: asks };
+  const by = worked.find((answer) => answer.fact === fact)?.by;
+  const { tag, words } = groundWords(ground, asks);
+  return by === undefined
+    ? { depth, tag, words }
+    : { depth, tag: REASONING.computed, words: `${words}, ${REASONING.workedBy(by)}` };
+}
+
+function groundWords(ground: FactGround, asks: string): { readonly tag: string; readonly words: string } {
+  if (ground.kind === "fact") return { tag: REASONING[ground.how], words: ground.detail.text };
+  if (ground.kind === "fact-not-known") {
+    const { silence, reason } = ground.detail;
+    return {
+      tag: REASONING.notKnown,
+      words: `${asks} (${[SILENCE[silence], reason].filter((part) => part !== "").join(": ")})`,
+    };
+  }
+  return { tag: REASONING.seen, words: `${ground.term.name} ${valueWords(ground as Evidence<Unit>)}` };
+}
+
+/** What a value of a fact says, as a clause. */
+export function clauseOf(name: string, value: string, { facts }: Pick<Subject, "facts">): string {
+  const fact: FactOf | undefined = facts[name];
+  if (fact === undefined) return `${name} ${value}`;
+  if (fact.kind === "yes-no") return value === "yes" ? fact.yes : fact.no;
+  if (fact.kind === "choice") return fact.values[value] ?? value;
+  return `${fact.name} is ${value}`;
+}
+
+function plain(depth: number, words: string): ReasoningLine {
+  return { depth, tag: "", words };
+}
+
+function capital(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
