@@ -3,6 +3,7 @@ import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { cpus, totalmem } from "node:os";
 import type { Row } from "./measure.ts";
+import { benchReasoningInBrowser, benchRuleEngines } from "./reasoning.ts";
 import { benchSpreadsheet } from "./spreadsheet.ts";
 import { benchStart } from "./start.ts";
 import { benchStream } from "./stream.ts";
@@ -12,6 +13,8 @@ const groups: readonly (readonly [string, () => readonly Row[] | Promise<readonl
   ["Weighing against a flat loop without grounds", benchWeigh],
   ["Whole processes", benchStart],
   ["A stream of many installations", () => benchStream()],
+  ["The largest topics in a browser", benchReasoningInBrowser],
+  ["The rules of the largest topic in other engines", benchRuleEngines],
   ["A spreadsheet doing some of the same", benchSpreadsheet],
 ];
 

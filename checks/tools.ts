@@ -7,6 +7,7 @@ const PROBES: Readonly<Record<string, readonly [string, readonly string[]]>> = {
   ngspice: ["ngspice", ["--version"]],
   qpdf: ["qpdf", ["--version"]],
   pdfinfo: ["pdfinfo", ["-v"]],
+  scipy: [PYTHON, ["-c", "import scipy.stats"]],
   statsmodels: [PYTHON, ["-c", "import statsmodels.stats.inter_rater"]],
 };
 

@@ -19,6 +19,7 @@ export function inputOf(text: string): ReportInput {
     checks: CHECKS.map(({ id, title, formula, regulations }) => ({ id, title, formula, regulations })),
     edition: { id: parsed.file.edition, label: "BS 7671:2018+A4:2026", notes: ["A note about the edition."] },
     curves: [],
+    samples: parsed.file.extent.sampling.map(() => null),
     reasoned: reasonObservations(installation, weighing),
   };
 }

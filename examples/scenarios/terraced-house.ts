@@ -288,6 +288,8 @@ export function terracedHouse(seed = truth.seed) {
       {
         id: "o2",
         place: "under the kitchen sink",
+        topic: "main-bonding-undersized",
+        facts: { size: "6 mm²", pme: true, "heat-damage": false },
         what: "Main bonding to the water pipe is 6 mm². On this kind of supply 10 mm² is asked for. The conductor is sound and shows no sign of heat.",
         regulations: ["544.1.1"],
         choice: {
@@ -302,6 +304,8 @@ export function terracedHouse(seed = truth.seed) {
         board: "cu",
         circuit: "c5",
         place: "consumer unit",
+        topic: "lighting-no-rcd",
+        facts: { premises: "home", "asked-when-made": false, place: "dry" },
         what: "The two lighting circuits have no RCD of 30 mA.",
         regulations: ["411.3.4"],
         choice: {
@@ -314,6 +318,16 @@ export function terracedHouse(seed = truth.seed) {
       {
         id: "o4",
         place: "cupboard under the stairs",
+        topic: "board-combustible",
+        facts: {
+          combustible: true,
+          premises: "home",
+          "asked-when-fitted": false,
+          heat: "none",
+          "terminals-tight": true,
+          "only-way-out": true,
+          "alarm-near": true,
+        },
         what: "The consumer unit has a plastic enclosure and stands below the only stairs. No sign of heat; terminals checked for tightness.",
         regulations: ["421.1.201"],
         photographs: [inventedHash(2)],
@@ -343,6 +357,8 @@ export function terracedHouse(seed = truth.seed) {
         board: "cu",
         circuit: "c1",
         place: "living room, socket beside the window",
+        topic: "accessory-broken",
+        facts: { "finger-touches-live": true, damage: "cracked-through", circuit: "in-service" },
         what: "The front of the socket was broken; a finger could touch a live part. The socket was taken off and the cables made safe in connectors inside the box, with a blank plate.",
         regulations: ["416.2.1"],
         photographs: [inventedHash(3), inventedHash(4)],
@@ -364,6 +380,8 @@ export function terracedHouse(seed = truth.seed) {
         board: "cu",
         circuit: "c9",
         place: "garden shed, gland of the armoured cable",
+        topic: "outdoor-enclosure",
+        facts: { closed: "worn", place: "exposed", inside: "marks", "live-in-reach": false },
         what: "The gland box is damp inside. Insulation resistance is within its limit but low, 1.3 to 1.4 MΩ.",
         regulations: ["522.3", "512.2"],
         choice: {

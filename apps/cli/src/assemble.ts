@@ -1,7 +1,7 @@
 import type { CheckLabel, Evidence, Finding } from "@good-grounds/core";
 import { isKnown, nodesOf } from "@good-grounds/core";
 import { type Circuit, type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
-import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { CHECKS, mostDefective, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import type { CurvesOfCircuit, ReportInput } from "@good-grounds/report";
 import { EDITION, timeCurrentCurve } from "@good-grounds/tables";
 
@@ -12,6 +12,9 @@ const LABELS: readonly CheckLabel[] = CHECKS.map(({ id, title, formula, regulati
   formula,
   regulations,
 }));
+
+/** The assurance with which reports say what a sample leaves open: the usual one of statistics. */
+const ASSURANCE = 0.95;
 
 /** Everything a report or a screen is made from, for one inspection file. */
 export function assemble(file: InspectionFile): ReportInput {
@@ -24,6 +27,11 @@ export function assemble(file: InspectionFile): ReportInput {
     outcome: outcomeOf(file),
     checks: LABELS,
     edition: { id, label, notes },
+    samples: file.extent.sampling.map(({ population, inspected, defective }) =>
+      population === 0
+        ? null
+        : { most: mostDefective(population, inspected, defective, ASSURANCE), assurance: ASSURANCE },
+    ),
     reasoned: reasonObservations(installation, weighing),
     curves: installation.circuits.flatMap((circuit, i) => curvesOf(circuit, weighing.circuits[i] ?? [], installation)),
   };

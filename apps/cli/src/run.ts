@@ -94,7 +94,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     default:
       throw new Stop(
         EXIT.input,
-        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, compute, compare-choices, schema.`,
+        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, schema.`,
       );
   }
 }

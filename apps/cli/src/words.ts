@@ -26,6 +26,10 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
       Run one check, calculation or table with figures given by hand.
   goodgrounds compute --list
       List everything that can be computed.
+  goodgrounds reason TOPIC [fact=value...] [--json]
+      The line of reasoning from facts to a classification, question by question.
+  goodgrounds reason --list
+      List the topics.
   goodgrounds compare-choices FOLDER|FILE... [--by person|file] [--json]
       Show where the same facts were classified differently in past inspections,
       and how far the choices agree.

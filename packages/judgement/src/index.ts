@@ -9,5 +9,6 @@ export * from "./need.ts";
 export * from "./outcome/outcome.ts";
 export * from "./provisions/index.ts";
 export * from "./reasoning/index.ts";
+export * from "./sampling/index.ts";
 export * from "./topics/index.ts";
 export * from "./weigh.ts";

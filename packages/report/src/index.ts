@@ -1,6 +1,9 @@
+export { cableLayers } from "./drawings/cable-layers.ts";
+export type { CableDrawing, DrawnLayer } from "./drawings/cable-section.ts";
 export { classificationMark } from "./drawings/classification-mark.ts";
 export { type LineDiagramOptions, lineDiagram } from "./drawings/line-diagram.ts";
 export { type MarginBar, marginBar } from "./drawings/margin-bar.ts";
+export { type ProbeDrawing, probeDrawing } from "./drawings/probe.ts";
 export { timeCurrentCurve } from "./drawings/time-current.ts";
 export * from "./input.ts";
 export * from "./locales/en.ts";

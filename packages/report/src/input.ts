@@ -25,6 +25,13 @@ export interface CurvesOfCircuit {
   readonly permittedTime: number | null;
 }
 
+/** What a sample says of all parts of its kind. */
+export interface SampleReach {
+  /** Parts that may be defective among all, with this assurance (a part of 1), those found included. */
+  readonly most: number;
+  readonly assurance: number;
+}
+
 /** Everything a report is made from. Nothing else is looked up; nothing is judged again. */
 export interface ReportInput {
   readonly installation: Installation;
@@ -33,6 +40,8 @@ export interface ReportInput {
   readonly checks: readonly CheckLabel[];
   readonly edition: { readonly id: EditionId; readonly label: string; readonly notes: readonly string[] };
   readonly curves: readonly CurvesOfCircuit[];
+  /** What each sample of the extent leaves possible, in the order of the file; null where its counts are no sample. */
+  readonly samples: readonly (SampleReach | null)[];
   /** The reasoning of every observation that names its topic. */
   readonly reasoned: readonly ReasonedObservation[];
 }

@@ -90,7 +90,8 @@ function kebab(name: string): string {
 
 function listing(width: number): string {
   const kinds: readonly (readonly [string, (one: Computation) => boolean])[] = [
-    ["Checks", (one) => "conclude" in one],
+    ["Checks", (one) => "conclude" in one && !("provision" in one)],
+    ["Protective provisions", (one) => "provision" in one],
     ["Calculations and tables", (one) => !("conclude" in one)],
   ];
   const lines = kinds.flatMap(([heading, belongs]) => [

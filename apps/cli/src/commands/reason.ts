@@ -220,9 +220,10 @@ function describe(topic: Topic, width: number): string {
     wrapped(`for ${by.join(", ")}`, width, `  ${need}: `, "      "),
   );
   const [example] = topic.examples;
-  const pairs = Object.entries(example?.facts ?? {}).map(
-    ([name, value]) => `${name}=${value === true ? "yes" : value === false ? "no" : value}`,
-  );
+  const pairs = Object.entries(example?.facts ?? {}).map(([name, value]) => {
+    const text = value === true ? "yes" : value === false ? "no" : typeof value === "string" ? value : "?";
+    return `${name}=${/[^\w.-]/.test(text) ? `"${text}"` : text}`;
+  });
   return [
     topic.title,
     "",

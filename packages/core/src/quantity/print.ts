@@ -49,6 +49,8 @@ export function printQuantity(value: number, unit: Unit): string {
   if (value === 0) return `0 ${UNIT_SYMBOL[unit]}`.trim();
   const size = Math.abs(value);
   const symbol = PRINTED[unit]?.find(([from]) => size >= from)?.[1] ?? UNIT_SYMBOL[unit];
+  // Counts are plain numbers; "10.0 parts" would claim a digit nobody counted.
+  if (unit === "ratio" && Number.isInteger(size)) return `${value < 0 ? "−" : ""}${size}`;
   const scaled = size * (FACTOR[symbol] ?? 1);
   return `${value < 0 ? "−" : ""}${digits(scaled)} ${symbol}`.trim();
 }

@@ -4,6 +4,7 @@ import { FACTOR } from "./factor.ts";
 import { IMPEDANCE } from "./impedance.ts";
 import { OPENING } from "./opening.ts";
 import { REACH } from "./reach.ts";
+import { SAMPLE } from "./sample.ts";
 import { VOLTAGE } from "./voltage.ts";
 
 /**
@@ -18,4 +19,5 @@ export const TERM = Object.freeze({
   ...OPENING,
   ...FACTOR,
   ...REACH,
+  ...SAMPLE,
 });

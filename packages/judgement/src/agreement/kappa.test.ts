@@ -10,7 +10,6 @@ const pairs = fc.array(pair, { maxLength: 40 });
 const WEIGHTINGS: readonly Weighting[] = ["unweighted", "linear", "quadratic"];
 const weighting = fc.constantFrom(...WEIGHTINGS);
 
-fc.configureGlobal({ numRuns: 20000 });
 describe("Cohen's kappa", () => {
   test("is not defined without items, nor where only one classification occurs", () => {
     expect(cohenKappa([])).toEqual({ defined: false, because: "no-items", items: 0 });

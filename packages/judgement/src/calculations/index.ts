@@ -9,6 +9,8 @@ import { faultCurrent } from "./fault-current.ts";
 import { lengthFromResistance } from "./length-from-resistance.ts";
 import { requiredTabulatedCapacity } from "./required-tabulated-capacity.ts";
 import { ringReading } from "./ring-reading.ts";
+import { sampleReach } from "./sample-reach.ts";
+import { sampleSize } from "./sample-size.ts";
 import { voltageDropCorrection } from "./voltage-drop-correction.ts";
 import { voltageDropVolts } from "./voltage-drop-volts.ts";
 import { withstandEnergy } from "./withstand-energy.ts";
@@ -26,6 +28,8 @@ export const CALCULATIONS: readonly Calculation[] = Object.freeze([
   lengthFromResistance,
   requiredTabulatedCapacity,
   ringReading,
+  sampleReach,
+  sampleSize,
   voltageDropCorrection,
   voltageDropVolts,
   withstandEnergy,

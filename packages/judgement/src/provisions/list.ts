@@ -5,17 +5,18 @@ import { residualWhereAsked } from "./additional/residual-where-asked.ts";
 import type { Assessor } from "./assessor.ts";
 import { automaticDisconnection } from "./fault/automatic-disconnection.ts";
 import { classTwo } from "./fault/class-two.ts";
+import { electricalSeparation } from "./fault/electrical-separation.ts";
 import { extraLowVoltage } from "./fault/extra-low-voltage.ts";
-import { separation } from "./fault/separation.ts";
-import { layersLeftAssessor } from "./insulation/layers-left.ts";
+import { cableLayersLeft } from "./insulation/layers-left.ts";
 import { liveInsulation } from "./insulation/live-insulation.ts";
 import { isolationMeans } from "./isolation/isolation-means.ts";
 import { barrierSecured } from "./openings/barrier-secured.ts";
 import { enclosureOpening } from "./openings/enclosure-opening.ts";
 import { largerOpening } from "./openings/larger-opening.ts";
-import { obstacles } from "./openings/obstacles.ts";
+import { obstacleProtection } from "./openings/obstacles.ts";
 import { openingAccess } from "./openings/opening-access.ts";
 import { overcurrentProtects } from "./overcurrent/overcurrent-protects.ts";
+import { cableInInsulation } from "./thermal/cable-in-insulation.ts";
 import { consumerUnitMaterial } from "./thermal/consumer-unit-material.ts";
 import { heatCondition } from "./thermal/heat-condition.ts";
 import { recessedLuminaire } from "./thermal/recessed-luminaire.ts";
@@ -23,22 +24,23 @@ import { recessedLuminaire } from "./thermal/recessed-luminaire.ts";
 /** Every assessor of a protective provision, basic protection first. */
 export const ASSESSORS: readonly Assessor[] = Object.freeze([
   liveInsulation,
-  layersLeftAssessor,
+  cableLayersLeft,
   openingAccess,
   enclosureOpening,
   barrierSecured,
   largerOpening,
-  obstacles,
+  obstacleProtection,
   automaticDisconnection,
   classTwo,
   extraLowVoltage,
-  separation,
+  electricalSeparation,
   residualWhereAsked,
   rcdTypeSuits,
   rcdFeedDirection,
   leakageWithin,
   overcurrentProtects,
   heatCondition,
+  cableInInsulation,
   consumerUnitMaterial,
   recessedLuminaire,
   isolationMeans,

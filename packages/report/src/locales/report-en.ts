@@ -102,8 +102,10 @@ export const REPORT = Object.freeze({
   noneUnseen: "No limits were recorded.",
   unseenMore: (count: number) =>
     `${counted(count, "further limit stands", "further limits stand")} in “Extent, sampling and limitations”.`,
-  sampled: (what: string, inspected: number, population: number) =>
-    `${what}: ${inspected} of ${population}; the others were not looked at.`,
+  sampled: (what: string, inspected: number, population: number, most: number | undefined) =>
+    most === undefined
+      ? `${what}: ${inspected} of ${population}; the others were not looked at.`
+      : `${what}: ${inspected} of ${population}; the others were not looked at, and up to ${most} in all may be defective (95 % sure).`,
   itemsOpen: (count: number) =>
     `${counted(count, "point", "points")} of the inspection limited, not verified or not answered.`,
   checksOpen: (count: number, of: number) =>
@@ -347,7 +349,8 @@ export const REPORT = Object.freeze({
     arrived === "" && left === "" ? day(on) : `${day(on)}, ${arrived || "?"} to ${left || "?"}`,
   noRecords: "none were available",
   samplingTitle: "Parts inspected as a sample",
-  samplingHead: ["What", "Present", "Opened", "Defective", "How chosen"],
+  samplingHead: ["What", "Present", "Opened", "Defective", "May be defective among all (95 % sure)", "How chosen"],
+  sampleReach: (most: number, population: number) => `up to ${most} of ${population}`,
   limitationsTitle: "Limitations",
   limitationsHead: ["Kind", "What", "Why", "Agreed with"],
   limitationKind: Object.freeze({ agreed: "agreed before", operational: "met on site" }),

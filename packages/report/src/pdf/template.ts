@@ -256,7 +256,7 @@ export const TEMPLATE = String.raw`
 #pairs(d.extent.rows)
 #if d.extent.sampling.len() > 0 {
   heading(level: 2, d.extent.sampling-title)
-  plain-table((1fr, auto, auto, auto, 1fr), d.extent.sampling-head, d.extent.sampling, aligns: (left, right, right, right, left))
+  plain-table((1fr, auto, auto, auto, 34mm, 1fr), d.extent.sampling-head, d.extent.sampling, aligns: (left, right, right, right, right, left))
 }
 #heading(level: 2, d.extent.limitations-title)
 #if d.extent.limitations.len() == 0 { d.extent.no-limitations } else { plain-table((22mm, 1fr, 1fr, 34mm), d.extent.limitations-head, d.extent.limitations) }

@@ -15,6 +15,7 @@ export const ADDITIONAL = Object.freeze({
   typeSuits: matter("rcd-type-suits", "the type of the RCD suits its loads"),
   typeForLoad: matter("rcd-type-for-load", "the type responds to the residual current of this load"),
   feed: matter("fed-from-load-side", "a source can feed the device from its load side"),
+  noFeed: matter("not-fed-from-load-side", "no source feeds the device from its load side"),
   direction: matter("device-direction", "marking of the device for one or both directions"),
   feedSuits: matter("rcd-feed-direction", "the device may be fed from both sides where it is"),
   leakage: matter("standing-leakage-within", "standing current at most 30 % of IΔn"),

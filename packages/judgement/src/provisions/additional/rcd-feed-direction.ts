@@ -27,7 +27,7 @@ export const rcdFeedDirection = assessor({
     return concluded(
       reckon.any(
         ADDITIONAL.feedSuits,
-        wants(reckon, ADDITIONAL.feed, feed, false),
+        wants(reckon, ADDITIONAL.noFeed, feed, false),
         silent ? wants(reckon, ADDITIONAL.declared, declared, true, "not marked") : marked,
       ),
     );

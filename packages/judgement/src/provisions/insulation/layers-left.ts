@@ -30,7 +30,7 @@ const needs = {
  * Sleeving is identification only; powder of mineral cable holds only inside its tube; a bare concentric neutral is
  * live. A protective conductor alone asks for neither.
  */
-export const layersLeftAssessor = assessor({
+export const cableLayersLeft = assessor({
   id: "layers-left",
   provision: "insulation",
   title: "What is left of a cable without its sheath",
@@ -155,7 +155,7 @@ function basic(
     construction,
     outermost,
   );
-  return reckon.all(INSULATING.basicLeft, byLayers, wants(reckon, INSULATING.conductorSeen, conductorSeen, false));
+  return reckon.all(INSULATING.basicLeft, byLayers, wants(reckon, INSULATING.noneBare, conductorSeen, false));
 }
 
 function mechanical({ construction, outermost }: Given<typeof needs>, left: LayersLeft, reckon: Reckoner): Judgement {

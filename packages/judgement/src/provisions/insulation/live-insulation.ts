@@ -14,7 +14,7 @@ import { wants, wantsOneOf } from "../verdicts.ts";
 import { INSULATING } from "./matters.ts";
 
 /** Damage to insulation, lightest first. */
-export const INSULATION_DAMAGES = [
+const INSULATION_DAMAGES = [
   "none",
   "scuffed",
   "nicked",
@@ -161,7 +161,7 @@ function soundness({ damages, conductorSeen, crumbles }: Given<typeof needs>, re
       case "perished":
         return reckon.all(
           INSULATING.sound,
-          wants(reckon, INSULATING.crumbles, crumbles, false),
+          wants(reckon, INSULATING.keepsTogether, crumbles, false),
           shown(damage, conductorSeen, reckon),
         );
       default:

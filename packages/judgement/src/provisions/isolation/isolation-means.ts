@@ -109,8 +109,8 @@ function polesEnough({ poles, phases, system, ordinary }: Given<typeof needs>, r
     ISOLATION.polesEnough,
     wantsOneOf(reckon, MATTER.earthingSystem, system, ["TN-S", "TN-C-S"]),
     reckon.any(
-      ISOLATION.ordinary,
-      wants(reckon, ISOLATION.ordinary, ordinary, false),
+      ISOLATION.neutralMayStay,
+      wants(reckon, ISOLATION.notOrdinary, ordinary, false),
       wantsOneOf(reckon, MATTER.phases, phases, ["3"]),
     ),
   );
@@ -120,7 +120,7 @@ function polesEnough({ poles, phases, system, ordinary }: Given<typeof needs>, r
 function others({ otherSource, otherIsolated, notice }: Given<typeof needs>, reckon: Reckoner): Judgement {
   return reckon.any(
     ISOLATION.others,
-    wants(reckon, ISOLATION.otherSource, otherSource, false),
+    wants(reckon, ISOLATION.noOther, otherSource, false),
     reckon.all(
       ISOLATION.others,
       wants(reckon, ISOLATION.otherIsolated, otherIsolated),

@@ -27,6 +27,7 @@ export const ENCLOSING = Object.freeze({
   supervision: matter("skilled-control", "who controls or supervises the place"),
   stopsApproach: matter("stops-approach", "the obstacle stops people coming near by accident"),
   operated: matter("operated-live", "equipment behind the obstacle is operated while live"),
+  notOperated: matter("not-operated-live", "nothing behind the obstacle is operated while live"),
   stopsContact: matter("stops-contact", "the obstacle stops accidental contact while operating"),
   secure: matter("obstacle-secure", "the obstacle cannot be removed by accident"),
   obstacle: matter("obstacle", "obstacles protect here"),

@@ -9,7 +9,7 @@ import { ENCLOSING } from "./enclosure-matters.ts";
  * 417.1). The obstacle stops people coming near by accident and, where equipment is operated live, touching live parts
  * while they do so. It may come off without key or tool but not by accident. It never stops a person who means to.
  */
-export const obstacles = assessor({
+export const obstacleProtection = assessor({
   id: "obstacles",
   provision: "obstacles",
   title: "Obstacles protect under skilled control",
@@ -35,7 +35,7 @@ export const obstacles = assessor({
         wants(reckon, ENCLOSING.stopsApproach, stopsApproach),
         reckon.any(
           ENCLOSING.duringOperation,
-          wants(reckon, ENCLOSING.operated, operated, false),
+          wants(reckon, ENCLOSING.notOperated, operated, false),
           wants(reckon, ENCLOSING.stopsContact, stopsContact),
         ),
         wants(reckon, ENCLOSING.secure, secure),

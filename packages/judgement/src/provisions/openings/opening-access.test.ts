@@ -20,6 +20,17 @@ interface Case {
 
 const mm = (length: number) => `${length.toFixed(1)} mm`;
 
+function concluded(lengths: Readonly<Record<string, string>>): Verdict {
+  const made = givenFromText(openingAccess.needs, {
+    shape: "rectangular",
+    face: "front",
+    barrierBehind: "none",
+    ...lengths,
+  });
+  if (!made.ok) throw new Error(JSON.stringify(made.issues));
+  return openingAccess.conclude(made.given, reckon).judgement.verdict;
+}
+
 function verdictOf({ width, height, depth, offset, face, barrierBehind }: Case): Verdict {
   const made = givenFromText(openingAccess.needs, {
     shape: "rectangular",
@@ -72,6 +83,33 @@ describe("safety is monotone: no worsening improves the verdict", () => {
       { numRuns: 500 },
     );
   });
+});
+
+test("what a measured range settles, every value in it settles the same way", () => {
+  const range = (most: number) =>
+    fc.tuple(fc.integer({ min: 0, max: most * 10 }), fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 60 }));
+  fc.assert(
+    fc.property(range(70), range(70), range(110), range(100), ([w, wSpan, wAt], height, depth, offset) => {
+      const written = ([from, span]: readonly [number, number, number]) =>
+        `${mm(from / 10)} to ${mm((from + span) / 10)}`;
+      const inside = ([from, span, at]: readonly [number, number, number]) => (from + Math.min(at, span)) / 10;
+      const width = [w, wSpan, wAt] as const;
+      const whole = concluded({
+        width: written(width),
+        height: written(height),
+        depth: written(depth),
+        offset: written(offset),
+      });
+      const one = concluded({
+        width: mm(inside(width)),
+        height: mm(inside(height)),
+        depth: mm(inside(depth)),
+        offset: mm(inside(offset)),
+      });
+      if (whole !== "too-near") expect(one).toBe(whole);
+    }),
+    { numRuns: 1000 },
+  );
 });
 
 describe("reach of the probes", () => {

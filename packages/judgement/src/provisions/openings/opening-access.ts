@@ -11,7 +11,7 @@ import { type OpeningAsked, probeReaches, WIRE_DIAMETER } from "./probe-reaches.
 import { SPHERE_DIAMETER } from "./solid-sphere.ts";
 
 /** What stands between an opening and the live part: the least probe it keeps off. */
-export const BARRIERS_BEHIND = ["none", "stops-finger", "stops-wire"] as const;
+const BARRIERS_BEHIND = ["none", "stops-finger", "stops-wire"] as const;
 
 const needs = {
   shape: asksWord(
@@ -33,7 +33,7 @@ const needs = {
  * horizontal top in easy reach). From the widths of the opening, and depth and offset of the nearest live part, all in m,
  * it works out how deep each probe reaches at that offset, as a band from what is certain to what cannot be passed; a
  * live part between the two is too near to call and wants the probe itself. The wall is taken as thin, which is the safe
- * side. A part just at the end of a probe counts as touched. Since either code is enough and IP2X asks for the finger
+ * side. Clear means not touched, as for voltages up to 1000 V; a part just at the end of a probe counts as touched. Since either code is enough and IP2X asks for the finger
  * too, the finger decides; the 12.5 mm sphere, the 2.5 mm rod and the 50 mm sphere are shown beside.
  */
 export const openingAccess = assessor({

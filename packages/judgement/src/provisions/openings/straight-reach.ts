@@ -6,7 +6,7 @@ const UNLIMITED: ProbeReach = Object.freeze({ certain: Number.POSITIVE_INFINITY,
 const NONE: ProbeReach = Object.freeze({ certain: 0, possible: 0 });
 
 /** Diameter in mm of the sphere that stops a rod or a wire at the end of its length. */
-export const STOP_SPHERE = 35;
+const STOP_SPHERE = 35;
 
 /**
  * Depth in mm that a rigid rod or wire of a diameter and length reaches. Straight behind the opening it is its length.

@@ -50,7 +50,7 @@ export const overcurrentProtects = assessor({
         OVERCURRENT.holds,
         wants(reckon, OVERCURRENT.present, given.present),
         wants(reckon, OVERCURRENT.element, given.element),
-        wants(reckon, OVERCURRENT.fusedNeutral, given.fusedNeutral, false),
+        wants(reckon, OVERCURRENT.neutralUnfused, given.fusedNeutral, false),
         overload.judgement,
         breaks.judgement,
       ),

@@ -105,10 +105,7 @@ export function leastOutside(volume: Volume, from: Reachable, span: Span, tolera
     found = barred(volume, from, span, found, 0, 0, 0);
     low = tolerance === 0 ? found : barred(volume, from, span, low, -plan, -height, tolerance);
     if (low.value > found.value) low = found;
-    high =
-      tolerance === 0
-        ? found
-        : barred(volume, from, span, shifted(found, plan, height), plan, height, -tolerance);
+    high = tolerance === 0 ? found : barred(volume, from, span, shifted(found, plan, height), plan, height, -tolerance);
   }
   const [exact, worst, best] = [settled(found, 0), settled(low, -height), settled(high, height)];
   const { element, z, aside, upright } = exact;

@@ -110,7 +110,9 @@ export function placingOutOfReach(scene: ReachScene, reckon: Reckoner): ReachFin
 
 function attendanceFact(attendance: Attendance | null) {
   const path = ["attendance"];
-  return attendance === null ? factNotKnown(REACH_QUESTION.skilled, path) : fact(REACH_QUESTION.skilled, attendance, path);
+  return attendance === null
+    ? factNotKnown(REACH_QUESTION.skilled, path)
+    : fact(REACH_QUESTION.skilled, attendance, path);
 }
 
 interface Judged {
@@ -125,9 +127,7 @@ function fromSurface(least: Least, index: number, handled: Evidence<"metre">, re
   const aside = against(least.aside, FIGURES[least.limit], TERM.distanceFromEdge, path, length, reckon);
   const upward = least.z >= least.standing.height;
   const term = upward ? TERM.heightAboveSurface : TERM.depthBelowEdge;
-  const figure = upward
-    ? least.zone === "above" && FIGURES.upward
-    : least.zone === "below" && FIGURES.below;
+  const figure = upward ? least.zone === "above" && FIGURES.upward : least.zone === "below" && FIGURES.below;
   const upright = against(least.upright, figure || undefined, term, path, length, reckon);
   return {
     judgement: reckon.any(
@@ -190,7 +190,12 @@ function pairsOf(
       pairs.push({
         parts: [i, j],
         apart: distance,
-        judgement: reckon.any(REACH_QUESTION.pair, beyondBoth(between, limit, distance + band, reckon), one.judgement, other.judgement),
+        judgement: reckon.any(
+          REACH_QUESTION.pair,
+          beyondBoth(between, limit, distance + band, reckon),
+          one.judgement,
+          other.judgement,
+        ),
       });
     }
   }

@@ -15,7 +15,8 @@ export class Fields {
       return this.note("not-an-object", path, value, `an object with ${keys.join(", ")}`, "write an object");
     }
     for (const key of keys) {
-      if (!Object.hasOwn(value, key)) this.note("left-out", [...path, key], undefined, `a value for ${key}`, "state it");
+      if (!Object.hasOwn(value, key))
+        this.note("left-out", [...path, key], undefined, `a value for ${key}`, "state it");
     }
     for (const key of Object.keys(value).slice(0, MOST)) {
       if (keys.includes(key)) continue;
@@ -73,6 +74,7 @@ const MOST = 100;
 function shown(value: unknown): string {
   if (value === undefined) return "nothing";
   if (typeof value === "string") return value.length > 60 ? `${value.slice(0, 60)}…` : value;
-  if (typeof value === "object" && value !== null) return Array.isArray(value) ? `a list of ${value.length}` : "an object";
+  if (typeof value === "object" && value !== null)
+    return Array.isArray(value) ? `a list of ${value.length}` : "an object";
   return String(value).slice(0, 60);
 }

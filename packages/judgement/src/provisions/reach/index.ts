@@ -1,4 +1,10 @@
 export type { Least } from "./clearance.ts";
-export { type PairFinding, type PartFinding, placingOutOfReach, REACH_QUESTION, type ReachFinding } from "./conclude.ts";
+export {
+  type PairFinding,
+  type PartFinding,
+  placingOutOfReach,
+  REACH_QUESTION,
+  type ReachFinding,
+} from "./conclude.ts";
 export { readScene, SCENE_LIMITS, type SceneRead } from "./read-scene.ts";
 export * from "./scene.ts";

@@ -1,12 +1,13 @@
 import { missingOf, Reckoner } from "@good-grounds/core";
 import { describe, expect, test } from "vitest";
 import { type PartFinding, placingOutOfReach } from "./conclude.ts";
-import { floor, pointPart, rectangle, sceneWith, wall } from "./scenes.test-data.ts";
 import type { Barrier, Place, ReachScene } from "./scene.ts";
+import { floor, pointPart, rectangle, sceneWith, wall } from "./scenes.test-data.ts";
 
 const reckon = new Reckoner(true);
 const first = (scene: ReachScene) => placingOutOfReach(scene, reckon).parts[0] as PartFinding;
-const onePoint = (at: Place, more: Partial<ReachScene> = {}) => first(sceneWith({ parts: [pointPart("a", at)], ...more }));
+const onePoint = (at: Place, more: Partial<ReachScene> = {}) =>
+  first(sceneWith({ parts: [pointPart("a", at)], ...more }));
 
 describe("one surface, 3 m by 2 m, without barriers", () => {
   test.each([
@@ -72,7 +73,9 @@ describe("tolerance and what is not known", () => {
     expect(onePoint([1, 1, 3.2], { objects: 0.8 }).judgement.verdict).toBe("not-met");
     const open = onePoint([5, 1, 1], { objects: null });
     expect(open.judgement.verdict).toBe("not-known");
-    expect(missingOf(open.judgement).map((leaf) => leaf.kind === "not-known" && leaf.term.id)).toContain("handled-length");
+    expect(missingOf(open.judgement).map((leaf) => leaf.kind === "not-known" && leaf.term.id)).toContain(
+      "handled-length",
+    );
     expect(onePoint([4, 1, 1], { objects: null }).judgement.verdict).toBe("not-met");
   });
 
@@ -141,8 +144,12 @@ describe("barriers", () => {
     expect(onePoint([2.7, 1, 1], withRail).least.value).toBeCloseTo(1.2 - 1.25, 9);
     expect(onePoint([1, 1, 2.45], withRail).judgement.verdict).toBe("not-met");
     // Passed, walked round, or without a place where people come in: nobody is kept back.
-    expect(onePoint([2.8, 1, 1], { ...withRail, barriers: [{ ...rail, keepsBack: false }] }).judgement.verdict).toBe("not-met");
-    expect(onePoint([2.8, 1, 1], { ...withRail, barriers: [{ ...rail, to: [1.5, 1.9] }] }).judgement.verdict).toBe("not-met");
+    expect(onePoint([2.8, 1, 1], { ...withRail, barriers: [{ ...rail, keepsBack: false }] }).judgement.verdict).toBe(
+      "not-met",
+    );
+    expect(onePoint([2.8, 1, 1], { ...withRail, barriers: [{ ...rail, to: [1.5, 1.9] }] }).judgement.verdict).toBe(
+      "not-met",
+    );
     expect(onePoint([2.8, 1, 1], { ...withRail, surfaces: [floor] }).judgement.verdict).toBe("not-met");
   });
 
@@ -154,7 +161,14 @@ describe("barriers", () => {
   });
 
   test("a corner of rails keeps people in a corner of an L-shaped floor", () => {
-    const outline = [[0, 0], [4, 0], [4, 2], [2, 2], [2, 4], [0, 4]] as const;
+    const outline = [
+      [0, 0],
+      [4, 0],
+      [4, 2],
+      [2, 2],
+      [2, 4],
+      [0, 4],
+    ] as const;
     const rails = [
       wall("a", [1, -1], [1, 1], { protection: "less", keepsBack: true }),
       wall("b", [1, 1], [-1, 1], { protection: "less", keepsBack: true }),
@@ -167,7 +181,13 @@ describe("barriers", () => {
 
 describe("pairs and the provision", () => {
   const two = (x: number, potential = "N", more: Partial<ReachScene> = {}) =>
-    placingOutOfReach(sceneWith({ parts: [pointPart("a", [0, -0.5, 1], "L1", false), pointPart("b", [x, -0.5, 1], potential, false)], ...more }), reckon);
+    placingOutOfReach(
+      sceneWith({
+        parts: [pointPart("a", [0, -0.5, 1], "L1", false), pointPart("b", [x, -0.5, 1], potential, false)],
+        ...more,
+      }),
+      reckon,
+    );
 
   test("two parts in reach at different potentials, up to and with 2.5 m apart", () => {
     expect(two(2.4).arrangement.verdict).toBe("not-met");

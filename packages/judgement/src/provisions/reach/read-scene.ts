@@ -43,11 +43,16 @@ export function readScene(data: unknown): SceneRead {
     tolerance: fields.number(root.tolerance, ["tolerance"], 0, SCENE_LIMITS.tolerance) ?? 0,
     objects: root.objects === null ? null : (fields.number(root.objects, ["objects"], 0, SCENE_LIMITS.objects) ?? null),
     attendance: root.attendance === null ? null : (fields.word(root.attendance, ["attendance"], ATTENDANCES) ?? null),
-    surfaces: fields.list(root.surfaces, ["surfaces"], [1, SCENE_LIMITS.surfaces], (one, at) => surface(fields, one, at)),
+    surfaces: fields.list(root.surfaces, ["surfaces"], [1, SCENE_LIMITS.surfaces], (one, at) =>
+      surface(fields, one, at),
+    ),
     parts: fields.list(root.parts, ["parts"], [1, SCENE_LIMITS.parts], (one, at) => part(fields, one, at)),
-    barriers: fields.list(root.barriers, ["barriers"], [0, SCENE_LIMITS.barriers], (one, at) => barrier(fields, one, at)),
+    barriers: fields.list(root.barriers, ["barriers"], [0, SCENE_LIMITS.barriers], (one, at) =>
+      barrier(fields, one, at),
+    ),
   };
-  if (fields.issues.length === 0) for (const list of ["surfaces", "parts", "barriers"] as const) once(fields, list, scene[list]);
+  if (fields.issues.length === 0)
+    for (const list of ["surfaces", "parts", "barriers"] as const) once(fields, list, scene[list]);
   return fields.issues.length > 0 ? { ok: false, issues: fields.issues } : { ok: true, scene };
 }
 
@@ -66,8 +71,12 @@ function surface(fields: Fields, data: unknown, path: Path): StandingSurface | u
   const height = metres(fields, at.height, [...path, "height"]);
   const solid = fields.flag(at.solid, [...path, "solid"]);
   const before = fields.issues.length;
-  const outline = fields.list(at.outline, [...path, "outline"], [3, SCENE_LIMITS.corners], (one, to) => spot(fields, one, to));
-  const entries = fields.list(at.entries, [...path, "entries"], [0, SCENE_LIMITS.entries], (one, to) => spot(fields, one, to));
+  const outline = fields.list(at.outline, [...path, "outline"], [3, SCENE_LIMITS.corners], (one, to) =>
+    spot(fields, one, to),
+  );
+  const entries = fields.list(at.entries, [...path, "entries"], [0, SCENE_LIMITS.entries], (one, to) =>
+    spot(fields, one, to),
+  );
   if (name === undefined || height === undefined || solid === undefined) return undefined;
   if (fields.issues.length > before || at.outline === undefined || at.entries === undefined) return undefined;
   const fault = outlineFault(outline);
@@ -78,7 +87,13 @@ function surface(fields: Fields, data: unknown, path: Path): StandingSurface | u
   const pieces = convexPieces(outline);
   for (const [i, entry] of entries.entries()) {
     if (pieces.some((piece) => toPiece(piece, entry) <= 0.01)) continue;
-    fields.note("entry-outside", [...path, "entries", i], entry.join(", "), "a place on the surface", "move it on to it");
+    fields.note(
+      "entry-outside",
+      [...path, "entries", i],
+      entry.join(", "),
+      "a place on the surface",
+      "move it on to it",
+    );
   }
   return { name, height, outline, solid, entries };
 }
@@ -113,7 +128,13 @@ function shape(fields: Fields, data: unknown, path: Path): Shape | undefined {
   if (second === undefined) return undefined;
   if (kind === "segment") return { kind, from: first, to: second };
   if (first.some((low, axis) => low > (second[axis] as number))) {
-    return fields.note("box-inverted", path, `${first} to ${second}`, "low at most high in each coordinate", "swap them");
+    return fields.note(
+      "box-inverted",
+      path,
+      `${first} to ${second}`,
+      "low at most high in each coordinate",
+      "swap them",
+    );
   }
   return { kind, low: first, high: second };
 }
@@ -128,14 +149,18 @@ function barrier(fields: Fields, data: unknown, path: Path): Barrier | undefined
   const protection = fields.word(at.protection, [...path, "protection"], ["ip2x", "less"]);
   const keepsBack = fields.flag(at.keepsBack, [...path, "keepsBack"]);
   const platform = fields.flag(at.platform, [...path, "platform"]);
-  if (name === undefined || from === undefined || to === undefined || bottom === undefined || top === undefined) return undefined;
+  if (name === undefined || from === undefined || to === undefined || bottom === undefined || top === undefined)
+    return undefined;
   if (protection === undefined || keepsBack === undefined || platform === undefined) return undefined;
   const size = lengthOf(from, to);
-  if (size < 0.001) return fields.note("no-length", [...path, "to"], to.join(", "), "an end apart from the start", "move it");
+  if (size < 0.001)
+    return fields.note("no-length", [...path, "to"], to.join(", "), "an end apart from the start", "move it");
   if (typeof bottom === "number" && typeof top === "number" && bottom >= top) {
     return fields.note("upside-down", [...path, "top"], top, `more than the lower border, ${bottom}`, "swap them");
   }
-  const openings = fields.list(at.openings, [...path, "openings"], [0, SCENE_LIMITS.openings], (one, to) => opening(fields, one, to, size));
+  const openings = fields.list(at.openings, [...path, "openings"], [0, SCENE_LIMITS.openings], (one, to) =>
+    opening(fields, one, to, size),
+  );
   return { name, from, to, bottom, top, protection, keepsBack, platform, openings };
 }
 
@@ -147,7 +172,13 @@ function opening(fields: Fields, data: unknown, path: Path, size: number): Openi
   const [bottom, top] = [metres(fields, at.bottom, [...path, "bottom"]), metres(fields, at.top, [...path, "top"])];
   if (from === undefined || to === undefined || bottom === undefined || top === undefined) return undefined;
   if (from >= to || bottom >= top) {
-    return fields.note("opening-inverted", path, `${from} to ${to}, ${bottom} to ${top}`, "from less than to, bottom less than top", "swap them");
+    return fields.note(
+      "opening-inverted",
+      path,
+      `${from} to ${to}, ${bottom} to ${top}`,
+      "from less than to, bottom less than top",
+      "swap them",
+    );
   }
   return { from, to, bottom, top };
 }

@@ -38,5 +38,13 @@ export function wall(name: string, from: Spot, to: Spot, more: Partial<Barrier> 
 }
 
 export function sceneWith(more: Partial<ReachScene>): ReachScene {
-  return { tolerance: 0, objects: 0, attendance: "skilled-control", surfaces: [floor], parts: [], barriers: [], ...more };
+  return {
+    tolerance: 0,
+    objects: 0,
+    attendance: "skilled-control",
+    surfaces: [floor],
+    parts: [],
+    barriers: [],
+    ...more,
+  };
 }

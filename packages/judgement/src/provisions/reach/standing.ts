@@ -16,9 +16,7 @@ const MOST_PIECES = 120;
 export function occupied(surface: StandingSurface, barriers: readonly Barrier[]): readonly Piece[] {
   const whole = convexPieces(surface.outline);
   if (surface.entries.length === 0) return whole;
-  const walls = barriers
-    .filter((one) => stopsPeople(one, surface.height))
-    .map(({ from, to }): Line => [from, to]);
+  const walls = barriers.filter((one) => stopsPeople(one, surface.height)).map(({ from, to }): Line => [from, to]);
   if (walls.length === 0) return whole;
   let pieces = whole;
   for (const wall of walls) {

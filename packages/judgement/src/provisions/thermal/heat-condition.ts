@@ -30,7 +30,7 @@ export const heatCondition = assessor({
       wantsOneOf(reckon, THERMAL.tight, connection, ["tight"]),
       reckon.any(
         THERMAL.apart,
-        wants(reckon, THERMAL.burnsNear, burnsNear, false),
+        wants(reckon, THERMAL.nothingNear, burnsNear, false),
         reckon.atLeast(THERMAL.distance, clearance, needed),
       ),
     );

@@ -5,6 +5,8 @@ export const THERMAL = Object.freeze({
   marks: matter("heat-marks", "marks of heat"),
   connection: matter("connection", "connections, tried with the right tool while dead"),
   burnsNear: matter("burns-near", "material that burns or holds heat lies near"),
+  nothingNear: matter("nothing-burns-near", "nothing that burns or holds heat lies near"),
+  uncovered: matter("luminaire-uncovered", "no thermal insulation lies on or against it"),
   sound: matter("heat-sound", "no heat where it does harm"),
   noMarks: matter("no-heat-marks", "no damage by heat"),
   tight: matter("connections-tight", "connections are tight"),
@@ -17,5 +19,6 @@ export const THERMAL = Object.freeze({
   coverAllowed: matter("cover-allowed", "the luminaire is marked as one that may be covered"),
   lampAsRated: matter("lamp-as-rated", "the lamp is of a kind and power that the luminaire allows"),
   luminaire: matter("recessed-luminaire", "the recessed luminaire can shed its heat"),
+  carries: matter("insulated-cable-carries", "design current against the capacity under thermal insulation"),
   covering: matter("luminaire-covering", "it may be covered, or is not"),
 });

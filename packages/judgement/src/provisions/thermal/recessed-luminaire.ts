@@ -30,12 +30,12 @@ export const recessedLuminaire = assessor({
         THERMAL.luminaire,
         reckon.any(
           THERMAL.covering,
-          wants(reckon, THERMAL.coveredBy, coveredBy, false),
+          wants(reckon, THERMAL.uncovered, coveredBy, false),
           wants(reckon, THERMAL.coverAllowed, coverAllowed),
         ),
         reckon.any(
           THERMAL.apart,
-          wants(reckon, THERMAL.burnsNear, burnsNear, false),
+          wants(reckon, THERMAL.nothingNear, burnsNear, false),
           reckon.atLeast(THERMAL.distance, clearance, needed),
         ),
         wants(reckon, THERMAL.lampAsRated, lampAsRated),

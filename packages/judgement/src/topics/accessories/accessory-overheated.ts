@@ -14,7 +14,8 @@ export const accessoryOverheated = topic({
       values: {
         none: "there is no mark of heat",
         browned: "it is browned or discoloured by heat",
-        melted: "its body or insulation is melted, brittle or charred",
+        melted: "its body or insulation is melted, brittle or charred, and covers live metal",
+        "burnt-open": "it is burnt open, and a finger gets at live metal",
       },
     }),
     "cause-removed": yesNo({
@@ -31,13 +32,6 @@ export const accessoryOverheated = topic({
       no: "it is neither hot nor crackling in use",
       worse: "yes",
     }),
-    "live-in-reach": yesNo({
-      asks: "Has the heat opened it so that a finger gets at live metal?",
-      effort: "glance",
-      yes: "a finger gets at live metal where heat opened it",
-      no: "no live metal can be reached",
-      worse: "yes",
-    }),
   },
   contested: {},
   paths: [
@@ -45,13 +39,13 @@ export const accessoryOverheated = topic({
       id: "heat-again",
       hazard: "burns-or-fire",
       route: "the hot connection sets the accessory or what is near it alight",
-      exists: any(yes("hot-now"), all(is("marks", "browned", "melted"), no("cause-removed"))),
+      exists: any(yes("hot-now"), all(is("marks", "browned", "melted", "burnt-open"), no("cause-removed"))),
       layers: [
         {
           id: "body",
           provision: "thermal-protection",
           words: "the body of the accessory and its box, which hold the heat in",
-          gone: all(yes("hot-now"), is("marks", "melted")),
+          gone: all(yes("hot-now"), is("marks", "melted", "burnt-open")),
           sound: NEVER,
           regulations: ["421.1.1", "526.1"],
         },
@@ -61,13 +55,13 @@ export const accessoryOverheated = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "the body weakened by heat breaks and somebody touches live metal",
-      exists: any(is("marks", "melted"), yes("live-in-reach")),
+      exists: is("marks", "melted", "burnt-open"),
       layers: [
         {
           id: "enclosure",
           provision: "barrier-or-enclosure",
           words: "what heat has left of the enclosure",
-          gone: yes("live-in-reach"),
+          gone: is("marks", "burnt-open"),
           sound: NEVER,
           regulations: ["416.2.1", "416.2.3"],
         },
@@ -76,7 +70,7 @@ export const accessoryOverheated = topic({
   ],
   departures: [
     {
-      when: is("marks", "browned", "melted"),
+      when: is("marks", "browned", "melted", "burnt-open"),
       words: "the accessory bears the marks of heat",
       regulations: ["134.1.1", "526.1"],
     },
@@ -91,46 +85,46 @@ export const accessoryOverheated = topic({
   remedies: [
     {
       words: "Replace the accessory, cut the cores back to sound copper and make tight terminations.",
-      changes: { marks: "none", "cause-removed": "yes", "hot-now": "no", "live-in-reach": "no" },
+      changes: { marks: "none", "cause-removed": "yes", "hot-now": "no" },
     },
   ],
   examples: [
     {
       name: "burn marks round a socket aperture, cause not dealt with",
-      facts: { marks: "browned", "cause-removed": false, "hot-now": false, "live-in-reach": false },
+      facts: { marks: "browned", "cause-removed": false, "hot-now": false },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: signs of overheating",
     },
     {
       name: "melted switch, not hot at the moment",
-      facts: { marks: "melted", "cause-removed": false, "hot-now": false, "live-in-reach": false },
+      facts: { marks: "melted", "cause-removed": false, "hot-now": false },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: signs of overheating",
     },
     {
       name: "melted and crackling under load",
-      facts: { marks: "melted", "cause-removed": false, "hot-now": true, "live-in-reach": false },
+      facts: { marks: "melted", "cause-removed": false, "hot-now": true },
       possible: ["C1"],
       source: "trade practice: burning now",
     },
     {
       name: "melted away from a live terminal",
-      facts: { marks: "melted", "live-in-reach": true },
+      facts: { marks: "burnt-open" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: bare live metal in reach",
     },
     {
       name: "browned by a plug since replaced",
-      facts: { marks: "browned", "cause-removed": true, "hot-now": false, "live-in-reach": false },
+      facts: { marks: "browned", "cause-removed": true, "hot-now": false },
       possible: ["C3"],
       source: "trade practice: mark of a cured fault",
     },
     {
       name: "browned, not opened",
-      facts: { marks: "browned", "hot-now": false, "live-in-reach": false },
+      facts: { marks: "browned", "hot-now": false },
       possible: ["C3", "C2"],
       missing: ["cause-removed"],
       source: "union over what opening would show",

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, ranked } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A luminaire with too large a lamp, or too near to something that can burn. */
@@ -32,14 +32,8 @@ export const luminaireHeat = topic({
         none: "heat has done no damage",
         browned: "holder, shade or surroundings are browned",
         brittle: "the holder or the insulation of its cores is brittle or burnt",
+        "burnt-open": "a finger gets at live metal where heat did damage",
       },
-    }),
-    "live-in-reach": yesNo({
-      asks: "Does heat damage leave live metal where a finger can get at it?",
-      effort: "glance",
-      yes: "a finger gets at live metal where heat did damage",
-      no: "no live metal can be reached",
-      worse: "yes",
     }),
   },
   contested: {},
@@ -49,7 +43,7 @@ export const luminaireHeat = topic({
       hazard: "burns-or-fire",
       route: "the lamp heats something near it until it burns",
       exists: any(
-        is("damage", "browned", "brittle"),
+        is("damage", "browned", "brittle", "burnt-open"),
         is("near-fuel", "touching"),
         all(is("lamp", "over"), is("near-fuel", "too-near")),
       ),
@@ -61,13 +55,13 @@ export const luminaireHeat = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "brittle insulation or a burnt holder falls away and somebody touches live metal",
-      exists: any(is("damage", "brittle"), yes("live-in-reach")),
+      exists: is("damage", "brittle", "burnt-open"),
       layers: [
         {
           id: "enclosure",
           provision: "barrier-or-enclosure",
           words: "what heat has left of insulation and holder",
-          gone: yes("live-in-reach"),
+          gone: is("damage", "burnt-open"),
           sound: NEVER,
           regulations: ["416.1", "416.2.1"],
         },
@@ -76,7 +70,11 @@ export const luminaireHeat = topic({
   ],
   departures: [
     {
-      when: any(is("lamp", "over"), is("near-fuel", "too-near", "touching"), is("damage", "browned", "brittle")),
+      when: any(
+        is("lamp", "over"),
+        is("near-fuel", "too-near", "touching"),
+        is("damage", "browned", "brittle", "burnt-open"),
+      ),
       words: "the lamp or its place is not what the luminaire is made for",
       regulations: ["559.4.1", "421.1.2"],
     },
@@ -95,45 +93,45 @@ export const luminaireHeat = topic({
     },
     {
       words: "Replace the luminaire and cut its cores back to sound insulation.",
-      changes: { lamp: "within", "near-fuel": "clear", damage: "none", "live-in-reach": "no" },
+      changes: { lamp: "within", "near-fuel": "clear", damage: "none" },
     },
   ],
   examples: [
     {
       name: "lamp above the marking, no damage",
-      facts: { lamp: "over", "near-fuel": "clear", damage: "none", "live-in-reach": false },
+      facts: { lamp: "over", "near-fuel": "clear", damage: "none" },
       possible: ["C3"],
       source: "trade practice: a departure without sign of heat",
     },
     {
       name: "lamp above the marking, holder browned",
-      facts: { lamp: "over", "near-fuel": "clear", damage: "browned", "live-in-reach": false },
+      facts: { lamp: "over", "near-fuel": "clear", damage: "browned" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: heat does damage",
     },
     {
       name: "clothes against a wardrobe lamp",
-      facts: { lamp: "within", "near-fuel": "touching", damage: "none", "live-in-reach": false },
+      facts: { lamp: "within", "near-fuel": "touching", damage: "none" },
       possible: ["C2"],
       source: "trade practice: fire is to be expected",
     },
     {
       name: "holder burnt open",
-      facts: { damage: "brittle", "live-in-reach": true },
+      facts: { damage: "burnt-open" },
       possible: ["C1"],
       source: "trade practice: bare live metal in reach",
     },
     {
       name: "flood lamp nearer to a shelf than its marking, right lamp",
-      facts: { lamp: "within", "near-fuel": "too-near", damage: "none", "live-in-reach": false },
+      facts: { lamp: "within", "near-fuel": "too-near", damage: "none" },
       possible: ["C3"],
       source: "trade practice: a departure without sign of heat",
     },
     {
       name: "only the lamp was looked at",
-      facts: { lamp: "over", "near-fuel": "clear", "live-in-reach": false },
-      possible: ["C3", "C2"],
+      facts: { lamp: "over", "near-fuel": "clear" },
+      possible: ["C3", "C2", "C1"],
       missing: ["damage"],
       source: "union over what heat may have done",
     },

@@ -1,5 +1,5 @@
-import { any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
-import { topic } from "../topic.ts";
+import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
 
 /** Metal of an accessory or fitting, or the box behind it, without a connection to earth. */
 export const metalAccessoryUnearthed = topic({
@@ -28,12 +28,12 @@ export const metalAccessoryUnearthed = topic({
         plate: "a metal plate, body or fitting can be touched",
       },
     }),
-    "live-now": yesNo({
-      asks: "Is the metal live: near the supply voltage to earth on a low-impedance tester?",
+    continuous: yesNo({
+      asks: "Does the metal read low to the main earthing terminal?",
       effort: "measured",
-      yes: "the metal is live",
-      no: "the metal is not live",
-      worse: "yes",
+      yes: "the metal reads low to the main earthing terminal",
+      no: "the metal does not read low to the main earthing terminal",
+      worse: "no",
     }),
   },
   contested: {},
@@ -42,22 +42,18 @@ export const metalAccessoryUnearthed = topic({
       id: "live-metal",
       hazard: "shock-under-fault",
       route: "the metal becomes live through a fault, stays live, and somebody touches it",
-      exists: any(is("metal", "screws", "plate"), yes("live-now")),
+      exists: is("metal", "screws", "plate"),
       layers: [
-        {
-          id: "basic",
-          provision: "insulation",
-          words: "the insulation of the conductors inside",
-          gone: yes("live-now"),
-          sound: NEVER,
-          regulations: ["416.1"],
-        },
+        oneEventAway("basic", "insulation", "the insulation of the conductors inside", ["416.1"]),
         {
           id: "earth",
           provision: "fault-protection",
           words: "earthing and disconnection, or double insulation in place of it",
-          // Metal that stays live shows that the disconnection does not work, whatever it looks like.
-          gone: any(is("earthing", "none"), yes("live-now")),
+          // What looks connected and reads open is not connected.
+          gone: any(
+            is("earthing", "none"),
+            all(is("earthing", "conductor", "fixed-lug", "loose-lugs"), no("continuous")),
+          ),
           sound: NEVER,
           regulations: ["411.3.1.1", "412.1.1"],
         },
@@ -66,13 +62,12 @@ export const metalAccessoryUnearthed = topic({
   ],
   departures: [
     {
-      when: is("earthing", "loose-lugs", "none"),
+      when: any(is("earthing", "loose-lugs", "none"), all(is("earthing", "conductor", "fixed-lug"), no("continuous"))),
       words: "metal has no lasting connection to earth",
       regulations: ["411.3.1.1", "543.2.7"],
     },
   ],
   client: {
-    C1: "Metal on a switch, socket or light is live. Touching it could kill. Turn it off and have it fixed now.",
     C2: "Metal on a switch, socket or light has no earth wire. If a wire comes loose, the metal could give a shock.",
     C3: "Some metal has a weak or missing link to earth. It is not a danger now. It should be put right.",
     FI: "We could not find out if some metal parts are joined to earth. This must be looked at soon.",
@@ -80,56 +75,63 @@ export const metalAccessoryUnearthed = topic({
   },
   remedies: [
     {
-      words: "Find the fault, make it dead, and connect the metal to the protective conductor.",
-      changes: { earthing: "conductor", "live-now": "no" },
+      words: "Replace it by an all-insulated or class II one, with screws that are covered.",
+      changes: { earthing: "class-2", metal: "hidden" },
     },
     {
-      words: "Replace it by an all-insulated or class II one with insulated screws.",
-      changes: { earthing: "class-2", metal: "hidden", "live-now": "no" },
+      words: "Connect the metal to the protective conductor and measure.",
+      changes: { earthing: "conductor", continuous: "yes" },
     },
   ],
   examples: [
     {
-      name: "metal switch plate at 228 V to earth",
-      facts: { metal: "plate", "live-now": true },
-      possible: ["C1"],
-      classification: "C1",
-      source: "trade practice: a conductive part is live now",
-    },
-    {
       name: "metal switch plate, no connection to earth",
-      facts: { metal: "plate", earthing: "none", "live-now": false },
+      facts: { metal: "plate", earthing: "none" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: fault protection absent",
     },
     {
       name: "insulated plate, unearthed metal box, screws in reach",
-      facts: { metal: "screws", earthing: "none", "live-now": false },
+      facts: { metal: "screws", earthing: "none" },
       possible: ["C2"],
       source: "trade discussion: metal boxes with reachable screws",
     },
     {
       name: "insulated plate, screws covered, metal box unearthed",
-      facts: { metal: "hidden", earthing: "none", "live-now": false },
+      facts: { metal: "hidden", earthing: "none" },
       possible: ["C3"],
+      classification: "C3",
       source: "trade practice: nobody can touch it",
     },
     {
       name: "flush metal socket, fixed lug, no tail from the box",
-      facts: { metal: "plate", earthing: "fixed-lug", "live-now": false },
+      facts: { metal: "plate", earthing: "fixed-lug", continuous: true },
       possible: ["none"],
       source: "trade practice: a fixed lug is accepted",
     },
     {
+      name: "earthed only by screws in adjustable lugs, reads low",
+      facts: { metal: "plate", earthing: "loose-lugs", continuous: true },
+      possible: ["C3"],
+      source: "trade practice: no lasting connection",
+    },
+    {
+      name: "connected to look at, reads open",
+      facts: { metal: "plate", earthing: "conductor", continuous: false },
+      possible: ["C2"],
+      source: "trade practice: fault protection absent",
+    },
+    {
       name: "class II fitting",
-      facts: { metal: "plate", earthing: "class-2", "live-now": false },
+      facts: { metal: "plate", earthing: "class-2" },
       possible: ["none"],
+      classification: "none",
       source: "regulation: class II is not to be earthed",
     },
     {
       name: "connection hidden",
-      facts: { metal: "plate", "live-now": false },
+      facts: { metal: "plate", continuous: true },
       possible: ["none", "C3", "C2"],
       missing: ["earthing"],
       source: "union over what opening would show",

@@ -1,5 +1,6 @@
-import { all, any, held, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
+import { ACCESS, IN_SERVICE } from "./facts.ts";
 
 /** A gap in the front of a board: a missing blank, a knocked-out entry, a device left out. */
 export const boardBlankMissing = topic({
@@ -24,20 +25,8 @@ export const boardBlankMissing = topic({
         "in-line": "the gap lets a 12.5 mm ball in, and live metal lies in line with it",
       },
     }),
-    access: ranked({
-      asks: "Who can get to the front of the board?",
-      effort: "glance",
-      values: {
-        "skilled-only": "the board stands behind a lock that only skilled or instructed persons open",
-        "key-about": "the board stands behind a door whose key others can get",
-        anyone: "anyone can get to the board",
-      },
-    }),
-    energised: oneKind({
-      asks: "Is the board in service?",
-      effort: "glance",
-      values: { "in-service": "the board is in service", dead: "the board is out of service and locked off" },
-    }),
+    access: ACCESS,
+    energised: IN_SERVICE,
   },
   contested: {
     "locked-board": {

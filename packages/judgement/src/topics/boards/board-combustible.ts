@@ -1,5 +1,5 @@
-import { all, any, held, is, NEVER, no, not, oneKind, yes, yesNo } from "@good-grounds/core";
-import { topic } from "../topic.ts";
+import { ALWAYS, all, any, held, is, NEVER, no, not, oneKind, yes, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
 import { HEAT, TERMINALS_TIGHT } from "./facts.ts";
 
 /** An enclosure that burns, in a home. */
@@ -69,7 +69,7 @@ export const boardCombustible = topic({
       id: "board-fire",
       hazard: "burns-or-fire",
       route: "a hot joint sets the enclosure alight",
-      exists: yes("combustible"),
+      exists: ALWAYS,
       layers: [
         {
           id: "cool-joints",
@@ -87,6 +87,23 @@ export const boardCombustible = topic({
           sound: NEVER,
           regulations: ["421.1.201"],
         },
+      ],
+    },
+    {
+      id: "loose-joint",
+      hazard: "burns-or-fire",
+      route: "a loose joint heats or lets go",
+      exists: no("terminals-tight"),
+      layers: [
+        {
+          id: "grip",
+          provision: "thermal-protection",
+          words: "a terminal that holds its conductor",
+          gone: no("terminals-tight"),
+          sound: NEVER,
+          regulations: ["526.1"],
+        },
+        oneEventAway("stands-heat", "barrier-or-enclosure", "the parts round it, which stand some heat", ["421.1"]),
       ],
     },
     {
@@ -130,6 +147,11 @@ export const boardCombustible = topic({
       ),
       words: "the enclosure in a home is not of non-combustible material",
       regulations: ["421.1.201"],
+    },
+    {
+      when: not(is("heat", "none")),
+      words: "parts of the board have been hurt by heat or run hot",
+      regulations: ["526.1"],
     },
   ],
   client: {

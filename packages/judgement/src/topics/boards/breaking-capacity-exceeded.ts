@@ -20,7 +20,7 @@ export const breakingCapacityExceeded = topic({
       asks: "Where the conditional rating is what counts: is the fuse ahead the named one, and are all devices of the assembly's own range?",
       effort: "opened",
       values: {
-        "not-needed": "the device's own marking is enough",
+        "not-needed": "no conditional rating is relied on",
         kept: "the named fuse stands ahead and all devices are of the assembly's own range",
         broken: "the fuse ahead is not the named one, or devices of another range are fitted",
       },

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { BREAKS_FAULT, HEAT } from "./facts.ts";
 
@@ -54,7 +54,7 @@ export const mixedDevices = topic({
       id: "busbar-joint",
       hazard: "burns-or-fire",
       route: "a bad joint between busbar and device heats until something burns",
-      exists: yes("other-make"),
+      exists: ALWAYS,
       layers: [
         {
           id: "contact",
@@ -78,7 +78,7 @@ export const mixedDevices = topic({
       id: "device-bursts",
       hazard: "burns-or-fire",
       route: "a short circuit is more than the device can break, and it bursts",
-      exists: yes("other-make"),
+      exists: ALWAYS,
       layers: [
         {
           id: "breaking",

@@ -1,5 +1,5 @@
-import { all, amount, any, below, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
-import { topic } from "../topic.ts";
+import { all, amount, any, below, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
 
 /** Cables less than 50 mm deep in walls and partitions: zone, covering and 30 mA RCD. */
 export const cableInWall = topic({
@@ -40,13 +40,6 @@ export const cableInWall = topic({
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
-    struck: yesNo({
-      asks: "Is there a sign that a nail, screw or drill has already met it?",
-      effort: "measured",
-      yes: "a nail, screw or drill has met the cable",
-      no: "nothing shows that the cable has been met",
-      worse: "yes",
-    }),
   },
   contested: {
     "shallow-in-zone": {
@@ -70,19 +63,12 @@ export const cableInWall = topic({
       route: "a nail, screw or drill goes into the cable and its metal becomes live in somebody's hand",
       exists: all(below("depth", "50 mm"), no("covering")),
       layers: [
-        {
-          id: "unstruck",
-          provision: "insulation",
-          words: "insulation and sheath, so far whole",
-          gone: yes("struck"),
-          sound: NEVER,
-          regulations: ["416.1"],
-        },
+        oneEventAway("unstruck", "insulation", "insulation and sheath of the cable", ["416.1"]),
         {
           id: "zone",
           provision: "information",
           words: "a zone that tells people where not to drill",
-          gone: any(is("zone", "blind-zone", "outside"), held("shallow-in-zone", "danger"), yes("struck")),
+          gone: any(is("zone", "blind-zone", "outside"), held("shallow-in-zone", "danger")),
           sound: NEVER,
           regulations: ["522.6.202"],
         },
@@ -103,14 +89,8 @@ export const cableInWall = topic({
       words: "a shallow cable lacks its zone or its 30 mA RCD, with nothing else to protect it",
       regulations: ["522.6.202"],
     },
-    {
-      when: yes("struck"),
-      words: "the cable is damaged",
-      regulations: ["134.1.1", "522.6.1"],
-    },
   ],
   client: {
-    C1: "A nail or drill has gone into a live cable in the wall. Touching it could kill. Keep the power to it off until it is mended.",
     C2: "A cable runs just under the wall face where nobody would expect it. A nail in it could give a shock. Have it made safe soon.",
     C3: "Cables in the walls lack a fast safety switch. Take care where you drill. Adding the switch makes it safer.",
     FI: "We could not find out where the cable runs in the wall, or how deep. A nail could hit it. This must be looked at.",
@@ -120,44 +100,44 @@ export const cableInWall = topic({
     { words: "Protect the circuit with an RCD of 30 mA.", changes: { "rcd-30ma": "yes" } },
     {
       words: "Cover the length with earthed steel that stops a nail.",
-      changes: { covering: "yes", struck: "no" },
+      changes: { covering: "yes" },
     },
     {
-      words: "Reroute the cable in a zone, or deeper, and replace any damaged length.",
-      changes: { zone: "in-zone", struck: "no" },
+      words: "Reroute the cable in a zone, or deeper.",
+      changes: { zone: "in-zone" },
     },
   ],
   examples: [
     {
       name: "20 mm deep in its zone, no RCD",
-      facts: { depth: "20 mm", zone: "in-zone", covering: false, "rcd-30ma": false, struck: false },
+      facts: { depth: "20 mm", zone: "in-zone", covering: false, "rcd-30ma": false },
       possible: ["C3"],
       classification: "C3",
       source: "trade discussion: only additional protection is missing; regulation 522.6.202",
     },
     {
       name: "the same held to be dangerous",
-      facts: { depth: "20 mm", zone: "in-zone", covering: false, "rcd-30ma": false, struck: false },
+      facts: { depth: "20 mm", zone: "in-zone", covering: false, "rcd-30ma": false },
       positions: { "shallow-in-zone": "danger" },
       possible: ["C2"],
       source: "trade discussion: past deaths",
     },
     {
       name: "diagonal at 20 mm, no RCD",
-      facts: { depth: "20 mm", zone: "outside", covering: false, "rcd-30ma": false, struck: false },
+      facts: { depth: "20 mm", zone: "outside", covering: false, "rcd-30ma": false },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: penetration foreseeable, no additional protection",
     },
     {
       name: "diagonal at 20 mm, RCD present",
-      facts: { depth: "20 mm", zone: "outside", covering: false, "rcd-30ma": true, struck: false },
+      facts: { depth: "20 mm", zone: "outside", covering: false, "rcd-30ma": true },
       possible: ["C3"],
       source: "trade practice; regulation 522.6.202",
     },
     {
       name: "a limit as typed: 50 mm",
-      facts: { depth: "50 mm", struck: false },
+      facts: { depth: "50 mm" },
       possible: ["none"],
       source: "regulation 522.6.202: less than 50 mm",
     },
@@ -167,7 +147,6 @@ export const cableInWall = topic({
         depth: "15 mm to 30 mm",
         covering: false,
         "rcd-30ma": false,
-        struck: false,
         zone: { notKnown: "limited", reason: "finished walls" },
       },
       possible: ["C3", "C2"],
@@ -176,7 +155,7 @@ export const cableInWall = topic({
     },
     {
       name: "zone not looked at",
-      facts: { depth: "20 mm", covering: false, "rcd-30ma": false, struck: false },
+      facts: { depth: "20 mm", covering: false, "rcd-30ma": false },
       possible: ["C3", "C2"],
       missing: ["zone"],
       source: "union over the route",

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, held, is, NEVER, ranked } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Cables in a wall or partition with metal studs, where an edge or a screw can cut the cable and liven the frame. */
@@ -17,20 +17,15 @@ export const cableMetalPartition = topic({
         bare: "the cable lies on the cut edges of the studs",
       },
     }),
-    "rcd-30ma": yesNo({
-      asks: "Does a working RCD of 30 mA or less protect it?",
+    protection: ranked({
+      asks: "What else protects it: earthed metal around it, or a working RCD of 30 mA or less?",
       effort: "glance",
-      yes: "a working RCD of 30 mA or less protects it",
-      no: "no RCD of 30 mA or less protects it",
-      worse: "no",
-      worked: { by: "additional-protection", met: "yes", notMet: "no" },
-    }),
-    covering: yesNo({
-      asks: "Is it in earthed metal (armour, conduit, trunking)?",
-      effort: "opened",
-      yes: "the cable is in earthed metal",
-      no: "the cable is not in earthed metal",
-      worse: "no",
+      values: {
+        "earthed-metal": "the cable is in earthed metal: armour, conduit or trunking",
+        rcd: "a working RCD of 30 mA or less protects it",
+        neither: "neither earthed metal nor an RCD of 30 mA or less protects it",
+      },
+      worked: { by: "additional-protection", met: "rcd", notMet: "neither" },
     }),
     cut: ranked({
       asks: "Where it can be seen, what is the cable like at the studs?",
@@ -38,7 +33,6 @@ export const cableMetalPartition = topic({
       values: {
         whole: "the sheath is whole at the studs",
         scuffed: "the sheath is cut or scuffed at a stud",
-        "frame-live": "the insulation is cut through and the frame is live",
       },
     }),
   },
@@ -62,13 +56,13 @@ export const cableMetalPartition = topic({
       id: "live-frame",
       hazard: "shock-under-fault",
       route: "an edge or a screw cuts the cable, the frame becomes live, and somebody touches a screw in it",
-      exists: no("covering"),
+      exists: is("protection", "rcd", "neither"),
       layers: [
         {
           id: "insulation",
           provision: "insulation",
           words: "insulation and sheath of the cable",
-          gone: is("cut", "frame-live"),
+          gone: NEVER,
           sound: all(is("cut", "whole"), held("frame-edges", "improve")),
           regulations: ["416.1"],
         },
@@ -76,7 +70,7 @@ export const cableMetalPartition = topic({
           id: "edges",
           provision: "barrier-or-enclosure",
           words: "guards between the cable and the edges of the frame",
-          gone: any(is("edges", "partly", "bare"), is("cut", "scuffed", "frame-live")),
+          gone: is("edges", "partly", "bare"),
           sound: NEVER,
           regulations: ["522.8.11"],
         },
@@ -84,7 +78,7 @@ export const cableMetalPartition = topic({
           id: "rcd",
           provision: "additional-protection",
           words: "an RCD of 30 mA or less",
-          gone: no("rcd-30ma"),
+          gone: is("protection", "neither"),
           sound: NEVER,
           regulations: ["522.6.203"],
         },
@@ -93,79 +87,71 @@ export const cableMetalPartition = topic({
   ],
   departures: [
     {
-      when: all(no("covering"), no("rcd-30ma")),
+      when: is("protection", "neither"),
       words: "a cable in a metal-framed partition has no 30 mA RCD",
       regulations: ["522.6.203"],
     },
     {
-      when: all(no("covering"), any(is("edges", "partly", "bare"), is("cut", "scuffed", "frame-live"))),
+      when: all(is("protection", "rcd", "neither"), is("edges", "partly", "bare")),
       words: "a cable is not guarded against the edges of the frame",
       regulations: ["522.8.11"],
     },
   ],
   client: {
-    C1: "The metal frame inside a wall is live. Any screw in the wall could kill. The power must stay off until it is mended.",
     C2: "A cable rubs on the metal frame inside a wall. If it is cut, screws in the wall could give a shock. Have it fixed soon.",
     C3: "A cable inside a wall with a metal frame has less protection than it should. It is not a danger now. Improve it.",
     FI: "We could not see if a cable rubs on the metal frame inside a wall. It could give a shock. This must be looked at.",
     none: "The cables inside the walls are protected well enough.",
   },
   remedies: [
-    { words: "Protect the circuit with an RCD of 30 mA.", changes: { "rcd-30ma": "yes" } },
     {
       words: "Fit grommets at the studs and replace any scuffed length.",
       changes: { edges: "guarded", cut: "whole" },
     },
+    { words: "Replace it by cable in earthed metal.", changes: { protection: "earthed-metal" } },
   ],
   examples: [
     {
       name: "no RCD, no grommets",
-      facts: { edges: "bare", "rcd-30ma": false, covering: false, cut: "whole" },
+      facts: { edges: "bare", protection: "neither", cut: "whole" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: a stud edge can cut the cable and liven the frame",
     },
     {
       name: "guarded, only the RCD missing",
-      facts: { edges: "guarded", "rcd-30ma": false, covering: false, cut: "whole" },
+      facts: { edges: "guarded", protection: "neither", cut: "whole" },
       possible: ["C3"],
       classification: "C3",
       source: "regulation 522.6.203",
     },
     {
       name: "no grommets, RCD present",
-      facts: { edges: "bare", "rcd-30ma": true, covering: false, cut: "whole" },
+      facts: { edges: "bare", protection: "rcd", cut: "whole" },
       possible: ["C3"],
       source: "regulation 522.8.11",
     },
     {
       name: "no RCD, no grommets, held to be an improvement",
-      facts: { edges: "partly", "rcd-30ma": false, covering: false, cut: "whole" },
+      facts: { edges: "partly", protection: "neither", cut: "whole" },
       positions: { "frame-edges": "improve" },
       possible: ["C3"],
       source: "trade discussion of cables at rest",
     },
     {
-      name: "frame live, no RCD",
-      facts: { edges: "bare", "rcd-30ma": false, covering: false, cut: "frame-live" },
-      possible: ["C1"],
-      source: "trade practice: the fault has already happened",
-    },
-    {
       name: "inside of the wall not seen",
       facts: {
-        "rcd-30ma": false,
-        covering: false,
+        protection: "neither",
         edges: { notKnown: "limited", reason: "closed partition" },
         cut: { notKnown: "limited", reason: "closed partition" },
       },
-      possible: ["C3", "C2", "C1"],
+      possible: ["C3", "C2"],
       classification: "FI",
       source: "union over what is inside",
     },
     {
       name: "studs not looked at",
-      facts: { "rcd-30ma": false, covering: false, cut: "whole" },
+      facts: { protection: "neither", cut: "whole" },
       possible: ["C3", "C2"],
       missing: ["edges"],
       source: "union over how the cable passes the studs",

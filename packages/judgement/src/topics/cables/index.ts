@@ -1,9 +1,19 @@
 import type { Topic } from "../topic.ts";
+import { aluminiumOrMixedConductors } from "./aluminium-or-mixed-conductors.ts";
+import { cableBunchedOrHot } from "./cable-bunched-or-hot.ts";
+import { cableBuried } from "./cable-buried.ts";
 import { cableDamaged } from "./cable-damaged.ts";
 import { cableInWall } from "./cable-in-wall.ts";
 import { cableMetalPartition } from "./cable-metal-partition.ts";
+import { cableNearServices } from "./cable-near-services.ts";
+import { cableThroughJoist } from "./cable-through-joist.ts";
+import { cableUnderInsulation } from "./cable-under-insulation.ts";
+import { cableUnsupported } from "./cable-unsupported.ts";
+import { flexibleCordAsFixedWiring } from "./flexible-cord-as-fixed-wiring.ts";
 import { jointInaccessible } from "./joint-inaccessible.ts";
 import { jointNotEnclosed } from "./joint-not-enclosed.ts";
+import { overheadCable } from "./overhead-cable.ts";
+import { pvcExudation } from "./pvc-exudation.ts";
 import { rubberOrLeadCable } from "./rubber-or-lead-cable.ts";
 import { sheathMissing } from "./sheath-missing.ts";
 
@@ -13,6 +23,16 @@ export const CABLES: readonly Topic[] = Object.freeze([
   cableInWall,
   cableMetalPartition,
   rubberOrLeadCable,
+  pvcExudation,
+  cableUnsupported,
+  cableUnderInsulation,
+  cableBunchedOrHot,
+  cableNearServices,
+  cableThroughJoist,
+  cableBuried,
+  overheadCable,
+  flexibleCordAsFixedWiring,
   jointNotEnclosed,
   jointInaccessible,
+  aluminiumOrMixedConductors,
 ]);

@@ -1,5 +1,5 @@
 import { ALWAYS, all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
-import { topic } from "../topic.ts";
+import { oneEventAway, topic } from "../topic.ts";
 
 /** A joint without a closed enclosure: an open junction box, a connector strip in the open, taped ends in a void. */
 export const jointNotEnclosed = topic({
@@ -47,8 +47,7 @@ export const jointNotEnclosed = topic({
       effort: "opened",
       values: {
         tight: "the connection is tight and without marks, and the cables do not pull on it",
-        doubtful: "the connection is loose, twisted, or pulled by its cables",
-        scorched: "the connection is scorched",
+        doubtful: "the connection is loose, twisted, scorched, or pulled by its cables",
       },
     }),
   },
@@ -103,20 +102,13 @@ export const jointNotEnclosed = topic({
           provision: "thermal-protection",
           words: "a tight joint, with an enclosure or clear space to keep its heat in",
           gone: any(
-            is("connection", "doubtful", "scorched"),
+            is("connection", "doubtful"),
             all(is("enclosure", "cover-off", "none"), yes("combustible"), held("open-in-void", "danger")),
           ),
           sound: NEVER,
           regulations: ["526.1", "526.5"],
         },
-        {
-          id: "surroundings",
-          provision: "surroundings",
-          words: "surroundings that have not caught so far",
-          gone: all(is("connection", "scorched"), is("enclosure", "cover-off", "none"), yes("combustible")),
-          sound: NEVER,
-          regulations: ["421.1.2"],
-        },
+        oneEventAway("surroundings", "surroundings", "surroundings that have not caught so far", ["421.1.2"]),
       ],
     },
   ],
@@ -127,13 +119,13 @@ export const jointNotEnclosed = topic({
       regulations: ["526.5"],
     },
     {
-      when: any(is("terminals", "taped", "bare"), is("connection", "doubtful", "scorched")),
+      when: any(is("terminals", "taped", "bare"), is("connection", "doubtful")),
       words: "a joint is not insulated or not tight in a lasting way",
       regulations: ["526.1", "526.2"],
     },
   ],
   client: {
-    C1: "A cable joint is open. It is burning, or live metal can be touched. It can kill or start a fire. Keep the power off until it is mended.",
+    C1: "A cable joint is open and live metal can be touched. It can kill. Keep away until it is closed in.",
     C2: "A cable joint has no closed box. It could give a shock or start a fire. Have it closed in soon.",
     C3: "A cable joint has no closed box. It is out of the way and tight. A closed box would be safer.",
     FI: "We could not see how some cable joints are made. They could get hot or give a shock. They must be looked at.",
@@ -201,7 +193,7 @@ export const jointNotEnclosed = topic({
         enclosure: { notKnown: "limited", reason: "ceiling not opened" },
         connection: { notKnown: "limited", reason: "ceiling not opened" },
       },
-      possible: ["none", "C2", "C1"],
+      possible: ["none", "C2"],
       classification: "FI",
       source: "union over what is in the void",
     },

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Old cable with rubber insulation, in lead, braid or a tough rubber sheath. */
@@ -43,11 +43,6 @@ export const rubberOrLeadCable = topic({
       no: "a worse end than those opened was found or has to be expected",
       worse: "no",
     }),
-    service: oneKind({
-      asks: "Is the cable in service?",
-      effort: "measured",
-      values: { live: "the cable is in service", dead: "the cable is disconnected and proved dead" },
-    }),
   },
   contested: {
     age: {
@@ -73,7 +68,7 @@ export const rubberOrLeadCable = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "somebody touches a conductor whose insulation is gone",
-      exists: is("service", "live"),
+      exists: ALWAYS,
       layers: [
         {
           id: "insulation",
@@ -104,7 +99,7 @@ export const rubberOrLeadCable = topic({
       id: "live-sheath",
       hazard: "shock-under-fault",
       route: "failing insulation makes the metal sheath live along its length",
-      exists: all(is("service", "live"), is("metal-sheath", "earthed", "unearthed")),
+      exists: is("metal-sheath", "earthed", "unearthed"),
       layers: [
         oneEventAway("insulation", "insulation", "what is left of the insulation", ["416.1"]),
         {
@@ -120,15 +115,12 @@ export const rubberOrLeadCable = topic({
   ],
   departures: [
     {
-      when: all(
-        is("service", "live"),
-        any(all(is("insulation", "hard"), held("age", "improve")), is("insulation", "crumbles", "bare")),
-      ),
+      when: any(all(is("insulation", "hard"), held("age", "improve")), is("insulation", "crumbles", "bare")),
       words: "the insulation is worn out with age",
       regulations: ["134.1.1", "651.2"],
     },
     {
-      when: all(is("service", "live"), is("metal-sheath", "unearthed")),
+      when: is("metal-sheath", "unearthed"),
       words: "a metal sheath is not earthed",
       regulations: ["411.3.1.1"],
     },
@@ -146,12 +138,11 @@ export const rubberOrLeadCable = topic({
       words: "Rewire the circuits concerned; leave no old ends in use.",
       changes: { insulation: "supple", sample: "yes", "metal-sheath": "not-metal" },
     },
-    { words: "Disconnect what is not needed and make the ends safe.", changes: { service: "dead" } },
   ],
   examples: [
     {
       name: "insulation fallen off in an open box",
-      facts: { insulation: "bare", enclosure: "open", service: "live" },
+      facts: { insulation: "bare", enclosure: "open" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: bare live parts in reach",
@@ -161,7 +152,6 @@ export const rubberOrLeadCable = topic({
       facts: {
         insulation: "crumbles",
         enclosure: "closed",
-        service: "live",
         "metal-sheath": "not-metal",
         sample: true,
       },
@@ -174,7 +164,6 @@ export const rubberOrLeadCable = topic({
       facts: {
         insulation: "supple",
         enclosure: "closed",
-        service: "live",
         "metal-sheath": "not-metal",
         sample: true,
       },
@@ -184,20 +173,20 @@ export const rubberOrLeadCable = topic({
     },
     {
       name: "hard and whole",
-      facts: { insulation: "hard", enclosure: "closed", service: "live", "metal-sheath": "not-metal", sample: true },
+      facts: { insulation: "hard", enclosure: "closed", "metal-sheath": "not-metal", sample: true },
       possible: ["C3"],
       source: "trade discussion of old cable",
     },
     {
       name: "hard and whole, age held to be nothing",
-      facts: { insulation: "hard", enclosure: "closed", service: "live", "metal-sheath": "not-metal", sample: true },
+      facts: { insulation: "hard", enclosure: "closed", "metal-sheath": "not-metal", sample: true },
       positions: { age: "nothing" },
       possible: ["none"],
       source: "trade discussion of old cable",
     },
     {
       name: "lead sheath without earth",
-      facts: { insulation: "hard", enclosure: "closed", service: "live", "metal-sheath": "unearthed", sample: true },
+      facts: { insulation: "hard", enclosure: "closed", "metal-sheath": "unearthed", sample: true },
       possible: ["C2"],
       source: "trade practice: exposed metal without fault protection",
     },
@@ -206,7 +195,6 @@ export const rubberOrLeadCable = topic({
       facts: {
         insulation: "hard",
         enclosure: "closed",
-        service: "live",
         "metal-sheath": "not-metal",
         sample: { notKnown: "limited", reason: "ceiling fittings not taken down" },
       },
@@ -216,7 +204,7 @@ export const rubberOrLeadCable = topic({
     },
     {
       name: "no end opened yet",
-      facts: { enclosure: "closed", service: "live", "metal-sheath": "not-metal", sample: true },
+      facts: { enclosure: "closed", "metal-sheath": "not-metal", sample: true },
       possible: ["none", "C3", "C2"],
       missing: ["insulation"],
       source: "union over the state of the ends",

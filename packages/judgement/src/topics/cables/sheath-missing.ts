@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Single cores in basic insulation only, outside an enclosure: sheath stripped too far, or never there. */
@@ -8,12 +8,15 @@ export const sheathMissing = topic({
   group: "cables",
   items: ["circuits.unsheathed", "boards.enclosure", "accessories.luminaires"],
   facts: {
-    "cores-outside": yesNo({
-      asks: "Are cores in basic insulation only to be seen outside an enclosure, conduit or trunking?",
+    cores: ranked({
+      asks: "Are cores without sheath to be seen outside an enclosure, conduit or trunking, and what are they like?",
       effort: "glance",
-      yes: "cores in basic insulation only lie outside any enclosure",
-      no: "every core is inside a sheath or an enclosure",
-      worse: "yes",
+      values: {
+        enclosed: "every core is inside a sheath or an enclosure",
+        whole: "cores lie outside any enclosure with their basic insulation whole",
+        nicked: "cores lie outside any enclosure with their insulation cut or worn, and no metal showing",
+        "live-bare": "live metal of a core shows outside any enclosure",
+      },
     }),
     place: ranked({
       asks: "Who or what gets to them?",
@@ -22,15 +25,6 @@ export const sheathMissing = topic({
         closed: "they lie in a void that is reached only with a tool or by taking a fitting down",
         undisturbed: "they lie in the open where nobody is likely to touch or strike them",
         disturbed: "they lie in the open where people, storage, pets or weather get to them",
-      },
-    }),
-    insulation: ranked({
-      asks: "What is the basic insulation like along the bare length?",
-      effort: "glance",
-      values: {
-        whole: "the basic insulation is whole",
-        nicked: "the basic insulation is cut or worn, with no metal showing",
-        "live-bare": "live metal shows",
       },
     }),
     joint: ranked({
@@ -64,13 +58,13 @@ export const sheathMissing = topic({
       id: "touch-core",
       hazard: "contact-with-live-parts",
       route: "the thin insulation is cut, pulled or worn and somebody touches the conductor",
-      exists: yes("cores-outside"),
+      exists: is("cores", "whole", "nicked", "live-bare"),
       layers: [
         {
           id: "insulation",
           provision: "insulation",
           words: "the basic insulation of the cores",
-          gone: is("insulation", "live-bare"),
+          gone: is("cores", "live-bare"),
           sound: NEVER,
           regulations: ["416.1"],
         },
@@ -80,10 +74,7 @@ export const sheathMissing = topic({
           words: "the place they are in, which keeps hands and knocks away",
           gone: any(
             is("place", "disturbed"),
-            all(
-              is("place", "undisturbed"),
-              any(is("insulation", "nicked", "live-bare"), held("open-cores", "one-layer")),
-            ),
+            all(is("place", "undisturbed"), any(is("cores", "nicked", "live-bare"), held("open-cores", "one-layer"))),
           ),
           sound: NEVER,
           regulations: ["521.10.1"],
@@ -94,7 +85,7 @@ export const sheathMissing = topic({
       id: "joint-fire",
       hazard: "burns-or-fire",
       route: "an open joint heats or sparks and sets fire to what it touches",
-      exists: all(yes("cores-outside"), is("joint", "open-clear", "open-combustible")),
+      exists: all(is("cores", "whole", "nicked", "live-bare"), is("joint", "open-clear", "open-combustible")),
       layers: [
         oneEventAway("connection", "thermal-protection", "a joint that stays tight", ["526.1"]),
         {
@@ -110,7 +101,7 @@ export const sheathMissing = topic({
   ],
   departures: [
     {
-      when: yes("cores-outside"),
+      when: is("cores", "whole", "nicked", "live-bare"),
       words: "cores without sheath are not enclosed",
       regulations: ["521.10.1", "526.8"],
     },
@@ -125,57 +116,57 @@ export const sheathMissing = topic({
   remedies: [
     {
       words: "Draw the sheath into the enclosure, or fit an enclosure over cores and joint.",
-      changes: { "cores-outside": "no", joint: "none" },
+      changes: { cores: "enclosed", joint: "none" },
     },
     {
       words: "Where cores are cut or bare, cut back and rejoin inside an enclosure.",
-      changes: { "cores-outside": "no", insulation: "whole", joint: "none" },
+      changes: { cores: "enclosed", joint: "none" },
     },
   ],
   examples: [
     {
       name: "cores above a recessed luminaire, joint enclosed",
-      facts: { "cores-outside": true, place: "closed", insulation: "whole", joint: "none" },
+      facts: { cores: "whole", place: "closed", joint: "none" },
       possible: ["C3"],
       classification: "C3",
       source: "trade discussion: not accessible in use",
     },
     {
       name: "the same with the joint open on timber",
-      facts: { "cores-outside": true, place: "closed", insulation: "whole", joint: "open-combustible" },
+      facts: { cores: "whole", place: "closed", joint: "open-combustible" },
       possible: ["C2"],
       classification: "C2",
       source: "trade discussion: unenclosed joint against combustible material",
     },
     {
       name: "sheath ends short of a board in a cupboard for brooms",
-      facts: { "cores-outside": true, place: "disturbed", insulation: "whole", joint: "none" },
+      facts: { cores: "whole", place: "disturbed", joint: "none" },
       possible: ["C2"],
       source: "trade practice: basic insulation open to damage",
     },
     {
       name: "a short length high above a board",
-      facts: { "cores-outside": true, place: "undisturbed", insulation: "whole", joint: "none" },
+      facts: { cores: "whole", place: "undisturbed", joint: "none" },
       possible: ["C3"],
       source: "trade discussion: high position, no likely damage",
     },
     {
       name: "the same held to be one layer",
-      facts: { "cores-outside": true, place: "undisturbed", insulation: "whole", joint: "none" },
+      facts: { cores: "whole", place: "undisturbed", joint: "none" },
       positions: { "open-cores": "one-layer" },
       possible: ["C2"],
       source: "trade discussion of single cores in the open",
     },
     {
       name: "live copper showing beside a door",
-      facts: { "cores-outside": true, place: "disturbed", insulation: "live-bare" },
+      facts: { cores: "live-bare", place: "disturbed" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: bare live metal in reach",
     },
     {
       name: "fitting not taken down",
-      facts: { "cores-outside": true, place: "closed", insulation: "whole" },
+      facts: { cores: "whole", place: "closed" },
       possible: ["C3", "C2"],
       missing: ["joint"],
       source: "union over how it is joined",

@@ -119,8 +119,8 @@ export const borrowedNeutral = topic({
       changes: { switching: "together", "neutral-carries": "yes" },
     },
     {
-      words: "Under one RCD, fix a notice at both devices.",
-      changes: { switching: "same-rcd", notice: "yes" },
+      words: "Where one RCD or switch serves both, fix a notice at both devices.",
+      changes: { notice: "yes" },
     },
     {
       words: "Run a neutral of its own, or change the switching so that none is needed.",

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, oneKind, ranked } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A protective conductor too small for the energy that a fault lets through. */
@@ -8,15 +8,22 @@ export const cpcUndersized = topic({
   group: "circuits",
   items: ["circuits.cpc"],
   facts: {
-    withstands: ranked({
-      asks: "Does its size withstand an earth fault, and what shows it?",
+    withstands: yesNo({
+      asks: "By size or by energy, does the protective conductor withstand an earth fault?",
+      effort: "measured",
+      yes: "its size withstands an earth fault",
+      no: "a fault lets more energy through than the conductor withstands",
+      worse: "no",
+      worked: { by: "cpc-adiabatic", met: "yes", notMet: "no" },
+    }),
+    evidence: ranked({
+      asks: "What shows it?",
       effort: "measured",
       values: {
-        shown: "its size is shown to withstand an earth fault, by the table or by energy known from the device",
-        "rough-only": "only a rough reckoning with an assumed time shows it; the energy let through is not known",
-        fails: "a fault lets more energy through than the conductor withstands",
+        "by-table": "its size follows from that of the line conductor by Table 54.7",
+        "by-energy": "the energy let through at this fault current is known from the device's maker or its standard",
+        rough: "only a rough reckoning with an assumed time of 0.1 s shows it",
       },
-      worked: { by: "cpc-adiabatic", met: "shown", notMet: "fails" },
     }),
     marks: ranked({
       asks: "Are there signs that it has already carried a fault or a load?",
@@ -26,11 +33,6 @@ export const cpcUndersized = topic({
         heated: "the conductor or the insulation beside it shows heat",
         parted: "the conductor has burnt through",
       },
-    }),
-    service: oneKind({
-      asks: "Is the circuit in service?",
-      effort: "glance",
-      values: { live: "the circuit is in service", dead: "the circuit is disconnected and locked off" },
     }),
   },
   contested: {
@@ -53,7 +55,7 @@ export const cpcUndersized = topic({
       id: "burns-through",
       hazard: "shock-under-fault",
       route: "a fault burns the conductor through before the device opens, and metal stays live",
-      exists: all(is("service", "live"), any(is("withstands", "fails"), is("marks", "heated", "parted"))),
+      exists: any(no("withstands"), is("marks", "heated", "parted")),
       layers: [
         oneEventAway("basic", "insulation", "the insulation of live parts", ["416.1"]),
         {
@@ -69,7 +71,7 @@ export const cpcUndersized = topic({
   ],
   departures: [
     {
-      when: all(is("service", "live"), is("withstands", "rough-only"), held("rough-reckoning", "not-enough")),
+      when: all(yes("withstands"), is("evidence", "rough"), held("rough-reckoning", "not-enough")),
       words: "the size of the protective conductor is not shown to be enough",
       regulations: ["543.1.1", "543.1.3"],
     },
@@ -83,48 +85,48 @@ export const cpcUndersized = topic({
   remedies: [
     {
       words: "Get the energy let through by the device at this fault current from its maker, and reckon again.",
-      changes: { withstands: "shown" },
+      changes: { withstands: "yes", evidence: "by-energy" },
     },
     {
       words: "Fit a device of smaller rating or one that lets less energy through.",
-      changes: { withstands: "shown", marks: "none" },
+      changes: { withstands: "yes", evidence: "by-table", marks: "none" },
     },
     {
       words: "Run a larger protective conductor and replace what has been heated.",
-      changes: { withstands: "shown", marks: "none" },
+      changes: { withstands: "yes", evidence: "by-table", marks: "none" },
     },
   ],
   examples: [
     {
       name: "1.0 mm² on a 30 A fuse with a high fault current, 1.9 mm² needed",
-      facts: { withstands: "fails", marks: "none", service: "live" },
+      facts: { withstands: false, marks: "none" },
       possible: ["C2"],
       classification: "C2",
       source: "arithmetic: √(600² × 0.13) ÷ 115 = 1.88 mm²; regulation 543.1.3",
     },
     {
       name: "1.5 mm² with 2.5 mm² on a breaker, maker's energy known",
-      facts: { withstands: "shown", marks: "none", service: "live" },
+      facts: { withstands: true, evidence: "by-energy", marks: "none" },
       possible: ["none"],
       classification: "none",
       source: "regulation 543.1.3",
     },
     {
       name: "only the rough reckoning",
-      facts: { withstands: "rough-only", marks: "none", service: "live" },
+      facts: { withstands: true, evidence: "rough", marks: "none" },
       possible: ["none"],
       source: "trade practice: rough reckoning accepted",
     },
     {
       name: "only the rough reckoning, held not to be enough",
-      facts: { withstands: "rough-only", marks: "none", service: "live" },
+      facts: { withstands: true, evidence: "rough", marks: "none" },
       positions: { "rough-reckoning": "not-enough" },
       possible: ["C3"],
       source: "trade discussion of faults below 0.1 s",
     },
     {
       name: "sleeve browned along the bare conductor",
-      facts: { withstands: "shown", marks: "heated", service: "live" },
+      facts: { withstands: true, evidence: "by-table", marks: "heated" },
       possible: ["C2"],
       source: "trade practice: it has carried more than it can",
     },
@@ -132,7 +134,7 @@ export const cpcUndersized = topic({
       name: "fault current above the data held",
       facts: {
         marks: "none",
-        service: "live",
+        evidence: "by-energy",
         withstands: { notKnown: "limited", reason: "no energy figure for this device can be had" },
       },
       possible: ["none", "C2"],
@@ -141,7 +143,7 @@ export const cpcUndersized = topic({
     },
     {
       name: "not reckoned yet",
-      facts: { marks: "none", service: "live" },
+      facts: { marks: "none", evidence: "by-table" },
       possible: ["none", "C2"],
       missing: ["withstands"],
       source: "union over what the energy would show",

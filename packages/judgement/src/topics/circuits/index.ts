@@ -1,5 +1,8 @@
 import type { Topic } from "../topic.ts";
 import { borrowedNeutral } from "./borrowed-neutral.ts";
+import { circuitUnidentified } from "./circuit-unidentified.ts";
+import { circuitsMixed } from "./circuits-mixed.ts";
+import { cpcResistanceHigh } from "./cpc-resistance-high.ts";
 import { cpcUndersized } from "./cpc-undersized.ts";
 import { insulationFalling } from "./insulation-falling.ts";
 import { insulationLow } from "./insulation-low.ts";
@@ -10,17 +13,24 @@ import { neutralSwitchedOrFused } from "./neutral-switched-or-fused.ts";
 import { overloadDeviceOversize } from "./overload-device-oversize.ts";
 import { polarityReversedAtPoint } from "./polarity-reversed-at-point.ts";
 import { ringBroken } from "./ring-broken.ts";
+import { ringInterconnected } from "./ring-interconnected.ts";
 import { socketNoCpc } from "./socket-no-cpc.ts";
 import { spurOverloaded } from "./spur-overloaded.ts";
+import { voltageDropHigh } from "./voltage-drop-high.ts";
 import { zsOverLimit } from "./zs-over-limit.ts";
 
 export const CIRCUITS: readonly Topic[] = Object.freeze([
+  circuitUnidentified,
+  circuitsMixed,
   borrowedNeutral,
   overloadDeviceOversize,
+  voltageDropHigh,
   ringBroken,
+  ringInterconnected,
   spurOverloaded,
   zsOverLimit,
   cpcUndersized,
+  cpcResistanceHigh,
   socketNoCpc,
   lightingNoCpc,
   metalworkLive,

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Insulation resistance that still meets its limit and has fallen far since the last report. */
@@ -32,13 +32,6 @@ export const insulationFalling = topic({
         deteriorating: "cable or equipment is getting damp, hot or brittle",
       },
     }),
-    "metal-earthed": yesNo({
-      asks: "Is all metal of the circuit earthed, with a device that clears an earth fault in time?",
-      effort: "measured",
-      yes: "the metal of the circuit is earthed and a fault is cleared",
-      no: "metal of the circuit is not earthed, or a fault is not cleared",
-      worse: "no",
-    }),
   },
   contested: {
     trend: {
@@ -61,12 +54,7 @@ export const insulationFalling = topic({
       id: "failure-ahead",
       hazard: "shock-under-fault",
       route: "the insulation goes on failing until current leaks into metal that somebody touches",
-      exists: all(
-        is("fall", "fallen"),
-        yes("comparable"),
-        is("cause", "deteriorating"),
-        any(held("trend", "counts"), no("metal-earthed")),
-      ),
+      exists: all(is("fall", "fallen"), yes("comparable"), is("cause", "deteriorating"), held("trend", "counts")),
       layers: [
         {
           id: "insulation",
@@ -105,7 +93,6 @@ export const insulationFalling = topic({
       facts: {
         fall: "fallen",
         comparable: true,
-        "metal-earthed": true,
         cause: { notKnown: "limited", reason: "not traced within the visit" },
       },
       possible: ["none", "C2"],
@@ -117,7 +104,6 @@ export const insulationFalling = topic({
       facts: {
         fall: "fallen",
         comparable: true,
-        "metal-earthed": true,
         cause: { notKnown: "limited", reason: "not traced within the visit" },
       },
       positions: { trend: "meets-limit" },
@@ -133,13 +119,13 @@ export const insulationFalling = topic({
     },
     {
       name: "water in an outdoor box found to be the cause",
-      facts: { fall: "fallen", comparable: true, cause: "deteriorating", "metal-earthed": true },
+      facts: { fall: "fallen", comparable: true, cause: "deteriorating" },
       possible: ["C2"],
       source: "trade practice: deterioration that goes on",
     },
     {
       name: "way of testing not known",
-      facts: { fall: "fallen", "metal-earthed": true },
+      facts: { fall: "fallen" },
       possible: ["none", "C2"],
       missing: ["comparable", "cause"],
       source: "union over cause and method",

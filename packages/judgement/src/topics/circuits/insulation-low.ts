@@ -47,14 +47,6 @@ export const insulationLow = topic({
       no: "metal of the circuit is not earthed, or a fault is not cleared",
       worse: "no",
     }),
-    "in-service": oneKind({
-      asks: "Is the circuit to go back into service?",
-      effort: "glance",
-      values: {
-        yes: "the circuit is to stay in service",
-        disconnected: "the circuit has been disconnected and made safe at both ends",
-      },
-    }),
   },
   contested: {
     "live-live": {
@@ -77,12 +69,7 @@ export const insulationLow = topic({
       id: "leak-to-metal",
       hazard: "shock-under-fault",
       route: "current leaks through bad insulation to metal or damp structure that somebody touches",
-      exists: all(
-        no("reaches-limit"),
-        is("lies", "equipment", "wiring"),
-        is("between", "live-earth"),
-        is("in-service", "yes"),
-      ),
+      exists: all(no("reaches-limit"), is("lies", "equipment", "wiring"), is("between", "live-earth")),
       layers: [
         {
           id: "insulation",
@@ -110,7 +97,6 @@ export const insulationLow = topic({
         no("reaches-limit"),
         is("lies", "wiring"),
         is("between", "live-live"),
-        is("in-service", "yes"),
         any(held("live-live", "same-as-earth"), yes("heavy-leak")),
       ),
       layers: [
@@ -128,7 +114,7 @@ export const insulationLow = topic({
   ],
   departures: [
     {
-      when: all(no("reaches-limit"), is("lies", "equipment", "wiring"), is("in-service", "yes")),
+      when: all(no("reaches-limit"), is("lies", "equipment", "wiring")),
       words: "the insulation resistance is below the least value",
       regulations: ["643.3.2"],
     },
@@ -149,10 +135,6 @@ export const insulationLow = topic({
       words: "Replace the leaking equipment or the damaged or damp length of cable, and test again.",
       changes: { "reaches-limit": "yes", "heavy-leak": "no" },
     },
-    {
-      words: "Until it is found, disconnect the circuit and make it safe at both ends.",
-      changes: { "in-service": "disconnected" },
-    },
   ],
   examples: [
     {
@@ -162,7 +144,6 @@ export const insulationLow = topic({
         lies: "wiring",
         between: "live-earth",
         "metal-earthed": true,
-        "in-service": "yes",
       },
       possible: ["C2"],
       classification: "C2",
@@ -183,7 +164,6 @@ export const insulationLow = topic({
         between: "live-earth",
         "heavy-leak": true,
         "metal-earthed": false,
-        "in-service": "yes",
       },
       possible: ["C1"],
       source: "arithmetic: 230 V ÷ 8 kΩ = 29 mA, which a person would carry",
@@ -195,7 +175,6 @@ export const insulationLow = topic({
         lies: "wiring",
         between: "live-live",
         "heavy-leak": false,
-        "in-service": "yes",
       },
       positions: { "live-live": "lesser" },
       possible: ["C3"],
@@ -207,7 +186,6 @@ export const insulationLow = topic({
         "reaches-limit": false,
         between: "live-earth",
         "metal-earthed": true,
-        "in-service": "yes",
         lies: { notKnown: "limited", reason: "built-in equipment could not be disconnected" },
       },
       possible: ["none", "C2"],
@@ -216,7 +194,7 @@ export const insulationLow = topic({
     },
     {
       name: "not yet known where it lies",
-      facts: { "reaches-limit": false, between: "live-earth", "metal-earthed": true, "in-service": "yes" },
+      facts: { "reaches-limit": false, between: "live-earth", "metal-earthed": true },
       possible: ["none", "C2"],
       missing: ["lies"],
       source: "union over where the leak lies",

@@ -96,6 +96,10 @@ export const lightingNoCpc = topic({
   },
   remedies: [
     {
+      words: "Where every fitting is insulated, fix a lasting notice at the board.",
+      changes: { notice: "yes" },
+    },
+    {
       words: "Replace metal fittings and plates by class II ones with insulated screws, and fix a notice at the board.",
       changes: { fittings: "insulated", notice: "yes" },
     },

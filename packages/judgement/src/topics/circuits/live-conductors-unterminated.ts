@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Ends of conductors that are not connected to anything, and that are live or can become so. */
@@ -85,7 +85,7 @@ export const liveConductorsUnterminated = topic({
           id: "off",
           provision: "isolation",
           words: "a switch or breaker that is off",
-          gone: any(is("live", "live"), held("off-for-now", "now"), not(is("ends", "bare"))),
+          gone: any(is("live", "live"), held("off-for-now", "now")),
           sound: NEVER,
         },
       ],
@@ -180,7 +180,7 @@ export const liveConductorsUnterminated = topic({
     {
       name: "not proved dead",
       facts: { ends: "taped", place: "in-reach", "metal-beside": false },
-      possible: ["none", "C2"],
+      possible: ["none", "C3", "C2"],
       missing: ["live"],
       source: "union over whether it is fed",
     },

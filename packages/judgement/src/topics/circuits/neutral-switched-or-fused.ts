@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A switch, breaker or fuse in the neutral that can open it while the line stays connected. */
@@ -25,16 +25,11 @@ export const neutralSwitchedOrFused = topic({
       worse: "no",
     }),
     "live-in-use": yesNo({
-      asks: "With the neutral open, can a user touch live metal without a tool, as when changing a lamp or a fuse wire?",
+      asks: "Switched off there, can a user touch live metal without a tool, as when changing a lamp or cleaning an open element?",
       effort: "opened",
       yes: "a user reaches live metal without a tool",
       no: "what stays live is behind a cover that needs a tool",
       worse: "yes",
-    }),
-    service: oneKind({
-      asks: "Is the circuit in service?",
-      effort: "glance",
-      values: { live: "the circuit is in service", dead: "the circuit is disconnected and locked off" },
     }),
   },
   contested: {},
@@ -43,13 +38,13 @@ export const neutralSwitchedOrFused = topic({
       id: "seems-dead",
       hazard: "contact-with-live-parts",
       route: "equipment stops and seems dead, but its line is live, and somebody works on it",
-      exists: all(is("service", "live"), is("opens", "by-fuse", "by-switch")),
+      exists: is("opens", "by-fuse", "by-switch"),
       layers: [
         {
           id: "isolation",
           provision: "isolation",
           words: "switching off that breaks the line",
-          gone: any(is("opens", "by-fuse"), no("line-also"), is("opens", "by-switch")),
+          gone: ALWAYS,
           sound: NEVER,
           regulations: ["132.14.1", "132.14.2"],
         },
@@ -57,7 +52,7 @@ export const neutralSwitchedOrFused = topic({
           id: "closed",
           provision: "barrier-or-enclosure",
           words: "covers around what stays live",
-          gone: all(yes("live-in-use"), no("line-also")),
+          gone: all(is("opens", "by-switch"), yes("live-in-use"), no("line-also")),
           sound: NEVER,
           regulations: ["416.2.4"],
         },
@@ -66,7 +61,7 @@ export const neutralSwitchedOrFused = topic({
   ],
   departures: [
     {
-      when: all(is("service", "live"), is("opens", "by-fuse", "by-switch")),
+      when: is("opens", "by-fuse", "by-switch"),
       words: "a single-pole device stands in the neutral",
       regulations: ["132.14.1", "132.14.2"],
     },
@@ -87,33 +82,33 @@ export const neutralSwitchedOrFused = topic({
   examples: [
     {
       name: "old board with fuses in line and neutral",
-      facts: { opens: "by-fuse", "live-in-use": false, service: "live" },
+      facts: { opens: "by-fuse" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: the neutral fuse can blow and leave equipment live; regulation 132.14.2",
     },
     {
       name: "light switch in the neutral",
-      facts: { opens: "by-switch", "live-in-use": false, service: "live" },
+      facts: { opens: "by-switch", "live-in-use": false },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice; regulation 132.14.1",
     },
     {
       name: "heater element in reach of a finger while its switch in the neutral is off",
-      facts: { opens: "by-switch", "live-in-use": true, "line-also": false, service: "live" },
+      facts: { opens: "by-switch", "live-in-use": true, "line-also": false },
       possible: ["C1"],
       source: "trade practice: live metal in reach",
     },
     {
       name: "double-pole switch",
-      facts: { opens: "never", service: "live" },
+      facts: { opens: "never" },
       possible: ["none"],
       source: "regulation 132.14.2",
     },
     {
       name: "switch not opened",
-      facts: { "live-in-use": false, service: "live" },
+      facts: { "live-in-use": false },
       possible: ["none", "C2"],
       missing: ["opens"],
       source: "union over where the switch stands",

@@ -1,5 +1,5 @@
-import { all, any, held, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
-import { topic } from "../topic.ts";
+import { all, any, held, is, no, not, ranked, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
 
 /** An overcurrent device rated above what the cable can carry as installed. */
 export const overloadDeviceOversize = topic({
@@ -39,7 +39,6 @@ export const overloadDeviceOversize = topic({
       values: {
         none: "no sign of heat was found",
         marks: "browned or hardened insulation shows earlier heat",
-        "hot-now": "the cable is overheating now",
       },
     }),
   },
@@ -76,14 +75,14 @@ export const overloadDeviceOversize = topic({
       id: "overload",
       hazard: "burns-or-fire",
       route: "the cable carries more than it can for hours, and its insulation fails or burns",
-      exists: any(no("within-cable"), is("heat", "marks", "hot-now")),
+      exists: any(no("within-cable"), is("heat", "marks")),
       layers: [
         {
           id: "device",
           provision: "overcurrent-protection",
           words: "a device that opens before the cable overheats, or a load that cannot overload it",
           gone: any(
-            is("heat", "marks", "hot-now"),
+            is("heat", "marks"),
             all(
               no("within-cable"),
               is("load", "stays-under", "can-exceed"),
@@ -94,13 +93,7 @@ export const overloadDeviceOversize = topic({
           sound: all(is("heat", "none"), is("load", "cannot-overload")),
           regulations: ["433.1.1", "433.3.1"],
         },
-        {
-          id: "cool",
-          provision: "thermal-protection",
-          words: "a cable that has stayed cool so far",
-          gone: is("heat", "hot-now"),
-          sound: NEVER,
-        },
+        oneEventAway("cool", "thermal-protection", "a cable that has stayed cool so far"),
       ],
     },
   ],
@@ -112,7 +105,6 @@ export const overloadDeviceOversize = topic({
     },
   ],
   client: {
-    C1: "A cable is so hot that it could start a fire now. The power to it must stay off until it is put right.",
     C2: "A fuse is too big for its cable. The cable could get too hot and start a fire. Have the right fuse fitted soon.",
     C3: "A fuse is a little too big for its cable. It copes for now. Fit the right size when you can.",
     FI: "We could not find out if a cable is thick enough for its fuse. It could get too hot. This must be looked at.",

@@ -8,7 +8,7 @@ export const polarityReversedAtPoint = topic({
   group: "circuits",
   items: ["accessories.connections", "circuits.terminations"],
   facts: {
-    swapped: ranked({
+    swapped: oneKind({
       asks: "Which conductors are the wrong way round at the point?",
       effort: "measured",
       values: {
@@ -42,11 +42,6 @@ export const polarityReversedAtPoint = topic({
       no: "no metal is joined to the earth contact",
       worse: "yes",
     }),
-    service: oneKind({
-      asks: "Is the point in use?",
-      effort: "glance",
-      values: { "in-use": "the point can be used", isolated: "the point is disconnected and marked" },
-    }),
   },
   contested: {
     "double-pole-swap": {
@@ -68,7 +63,7 @@ export const polarityReversedAtPoint = topic({
       id: "thought-dead",
       hazard: "contact-with-live-parts",
       route: "somebody takes it to be switched off and touches what stayed live",
-      exists: all(is("service", "in-use"), is("swapped", "line-neutral")),
+      exists: is("swapped", "line-neutral"),
       layers: [
         {
           id: "isolation",
@@ -92,7 +87,7 @@ export const polarityReversedAtPoint = topic({
       id: "earth-carries-load",
       hazard: "shock-under-fault",
       route: "the protective conductor carries load current, and a break in it makes metal live",
-      exists: all(is("service", "in-use"), is("swapped", "neutral-earth")),
+      exists: is("swapped", "neutral-earth"),
       layers: [
         oneEventAway("continuity", "equipotential-bonding", "a protective conductor that stays whole", ["543.3.1"]),
         {
@@ -109,7 +104,7 @@ export const polarityReversedAtPoint = topic({
       id: "metal-live",
       hazard: "shock-under-fault",
       route: "metal joined to the earth contact is live as soon as it is connected",
-      exists: all(is("service", "in-use"), is("swapped", "line-earth")),
+      exists: is("swapped", "line-earth"),
       layers: [
         {
           id: "basic",
@@ -132,7 +127,7 @@ export const polarityReversedAtPoint = topic({
   ],
   departures: [
     {
-      when: all(is("service", "in-use"), is("swapped", "line-neutral", "neutral-earth", "line-earth")),
+      when: is("swapped", "line-neutral", "neutral-earth", "line-earth"),
       words: "conductors are connected the wrong way round",
       regulations: ["643.6", "132.14.1"],
     },
@@ -149,7 +144,6 @@ export const polarityReversedAtPoint = topic({
       words: "Isolate, connect the conductors the right way round, and test polarity and loop impedance again.",
       changes: { swapped: "none" },
     },
-    { words: "Until then, disconnect the point and mark it.", changes: { service: "isolated" } },
   ],
   examples: [
     {
@@ -158,7 +152,6 @@ export const polarityReversedAtPoint = topic({
         swapped: "line-neutral",
         switching: "both-poles",
         "live-when-off": "needs-tool",
-        service: "in-use",
       },
       possible: ["C2"],
       classification: "C2",
@@ -170,7 +163,6 @@ export const polarityReversedAtPoint = topic({
         swapped: "line-neutral",
         switching: "both-poles",
         "live-when-off": "needs-tool",
-        service: "in-use",
       },
       positions: { "double-pole-swap": "improve" },
       possible: ["C3"],
@@ -178,20 +170,20 @@ export const polarityReversedAtPoint = topic({
     },
     {
       name: "screw lampholder live at its outer contact while off",
-      facts: { swapped: "line-neutral", switching: "one-pole", "live-when-off": "in-use", service: "in-use" },
+      facts: { swapped: "line-neutral", switching: "one-pole", "live-when-off": "in-use" },
       possible: ["C1"],
       source: "trade practice: live metal is touched on changing a lamp",
     },
     {
       name: "line and earth crossed, metal plate",
-      facts: { swapped: "line-earth", "class-1-metal": true, service: "in-use" },
+      facts: { swapped: "line-earth", "class-1-metal": true },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: metal is live now",
     },
     {
       name: "neutral and earth crossed at a twin socket",
-      facts: { swapped: "neutral-earth", service: "in-use" },
+      facts: { swapped: "neutral-earth" },
       possible: ["C2"],
       source: "trade practice: the protective conductor carries load",
     },
@@ -201,7 +193,6 @@ export const polarityReversedAtPoint = topic({
         switching: "one-pole",
         "live-when-off": "needs-tool",
         "class-1-metal": false,
-        service: "in-use",
         swapped: { notKnown: "limited", reason: "behind a built-in appliance" },
       },
       possible: ["none", "C2"],
@@ -210,7 +201,7 @@ export const polarityReversedAtPoint = topic({
     },
     {
       name: "crossed, switching not looked at",
-      facts: { swapped: "line-neutral", service: "in-use" },
+      facts: { swapped: "line-neutral" },
       possible: ["C2", "C1"],
       missing: ["switching"],
       source: "union over the switching",

@@ -1,5 +1,5 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
-import { topic } from "../topic.ts";
+import { any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
 
 /** Sockets or points of a power circuit whose earth contact has no path back to the main earthing terminal. */
 export const socketNoCpc = topic({
@@ -16,13 +16,6 @@ export const socketNoCpc = topic({
         uncertain: "the earth contact is continuous only by chance metalwork or an unsteady contact",
         open: "the earth contact reads open circuit to the main earthing terminal",
       },
-    }),
-    "metal-live": yesNo({
-      asks: "Does any metal joined to the floating earth contact show a dangerous voltage that holds under load?",
-      effort: "measured",
-      yes: "metal joined to the floating earth contact is live now",
-      no: "no metal joined to the earth contact is live",
-      worse: "yes",
     }),
     feeds: ranked({
       asks: "What can the point feed: only a fixed class II item, or anything with a plug or a metal case?",
@@ -63,27 +56,20 @@ export const socketNoCpc = topic({
       route: "a fault makes a metal case live, nothing disconnects, and somebody touches it",
       exists: is("earth-path", "uncertain", "open"),
       layers: [
-        {
-          id: "basic",
-          provision: "insulation",
-          words: "the insulation of live parts inside the equipment",
-          gone: yes("metal-live"),
-          sound: NEVER,
-          regulations: ["416.1"],
-        },
+        oneEventAway("basic", "insulation", "the insulation of live parts inside the equipment", ["416.1"]),
         {
           id: "no-metal",
           provision: "fault-protection",
           words: "insulation of the equipment, so that no metal can become live",
-          gone: any(is("feeds", "class-1"), yes("metal-live")),
-          sound: all(is("feeds", "class-2-fixed"), no("metal-live")),
+          gone: is("feeds", "class-1"),
+          sound: is("feeds", "class-2-fixed"),
           regulations: ["411.3.1.1", "412.2.1"],
         },
         {
           id: "rcd",
           provision: "additional-protection",
           words: "an RCD of 30 mA or less",
-          gone: any(no("rcd-30ma"), yes("metal-live"), held("rcd-instead-of-earth", "does-not-count")),
+          gone: any(no("rcd-30ma"), held("rcd-instead-of-earth", "does-not-count")),
           sound: NEVER,
           regulations: ["415.1.2"],
         },
@@ -98,7 +84,6 @@ export const socketNoCpc = topic({
     },
   ],
   client: {
-    C1: "Metal that people touch is live now and has no earth wire. It can kill. Keep away. The power must stay off until it is fixed.",
     C2: "Some sockets have no earth wire. If a plugged in item goes wrong, its metal case could give a shock. Have this fixed soon.",
     C3: "A power point has no earth wire. What it feeds now does not need one. Adding one would make it safer.",
     FI: "We could not find out if some power points are earthed. A fault there could give a shock. This must be looked at soon.",
@@ -107,48 +92,37 @@ export const socketNoCpc = topic({
   remedies: [
     {
       words: "Isolate the circuit, find the open connection and make it good; test every point again.",
-      changes: { "earth-path": "sound", "metal-live": "no" },
+      changes: { "earth-path": "sound" },
     },
     {
       words: "Where no conductor was ever run, rewire the section with a protective conductor.",
-      changes: { "earth-path": "sound", "metal-live": "no" },
+      changes: { "earth-path": "sound" },
     },
   ],
   examples: [
     {
       name: "three sockets read open to the main earthing terminal",
-      facts: { "earth-path": "open", feeds: "class-1", "metal-live": false },
+      facts: { "earth-path": "open", feeds: "class-1" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: no fault protection for class I appliances",
     },
     {
-      name: "open, and a case on it is live",
-      facts: { "earth-path": "open", feeds: "class-1", "metal-live": true },
-      possible: ["C1"],
-      classification: "C1",
-      source: "trade practice: the fault has already happened",
-    },
-    {
       name: "the earth of a pipe clip only, tested RCD",
-      facts: { "earth-path": "uncertain", feeds: "class-1", "metal-live": false, "rcd-30ma": true },
+      facts: { "earth-path": "uncertain", feeds: "class-1", "rcd-30ma": true },
       possible: ["C2"],
       source: "regulation 415.1.2: an RCD is not the sole means",
     },
     {
       name: "the same where the RCD is held to be a layer left",
-      facts: { "earth-path": "uncertain", feeds: "class-1", "metal-live": false, "rcd-30ma": true },
+      facts: { "earth-path": "uncertain", feeds: "class-1", "rcd-30ma": true },
       positions: { "rcd-instead-of-earth": "counts" },
       possible: ["C3"],
       source: "trade discussion of an RCD with no protective conductor",
     },
     {
       name: "socket behind furniture not tested",
-      facts: {
-        feeds: "class-1",
-        "metal-live": false,
-        "earth-path": { notKnown: "limited", reason: "behind fixed furniture" },
-      },
+      facts: { feeds: "class-1", "earth-path": { notKnown: "limited", reason: "behind fixed furniture" } },
       possible: ["none", "C2"],
       classification: "FI",
       source: "union over what the test would show",
@@ -156,8 +130,8 @@ export const socketNoCpc = topic({
     {
       name: "earth contact not tested",
       facts: { feeds: "class-1" },
-      possible: ["none", "C2", "C1"],
-      missing: ["earth-path", "metal-live"],
+      possible: ["none", "C2"],
+      missing: ["earth-path"],
       source: "union over what the test would show",
     },
   ],

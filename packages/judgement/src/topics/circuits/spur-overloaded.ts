@@ -1,5 +1,5 @@
 import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
-import { topic } from "../topic.ts";
+import { oneEventAway, topic } from "../topic.ts";
 
 /** A spur of a ring or radial final circuit that feeds more than its cable can carry without a fuse. */
 export const spurOverloaded = topic({
@@ -45,7 +45,6 @@ export const spurOverloaded = topic({
       values: {
         none: "no sign of heat was found",
         marks: "browning or softening shows earlier heat",
-        "hot-now": "cable or terminals are overheating now",
       },
     }),
   },
@@ -73,14 +72,14 @@ export const spurOverloaded = topic({
       id: "overload",
       hazard: "burns-or-fire",
       route: "appliances together load the spur beyond its cable for a long time",
-      exists: any(all(is("outlets", "several"), no("fused"), no("cable-carries")), is("heat", "marks", "hot-now")),
+      exists: any(all(is("outlets", "several"), no("fused"), no("cable-carries")), is("heat", "marks")),
       layers: [
         {
           id: "protection",
           provision: "overcurrent-protection",
           words: "a device or fuse that opens before the spur overheats, or a load that stays small",
           gone: any(
-            is("heat", "marks", "hot-now"),
+            is("heat", "marks"),
             all(
               is("outlets", "several"),
               no("fused"),
@@ -91,13 +90,7 @@ export const spurOverloaded = topic({
           sound: NEVER,
           regulations: ["433.1.1", "433.1.204"],
         },
-        {
-          id: "cool",
-          provision: "thermal-protection",
-          words: "a cable that has stayed cool so far",
-          gone: is("heat", "hot-now"),
-          sound: NEVER,
-        },
+        oneEventAway("cool", "thermal-protection", "a cable that has stayed cool so far"),
       ],
     },
   ],
@@ -109,7 +102,6 @@ export const spurOverloaded = topic({
     },
   ],
   client: {
-    C1: "A cable behind the sockets is so hot that it could start a fire now. The power to it must stay off until it is mended.",
     C2: "Too many sockets hang on one thin cable. It could get too hot and start a fire. Have it changed soon.",
     C3: "Several sockets hang on one thin cable. With small loads it copes. Adding a fuse would make it safer.",
     FI: "We could not find out how some sockets are fed. Their cable could get too hot. This must be looked at.",

@@ -8,13 +8,16 @@ export const zsOverLimit = topic({
   group: "circuits",
   items: ["circuits.protection", "circuits.cpc"],
   facts: {
-    disconnects: yesNo({
-      asks: "With Zs at operating temperature, does the overcurrent device or a working RCD disconnect in the permitted time?",
+    disconnects: ranked({
+      asks: "With Zs at operating temperature, does the overcurrent device or an RCD disconnect in the permitted time?",
       effort: "measured",
-      yes: "a device disconnects an earth fault in the permitted time",
-      no: "no device disconnects an earth fault in the permitted time",
-      worse: "no",
-      worked: { by: "maximum-zs", met: "yes", notMet: "no" },
+      values: {
+        "voltage-held":
+          "supplementary bonding, shown by reading, holds the touch voltage to 50 V for as long as the fault lasts",
+        "in-time": "a device disconnects an earth fault in the permitted time",
+        "not-in-time": "no device disconnects an earth fault in the permitted time",
+      },
+      worked: { by: "maximum-zs", met: "in-time", notMet: "not-in-time" },
     }),
     by: ranked({
       asks: "Which device is it that disconnects in time?",
@@ -32,13 +35,6 @@ export const zsOverLimit = topic({
       no: "the RCD was not shown to work, or does not cover the whole circuit",
       worse: "no",
       worked: { by: "rcd-time", met: "yes", notMet: "no" },
-    }),
-    "touch-voltage-held": yesNo({
-      asks: "Where nothing disconnects in time: does supplementary bonding, shown by reading, hold the touch voltage to 50 V?",
-      effort: "measured",
-      yes: "supplementary bonding holds the touch voltage to 50 V",
-      no: "nothing is shown to hold the touch voltage down",
-      worse: "no",
     }),
     unaccounted: yesNo({
       asks: "Is the reading well above what length, size and earlier readings account for, or unsteady?",
@@ -77,14 +73,14 @@ export const zsOverLimit = topic({
       id: "no-disconnection",
       hazard: "shock-under-fault",
       route: "metal becomes live through a fault, the supply stays on, and somebody touches it",
-      exists: any(no("disconnects"), is("by", "rcd-only")),
+      exists: any(is("disconnects", "voltage-held", "not-in-time"), is("by", "rcd-only")),
       layers: [
         oneEventAway("basic", "insulation", "the insulation of live parts", ["416.1"]),
         {
           id: "disconnection",
           provision: "fault-protection",
           words: "automatic disconnection in the permitted time",
-          gone: any(no("disconnects"), all(is("by", "rcd-only"), no("rcd-tested"))),
+          gone: any(is("disconnects", "voltage-held", "not-in-time"), all(is("by", "rcd-only"), no("rcd-tested"))),
           sound: NEVER,
           regulations: ["411.3.2", "411.4.4", "411.5.3"],
         },
@@ -92,7 +88,7 @@ export const zsOverLimit = topic({
           id: "bonding",
           provision: "equipotential-bonding",
           words: "supplementary bonding of everything within reach",
-          gone: no("touch-voltage-held"),
+          gone: is("disconnects", "in-time", "not-in-time"),
           sound: NEVER,
           regulations: ["411.3.2.6", "415.2.2"],
         },
@@ -102,7 +98,12 @@ export const zsOverLimit = topic({
       id: "hot-joint",
       hazard: "burns-or-fire",
       route: "a poor joint heats under load or opens when a fault comes",
-      exists: all(yes("unaccounted"), yes("failing-joint")),
+      // Where the overcurrent device clears a fault by itself, a value that does not fit is taken up with the conductor.
+      exists: all(
+        any(is("disconnects", "not-in-time"), is("by", "rcd-only")),
+        yes("unaccounted"),
+        yes("failing-joint"),
+      ),
       layers: [
         {
           id: "connection",
@@ -118,7 +119,7 @@ export const zsOverLimit = topic({
   ],
   departures: [
     {
-      when: all(no("disconnects"), no("touch-voltage-held")),
+      when: is("disconnects", "not-in-time"),
       words: "an earth fault is not cleared in the permitted time",
       regulations: ["411.3.2"],
     },
@@ -141,28 +142,28 @@ export const zsOverLimit = topic({
     },
     {
       words: "Fit an RCD ahead of the whole circuit and test it.",
-      changes: { disconnects: "yes", "rcd-tested": "yes" },
+      changes: { disconnects: "in-time", "rcd-tested": "yes" },
     },
     {
       words: "Fit a device of a smaller rating or a more sensitive type, where the load allows it.",
-      changes: { disconnects: "yes", by: "overcurrent" },
+      changes: { disconnects: "in-time", by: "overcurrent" },
     },
     {
       words: "Run a larger protective conductor, or rewire the circuit by a shorter route.",
-      changes: { disconnects: "yes", by: "overcurrent" },
+      changes: { disconnects: "in-time", by: "overcurrent" },
     },
   ],
   examples: [
     {
       name: "over the breaker's limit, a tested 30 mA RCD does it, sound conductor",
-      facts: { disconnects: true, by: "rcd-only", "rcd-tested": true, unaccounted: false },
+      facts: { disconnects: "in-time", by: "rcd-only", "rcd-tested": true, unaccounted: false },
       possible: ["none"],
       classification: "none",
       source: "regulation 411.4.204; arithmetic: 1.75 Ω × 0.030 A = 0.05 V",
     },
     {
       name: "the same where the breaker is held to be the intended device",
-      facts: { disconnects: true, by: "rcd-only", "rcd-tested": true, unaccounted: false },
+      facts: { disconnects: "in-time", by: "rcd-only", "rcd-tested": true, unaccounted: false },
       positions: { "rcd-in-place": "improve" },
       possible: ["C3"],
       source: "trade discussion: improvement advised",
@@ -170,7 +171,7 @@ export const zsOverLimit = topic({
     {
       name: "the same, value far above what its length gives, cause not known",
       facts: {
-        disconnects: true,
+        disconnects: "in-time",
         by: "rcd-only",
         "rcd-tested": true,
         unaccounted: true,
@@ -182,21 +183,21 @@ export const zsOverLimit = topic({
     },
     {
       name: "fails 0.8 of the limit cold, 1.30 Ω hot against 1.37 Ω",
-      facts: { disconnects: true, by: "overcurrent", unaccounted: false },
+      facts: { disconnects: "in-time", by: "overcurrent" },
       possible: ["none"],
       classification: "none",
       source: "arithmetic: 0.70 + 0.50 × 1.20 = 1.30, at most 218.5 ÷ 160 = 1.366",
     },
     {
       name: "electrode of 85 Ω, breakers only",
-      facts: { disconnects: false, "touch-voltage-held": false },
+      facts: { disconnects: "not-in-time" },
       possible: ["C2"],
       classification: "C2",
       source: "arithmetic: 230 ÷ 85 = 2.7 A, which opens no lighting breaker; regulation 411.5.2",
     },
     {
       name: "only an RCD would do it, not yet tested",
-      facts: { disconnects: true, by: "rcd-only", "touch-voltage-held": false, unaccounted: false },
+      facts: { disconnects: "in-time", by: "rcd-only", unaccounted: false },
       possible: ["none", "C2"],
       missing: ["rcd-tested"],
       source: "union over what the RCD test would show",

@@ -13,7 +13,8 @@ export const earthingConductorCondition = topic({
       effort: "opened",
       values: {
         tight: "it is connected tight and lasting at both ends",
-        "improvised-clamp": "a clamp made for pipes holds it on the sheath or armour of the service cable, and is tight",
+        "improvised-clamp":
+          "a clamp made for pipes holds it on the sheath or armour of the service cable, and is tight",
         loose: "a connection is loose, twisted on, or corroded",
         off: "it is not connected at one end",
       },

@@ -70,7 +70,6 @@ export const electrodeResistance = topic({
           words: "an electrode through which the RCDs trip",
           gone: any(
             no("suits-rcds"),
-
             all(
               yes("above-200"),
               any(held("high-value", "not-stable"), all(held("high-value", "cause-first"), is("cause", "worn"))),

@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, ranked } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A metal service or part of the building that brings in earth potential, and is not bonded. */
@@ -8,12 +8,15 @@ export const mainBondingAbsent = topic({
   group: "earthing",
   items: ["earthing.main-bonding"],
   facts: {
-    bonded: yesNo({
-      asks: "Is a main bonding conductor connected to the gas, water, oil or other pipe, or to the structural steel?",
+    bond: ranked({
+      asks: "How is the gas, water, oil or other pipe, or the structural steel, joined to the main earthing terminal?",
       effort: "glance",
-      yes: "a main bonding conductor is connected to it",
-      no: "no main bonding conductor is connected to it",
-      worse: "no",
+      values: {
+        own: "a main bonding conductor of its own is connected to it",
+        "through-another":
+          "it has no bond of its own, but lasting metal joints and the bond of another service join it at 0.05 Ω or less",
+        none: "it has no main bond, and at most the earths of appliances happen to join it to the terminal",
+      },
     }),
     extraneous: ranked({
       asks: "How does it come into the building, and if measured with any bond off, what is its resistance to the main earthing terminal?",
@@ -23,15 +26,6 @@ export const mainBondingAbsent = topic({
         "shown-isolated": "with any bond off it measures more than 22 kΩ to the main earthing terminal",
         "metal-entry": "metal comes in from the ground, and no measurement shows it to be isolated",
         "shown-earthy": "with any bond off it measures 22 kΩ or less to the main earthing terminal",
-      },
-    }),
-    "other-path": ranked({
-      asks: "Is it joined to the main earthing terminal in some other way?",
-      effort: "measured",
-      values: {
-        lasting: "metal joints and the bond of another service join it to the terminal, at 0.05 Ω or less",
-        chance: "only circuit protective conductors of appliances happen to join it to the terminal",
-        none: "nothing else joins it to the terminal",
       },
     }),
   },
@@ -49,7 +43,7 @@ export const mainBondingAbsent = topic({
           id: "bond",
           provision: "equipotential-bonding",
           words: "main bonding, which keeps both parts at about one potential",
-          gone: all(no("bonded"), is("other-path", "chance", "none")),
+          gone: is("bond", "none"),
           sound: NEVER,
           regulations: ["411.3.1.2"],
         },
@@ -58,7 +52,7 @@ export const mainBondingAbsent = topic({
   ],
   departures: [
     {
-      when: all(no("bonded"), is("extraneous", "metal-entry", "shown-earthy")),
+      when: all(is("bond", "through-another", "none"), is("extraneous", "metal-entry", "shown-earthy")),
       words: "an extraneous-conductive-part has no main bonding conductor of its own near where it comes in",
       regulations: ["411.3.1.2", "544.1.2"],
     },
@@ -73,7 +67,7 @@ export const mainBondingAbsent = topic({
     {
       words:
         "Run a main bonding conductor of the right size to the part, before any branch and within 600 mm of the meter where practicable.",
-      changes: { bonded: "yes" },
+      changes: { bond: "own" },
     },
     {
       words:
@@ -84,34 +78,33 @@ export const mainBondingAbsent = topic({
   examples: [
     {
       name: "gas pipe, 4.2 kΩ to the terminal, no bond",
-      facts: { bonded: false, extraneous: "shown-earthy", "other-path": "none" },
+      facts: { bond: "none", extraneous: "shown-earthy" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: extraneous part without main bonding",
     },
     {
       name: "metal water pipe, no bond",
-      facts: { bonded: false, extraneous: "metal-entry", "other-path": "chance" },
+      facts: { bond: "none", extraneous: "metal-entry" },
       possible: ["C2"],
       source: "regulation 411.3.1.2",
     },
     {
       name: "plastic service",
-      facts: { bonded: false, extraneous: "insulated" },
+      facts: { bond: "none", extraneous: "insulated" },
       possible: ["none"],
       source: "regulation 411.3.1.2: an insulating section at the entry needs no bond",
     },
     {
       name: "water pipe joined to the bonded gas pipe at the boiler",
-      facts: { bonded: false, extraneous: "metal-entry", "other-path": "lasting" },
+      facts: { bond: "through-another", extraneous: "metal-entry" },
       possible: ["C3"],
       source: "trade discussion: one bond for two services",
     },
     {
       name: "entry not found",
       facts: {
-        bonded: false,
-        "other-path": "none",
+        bond: "none",
         extraneous: { notKnown: "limited", reason: "the entry is behind fitted furniture" },
       },
       possible: ["none", "C2"],
@@ -120,9 +113,9 @@ export const mainBondingAbsent = topic({
     },
     {
       name: "only the missing bond is known",
-      facts: { bonded: false },
-      possible: ["none", "C3", "C2"],
-      missing: ["extraneous", "other-path"],
+      facts: { bond: "none" },
+      possible: ["none", "C2"],
+      missing: ["extraneous"],
       source: "union over what is not known",
     },
   ],

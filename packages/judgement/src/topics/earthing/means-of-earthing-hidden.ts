@@ -72,7 +72,7 @@ export const meansOfEarthingHidden = topic({
             ),
           ),
           sound: NEVER,
-          regulations: ["411.3.1.1", "542.1.1"],
+          regulations: ["411.3.1.1", "542.1.1", "542.1.2"],
         },
       ],
     },

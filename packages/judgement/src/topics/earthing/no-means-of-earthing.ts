@@ -72,7 +72,7 @@ export const noMeansOfEarthing = topic({
             all(is("means", "pipe-only"), any(no("pipe-loop"), held("pipe-as-earth", "not-counted"))),
           ),
           sound: NEVER,
-          regulations: ["411.3.1.1", "542.1.1"],
+          regulations: ["411.3.1.1", "542.1.2"],
         },
       ],
     },
@@ -81,7 +81,7 @@ export const noMeansOfEarthing = topic({
     {
       when: is("means", "pipe-only", "not-connected", "absent"),
       words: "no permitted means of earthing is connected",
-      regulations: ["411.3.1.1", "542.1.1", "542.2.6"],
+      regulations: ["411.3.1.1", "542.1.2", "542.2.6"],
     },
   ],
   client: {

@@ -95,14 +95,14 @@ export const ttUnprotectedLength = topic({
   ],
   client: {
     C2: "In front of the safety switch a loose wire could make metal live, and nothing would cut it off. Have it put right soon.",
-    C3: "One small fault could take all power off, or the part before the safety switch is not as good as today's rules ask.",
+    C3: "The wires in front of the safety switch, or having just one switch, could be better. It is safe for now.",
     FI: "We could not see the wires in front of the safety switch. This must be looked at.",
     none: "The wires in front of the safety switch are in order.",
   },
   remedies: [
     {
       words: "Fit an insulating gland, and fix the sheathed tails so that a loose one cannot touch the case.",
-      changes: { tails: "double", board: "insulating" },
+      changes: { tails: "double", board: "metal-guarded" },
     },
     {
       words: "Put a time-delayed RCD in an insulating enclosure before the board.",

@@ -24,11 +24,11 @@ export const circuitChartMissing = topic({
       no: "devices are not marked with what they feed",
       worse: "no",
     }),
-    "one-circuit": yesNo({
-      asks: "Does the board feed only one circuit, whose load stands beside it?",
+    "few-circuits": yesNo({
+      asks: "Are the circuits so few and plain that the marks on the devices say all a chart would?",
       effort: "glance",
-      yes: "the board feeds one circuit whose load stands beside it",
-      no: "the board feeds circuits that cannot be told apart by sight",
+      yes: "the circuits are so few and plain that marks on the devices say it all",
+      no: "the circuits are too many for marks on the devices to say it all",
       worse: "no",
     }),
   },
@@ -36,7 +36,7 @@ export const circuitChartMissing = topic({
   paths: [],
   departures: [
     {
-      when: all(no("one-circuit"), any(is("chart", "out-of-date", "missing"), no("marked"))),
+      when: any(no("marked"), all(is("chart", "out-of-date", "missing"), no("few-circuits"))),
       words: "nothing tells for certain which device feeds what",
       regulations: ["514.8.1", "514.9.1"],
     },
@@ -54,25 +54,25 @@ export const circuitChartMissing = topic({
   examples: [
     {
       name: "chart missing, breakers unmarked",
-      facts: { chart: "missing", marked: false, "one-circuit": false },
+      facts: { chart: "missing", marked: false },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: labels missing",
     },
     {
-      name: "devices marked, no chart",
-      facts: { chart: "missing", marked: true, "one-circuit": false },
+      name: "devices marked, no chart at a board of fourteen ways",
+      facts: { chart: "missing", marked: true, "few-circuits": false },
       possible: ["C3"],
-      source: "regulation: both are asked for",
+      source: "regulation: a chart as well as marks",
     },
     {
-      name: "small switch box for one shower beside it",
-      facts: { chart: "missing", marked: false, "one-circuit": true },
+      name: "two marked ways in a garage, no chart",
+      facts: { chart: "missing", marked: true, "few-circuits": true },
       possible: ["none"],
-      source: "regulation: no possibility of confusion",
+      source: "trade practice: the marks say it all",
     },
     {
-      name: "chart and marking in order",
+      name: "chart and marks in order",
       facts: { chart: "complete", marked: true },
       possible: ["none"],
       classification: "none",
@@ -80,7 +80,7 @@ export const circuitChartMissing = topic({
     },
     {
       name: "chart not looked for",
-      facts: { marked: true, "one-circuit": false },
+      facts: { marked: true, "few-circuits": false },
       possible: ["none", "C3"],
       missing: ["chart"],
       source: "union over the chart",

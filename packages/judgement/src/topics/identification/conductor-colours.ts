@@ -1,4 +1,4 @@
-import { all, any, held, is, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, oneKind, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Core colours that say something else than what the core is. */
@@ -8,7 +8,7 @@ export const conductorColours = topic({
   group: "identification",
   items: ["circuits.identification", "notices.diagram"],
   facts: {
-    colours: ranked({
+    colours: oneKind({
       asks: "What is the matter with the colours?",
       effort: "opened",
       values: {

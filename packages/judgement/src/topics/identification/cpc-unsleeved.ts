@@ -1,4 +1,4 @@
-import { all, any, held, is, ranked, yesNo, yes } from "@good-grounds/core";
+import { all, any, held, is, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A bare protective conductor of a flat cable without its green-and-yellow sleeve inside an accessory. */
@@ -50,7 +50,10 @@ export const cpcUnsleeved = topic({
   paths: [],
   departures: [
     {
-      when: all(is("sleeve", "bare"), any(held("marking-only", "record"), yes("near-terminals"), is("proof-of-earth", "no"))),
+      when: all(
+        is("sleeve", "bare"),
+        any(held("marking-only", "record"), yes("near-terminals"), is("proof-of-earth", "no")),
+      ),
       words: "the protective conductor has no sleeve",
       regulations: ["514.4.2", "543.3.201"],
     },

@@ -1,4 +1,4 @@
-import { all, is, no, oneKind, yes, yesNo } from "@good-grounds/core";
+import { all, is, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A notice that a regulation asks for is not there. One notice an observation. */
@@ -28,26 +28,15 @@ export const noticeMissing = topic({
         "other-source": "the warning of a second source of supply",
       },
     }),
-    there: yesNo({
+    notice: ranked({
       asks: "Is it there, lasting and readable?",
       effort: "glance",
-      yes: "the notice is there, lasting and readable",
-      no: "the notice is missing or cannot be read",
-      worse: "no",
-    }),
-    wanted: yesNo({
-      asks: "Is it a place where this notice is asked for?",
-      effort: "glance",
-      yes: "the notice is asked for here",
-      no: "the notice is not asked for here",
-      worse: "yes",
-    }),
-    "home-with-papers": yesNo({
-      asks: "Is it a home whose owner has been given the same information with the certificate or report?",
-      effort: "glance",
-      yes: "it is a home whose owner has the information with the certificate or report",
-      no: "it is no home, or the owner has not been given the information",
-      worse: "no",
+      values: {
+        there: "the notice is there, lasting and readable",
+        "not-asked-for": "no such notice is asked for here",
+        "in-papers": "the notice is missing in a home whose owner has been given the same information in writing",
+        missing: "the notice is missing or cannot be read",
+      },
     }),
     "stays-live": yesNo({
       asks: "Does something stay live when the main switch is off, such as a battery or a generator that runs alone?",
@@ -63,26 +52,27 @@ export const noticeMissing = topic({
       id: "works-on-live",
       hazard: "contact-with-live-parts",
       route: "somebody switches the main switch off, takes the installation for dead, and touches a live part",
-      exists: all(no("there"), yes("wanted"), is("which", "other-source", "isolation"), yes("stays-live")),
+      exists: all(is("notice", "in-papers", "missing"), is("which", "other-source", "isolation"), yes("stays-live")),
       layers: [
-        oneEventAway("proving-dead", "information", "the practice of proving dead before work", ["514.15.1", "514.11.1"]),
+        oneEventAway("proving-dead", "information", "the practice of proving dead before work", [
+          "514.15.1",
+          "514.11.1",
+        ]),
       ],
     },
   ],
   departures: [
     {
-      when: all(no("there"), yes("wanted"), is("which", "earth-connection", "voltage", "isolation", "other-source")),
+      when: all(
+        is("notice", "in-papers", "missing"),
+        is("which", "earth-connection", "voltage", "isolation", "other-source"),
+      ),
       words: "a notice that is asked for is missing",
       regulations: ["514.13.1", "514.10.1", "514.11.1", "514.15.1"],
     },
     {
-      when: all(
-        no("there"),
-        yes("wanted"),
-        no("home-with-papers"),
-        is("which", "rcd-test", "next-inspection", "mixed-colours"),
-      ),
-      words: "a notice that is asked for is missing, and nothing given to the owner replaces it",
+      when: all(is("notice", "missing"), is("which", "rcd-test", "next-inspection", "mixed-colours")),
+      words: "a notice is missing, and nothing given to the owner replaces it",
       regulations: ["514.12.1", "514.12.2", "514.14.1"],
     },
   ],
@@ -92,49 +82,49 @@ export const noticeMissing = topic({
     FI: "We could not find out if all parts go off with the main switch. This must be looked at soon.",
     none: "The safety signs are in place.",
   },
-  remedies: [{ words: "Fix the notice.", changes: { there: "yes" } }],
+  remedies: [{ words: "Fix the notice.", changes: { notice: "there" } }],
   examples: [
     {
       name: "no label at the earth clamp",
-      facts: { which: "earth-connection", there: false, wanted: true },
+      facts: { which: "earth-connection", notice: "missing" },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: notices missing",
     },
     {
       name: "no RCD test notice in a shop",
-      facts: { which: "rcd-test", there: false, wanted: true, "home-with-papers": false },
+      facts: { which: "rcd-test", notice: "missing" },
       possible: ["C3"],
       source: "trade practice: notices missing",
     },
     {
       name: "no RCD test notice in a home whose owner was told in writing",
-      facts: { which: "rcd-test", there: false, wanted: true, "home-with-papers": true },
+      facts: { which: "rcd-test", notice: "in-papers" },
       possible: ["none"],
       source: "regulation since the 2022 text, recalled",
     },
     {
       name: "battery keeps circuits live, no warning",
-      facts: { which: "other-source", there: false, wanted: true, "stays-live": true },
+      facts: { which: "other-source", notice: "missing", "stays-live": true },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: a second source that nobody expects",
     },
     {
       name: "solar inverter that stops with the grid, no warning",
-      facts: { which: "other-source", there: false, wanted: true, "stays-live": false },
+      facts: { which: "other-source", notice: "missing", "stays-live": false },
       possible: ["C3"],
       source: "trade practice: label missing, isolation works",
     },
     {
       name: "230 V and no warning of unexpected voltage",
-      facts: { which: "voltage", there: false, wanted: false },
+      facts: { which: "voltage", notice: "not-asked-for" },
       possible: ["none"],
       source: "regulation: no unexpected voltage",
     },
     {
       name: "second source, not known whether it runs alone",
-      facts: { which: "other-source", there: false, wanted: true },
+      facts: { which: "other-source", notice: "missing" },
       possible: ["C3", "C2"],
       missing: ["stays-live"],
       source: "union over the source",

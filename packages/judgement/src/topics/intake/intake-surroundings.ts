@@ -103,7 +103,7 @@ export const intakeSurroundings = topic({
     {
       when: is("stored", "near", "against"),
       words: "things that burn are kept at the intake equipment",
-      regulations: ["132.5.1", "421.1.1"],
+      regulations: ["131.3.1", "421.1.1"],
     },
     {
       when: is("damp", "damp", "wet"),

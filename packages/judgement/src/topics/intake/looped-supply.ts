@@ -71,7 +71,7 @@ export const loopedSupply = topic({
           words: "a means of earthing that nobody else takes away",
           gone: is("earth-from", "neighbours-wiring", "own-link"),
           sound: NEVER,
-          regulations: ["411.3.1.1", "542.1.1"],
+          regulations: ["411.3.1.1", "542.1.2"],
         },
       ],
     },

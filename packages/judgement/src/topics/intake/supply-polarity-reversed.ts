@@ -1,5 +1,5 @@
-import { ALWAYS, all, any, held, NEVER, no, yes, yesNo } from "@good-grounds/core";
-import { oneEventAway, topic } from "../topic.ts";
+import { ALWAYS, all, held, NEVER, no, yes, yesNo } from "@good-grounds/core";
+import { topic } from "../topic.ts";
 
 /** Line and neutral of the incoming supply are the wrong way round. */
 export const supplyPolarityReversed = topic({

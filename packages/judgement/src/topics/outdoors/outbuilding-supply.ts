@@ -1,4 +1,4 @@
-import { is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { is, no, ranked, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The supply of a shed, garage or other outbuilding: its earth, how it is fed and how it is cut off. */
@@ -32,7 +32,6 @@ export const outbuildingSupply = topic({
       values: {
         fixed: "a fixed cable suited to the run feeds it",
         lead: "a flexible lead from a plug in the house feeds it",
-        "live-pins": "a lead with a plug at both ends feeds it, so that pins can be live",
       },
     }),
     isolation: yesNo({
@@ -60,26 +59,10 @@ export const outbuildingSupply = topic({
       layers: [oneEventAway("no-fault", "insulation", "insulation without a fault anywhere", ["411.3.1.2", "544.1.1"])],
     },
     {
-      id: "live-pins",
-      hazard: "contact-with-live-parts",
-      route: "somebody pulls the plug out and touches its pins",
-      exists: is("feed", "live-pins"),
-      layers: [
-        {
-          id: "plug-in",
-          provision: "barrier-or-enclosure",
-          words: "the plug while it is pushed in",
-          gone: is("feed", "live-pins"),
-          sound: NEVER,
-          regulations: ["416.2.1"],
-        },
-      ],
-    },
-    {
       id: "lead-is-damaged",
       hazard: "contact-with-live-parts",
       route: "the lead wears or is trodden on or overloaded, and somebody touches a core",
-      exists: is("feed", "lead", "live-pins"),
+      exists: is("feed", "lead"),
       layers: [oneEventAway("lead", "insulation", "the sheath of the lead", ["522.8.1", "416.1"])],
     },
   ],
@@ -92,7 +75,6 @@ export const outbuildingSupply = topic({
     { when: no("isolation"), words: "the outbuilding cannot be cut off", regulations: ["462.1", "462.2"] },
   ],
   client: {
-    C1: "The lead that feeds the shed or garage can have live pins. Touching them could kill. Take it out of use now.",
     C2: "The supply to the shed or garage is not safe enough. A fault there could give a shock. Have it put right soon.",
     C3: "The supply to the shed or garage lacks a switch or an earth. It is safe now. It should be made better.",
     FI: "We could not find out if the shed or garage has a safe supply. This must be looked at soon.",
@@ -132,13 +114,6 @@ export const outbuildingSupply = topic({
       facts: { earth: "sound", metal: "none", feed: "lead", isolation: true },
       possible: ["C2"],
       source: "trade practice: a lead in place of fixed wiring",
-    },
-    {
-      name: "lead with two plugs",
-      facts: { feed: "live-pins" },
-      possible: ["C1"],
-      classification: "C1",
-      source: "trade practice: live pins",
     },
     {
       name: "no switch",

@@ -1,4 +1,4 @@
-import { any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, ranked } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A box, socket-outlet, switch or gland outdoors that does not keep water out. */
@@ -15,6 +15,7 @@ export const outdoorEnclosure = topic({
         kept: "the enclosure keeps rain out",
         worn: "a seal, lid or gland is perished, broken or missing",
         "indoor-type": "the enclosure is of an indoor type",
+        "broken-open": "the enclosure is broken open, and a finger gets at live metal",
       },
     }),
     place: ranked({
@@ -34,13 +35,6 @@ export const outdoorEnclosure = topic({
         wet: "water stands inside",
       },
     }),
-    "live-in-reach": yesNo({
-      asks: "Can a finger get at live metal?",
-      effort: "glance",
-      yes: "a finger gets at live metal",
-      no: "no live metal can be reached",
-      worse: "yes",
-    }),
   },
   contested: {},
   paths: [
@@ -48,7 +42,7 @@ export const outdoorEnclosure = topic({
       id: "water-gets-in",
       hazard: "contact-with-live-parts",
       route: "water bridges live parts and what somebody on wet ground touches",
-      exists: any(is("closed", "worn", "indoor-type"), is("inside", "marks", "wet")),
+      exists: any(is("closed", "worn", "indoor-type", "broken-open"), is("inside", "marks", "wet")),
       layers: [
         {
           id: "enclosure",
@@ -72,13 +66,13 @@ export const outdoorEnclosure = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "somebody touches live metal through the open enclosure",
-      exists: yes("live-in-reach"),
+      exists: is("closed", "broken-open"),
       layers: [
         {
           id: "cover",
           provision: "barrier-or-enclosure",
           words: "the cover of the enclosure",
-          gone: yes("live-in-reach"),
+          gone: is("closed", "broken-open"),
           sound: NEVER,
           regulations: ["416.2.1"],
         },
@@ -87,7 +81,7 @@ export const outdoorEnclosure = topic({
   ],
   departures: [
     {
-      when: any(is("closed", "worn", "indoor-type"), is("inside", "marks", "wet")),
+      when: any(is("closed", "worn", "indoor-type", "broken-open"), is("inside", "marks", "wet")),
       words: "the enclosure does not keep water out",
       regulations: ["512.2.1", "522.3.1", "416.2.1"],
     },
@@ -102,51 +96,51 @@ export const outdoorEnclosure = topic({
   remedies: [
     {
       words: "Fit a new seal or gland, close unused holes, and replace corroded parts.",
-      changes: { closed: "kept", inside: "dry", "live-in-reach": "no" },
+      changes: { closed: "kept", inside: "dry" },
     },
     {
       words: "Replace it by one made for outdoors, or move the joint indoors.",
-      changes: { closed: "kept", inside: "dry", "live-in-reach": "no" },
+      changes: { closed: "kept", inside: "dry" },
     },
   ],
   examples: [
     {
       name: "socket-outlet with water marks, corrosion and a perished seal",
-      facts: { closed: "worn", inside: "marks", "live-in-reach": false },
+      facts: { closed: "worn", inside: "marks" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: water reaches live parts in rain",
     },
     {
       name: "indoor junction box in the open, dry today",
-      facts: { closed: "indoor-type", place: "exposed", inside: "dry", "live-in-reach": false },
+      facts: { closed: "indoor-type", place: "exposed", inside: "dry" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: water entry is to be expected",
     },
     {
       name: "the same in a sheltered spot, no sign of entry",
-      facts: { closed: "indoor-type", place: "sheltered", inside: "dry", "live-in-reach": false },
+      facts: { closed: "indoor-type", place: "sheltered", inside: "dry" },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: sheltered",
     },
     {
       name: "lid torn off, terminals in reach",
-      facts: { closed: "worn", "live-in-reach": true },
+      facts: { closed: "broken-open" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: bare live metal in reach",
     },
     {
       name: "sound enclosure in the rain",
-      facts: { closed: "kept", place: "exposed", inside: "dry", "live-in-reach": false },
+      facts: { closed: "kept", place: "exposed", inside: "dry" },
       possible: ["none"],
       source: "regulation: suited to its place",
     },
     {
       name: "not opened, sheltered",
-      facts: { closed: "indoor-type", place: "sheltered", "live-in-reach": false },
+      facts: { closed: "indoor-type", place: "sheltered" },
       possible: ["C3", "C2"],
       missing: ["inside"],
       source: "union over what opening would show",

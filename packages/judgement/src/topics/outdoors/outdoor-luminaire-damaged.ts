@@ -15,6 +15,8 @@ export const outdoorLuminaireDamaged = topic({
         whole: "the light is whole and fixed",
         weathered: "the light is brittle, rusting or loose, and closed",
         open: "its glass, cover or seal is broken or missing, or it hangs by its cable",
+        "live-from-steps": "live metal of the light can be touched from steps",
+        "live-in-reach": "live metal of the light can be touched from where people stand",
       },
     }),
     water: yesNo({
@@ -24,15 +26,6 @@ export const outdoorLuminaireDamaged = topic({
       no: "no water has got into the light",
       worse: "yes",
     }),
-    "live-in-reach": ranked({
-      asks: "Can live metal be touched, such as the lampholder or a core?",
-      effort: "glance",
-      values: {
-        no: "no live metal can be touched",
-        "from-steps": "live metal can be touched from steps and not from where people stand",
-        yes: "live metal can be touched from where people stand",
-      },
-    }),
   },
   contested: {},
   paths: [
@@ -40,7 +33,7 @@ export const outdoorLuminaireDamaged = topic({
       id: "water-gets-in",
       hazard: "contact-with-live-parts",
       route: "rain gets into the light and makes what somebody touches live",
-      exists: any(is("state", "open"), yes("water")),
+      exists: any(is("state", "open", "live-from-steps", "live-in-reach"), yes("water")),
       layers: [
         {
           id: "enclosure",
@@ -56,13 +49,13 @@ export const outdoorLuminaireDamaged = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "somebody touches live metal of the light",
-      exists: is("live-in-reach", "from-steps", "yes"),
+      exists: is("state", "live-from-steps", "live-in-reach"),
       layers: [
         {
           id: "height",
           provision: "out-of-reach",
           words: "height above where people stand",
-          gone: is("live-in-reach", "yes"),
+          gone: is("state", "live-in-reach"),
           sound: NEVER,
           regulations: ["416.2.1"],
         },
@@ -71,7 +64,7 @@ export const outdoorLuminaireDamaged = topic({
   ],
   departures: [
     {
-      when: is("state", "weathered", "open"),
+      when: is("state", "weathered", "open", "live-from-steps", "live-in-reach"),
       words: "the light no longer stands up to the weather",
       regulations: ["512.2.1", "134.1.1"],
     },
@@ -86,33 +79,33 @@ export const outdoorLuminaireDamaged = topic({
   remedies: [
     {
       words: "Replace the broken part or the light, and dry or remake its connections.",
-      changes: { state: "whole", water: "no", "live-in-reach": "no" },
+      changes: { state: "whole", water: "no" },
     },
   ],
   examples: [
     {
       name: "cracked glass, rain gets in",
-      facts: { state: "open", water: true, "live-in-reach": "no" },
+      facts: { state: "open", water: true },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: water entry",
     },
     {
       name: "bollard light knocked over, live cores in reach",
-      facts: { state: "open", "live-in-reach": "yes" },
+      facts: { state: "live-in-reach" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: bare live metal in reach",
     },
     {
       name: "rusting and closed",
-      facts: { state: "weathered", water: false, "live-in-reach": "no" },
+      facts: { state: "weathered", water: false },
       possible: ["C3"],
       source: "trade practice: it will need replacing",
     },
     {
       name: "lamp too high to see into",
-      facts: { state: "weathered", "live-in-reach": "no" },
+      facts: { state: "weathered" },
       possible: ["C3", "C2"],
       missing: ["water"],
       source: "union over what steps would show",

@@ -1,4 +1,4 @@
-import { any, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { LOSS_HURTS } from "./facts.ts";
 
@@ -82,24 +82,22 @@ export const rcdStandingLeakage = topic({
       id: "sudden-loss",
       hazard: "loss-of-supply",
       route: "it trips for nothing, and somebody at risk is left without light or a machine they need",
-      exists: any(is("trips", "sometimes", "made-not-to"), yes("over-share")),
+      exists: yes("loss-hurts"),
       layers: [
         {
           id: "stays-on",
           provision: "surroundings",
           words: "an RCD that does not trip for nothing",
-          gone: is("trips", "sometimes", "made-not-to"),
-          sound: NEVER,
+          gone: not(is("trips", "never")),
+          sound: all(is("trips", "never"), no("over-share")),
           regulations: ["531.3.2"],
         },
-        {
-          id: "loss-borne",
-          provision: "surroundings",
-          words: "that a loss of supply is a nuisance only",
-          gone: NEVER,
-          sound: no("loss-hurts"),
-          regulations: ["314.1"],
-        },
+        oneEventAway(
+          "not-just-then",
+          "surroundings",
+          "that the person at risk is not on the stairs or in need just then",
+          ["314.1"],
+        ),
       ],
     },
   ],

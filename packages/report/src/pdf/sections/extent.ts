@@ -3,18 +3,19 @@ import { REPORT } from "../../locales/report-en.ts";
 import { type Cell, cell, cellOr, gap } from "../cell.ts";
 
 /** What was agreed, what was sampled, and what could not be seen and why. */
-export function extent({ installation }: ReportInput) {
+export function extent({ installation, samples }: ReportInput) {
   const { extent: e, limitations } = installation.file;
   return {
     title: REPORT.extentTitle,
     rows: particulars(installation.file),
     "sampling-title": REPORT.samplingTitle,
     "sampling-head": REPORT.samplingHead,
-    sampling: e.sampling.map(({ what, population, inspected, defective, how }) => [
+    sampling: e.sampling.map(({ what, population, inspected, defective, how }, i) => [
       cell(what),
       cell(String(population)),
       cell(String(inspected)),
       cell(String(defective)),
+      sampleCell(samples[i] ?? null, population),
       cellOr(how),
     ]),
     "limitations-title": REPORT.limitationsTitle,
@@ -27,6 +28,10 @@ export function extent({ installation }: ReportInput) {
       cellOr(agreedWith, REPORT.agreedWithNobody),
     ]),
   };
+}
+
+function sampleCell(reach: ReportInput["samples"][number], population: number): Cell {
+  return reach === null ? gap("–") : cell(REPORT.sampleReach(reach.most, population));
 }
 
 function particulars(file: ReportInput["installation"]["file"]): readonly (readonly [label: string, cell: Cell])[] {

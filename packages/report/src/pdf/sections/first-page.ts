@@ -142,7 +142,7 @@ function firstSentence(paragraph: string): string {
 }
 
 /** Everything that was not seen, not tested or could not be worked out, most telling first. */
-function unseen({ installation, weighing }: ReportInput): readonly string[] {
+function unseen({ installation, weighing, samples }: ReportInput): readonly string[] {
   const { extent, limitations } = installation.file;
   const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
   const arising = all.filter(({ judgement }) => judgement.verdict !== "not-applicable");
@@ -151,9 +151,9 @@ function unseen({ installation, weighing }: ReportInput): readonly string[] {
   const limits = [
     ...(extent.notCovered === undefined ? [] : [shortened(extent.notCovered)]),
     ...limitations.map(({ what, why }) => `${what}: ${shortened(why)}`),
-    ...extent.sampling
-      .filter(({ inspected: seen, population }) => seen < population)
-      .map(({ what, inspected: seen, population }) => REPORT.sampled(what, seen, population)),
+    ...extent.sampling.flatMap(({ what, inspected: seen, population }, i) =>
+      seen < population ? [REPORT.sampled(what, seen, population, samples[i]?.most)] : [],
+    ),
   ].map(capitalised);
   const shown = limits.length > UNSEEN_SHOWN ? limits.slice(0, UNSEEN_SHOWN - 1) : limits;
   return [

@@ -18,7 +18,7 @@ const MOST = published(
  * the circuit joined to earth, one item of equipment. Several items only where skilled or instructed persons supervise
  * (418.3). Voltage in V.
  */
-export const separation = assessor({
+export const electricalSeparation = assessor({
   id: "electrical-separation",
   provision: "fault-protection",
   title: "Electrical separation protects",

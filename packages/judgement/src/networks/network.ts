@@ -1,0 +1,158 @@
+import { factorise, substitute } from "./cholesky.ts";
+
+/** A resistor between two numbered nodes, Ω. Zero joins its nodes; infinite is no connection. */
+export interface Resistor {
+  readonly from: number;
+  readonly to: number;
+  readonly ohms: number;
+}
+
+/** A place in a network: a node, or a point along a resistor by the part of its resistance that lies before it, 0 to 1. */
+export type Place = number | { readonly along: number; readonly part: number };
+
+/** More nodes than this are refused: the matrix is held whole. */
+export const MOST_NODES = 2000;
+
+/**
+ * A linear resistance network solved by nodal analysis. In each connected part one node is the reference; what remains
+ * of the Laplacian is symmetric and positive definite, and its inverse gives every resistance and voltage.
+ */
+export class SolvedNetwork {
+  readonly #resistors: readonly Resistor[];
+  /** Connected part of each node. */
+  readonly #part: Int32Array;
+  /** Row of each node in the inverse; −1 for a reference. */
+  readonly #row: Int32Array;
+  readonly #inverse: Float64Array;
+  readonly #size: number;
+
+  /** Throws a RangeError for a resistance below zero or not a number, and for nodes that are not there. */
+  constructor(nodes: number, resistors: readonly Resistor[]) {
+    refuse(nodes, resistors);
+    this.#resistors = resistors;
+    const merged = joined(
+      nodes,
+      resistors.filter(({ ohms }) => ohms === 0),
+    );
+    this.#part = joined(
+      nodes,
+      resistors.filter(({ ohms }) => ohms !== Number.POSITIVE_INFINITY),
+    );
+    const rowOf = new Int32Array(nodes).fill(-1);
+    let size = 0;
+    for (let node = 0; node < nodes; node++) {
+      const isReference = merged[this.#part[node] as number] === node;
+      if (merged[node] === node && !isReference) rowOf[node] = size++;
+    }
+    this.#row = rowOf.map((_, node) => rowOf[merged[node] as number] as number);
+    this.#size = size;
+    this.#inverse = inverted(laplacian(size, this.#row, resistors), size);
+  }
+
+  /** Resistance seen between two places, Ω; infinite where nothing connects them. */
+  between(a: Place, b: Place): number {
+    if (this.#partOf(a) !== this.#partOf(b)) return Number.POSITIVE_INFINITY;
+    return this.#transfer(a, a) + this.#transfer(b, b) - 2 * this.#transfer(a, b);
+  }
+
+  /** Voltage between `a` and `b` for 1 A in at `into` and out at `outOf`; NaN where no current can flow so. */
+  voltage(a: Place, b: Place, into: Place, outOf: Place): number {
+    if (this.#partOf(into) !== this.#partOf(outOf)) return Number.NaN;
+    if (this.#partOf(a) !== this.#partOf(b)) return Number.NaN;
+    // Current in another part moves the whole of this one, and no two places of it against each other.
+    if (this.#partOf(a) !== this.#partOf(into)) return 0;
+    return (
+      this.#transfer(a, into) - this.#transfer(a, outOf) - this.#transfer(b, into) + this.#transfer(b, outOf)
+    );
+  }
+
+  #partOf(place: Place): number {
+    const node = typeof place === "number" ? place : this.#resistor(place.along).from;
+    const part = this.#part[node];
+    if (part === undefined) throw new RangeError(`the network has no node ${node}`);
+    return part;
+  }
+
+  #resistor(index: number): Resistor {
+    const found = this.#resistors[index];
+    if (found === undefined) throw new RangeError(`the network has no resistor ${index}`);
+    if (found.ohms === Number.POSITIVE_INFINITY) throw new RangeError("a point along a connection that is not there");
+    return found;
+  }
+
+  /** Voltage of `a` against the reference for 1 A in at `b`. Along a resistor it is linear from each end to the place of injection. */
+  #transfer(a: Place, b: Place): number {
+    if (typeof a !== "number") {
+      const { from, to, ohms } = this.#resistor(a.along);
+      const own =
+        typeof b !== "number" && b.along === a.along ? Math.min(a.part, b.part) * (1 - Math.max(a.part, b.part)) : 0;
+      return (1 - a.part) * this.#transfer(from, b) + a.part * this.#transfer(to, b) + own * ohms;
+    }
+    if (typeof b !== "number") {
+      const { from, to } = this.#resistor(b.along);
+      return (1 - b.part) * this.#transfer(a, from) + b.part * this.#transfer(a, to);
+    }
+    const [i, j] = [this.#row[a] as number, this.#row[b] as number];
+    return i < 0 || j < 0 ? 0 : (this.#inverse[i * this.#size + j] as number);
+  }
+}
+
+function refuse(nodes: number, resistors: readonly Resistor[]): void {
+  if (!Number.isInteger(nodes) || nodes < 0 || nodes > MOST_NODES) {
+    throw new RangeError(`a network of ${nodes} nodes; from 0 to ${MOST_NODES} can be solved`);
+  }
+  const isNode = (node: number) => Number.isInteger(node) && node >= 0 && node < nodes;
+  for (const { from, to, ohms } of resistors) {
+    if (!(ohms >= 0)) throw new RangeError(`a resistance of ${ohms} Ω`);
+    if (!isNode(from) || !isNode(to)) throw new RangeError(`a resistor from ${from} to ${to} among ${nodes} nodes`);
+  }
+}
+
+/** The lowest node each node is joined to. */
+function joined(nodes: number, links: readonly Resistor[]): Int32Array {
+  const least = Int32Array.from({ length: nodes }, (_, i) => i);
+  const find = (node: number): number => {
+    let at = node;
+    while (least[at] !== at) {
+      least[at] = least[least[at] as number] as number;
+      at = least[at] as number;
+    }
+    return at;
+  };
+  for (const { from, to } of links) {
+    const [a, b] = [find(from), find(to)];
+    least[Math.max(a, b)] = Math.min(a, b);
+  }
+  for (let node = 0; node < nodes; node++) least[node] = find(node);
+  return least;
+}
+
+function laplacian(size: number, row: Int32Array, resistors: readonly Resistor[]): Float64Array {
+  const matrix = new Float64Array(size * size);
+  const add = (i: number, j: number, siemens: number) => {
+    if (i >= 0 && j >= 0) matrix[i * size + j] = (matrix[i * size + j] as number) + siemens;
+  };
+  for (const { from, to, ohms } of resistors) {
+    if (ohms === 0 || ohms === Number.POSITIVE_INFINITY) continue;
+    const [i, j] = [row[from] as number, row[to] as number];
+    if (i === j) continue;
+    add(i, i, 1 / ohms);
+    add(j, j, 1 / ohms);
+    add(i, j, -1 / ohms);
+    add(j, i, -1 / ohms);
+  }
+  return matrix;
+}
+
+function inverted(matrix: Float64Array, size: number): Float64Array {
+  if (!factorise(matrix, size)) throw new RangeError("resistances too far apart to be solved together");
+  const inverse = new Float64Array(size * size);
+  const column = new Float64Array(size);
+  for (let j = 0; j < size; j++) {
+    column.fill(0);
+    column[j] = 1;
+    substitute(matrix, size, column);
+    inverse.set(column, j * size);
+  }
+  return inverse;
+}

@@ -1,0 +1,2 @@
+export * from "./hypergeometric.ts";
+export * from "./reach.ts";

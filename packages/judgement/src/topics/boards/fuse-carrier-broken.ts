@@ -1,0 +1,117 @@
+import { all, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { topic } from "../topic.ts";
+import { ACCESS, IN_SERVICE } from "./facts.ts";
+
+/** A fuse carrier that is cracked, chipped, held in by tape, or gone. */
+export const fuseCarrierBroken = topic({
+  id: "fuse-carrier-broken",
+  title: "Fuse carrier broken or missing",
+  group: "boards",
+  items: ["boards.enclosure", "boards.devices"],
+  facts: {
+    carrier: ranked({
+      asks: "In what state is the carrier, or the way without one?",
+      effort: "glance",
+      values: {
+        whole: "the carrier is whole and firm, or an empty way is closed by a blank",
+        chipped: "the carrier is chipped where it shields nothing",
+        cracked: "the carrier is cracked, loose or mended with tape",
+        missing: "the carrier is missing and the way is open",
+      },
+    }),
+    "finger-reaches-live": yesNo({
+      asks: "Does the jointed test finger touch live metal at the carrier or in the open way?",
+      effort: "glance",
+      yes: "a finger touches live metal there",
+      no: "a finger does not touch live metal there",
+      worse: "yes",
+    }),
+    access: ACCESS,
+    energised: IN_SERVICE,
+  },
+  contested: {},
+  paths: [
+    {
+      id: "touch",
+      hazard: "contact-with-live-parts",
+      route: "somebody touches live metal at the carrier or in the open way",
+      exists: is("energised", "in-service"),
+      layers: [
+        {
+          id: "carrier",
+          provision: "barrier-or-enclosure",
+          words: "the carrier that closes the way",
+          gone: yes("finger-reaches-live"),
+          sound: all(no("finger-reaches-live"), is("carrier", "whole", "chipped")),
+          regulations: ["416.2.1"],
+        },
+        {
+          id: "lock",
+          provision: "restricted-access",
+          words: "a lock that keeps ordinary persons away",
+          gone: not(is("access", "skilled-only")),
+          sound: NEVER,
+          regulations: ["416.2.4"],
+        },
+      ],
+    },
+  ],
+  departures: [
+    {
+      when: not(is("carrier", "whole")),
+      words: "a fuse carrier is not whole",
+      regulations: ["416.2.3"],
+    },
+    {
+      when: yes("finger-reaches-live"),
+      words: "the enclosure does not give IP2X or IPXXB",
+      regulations: ["416.2.1"],
+    },
+  ],
+  client: {
+    C1: "A fuse holder is gone or broken. Live metal can be touched. Keep away. It must be made safe today.",
+    C2: "A fuse holder is cracked or gone. It could let you touch live metal. Replace it soon.",
+    C3: "A fuse holder is chipped. It still keeps you safe. A new one would be good.",
+    FI: "A fuse holder is damaged. We could not find out if live metal can be touched. It must be looked at soon.",
+    none: "The fuse holders are whole.",
+  },
+  remedies: [
+    {
+      words: "Fit a whole carrier of the same pattern, or a blank in an empty way.",
+      changes: { carrier: "whole", "finger-reaches-live": "no" },
+    },
+    {
+      words: "Where none is to be had, move the circuit and close the way, or replace the board.",
+      changes: { carrier: "whole", "finger-reaches-live": "no" },
+    },
+  ],
+  examples: [
+    {
+      name: "carrier gone, contacts open, hallway",
+      facts: { carrier: "missing", "finger-reaches-live": true, access: "anyone", energised: "in-service" },
+      possible: ["C1"],
+      classification: "C1",
+      source: "trade practice: nothing stands between a finger and live metal",
+    },
+    {
+      name: "cracked across, taped",
+      facts: { carrier: "cracked", "finger-reaches-live": false, access: "anyone", energised: "in-service" },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: it breaks when next drawn",
+    },
+    {
+      name: "corner chipped",
+      facts: { carrier: "chipped", "finger-reaches-live": false, access: "anyone", energised: "in-service" },
+      possible: ["C3"],
+      source: "trade practice",
+    },
+    {
+      name: "missing, reach not tried",
+      facts: { carrier: "missing", access: "anyone", energised: "in-service" },
+      possible: ["C2", "C1"],
+      missing: ["finger-reaches-live"],
+      source: "union over what the finger would show",
+    },
+  ],
+});

@@ -1,0 +1,127 @@
+import { all, any, is, no, not, ranked, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
+
+/** No switch for the whole installation, or one that does not do its work. */
+export const mainSwitchMissingOrFaulty = topic({
+  id: "main-switch-missing-or-faulty",
+  title: "Main switch missing or faulty",
+  group: "boards",
+  items: ["boards.main-switch", "intake.isolator"],
+  facts: {
+    switch: ranked({
+      asks: "Is there a main switch as near as practicable to the origin?",
+      effort: "glance",
+      values: {
+        there: "there is a main switch near the origin",
+        far: "the main switch stands far from the origin, or in another occupier's part",
+        none: "there is no main switch",
+      },
+    }),
+    works: ranked({
+      asks: "Worked by hand and proved, does it open and close as it shows?",
+      effort: "measured",
+      values: {
+        well: "it opens and closes as it shows, or there is none to try",
+        stiff: "it is stiff or its marking is unclear, and it opens every pole",
+        "does-not-open": "it does not open, or a pole stays closed while it shows off",
+      },
+    }),
+    "other-means": yesNo({
+      asks: "Is there another switch that ordinary persons can use to make everything dead?",
+      effort: "glance",
+      yes: "another switch that ordinary persons can use makes everything dead",
+      no: "there is no other switch that makes everything dead",
+      worse: "no",
+    }),
+  },
+  contested: {},
+  paths: [
+    {
+      id: "stays-live",
+      hazard: "contact-with-live-parts",
+      route: "it cannot be made dead in an accident or for work, and somebody stays or comes in contact",
+      exists: no("other-means"),
+      layers: [
+        oneEventAway("no-need", "barrier-or-enclosure", "enclosures, so that nobody touches live parts", ["416.2.1"]),
+        {
+          id: "main-switch",
+          provision: "isolation",
+          words: "a main switch that makes the installation dead",
+          gone: any(is("switch", "none"), is("works", "does-not-open")),
+          sound: all(not(is("switch", "none")), not(is("works", "does-not-open"))),
+          regulations: ["462.1", "462.1.201", "643.10"],
+        },
+      ],
+    },
+  ],
+  departures: [
+    {
+      when: not(is("switch", "there")),
+      words: "there is no main switch as near as practicable to the origin",
+      regulations: ["462.1.201"],
+    },
+    {
+      when: not(is("works", "well")),
+      words: "the main switch does not work or show as it should",
+      regulations: ["643.10"],
+    },
+  ],
+  client: {
+    C2: "The power cannot be turned off as it should in an accident. Someone could stay in danger. Fix this soon.",
+    C3: "The main switch is hard to use or far away. It does work. A better one is advised.",
+    FI: "We could not try the main switch. It may not turn off the power. This must be looked at soon.",
+    none: "The main switch works.",
+  },
+  remedies: [
+    {
+      words: "Fit a two-pole isolator near the origin.",
+      changes: { "other-means": "yes", switch: "there", works: "well" },
+    },
+    { words: "Replace the switch that does not work.", changes: { works: "well" } },
+  ],
+  examples: [
+    {
+      name: "no main switch",
+      facts: { switch: "none", works: "well", "other-means": false },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: no means of making the installation dead",
+    },
+    {
+      name: "one pole stays closed",
+      facts: { switch: "there", works: "does-not-open", "other-means": false },
+      possible: ["C2"],
+      source: "trade practice: switch that shows off while live",
+    },
+    {
+      name: "stiff, opens every pole",
+      facts: { switch: "there", works: "stiff", "other-means": false },
+      possible: ["C3"],
+      source: "trade practice",
+    },
+    {
+      name: "isolator by the meter",
+      facts: { switch: "there", works: "does-not-open", "other-means": true },
+      possible: ["C3"],
+      source: "trade practice: another means at hand",
+    },
+    {
+      name: "could not be worked",
+      facts: {
+        switch: "there",
+        works: { notKnown: "limited", reason: "the supply could not be interrupted" },
+        "other-means": false,
+      },
+      possible: ["none", "C3", "C2"],
+      classification: "FI",
+      source: "union over the functional test",
+    },
+    {
+      name: "not tried yet",
+      facts: { switch: "there", "other-means": true },
+      possible: ["none", "C3"],
+      missing: ["works"],
+      source: "union over the functional test",
+    },
+  ],
+});
