@@ -27,6 +27,10 @@ export class Grid {
     return this.#length[i * this.#count + k] as number;
   }
 
+  get size(): number {
+    return this.#length.length;
+  }
+
   spotOf(index: number): Spot {
     const [i, k] = [Math.floor(index / this.#count), index % this.#count];
     // A little off the round numbers, so that walls do not run through grid points.

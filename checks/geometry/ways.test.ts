@@ -4,8 +4,10 @@ import { describe, expect, test } from "vitest";
 import { Grid } from "./grid.ts";
 import { convexOutline, generator } from "./random-scene.ts";
 
-const HALF = 4;
-const STEP = 0.05;
+const HALF = 3;
+const STEP = 0.025;
+/** A way on the grid starts and ends up to two steps off, and bends round an end at a grid point. */
+const ENDS = 4 * STEP;
 const SIDEWAYS = 1.25;
 const bare = new Reckoner(false);
 
@@ -19,11 +21,11 @@ function isInside(outline: readonly Spot[], [x, y]: Spot): boolean {
 }
 
 describe("ways of a hand round barriers, against a fine grid", () => {
-  test("800 parts behind walls that stand free or join: the way is that of the grid", () => {
+  test("400 parts behind walls that stand free or join: the way is that of the grid", () => {
     const random = generator(31);
     let [behind, free, closed] = [0, 0, 0];
-    for (let i = 0; i < 40; i++) {
-      const outline = convexOutline(random).map(([x, y]): Spot => [x * 0.5, y * 0.5]);
+    for (let i = 0; i < 20; i++) {
+      const outline = convexOutline(random).map(([x, y]): Spot => [x * 0.6, y * 0.6]);
       const walls: [Spot, Spot][] = Array.from({ length: 2 + Math.floor(random() * 6) }, () => {
         const [x, y, angle, length] = [random() * 4 - 2, random() * 4 - 2, random() * 7, 0.4 + random() * 2];
         return [
@@ -37,7 +39,7 @@ describe("ways of a hand round barriers, against a fine grid", () => {
       const grid = new Grid(HALF, STEP, (spot) => isInside(outline, spot), walls, SIDEWAYS + 1.2);
       const places: Spot[] = [];
       while (places.length < 20) {
-        const spot = grid.spotOf(Math.floor(random() * 161 * 161));
+        const spot = grid.spotOf(Math.floor(random() * grid.size));
         const near = outline.some(([x, y]) => Math.hypot(spot[0] - x, spot[1] - y) < 1.4);
         if (near && !isInside(outline, spot)) places.push(spot);
       }
@@ -56,20 +58,20 @@ describe("ways of a hand round barriers, against a fine grid", () => {
         const where = `scene ${i} ${part.name} ${spot}: ${ours} against ${grids}`;
         if (least.barred) behind++;
         // A way that does not reach is told straight, or cut off a metre beyond reach.
-        if (ours > SIDEWAYS) expect(grids, where).toBeGreaterThan(SIDEWAYS - 2 * STEP);
+        if (ours > SIDEWAYS) expect(grids, where).toBeGreaterThan(SIDEWAYS - ENDS);
         if (ours > SIDEWAYS && ours < SIDEWAYS + 0.99 && least.barred) {
           closed++;
-          expect(Math.abs(grids - ours), where).toBeLessThan(0.02 * ours + 2 * STEP);
+          expect(Math.abs(grids - ours), where).toBeLessThan(0.02 * ours + ENDS);
         }
         if (ours <= SIDEWAYS) {
           free++;
           expect(grids, where).toBeGreaterThan(ours - 1e-3);
-          expect(grids, where).toBeLessThan(ours * 1.02 + 2 * STEP);
+          expect(grids, where).toBeLessThan(ours * 1.02 + ENDS);
         }
       }
     }
-    expect(behind).toBeGreaterThan(100);
-    expect(free).toBeGreaterThan(200);
-    expect(closed).toBeGreaterThan(50);
+    expect(behind).toBeGreaterThan(50);
+    expect(free).toBeGreaterThan(100);
+    expect(closed).toBeGreaterThan(3);
   });
 });

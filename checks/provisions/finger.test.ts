@@ -15,16 +15,20 @@ function thinned(points: readonly (readonly [number, number])[]): readonly (read
 describe.each(GAPS)("jointed finger through a gap of %d mm against every sampled posture", (gap) => {
   test("no posture touches a place that is called out of reach", () => {
     let tried = 0;
-    let closest = Number.POSITIVE_INFINITY;
+    // The deepest touch in each tenth of a millimetre sideways.
+    const deepest = new Map<number, readonly [across: number, deep: number]>();
     for (const { skin } of sampledPostures({ gap, leans: LEANS, step: 15 })) {
       tried += 1;
       for (const [across, deep] of skin) {
         if (across <= 0 || deep <= 0) continue;
-        const { possible } = fingerReach({ narrow: Math.min(gap, 19.9), wide: gap, offset: across });
-        const room = possible - deep;
-        if (room < closest) closest = room;
+        const place = Math.floor(across * 10);
+        if (deep > (deepest.get(place)?.[1] ?? 0)) deepest.set(place, [across, deep]);
       }
     }
+    const rooms = [...deepest.values()].map(
+      ([across, deep]) => fingerReach({ narrow: Math.min(gap, 19.9), wide: gap, offset: across }).possible - deep,
+    );
+    const closest = Math.min(...rooms);
     expect(tried).toBeGreaterThan(500);
     expect(closest).toBeGreaterThanOrEqual(-1e-6);
     // And the limit is no idle one: some posture comes near it.

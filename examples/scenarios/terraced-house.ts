@@ -324,7 +324,7 @@ export function terracedHouse(seed = truth.seed) {
           premises: "home",
           "asked-when-fitted": false,
           heat: "none",
-          "terminals-tight": true,
+
           "only-way-out": true,
           "alarm-near": true,
         },
@@ -381,7 +381,7 @@ export function terracedHouse(seed = truth.seed) {
         circuit: "c9",
         place: "garden shed, gland of the armoured cable",
         topic: "outdoor-enclosure",
-        facts: { closed: "worn", place: "exposed", inside: "marks", "live-in-reach": false },
+        facts: { closed: "worn", place: "exposed", inside: "marks" },
         what: "The gland box is damp inside. Insulation resistance is within its limit but low, 1.3 to 1.4 MΩ.",
         regulations: ["522.3", "512.2"],
         choice: {

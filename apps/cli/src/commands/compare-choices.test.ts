@@ -61,8 +61,8 @@ function file(id: string, name: string, seen: readonly Seen[], more: object = {}
     observations: seen.map(({ classification, facts, reason }, i) => ({
       id: `o${i + 1}`,
       place: "hall",
-      what: "The front is broken.",
-      topic: "broken-front",
+      what: "A cable runs in the plaster.",
+      topic: "cable-in-wall",
       facts,
       choice: { classification, reason, by: "p" },
     })),
@@ -73,11 +73,15 @@ function file(id: string, name: string, seen: readonly Seen[], more: object = {}
 }
 
 const ANN = file("EX-1", "Ann Example (invented)", [
-  { classification: "C1", facts: { reach: true, gap: "17.5 mm" }, reason: "A finger reaches live metal." },
-  { classification: "C3", facts: { reach: false, gap: "2 mm" }, reason: "Nothing can be reached." },
+  { classification: "C1", facts: { covering: false, depth: "17.5 mm" }, reason: "A nail would reach it." },
+  { classification: "C3", facts: { covering: true, depth: "2 mm" }, reason: "Behind steel." },
 ]);
 const BEN = file("EX-2", "Ben Sample (invented)", [
-  { classification: "C2", facts: { gap: "1.75 cm", reach: "yes" }, reason: "Only a child's finger would reach." },
+  {
+    classification: "C2",
+    facts: { depth: "0.0175 m", covering: "No" },
+    reason: "Nobody hangs pictures in this corner.",
+  },
 ]);
 
 let folder = "";
@@ -89,6 +93,8 @@ beforeAll(() => {
   writeFileSync(at("past/ben.json"), BEN);
   writeFileSync(at("past.jsonl"), `${ANN}\n${BEN}\n`);
   writeFileSync(at("wrong.json"), file("EX-3", "Cem", [], { colour: "red", edition: "1066" }));
+  const unknownFact = { classification: "C2", facts: { colour: "red" }, reason: "x" };
+  writeFileSync(at("unknown-fact.json"), file("EX-4", "Cem", [unknownFact]));
   writeFileSync(at("binary.json"), Buffer.from([0xff, 0xfe, 0x00, 0x80]));
   mkdirSync(at("empty"));
 });
@@ -105,7 +111,7 @@ describe("compare-choices", () => {
     within(out, 80);
     expect(out).toContain("The same facts, different choices (1 of 1 sets judged more than once)");
     expect(out).toMatch(/C1 1 choice +C2 1 choice/);
-    expect(out).toMatch(/A finger reaches live metal\. +Only a child's finger would\n +reach\./);
+    expect(out).toMatch(/A nail would reach it\. +Nobody hangs pictures in this\n? *corner\./);
     for (const words of [
       "EX-1 o1",
       "EX-2 o1",
@@ -161,10 +167,10 @@ describe("compare-choices", () => {
       differences: [0],
       sets: [
         {
-          topic: "broken-front",
+          topic: "cable-in-wall",
           facts: [
-            { name: "gap", says: "value", value: "1.75 cm" },
-            { name: "reach", says: "value", value: true },
+            { name: "covering", says: "value", value: false },
+            { name: "depth", says: "value", value: "17.5 mm" },
           ],
           positions: [],
           choices: [
@@ -185,13 +191,13 @@ describe("compare-choices", () => {
   test("tells a fact that was not recorded from one that is not known", async () => {
     const unknown = { notKnown: "limited", reason: "locked" };
     const lines = [
-      file("N1", "Ann", [{ classification: "C1", facts: { reach: true }, reason: "x" }]),
-      file("N2", "Ben", [{ classification: "FI", facts: { reach: true, gap: unknown }, reason: "y" }]),
+      file("N1", "Ann", [{ classification: "C1", facts: { covering: true }, reason: "x" }]),
+      file("N2", "Ben", [{ classification: "FI", facts: { covering: true, depth: unknown }, reason: "y" }]),
     ];
     const { out } = await compareChoices(["-", "--json"], lines.join("\n"));
     const { near } = JSON.parse(out);
     expect(near).toHaveLength(1);
-    expect(near[0].differs).toEqual({ kind: "fact", name: "gap" });
+    expect(near[0].differs).toEqual({ kind: "fact", name: "depth" });
     expect(near[0].members.map(({ says, value }: { says: string; value: unknown }) => [says, value]).sort()).toEqual([
       ["not-known", null],
       ["not-recorded", null],
@@ -202,13 +208,22 @@ describe("compare-choices", () => {
     const { code, out, err } = await compareChoices([
       at("past"),
       at("wrong.json"),
+      at("unknown-fact.json"),
       at("binary.json"),
       at("nothing.json"),
     ]);
     expect(code).toBe(2);
-    for (const words of ["wrong.json: 2 problems", "/colour", "/edition", "binary.json", "UTF-8", "nothing.json"])
+    for (const words of [
+      "wrong.json: 2 problems",
+      "/observations/0/facts/colour",
+      "/colour",
+      "/edition",
+      "binary.json",
+      "UTF-8",
+      "nothing.json",
+    ])
       expect(err).toContain(words);
-    expect(out).toContain("3 files could not be used and are not in it.");
+    expect(out).toContain("4 files could not be used and are not in it.");
     expect(out).toContain("EX-2 o1");
     const json = await compareChoices([at("past"), at("wrong.json"), at("nothing.json"), "--json"]);
     expect(JSON.parse(json.out).unused).toMatchObject([
@@ -228,15 +243,22 @@ describe("compare-choices", () => {
     expect(ran).toMatchObject({ code, out: "", err: expect.stringContaining(words) });
   });
 
+  test("one document of very many short lines is refused and not split", async () => {
+    const { code, err } = await compareChoices(["-"], "[\n".repeat(20_000_000));
+    expect(code).toBe(2);
+    expect(err).toContain("40000000 characters");
+  }, 30_000);
+
   test("nothing a file holds reaches the terminal as a control sign", async () => {
     const hostile = `\u202egnirts\u200b and 灯具 and ${"x".repeat(200)}`;
-    const facts = { reach: hostile, other: { notKnown: "limited", reason: hostile } };
+    const facts = { covering: true, depth: { notKnown: "limited", reason: hostile } };
     writeFileSync(
       at("hostile.jsonl"),
       [
         file("H1", hostile, [{ classification: "C1", facts, reason: `a\nb\t${hostile}` }]),
         file("H2", hostile, [{ classification: "FI", facts, reason: hostile }]),
         "[]",
+        file("H3", hostile, [{ classification: "FI", facts: { covering: hostile }, reason: hostile }]),
         `{"format":"good-grounds-inspection","version":2,"observations":${"[".repeat(5000)}${"]".repeat(5000)}}`,
         '{"__proto__":{"facts":{}}}',
       ].join("\n"),

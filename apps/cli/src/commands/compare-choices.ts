@@ -1,9 +1,9 @@
 import { CHOSEN_BY, type ChosenBy } from "@good-grounds/core";
-import { parseInspection } from "@good-grounds/inspection";
 import { ChoiceCollection, LEAST_COMMON } from "@good-grounds/judgement";
 import { printable, renderChoices } from "@good-grounds/report";
 import { choicesJson, type Unused } from "../choices-json.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
+import { readInspection } from "../inspection.ts";
 import { type Item, itemsOf } from "../many/sources.ts";
 import { itemsOfInput } from "../many/standard-input.ts";
 import { decode } from "../read.ts";
@@ -81,7 +81,7 @@ function take({ name, bytes, problem }: Item, collection: ChoiceCollection): Unu
   } catch (error) {
     return { name, issues: [], problem: error instanceof Error ? error.message : String(error) };
   }
-  const parsed = parseInspection(text);
+  const parsed = readInspection(text);
   if (!parsed.ok) return { name, issues: parsed.issues, problem: null };
   collection.add(parsed.file, name);
   return undefined;

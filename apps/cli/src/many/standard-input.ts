@@ -1,41 +1,41 @@
 import type { Readable } from "node:stream";
-import { LARGEST } from "@good-grounds/inspection";
-import { type Line, linesOf } from "./lines.ts";
+import { gathered } from "../read.ts";
+import { linesOf } from "./lines.ts";
 import { type Item, itemsOfLines } from "./sources.ts";
 
 const NAME = "standard input";
+const LINE_FEED = 10;
 
-/** Inspections from standard input: a stream when its first line is a document of its own, otherwise one document. */
+/**
+ * Inspections from standard input: a stream when its first line is a document of its own, otherwise one document. It is
+ * split into lines only where it is a stream: a document of very many short lines is read as a whole.
+ */
 export async function* itemsOfInput(stdin: Readable): AsyncGenerator<Item> {
-  const lines = linesOf(stdin);
-  const first = await lines.next();
-  if (first.done === true) return;
-  if (isDocument(first.value)) {
-    yield* itemsOfLines(NAME, chained(first.value, lines));
-    return;
-  }
-  const pieces: Uint8Array[] = [];
-  let size = 0;
-  for await (const line of chained(first.value, lines)) {
-    size += "bytes" in line ? line.bytes.length + 1 : LARGEST + 1;
-    // One document has to be held whole; what is longer than any inspection file is not read on.
-    if (size > LARGEST) {
-      yield { name: NAME, problem: `${NAME}: far longer than an inspection file can be` };
-      return;
-    }
-    if ("bytes" in line) pieces.push(line.bytes, Uint8Array.of(10));
-  }
-  yield { name: NAME, bytes: new Uint8Array(Buffer.concat(pieces)) };
+  const chunks = chunksOf(stdin);
+  const start = await gathered(leftOpen(chunks), NAME, (chunk) => chunk.includes(LINE_FEED));
+  const end = start.indexOf(LINE_FEED);
+  const all = chained(start, chunks);
+  if (isDocument(end < 0 ? start : start.subarray(0, end))) yield* itemsOfLines(NAME, linesOf(all));
+  else yield { name: NAME, bytes: new Uint8Array(await gathered(all, NAME)) };
 }
 
-async function* chained(first: Line, rest: AsyncIterable<Line>): AsyncGenerator<Line> {
-  yield first;
+async function* chunksOf(stream: Readable): AsyncGenerator<Uint8Array> {
+  for await (const chunk of stream) yield typeof chunk === "string" ? Buffer.from(chunk) : chunk;
+}
+
+/** The same chunks for a reader that stops early, without closing what is read on later. */
+function leftOpen(chunks: AsyncGenerator<Uint8Array>): AsyncIterable<Uint8Array> {
+  return { [Symbol.asyncIterator]: () => ({ next: () => chunks.next() }) };
+}
+
+async function* chained(start: Uint8Array, rest: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+  yield start;
   yield* rest;
 }
 
-function isDocument(line: Line): boolean {
+function isDocument(line: Uint8Array): boolean {
   try {
-    return "bytes" in line && typeof JSON.parse(new TextDecoder().decode(line.bytes)) === "object";
+    return typeof JSON.parse(new TextDecoder().decode(line)) === "object";
   } catch {
     return false;
   }

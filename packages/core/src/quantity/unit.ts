@@ -84,6 +84,7 @@ export const SCALES: ReadonlyMap<string, Scale> = new Map(
     scale("ms", "second", -3),
     scale("m", "metre"),
     scale("mm", "metre", -3),
+    scale("cm", "metre", -2),
     scale("mm²", "square-millimetre"),
     scale("°C", "celsius"),
     scale("W", "watt"),

@@ -1,5 +1,6 @@
 import type { Calculation } from "../check.ts";
 import { adiabaticSize } from "./adiabatic-size.ts";
+import { armsReach } from "./arms-reach.ts";
 import { combinedInsulation } from "./combined-insulation.ts";
 import { conductorTemperature } from "./conductor-temperature.ts";
 import { diversity } from "./diversity.ts";
@@ -19,6 +20,7 @@ import { zsAtLoad } from "./zs-at-load.ts";
 /** Computations without a verdict. */
 export const CALCULATIONS: readonly Calculation[] = Object.freeze([
   adiabaticSize,
+  armsReach,
   combinedInsulation,
   conductorTemperature,
   diversity,

@@ -61,9 +61,7 @@ export class SolvedNetwork {
     if (this.#partOf(a) !== this.#partOf(b)) return Number.NaN;
     // Current in another part moves the whole of this one, and no two places of it against each other.
     if (this.#partOf(a) !== this.#partOf(into)) return 0;
-    return (
-      this.#transfer(a, into) - this.#transfer(a, outOf) - this.#transfer(b, into) + this.#transfer(b, outOf)
-    );
+    return this.#transfer(a, into) - this.#transfer(a, outOf) - this.#transfer(b, into) + this.#transfer(b, outOf);
   }
 
   #partOf(place: Place): number {

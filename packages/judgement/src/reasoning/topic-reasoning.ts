@@ -59,14 +59,10 @@ export function reasonTopic(
   };
 }
 
-function masksAfter({ changes }: Remedy, { variables, index }: Compiled, masks: readonly number[]): readonly number[] {
-  const after = [...masks];
-  for (const [name, value] of Object.entries(changes)) {
-    const variable = index.get(`fact ${name}`);
-    const cell = variable === undefined ? -1 : (variables[variable]?.cells.values.indexOf(value) ?? -1);
-    if (variable !== undefined && cell >= 0) after[variable] = 1 << cell;
-  }
-  return after;
+function masksAfter({ changes }: Remedy, compiled: Compiled, masks: readonly number[]): readonly number[] {
+  const { knowledge } = readAnswers(compiled, { facts: changes });
+  const changed = new Set(Object.keys(changes).map((name) => compiled.index.get(`fact ${name}`)));
+  return masks.map((mask, variable) => (changed.has(variable) ? (knowledge.masks[variable] as number) : mask));
 }
 
 /** Whether the worst that is possible is less, or the best is. */

@@ -28,30 +28,37 @@ export function passes(width: number, size: number): boolean {
   return width >= size * (1 - SLACK);
 }
 
-/** Where the stop face passes, a hand follows and nothing limits the depth. */
+/**
+ * Where the stop face passes, a hand follows and nothing limits the depth. It passes straight, or turned in its plane:
+ * a rectangle p × q in a shorter one a × b passes where b ≥ (2pqa + (p² − q²)·√(p² + q² − a²)) ÷ (p² + q²).
+ */
 function stopFacePasses({ narrow, wide }: BehindOpening): boolean {
-  return passes(narrow, stopFace[1]) && passes(wide, stopFace[0]);
+  const [long, short] = stopFace;
+  if (passes(wide, long)) return passes(narrow, short);
+  const squares = long ** 2 + short ** 2;
+  const turned = 2 * long * short * wide + (long ** 2 - short ** 2) * Math.sqrt(squares - wide ** 2);
+  return passes(narrow, turned / squares);
 }
 
 /**
  * Depth in mm that the jointed finger reaches behind a thin wall. Straight behind the opening it is the length of the
  * finger. Sideways, `certain` is the finger pushed in square to the wall, hard by the edge, up to its stop face and then
- * bent: 20 + √(60² − (s + 6)²). `possible` lets the base lean as far as the widest direction of the opening allows,
+ * bent: 20 + √(60² − (s + 6)²). `possible` lets the base lean as far as the diagonal of the opening allows,
  * leaves out that the stop face strikes the wall, and lets the bent part turn freely. A real finger lies between. Where
  * the finger does not enter, its narrowing end comes in by no more than its taper. A thick wall, a rim or something in
  * the way only shortens all of this.
  */
 export function fingerReach(behind: BehindOpening): ProbeReach {
-  const { narrow, wide, offset } = behind;
+  const { narrow, offset } = behind;
   if (stopFacePasses(behind)) return { certain: Number.POSITIVE_INFINITY, possible: Number.POSITIVE_INFINITY };
   if (!passes(narrow, diameter)) return endReach(narrow, offset);
   if (offset <= 0) return { certain: WHOLE, possible: WHOLE };
   const certain = offset + RADIUS <= BENT ? BASE + chord(offset + RADIUS) : 0;
-  return { certain, possible: Math.max(certain, leaningReach(wide, offset)) };
+  return { certain, possible: Math.max(certain, leaningReach(behind)) };
 }
 
-function leaningReach(wide: number, offset: number): number {
-  const most = Math.acos(Math.min(1, diameter / wide)) * (180 / Math.PI);
+function leaningReach({ narrow, wide, offset }: BehindOpening): number {
+  const most = Math.acos(Math.min(1, diameter / Math.hypot(narrow, wide))) * (180 / Math.PI);
   let deepest = 0;
   // The last step goes beyond the greatest tilt rather than short of it: the safe side, and wider is never less.
   for (let degrees = 0; degrees < most + STEP; degrees += STEP) {

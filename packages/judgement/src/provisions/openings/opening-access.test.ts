@@ -132,6 +132,7 @@ describe("reach of the probes", () => {
     ["flat along the wall", { narrow: 20, wide: 20, offset: 54 }, 20],
     ["further than it bends", { narrow: 20, wide: 20, offset: 54.1 }, 0],
     ["the stop face passes", { narrow: 20, wide: 50, offset: 0 }, Number.POSITIVE_INFINITY],
+    ["the stop face passes turned", { narrow: 49.6, wide: 49.6, offset: 0 }, Number.POSITIVE_INFINITY],
     ["the stop face is held", { narrow: 19.9, wide: 90, offset: 0 }, 80],
     ["the stop face is held the other way", { narrow: 40, wide: 49.9, offset: 0 }, 80],
   ])("finger: %s", (_, behind, depth) => {

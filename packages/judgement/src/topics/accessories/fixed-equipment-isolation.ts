@@ -1,4 +1,4 @@
-import { all, is, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, held, is, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Fixed equipment (boiler, fan, motor, heater, heat pump) without a means to cut it off and keep it off. */
@@ -12,12 +12,18 @@ export const fixedEquipmentIsolation = topic({
       asks: "What cuts the equipment off from the supply for work on it?",
       effort: "glance",
       values: {
-        local: "a plug, switch or isolator beside it cuts off all live conductors",
-        "under-control": "a device elsewhere cuts it off, and it can be locked or stays under the worker's control",
+        secured: "a plug, switch or isolator cuts it off and stays under the worker's control, by lock or by sight",
         "line-only": "the only device leaves the neutral or another live conductor connected",
-        "not-secured": "a device elsewhere cuts it off, and anyone can put it back on",
+        "not-secured": "a device cuts it off, and anyone can put it back on unseen",
         none: "no device cuts it off on its own or with its circuit",
       },
+    }),
+    beside: yesNo({
+      asks: "Is what cuts it off beside the equipment?",
+      effort: "glance",
+      yes: "what cuts it off is beside the equipment",
+      no: "what cuts it off is elsewhere",
+      worse: "no",
     }),
     movement: yesNo({
       asks: "Could it start to move or heat while somebody has hands in it?",
@@ -34,7 +40,21 @@ export const fixedEquipmentIsolation = topic({
       worse: "no",
     }),
   },
-  contested: {},
+  contested: {
+    elsewhere: {
+      question: "Is it worth recording that a secured device elsewhere is the only one?",
+      positions: {
+        enough: {
+          words: "a device that is secured elsewhere is isolation enough",
+          because: "462.2 and 464.1 want a means under the worker's control, and name no distance",
+        },
+        record: {
+          words: "it is worth recording that there is none beside the equipment",
+          because: "people who cannot lock a breaker will work on it, and makers often ask for a switch beside it",
+        },
+      },
+    },
+  },
   paths: [
     {
       id: "works-on-live",
@@ -55,12 +75,17 @@ export const fixedEquipmentIsolation = topic({
   ],
   departures: [
     {
+      when: all(is("means", "secured"), no("beside"), held("elsewhere", "record")),
+      words: "nothing beside the equipment cuts it off",
+      regulations: ["462.2", "134.1.1"],
+    },
+    {
       when: is("means", "not-secured", "line-only", "none"),
       words: "the equipment cannot be cut off and kept off",
       regulations: ["462.1", "462.2", "464.1"],
     },
     {
-      when: all(no("own-device"), is("means", "under-control")),
+      when: all(no("own-device"), is("means", "secured"), no("beside")),
       words: "nothing shows which device cuts the equipment off",
       regulations: ["514.1.1", "462.2"],
     },
@@ -74,16 +99,26 @@ export const fixedEquipmentIsolation = topic({
   remedies: [
     {
       words: "Provide a locking device for the breaker and mark it.",
-      changes: { means: "under-control", "own-device": "yes" },
+      changes: { means: "secured", "own-device": "yes" },
     },
-    { words: "Fit a double-pole switch or isolator beside the equipment.", changes: { means: "local" } },
+    {
+      words: "Fit a double-pole switch or isolator beside the equipment.",
+      changes: { means: "secured", beside: "yes" },
+    },
   ],
   examples: [
     {
       name: "bathroom fan with no isolator, fed from the lighting circuit whose breaker can be locked",
-      facts: { means: "under-control", movement: false, "own-device": true },
+      facts: { means: "secured", beside: false, "own-device": true },
       possible: ["none"],
       source: "regulation: isolation by the circuit's device under control",
+    },
+    {
+      name: "the same, held worth recording",
+      facts: { means: "secured", beside: false, "own-device": true },
+      positions: { elsewhere: "record" },
+      possible: ["C3"],
+      source: "trade discussion of fans without an isolator",
     },
     {
       name: "boiler cut off only at a board without a lock",

@@ -18,6 +18,7 @@ import { luminaireUnsupported } from "./luminaire-unsupported.ts";
 import { metalAccessoryUnearthed } from "./metal-accessory-unearthed.ts";
 import { showerOverloaded } from "./shower-overloaded.ts";
 import { smokeAlarmAbsent } from "./smoke-alarm-absent.ts";
+import { socketHeight } from "./socket-height.ts";
 import { socketNearWater } from "./socket-near-water.ts";
 import { socketOldType } from "./socket-old-type.ts";
 
@@ -41,6 +42,7 @@ export const ACCESSORIES: readonly Topic[] = Object.freeze([
   metalAccessoryUnearthed,
   showerOverloaded,
   smokeAlarmAbsent,
+  socketHeight,
   socketNearWater,
   socketOldType,
 ]);

@@ -21,8 +21,8 @@ export const boardBlankMissing = topic({
       effort: "glance",
       values: {
         tight: "the gap does not let a 12.5 mm ball in",
-        "out-of-line": "the gap lets a 12.5 mm ball in, and live metal lies shrouded or well out of line",
-        "in-line": "the gap lets a 12.5 mm ball in, and live metal lies in line with it",
+        "out-of-line": "the gap is small, and live metal lies well out of line",
+        "in-line": "the gap lets a 12.5 mm ball in, and only depth or a shroud keeps a thin object off live metal",
       },
     }),
     access: ACCESS,

@@ -1,6 +1,6 @@
 import { ALWAYS, all, any, held, is, NEVER, no, not, oneKind, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HEAT, TERMINALS_TIGHT } from "./facts.ts";
+import { HEAT_OR_LOOSE } from "./facts.ts";
 
 /** An enclosure that burns, in a home. */
 export const boardCombustible = topic({
@@ -28,8 +28,7 @@ export const boardCombustible = topic({
       no: "it was fitted before a non-combustible enclosure was asked for",
       worse: "yes",
     }),
-    heat: HEAT,
-    "terminals-tight": TERMINALS_TIGHT,
+    heat: HEAT_OR_LOOSE,
     "only-way-out": yesNo({
       asks: "Is it under the stairs or on the way out, where a fire would cut off the only escape?",
       effort: "glance",
@@ -68,7 +67,7 @@ export const boardCombustible = topic({
     {
       id: "board-fire",
       hazard: "burns-or-fire",
-      route: "a hot joint sets the enclosure alight",
+      route: "a joint heats until the board burns",
       exists: ALWAYS,
       layers: [
         {
@@ -76,7 +75,7 @@ export const boardCombustible = topic({
           provision: "thermal-protection",
           words: "tight joints that do not heat",
           gone: is("heat", "active"),
-          sound: all(is("heat", "none"), yes("terminals-tight")),
+          sound: is("heat", "none"),
           regulations: ["421.1", "526.1"],
         },
         {
@@ -92,14 +91,14 @@ export const boardCombustible = topic({
     {
       id: "loose-joint",
       hazard: "burns-or-fire",
-      route: "a loose joint heats or lets go",
-      exists: no("terminals-tight"),
+      route: "a joint that is loose or has run hot heats on or lets go",
+      exists: not(is("heat", "none")),
       layers: [
         {
           id: "grip",
           provision: "thermal-protection",
           words: "a terminal that holds its conductor",
-          gone: no("terminals-tight"),
+          gone: not(is("heat", "none")),
           sound: NEVER,
           regulations: ["526.1"],
         },
@@ -150,7 +149,7 @@ export const boardCombustible = topic({
     },
     {
       when: not(is("heat", "none")),
-      words: "parts of the board have been hurt by heat or run hot",
+      words: "joints in the board are loose or have run hot",
       regulations: ["526.1"],
     },
   ],
@@ -164,12 +163,12 @@ export const boardCombustible = topic({
   remedies: [
     {
       words: "Tighten the terminals as the maker says and replace parts hurt by heat.",
-      changes: { "terminals-tight": "yes", heat: "none" },
+      changes: { heat: "none" },
     },
     { words: "Fit a smoke alarm near the board.", changes: { "alarm-near": "yes" } },
     {
       words: "Replace the enclosure by a non-combustible one, or put it in a non-combustible cabinet.",
-      changes: { combustible: "no", heat: "none", "terminals-tight": "yes" },
+      changes: { combustible: "no", heat: "none" },
     },
   ],
   examples: [
@@ -180,7 +179,6 @@ export const boardCombustible = topic({
         premises: "home",
         "asked-when-fitted": false,
         heat: "none",
-        "terminals-tight": true,
         "only-way-out": true,
         "alarm-near": true,
       },
@@ -195,7 +193,6 @@ export const boardCombustible = topic({
         premises: "home",
         "asked-when-fitted": false,
         heat: "none",
-        "terminals-tight": true,
         "only-way-out": true,
       },
       positions: { standing: "met-its-edition" },
@@ -208,7 +205,6 @@ export const boardCombustible = topic({
         combustible: true,
         premises: "home",
         heat: "none",
-        "terminals-tight": true,
         "only-way-out": true,
         "alarm-near": false,
       },
@@ -218,7 +214,7 @@ export const boardCombustible = topic({
     },
     {
       name: "loose neutral found in it",
-      facts: { combustible: true, premises: "home", heat: "none", "terminals-tight": false, "only-way-out": false },
+      facts: { combustible: true, premises: "home", heat: "loose", "only-way-out": false },
       possible: ["C2"],
       source: "trade practice: potentially dangerous with heat or loose terminals",
     },
@@ -234,7 +230,6 @@ export const boardCombustible = topic({
         combustible: true,
         premises: "home",
         heat: { notKnown: "limited", reason: "board could not be opened" },
-        "terminals-tight": { notKnown: "limited", reason: "board could not be opened" },
         "only-way-out": false,
       },
       possible: ["C3", "C2", "C1"],
@@ -245,7 +240,7 @@ export const boardCombustible = topic({
       name: "only the material is known",
       facts: { combustible: true, premises: "home" },
       possible: ["C3", "C2", "C1"],
-      missing: ["heat", "terminals-tight"],
+      missing: ["heat"],
       source: "union over what the open board would show",
     },
   ],

@@ -16,14 +16,14 @@ export const boardConductorOrder = topic({
         mixed: "neutral or protective conductors do not follow the order of the ways and are not marked",
       },
     }),
-    "high-leakage": yesNo({
+    "high-leakage-noted": yesNo({
       asks: "Do circuits with high protective conductor current have their own two terminals and a note at the board?",
       effort: "opened",
       yes: "circuits with high protective conductor current have terminals of their own and a note, or there are none",
       no: "a circuit with high protective conductor current lacks its own terminals or the note",
       worse: "no",
     }),
-    shared: yesNo({
+    "own-terminals": yesNo({
       asks: "Does each circuit have a terminal of its own on both bars?",
       effort: "opened",
       yes: "each circuit has a terminal of its own on both bars",
@@ -54,12 +54,12 @@ export const boardConductorOrder = topic({
       regulations: ["514.1.2"],
     },
     {
-      when: no("high-leakage"),
+      when: no("high-leakage-noted"),
       words: "a circuit with high protective conductor current is not connected and noted as it should be",
       regulations: ["543.7.1"],
     },
     {
-      when: no("shared"),
+      when: no("own-terminals"),
       words: "circuits cannot be disconnected singly at the bar",
       regulations: ["314.4"],
     },
@@ -72,27 +72,27 @@ export const boardConductorOrder = topic({
     { words: "Put the conductors in order, or mark them.", changes: { order: "in-order" } },
     {
       words: "Give each circuit terminals of its own, and circuits with high protective conductor current the note.",
-      changes: { shared: "yes", "high-leakage": "yes" },
+      changes: { "own-terminals": "yes", "high-leakage-noted": "yes" },
     },
   ],
   examples: [
     {
       name: "neutrals out of order",
-      facts: { order: "mixed", "high-leakage": true, shared: true },
+      facts: { order: "mixed", "high-leakage-noted": true, "own-terminals": true },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: arrangement and marking",
     },
     {
       name: "the same held to be no entry",
-      facts: { order: "mixed", "high-leakage": true, shared: true },
+      facts: { order: "mixed", "high-leakage-noted": true, "own-terminals": true },
       positions: { weight: "no-entry" },
       possible: ["none"],
       source: "trade discussion: order of conductors",
     },
     {
       name: "bars not looked at",
-      facts: { "high-leakage": true, shared: true },
+      facts: { "high-leakage-noted": true, "own-terminals": true },
       possible: ["none", "C3"],
       missing: ["order"],
       source: "union over the order",

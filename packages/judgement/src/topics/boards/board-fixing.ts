@@ -30,7 +30,6 @@ export const boardFixing = topic({
       values: {
         closed: "its rear is closed, or lies close on a wall that does not burn",
         "open-to-wood": "its rear is open towards wood, board or another thing that burns",
-        "open-to-touch": "its rear is open so that the test finger touches live metal",
       },
     }),
   },
@@ -53,22 +52,6 @@ export const boardFixing = topic({
         },
       ],
     },
-    {
-      id: "reach-behind",
-      hazard: "contact-with-live-parts",
-      route: "somebody reaches behind the board and touches live metal",
-      exists: is("rear", "open-to-touch"),
-      layers: [
-        {
-          id: "rear",
-          provision: "barrier-or-enclosure",
-          words: "the rear of the enclosure",
-          gone: is("rear", "open-to-touch"),
-          sound: NEVER,
-          regulations: ["416.2.1"],
-        },
-      ],
-    },
   ],
   departures: [
     {
@@ -83,7 +66,6 @@ export const boardFixing = topic({
     },
   ],
   client: {
-    C1: "Live metal behind the fuse box can be touched. Keep away. It must be made safe today.",
     C2: "The fuse box is loose and pulls at its wires. A wire could come out and spark. Fix it soon.",
     C3: "The fuse box is not fixed as firmly as it should be. It is safe for now. Have it made firm.",
     FI: "We could not see if the loose fuse box pulls at its wires. This must be looked at soon.",

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, not, ranked } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Scorched, browned or hot parts in a board. */
@@ -9,20 +9,14 @@ export const boardOverheating = topic({
   items: ["boards.overheating", "boards.connections"],
   facts: {
     marks: ranked({
-      asks: "What has the heat done to the parts?",
+      asks: "What has the heat done to the parts, and what do hand, nose and ear tell under load?",
       effort: "opened",
       values: {
         none: "no part is marked by heat",
         discoloured: "a part is discoloured, and its insulation is still whole and supple",
         burnt: "a part is charred, melted or brittle",
+        active: "a part is too hot to hold, smells of burning or crackles now",
       },
-    }),
-    "hot-now": yesNo({
-      asks: "Under load, is it too hot to hold, does it smell of burning or crackle?",
-      effort: "measured",
-      yes: "it is too hot to hold, smells of burning or crackles under load",
-      no: "it is no hotter under load than it should be",
-      worse: "yes",
     }),
     cause: ranked({
       asks: "What made the heat, and is that still there?",
@@ -54,16 +48,15 @@ export const boardOverheating = topic({
       id: "hot-joint",
       hazard: "burns-or-fire",
       route: "the joint or device heats until something burns",
-      exists: any(not(is("marks", "none")), yes("hot-now")),
+      exists: not(is("marks", "none")),
       layers: [
         {
           id: "no-heat",
           provision: "thermal-protection",
           words: "no more heat",
-          gone: yes("hot-now"),
+          gone: is("marks", "active"),
           sound: all(
-            no("hot-now"),
-            not(is("marks", "burnt")),
+            is("marks", "none", "discoloured"),
             any(is("cause", "gone"), all(is("cause", "put-right-today"), held("put-right", "as-left"))),
           ),
           regulations: ["526.1", "421.1"],
@@ -81,7 +74,7 @@ export const boardOverheating = topic({
   ],
   departures: [
     {
-      when: any(not(is("marks", "none")), yes("hot-now")),
+      when: not(is("marks", "none")),
       words: "parts of the board have been hurt by heat or run hot",
       regulations: ["526.1"],
     },
@@ -96,55 +89,54 @@ export const boardOverheating = topic({
   remedies: [
     {
       words: "Cut back to sound conductor, remake the joint to the maker's torque and look again under load.",
-      changes: { cause: "gone", "hot-now": "no" },
+      changes: { cause: "gone" },
     },
     {
       words: "Replace the burnt device and whatever busbar, conductor or enclosure the heat has hurt.",
-      changes: { marks: "none", cause: "gone", "hot-now": "no" },
+      changes: { marks: "none", cause: "gone" },
     },
   ],
   examples: [
     {
       name: "charred main switch, loose terminal",
-      facts: { marks: "burnt", "hot-now": false, cause: "still-there" },
+      facts: { marks: "burnt", cause: "still-there" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: overheating found",
     },
     {
       name: "it crackles and is browned",
-      facts: { marks: "discoloured", "hot-now": true },
+      facts: { marks: "active" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: heat doing harm now",
     },
     {
       name: "browned neutral found loose and tightened",
-      facts: { marks: "discoloured", "hot-now": false, cause: "put-right-today" },
+      facts: { marks: "discoloured", cause: "put-right-today" },
       possible: ["C3"],
       source: "trade discussion: loose terminal tightened during the inspection",
     },
     {
       name: "the same classified as found",
-      facts: { marks: "discoloured", "hot-now": false, cause: "put-right-today" },
+      facts: { marks: "discoloured", cause: "put-right-today" },
       positions: { "put-right": "as-found" },
       possible: ["C2"],
       source: "trade discussion: loose terminal tightened during the inspection",
     },
     {
-      name: "browned, cause not found without load",
+      name: "browned, its cause not found",
       facts: {
         marks: "discoloured",
-        "hot-now": { notKnown: "limited", reason: "no load could be put on" },
         cause: { notKnown: "limited", reason: "busbar cover could not be taken off" },
       },
-      possible: ["C3", "C2", "C1"],
+      possible: ["C3", "C2"],
       classification: "FI",
-      source: "union over what a look under load would show",
+      source: "union over the cause",
     },
     {
       name: "browned, not looked into yet",
-      facts: { marks: "discoloured", "hot-now": false },
+      facts: { marks: "discoloured" },
       possible: ["C3", "C2"],
       missing: ["cause"],
       source: "union over the cause",

@@ -93,7 +93,7 @@ export const boardPosition = topic({
         {
           id: "switch-at-hand",
           provision: "isolation",
-          words: "a switch at hand, or devices that clear by themselves where that is held to do",
+          words: "a way of cutting off in time: a switch at hand, or the devices themselves",
           gone: all(no("other-switch"), held("barred", "switching-off-counts")),
           sound: NEVER,
           regulations: ["462.1.201", "132.12"],

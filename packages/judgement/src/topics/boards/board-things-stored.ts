@@ -1,6 +1,5 @@
-import { all, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
-import { oneEventAway, topic } from "../topic.ts";
-import { HEAT } from "./facts.ts";
+import { all, is, NEVER, not, ranked } from "@good-grounds/core";
+import { topic } from "../topic.ts";
 
 /** Things kept against or above a board. */
 export const boardThingsStored = topic({
@@ -19,13 +18,14 @@ export const boardThingsStored = topic({
         explosive: "gas bottles, fuel or solvent stand at the board",
       },
     }),
-    heat: HEAT,
-    "live-parts-open": yesNo({
-      asks: "Is the board open or broken so that what falls in can bridge live parts?",
+    board: ranked({
+      asks: "Is the board closed, and does it run cool?",
       effort: "glance",
-      yes: "what falls in can bridge live parts",
-      no: "the board is closed",
-      worse: "yes",
+      values: {
+        sound: "the board is closed and shows no heat",
+        faulty: "the board is open or broken, or shows marks of heat",
+        "hot-now": "the board is too hot to hold, smells of burning or crackles now",
+      },
     }),
   },
   contested: {},
@@ -40,8 +40,8 @@ export const boardThingsStored = topic({
           id: "cool",
           provision: "thermal-protection",
           words: "a board that stays cool and closed",
-          gone: is("heat", "active"),
-          sound: all(is("heat", "none"), no("live-parts-open"), not(is("stored", "explosive"))),
+          gone: is("board", "hot-now"),
+          sound: all(is("board", "sound"), not(is("stored", "explosive"))),
           regulations: ["421.1"],
         },
         {
@@ -51,40 +51,6 @@ export const boardThingsStored = topic({
           gone: is("stored", "burns", "explosive"),
           sound: NEVER,
           regulations: ["421.1", "422.3"],
-        },
-      ],
-    },
-    {
-      id: "falls-in",
-      hazard: "burns-or-fire",
-      route: "a thing falls into the open board and bridges live parts",
-      exists: all(not(is("stored", "clear")), yes("live-parts-open")),
-      layers: [
-        {
-          id: "closed",
-          provision: "barrier-or-enclosure",
-          words: "a closed board",
-          gone: yes("live-parts-open"),
-          sound: NEVER,
-          regulations: ["416.2.1"],
-        },
-        oneEventAway("clearing", "overcurrent-protection", "the device ahead, which clears a short circuit", ["434.1"]),
-      ],
-    },
-    {
-      id: "hot-board",
-      hazard: "burns-or-fire",
-      route: "a board that has run hot goes on heating",
-      exists: not(is("heat", "none")),
-      layers: [
-        oneEventAway("case", "barrier-or-enclosure", "the case of the board", ["421.1"]),
-        {
-          id: "no-heat",
-          provision: "thermal-protection",
-          words: "parts that stay cool",
-          gone: not(is("heat", "none")),
-          sound: NEVER,
-          regulations: ["526.1"],
         },
       ],
     },
@@ -105,34 +71,34 @@ export const boardThingsStored = topic({
   },
   remedies: [
     { words: "Clear the space, and say in the report that it is to stay clear.", changes: { stored: "clear" } },
-    { words: "Close the board and put right what runs hot.", changes: { "live-parts-open": "no", heat: "none" } },
+    { words: "Close the board and put right what runs hot.", changes: { board: "sound" } },
   ],
   examples: [
     {
       name: "coats and boxes in the stair cupboard, board cool and closed",
-      facts: { stored: "burns", heat: "none", "live-parts-open": false },
+      facts: { stored: "burns", board: "sound" },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice",
     },
     {
       name: "fuel cans under the board",
-      facts: { stored: "explosive", heat: "none", "live-parts-open": false },
+      facts: { stored: "explosive", board: "sound" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: one spark from an explosion",
     },
     {
       name: "boxes against a browned board",
-      facts: { stored: "burns", heat: "marks", "live-parts-open": false },
+      facts: { stored: "burns", board: "faulty" },
       possible: ["C2"],
       source: "trade practice: heat beside what burns",
     },
     {
       name: "board not looked into",
-      facts: { stored: "burns", "live-parts-open": false },
+      facts: { stored: "burns" },
       possible: ["C3", "C2", "C1"],
-      missing: ["heat"],
+      missing: ["board"],
       source: "union over what the open board would show",
     },
   ],

@@ -1,4 +1,4 @@
-import { all, is, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A slot or hole in the top of a board, where the shape of what can enter is stricter than at the front. */
@@ -9,20 +9,14 @@ export const boardTopOpening = topic({
   items: ["boards.enclosure"],
   facts: {
     opening: ranked({
-      asks: "What goes in at the top, and does it reach live metal?",
+      asks: "What goes in at the top, does it reach live metal, and can someone readily reach the top?",
       effort: "opened",
       values: {
         tight: "nothing 1 mm thick that goes in at the top reaches live metal",
+        "slot-out-of-reach": "a 1 mm wire put in at the top reaches live metal, and the top cannot readily be reached",
         slot: "a 1 mm wire put in at the top reaches live metal, a finger does not",
         finger: "the jointed test finger put in at the top touches live metal",
       },
-    }),
-    "top-within-reach": yesNo({
-      asks: "Can someone readily reach the top face?",
-      effort: "glance",
-      yes: "the top face can readily be reached",
-      no: "the top face cannot readily be reached",
-      worse: "yes",
     }),
     "drops-likely": yesNo({
       asks: "Is anything likely to drop in: a shelf in use above, a pipe or tank that may drip, screws, filings?",
@@ -38,14 +32,14 @@ export const boardTopOpening = topic({
       id: "reach-in",
       hazard: "contact-with-live-parts",
       route: "somebody reaches in at the top and touches live metal",
-      exists: yes("top-within-reach"),
+      exists: is("opening", "finger"),
       layers: [
         {
           id: "top",
           provision: "barrier-or-enclosure",
           words: "the top of the enclosure",
           gone: is("opening", "finger"),
-          sound: not(is("opening", "finger")),
+          sound: NEVER,
           regulations: ["416.2.1"],
         },
       ],
@@ -60,7 +54,7 @@ export const boardTopOpening = topic({
           id: "top-against-drops",
           provision: "barrier-or-enclosure",
           words: "the top of the enclosure",
-          gone: is("opening", "slot", "finger"),
+          gone: not(is("opening", "tight")),
           sound: is("opening", "tight"),
           regulations: ["416.2.2"],
         },
@@ -70,7 +64,7 @@ export const boardTopOpening = topic({
   ],
   departures: [
     {
-      when: all(is("opening", "slot", "finger"), yes("top-within-reach")),
+      when: is("opening", "slot", "finger"),
       words: "the top face that can be reached does not give IP4X or IPXXD",
       regulations: ["416.2.2"],
     },
@@ -94,34 +88,34 @@ export const boardTopOpening = topic({
   examples: [
     {
       name: "3 mm slot, a wire reaches a terminal 60 mm down",
-      facts: { opening: "slot", "top-within-reach": true, "drops-likely": false },
+      facts: { opening: "slot", "drops-likely": false },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: below IP4X on top, no finger access",
     },
     {
       name: "the same below a dripping pipe",
-      facts: { opening: "slot", "top-within-reach": true, "drops-likely": true },
+      facts: { opening: "slot", "drops-likely": true },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: objects or water likely to drop in",
     },
     {
       name: "knock-out gone at the top, finger on the busbar",
-      facts: { opening: "finger", "top-within-reach": true, "drops-likely": false },
+      facts: { opening: "finger", "drops-likely": false },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: nothing stands between a finger and live metal",
     },
     {
       name: "slot up at the ceiling, out of reach",
-      facts: { opening: "slot", "top-within-reach": false, "drops-likely": false },
+      facts: { opening: "slot-out-of-reach", "drops-likely": false },
       possible: ["none"],
       source: "regulation 416.2.2: horizontal top surfaces readily accessible",
     },
     {
       name: "slot seen, what is above not noted",
-      facts: { opening: "slot", "top-within-reach": true },
+      facts: { opening: "slot" },
       possible: ["C3", "C2"],
       missing: ["drops-likely"],
       source: "union over what stands above",

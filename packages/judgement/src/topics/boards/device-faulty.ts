@@ -41,14 +41,7 @@ export const deviceFaulty = topic({
       route: "an overload or fault comes, the device does not open, and the cable burns or metal stays live",
       exists: all(is("behaviour", "stays-on"), no("left-off")),
       layers: [
-        {
-          id: "no-fault",
-          provision: "insulation",
-          words: "a circuit without fault or overload",
-          gone: no("circuit-sound"),
-          sound: NEVER,
-          regulations: ["416.1"],
-        },
+        oneEventAway("no-fault", "insulation", "a circuit without fault or overload", ["416.1"]),
         {
           id: "device",
           provision: "overcurrent-protection",
@@ -85,7 +78,6 @@ export const deviceFaulty = topic({
     },
   ],
   client: {
-    C1: "A fuse switch is stuck on and its wiring has a fault. It could burn. Turn off the power. Fix it today.",
     C2: "A fuse switch does not work as it should. A fault could start a fire or give a shock. Change it soon.",
     C3: "A fuse switch is worn or does not stay on. It is safe for now. It would be good to change it.",
     FI: "A fuse switch does not work, and we could not find out why. It must be looked at soon.",
@@ -125,11 +117,11 @@ export const deviceFaulty = topic({
       source: "union over the circuit",
     },
     {
-      name: "held closed by tape",
-      facts: { behaviour: "stays-on", "left-off": false },
-      possible: ["C2", "C1"],
-      missing: ["circuit-sound"],
-      source: "union over the circuit",
+      name: "held closed by tape, whether left so not noted",
+      facts: { behaviour: "stays-on" },
+      possible: ["C3", "C2"],
+      missing: ["left-off"],
+      source: "union over how it was left",
     },
   ],
 });

@@ -1,4 +1,4 @@
-import { oneKind, ranked, yesNo } from "@good-grounds/core";
+import { oneKind, ranked } from "@good-grounds/core";
 
 /** Questions that several topics about boards ask in the same words, so that one answer reads the same everywhere. */
 
@@ -18,31 +18,14 @@ export const IN_SERVICE = oneKind({
   values: { "in-service": "the board is in service", dead: "the board is out of service and locked off" },
 });
 
-/** What a hand, nose and eye, or a thermal picture under load, tell of a board. */
-export const HEAT = ranked({
-  asks: "Any sign of heat: brown or brittle insulation, melted plastic, smell, a hot spot under load?",
+/** What a hand, nose, eye and screwdriver, or a thermal picture under load, tell of a board. */
+export const HEAT_OR_LOOSE = ranked({
+  asks: "Any loose terminal with the board dead, or any sign of heat: brown or brittle insulation, smell, a hot spot under load?",
   effort: "opened",
   values: {
-    none: "there is no sign of heat",
+    none: "there is no sign of heat and no loose terminal",
+    loose: "a terminal is loose",
     marks: "insulation or plastic is discoloured, brittle or melted",
     active: "it is too hot to hold, smells of burning or crackles now",
   },
-});
-
-export const TERMINALS_TIGHT = yesNo({
-  asks: "With the board dead, are the terminals found tight?",
-  effort: "opened",
-  yes: "the terminals are tight",
-  no: "at least one terminal is loose",
-  worse: "no",
-});
-
-/** Whether the devices can clear a short circuit at the board; the figures settle it where they are held. */
-export const BREAKS_FAULT = yesNo({
-  asks: "Is the fault current at the board within what the device, or the assembly as it stands, is rated to break?",
-  effort: "measured",
-  yes: "the fault current is within the breaking capacity that holds here",
-  no: "the fault current is beyond the breaking capacity that holds here",
-  worse: "no",
-  worked: { by: "breaking-capacity", met: "yes", notMet: "no" },
 });

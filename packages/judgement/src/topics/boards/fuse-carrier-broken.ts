@@ -5,7 +5,7 @@ import { ACCESS, IN_SERVICE } from "./facts.ts";
 /** A fuse carrier that is cracked, chipped, held in by tape, or gone. */
 export const fuseCarrierBroken = topic({
   id: "fuse-carrier-broken",
-  title: "Fuse carrier broken or missing",
+  title: "Fuse carrier broken, unshielded or missing",
   group: "boards",
   items: ["boards.enclosure", "boards.devices"],
   facts: {
@@ -15,12 +15,13 @@ export const fuseCarrierBroken = topic({
       values: {
         whole: "the carrier is whole and firm, or an empty way is closed by a blank",
         chipped: "the carrier is chipped where it shields nothing",
+        unshielded: "the carrier is whole, and live contacts can be touched while it is drawn",
         cracked: "the carrier is cracked, loose or mended with tape",
         missing: "the carrier is missing and the way is open",
       },
     }),
     "finger-reaches-live": yesNo({
-      asks: "Does the jointed test finger touch live metal at the carrier or in the open way?",
+      asks: "Does the jointed test finger touch live metal with the carrier in place, or in the way that has none?",
       effort: "glance",
       yes: "a finger touches live metal there",
       no: "a finger does not touch live metal there",
@@ -86,6 +87,12 @@ export const fuseCarrierBroken = topic({
     },
   ],
   examples: [
+    {
+      name: "live contacts can be touched while a fuse is changed, in a home",
+      facts: { carrier: "unshielded", "finger-reaches-live": false, access: "anyone", energised: "in-service" },
+      possible: ["C2"],
+      source: "trade discussion: live parts on changing a fuse",
+    },
     {
       name: "carrier gone, contacts open, hallway",
       facts: { carrier: "missing", "finger-reaches-live": true, access: "anyone", energised: "in-service" },

@@ -1,5 +1,5 @@
-import { all, any, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
-import { topic } from "../topic.ts";
+import { all, any, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
 
 /** A fuse carrier with wire that is too heavy, or with something that is no fuse wire at all. */
 export const fuseWireOversize = topic({
@@ -26,13 +26,6 @@ export const fuseWireOversize = topic({
       worse: "no",
       worked: { by: "cable-capacity", met: "yes", notMet: "no" },
     }),
-    overloaded: yesNo({
-      asks: "Is the cable running hot, or loaded beyond what it carries, now?",
-      effort: "measured",
-      yes: "the cable is loaded beyond what it carries now",
-      no: "the cable is not overloaded now",
-      worse: "yes",
-    }),
   },
   contested: {},
   paths: [
@@ -42,14 +35,7 @@ export const fuseWireOversize = topic({
       route: "the cable is overloaded for long and its insulation fails or burns",
       exists: any(is("element", "no-fuse"), no("cable-suits")),
       layers: [
-        {
-          id: "load",
-          provision: "surroundings",
-          words: "a load that stays within what the cable carries",
-          gone: yes("overloaded"),
-          sound: NEVER,
-          regulations: ["433.1"],
-        },
+        oneEventAway("load", "surroundings", "a load that stays within what the cable carries", ["433.1"]),
         {
           id: "fuse",
           provision: "overcurrent-protection",
@@ -74,7 +60,6 @@ export const fuseWireOversize = topic({
     },
   ],
   client: {
-    C1: "A wire is overloaded and no fuse will stop it. It could burn. Turn it off. It must be put right today.",
     C2: "A fuse is too big for its wire. The wire could get hot and burn. Put in the right fuse soon.",
     C3: "A fuse is not the right one for its holder. The wire can take it. Put in the right one.",
     FI: "We could not find out if a fuse is too big for its wire. This must be looked at soon.",
@@ -85,27 +70,20 @@ export const fuseWireOversize = topic({
       words: "Fit fuse wire or a link of the carrier's rating that suits the cable.",
       changes: { element: "right", "cable-suits": "yes" },
     },
-    { words: "Take load off the circuit until it is put right.", changes: { overloaded: "no" } },
   ],
   examples: [
     {
       name: "30 A wire in a 15 A carrier, cable 20 A",
-      facts: { element: "larger", "cable-suits": false, overloaded: false },
+      facts: { element: "larger", "cable-suits": false },
       possible: ["C2"],
       classification: "C2",
       source: "arithmetic: 30 A > 0.725 × 20 A",
     },
     {
       name: "solid copper in the carrier",
-      facts: { element: "no-fuse", overloaded: false },
+      facts: { element: "no-fuse" },
       possible: ["C2"],
       source: "trade practice: no overcurrent protection",
-    },
-    {
-      name: "nail in the carrier, cable hot under its load",
-      facts: { element: "no-fuse", overloaded: true },
-      possible: ["C1"],
-      source: "trade practice: nothing stands between the load and a fire",
     },
     {
       name: "larger wire, cable large enough",
@@ -115,7 +93,7 @@ export const fuseWireOversize = topic({
     },
     {
       name: "larger wire, size of cable not known",
-      facts: { element: "larger", overloaded: false },
+      facts: { element: "larger" },
       possible: ["C3", "C2"],
       missing: ["cable-suits"],
       source: "union over the capacity of the cable",

@@ -1,4 +1,4 @@
-import { all, any, is, no, not, ranked, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, not, ranked } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** No switch for the whole installation, or one that does not do its work. */
@@ -13,7 +13,7 @@ export const mainSwitchMissingOrFaulty = topic({
       effort: "glance",
       values: {
         there: "there is a main switch near the origin",
-        far: "the main switch stands far from the origin, or in another occupier's part",
+        far: "the main switch stands far from the origin, and the user gets to it",
         none: "there is no main switch",
       },
     }),
@@ -26,13 +26,6 @@ export const mainSwitchMissingOrFaulty = topic({
         "does-not-open": "it does not open, or a pole stays closed while it shows off",
       },
     }),
-    "other-means": yesNo({
-      asks: "Is there another switch that ordinary persons can use to make everything dead?",
-      effort: "glance",
-      yes: "another switch that ordinary persons can use makes everything dead",
-      no: "there is no other switch that makes everything dead",
-      worse: "no",
-    }),
   },
   contested: {},
   paths: [
@@ -40,7 +33,7 @@ export const mainSwitchMissingOrFaulty = topic({
       id: "stays-live",
       hazard: "contact-with-live-parts",
       route: "it cannot be made dead in an accident or for work, and somebody stays or comes in contact",
-      exists: no("other-means"),
+      exists: any(is("switch", "none"), is("works", "does-not-open")),
       layers: [
         oneEventAway("no-need", "barrier-or-enclosure", "enclosures, so that nobody touches live parts", ["416.2.1"]),
         {
@@ -48,7 +41,7 @@ export const mainSwitchMissingOrFaulty = topic({
           provision: "isolation",
           words: "a main switch that makes the installation dead",
           gone: any(is("switch", "none"), is("works", "does-not-open")),
-          sound: all(not(is("switch", "none")), not(is("works", "does-not-open"))),
+          sound: NEVER,
           regulations: ["462.1", "462.1.201", "643.10"],
         },
       ],
@@ -75,42 +68,35 @@ export const mainSwitchMissingOrFaulty = topic({
   remedies: [
     {
       words: "Fit a two-pole isolator near the origin.",
-      changes: { "other-means": "yes", switch: "there", works: "well" },
+      changes: { switch: "there", works: "well" },
     },
     { words: "Replace the switch that does not work.", changes: { works: "well" } },
   ],
   examples: [
     {
       name: "no main switch",
-      facts: { switch: "none", works: "well", "other-means": false },
+      facts: { switch: "none", works: "well" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: no means of making the installation dead",
     },
     {
       name: "one pole stays closed",
-      facts: { switch: "there", works: "does-not-open", "other-means": false },
+      facts: { switch: "there", works: "does-not-open" },
       possible: ["C2"],
       source: "trade practice: switch that shows off while live",
     },
     {
       name: "stiff, opens every pole",
-      facts: { switch: "there", works: "stiff", "other-means": false },
+      facts: { switch: "there", works: "stiff" },
       possible: ["C3"],
       source: "trade practice",
-    },
-    {
-      name: "isolator by the meter",
-      facts: { switch: "there", works: "does-not-open", "other-means": true },
-      possible: ["C3"],
-      source: "trade practice: another means at hand",
     },
     {
       name: "could not be worked",
       facts: {
         switch: "there",
         works: { notKnown: "limited", reason: "the supply could not be interrupted" },
-        "other-means": false,
       },
       possible: ["none", "C3", "C2"],
       classification: "FI",
@@ -118,8 +104,8 @@ export const mainSwitchMissingOrFaulty = topic({
     },
     {
       name: "not tried yet",
-      facts: { switch: "there", "other-means": true },
-      possible: ["none", "C3"],
+      facts: { switch: "there" },
+      possible: ["none", "C3", "C2"],
       missing: ["works"],
       source: "union over the functional test",
     },

@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, not, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, not, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A main switch that does not open every conductor it should. */
@@ -13,6 +13,7 @@ export const mainSwitchPoles = topic({
       effort: "opened",
       values: {
         both: "the main switch opens line and neutral together",
+        "isolator-near": "the main switch opens the line only, and another switch close by opens line and neutral",
         "line-only": "the main switch opens the line only",
         "neutral-only": "the main switch opens the neutral only",
       },
@@ -29,13 +30,6 @@ export const mainSwitchPoles = topic({
       no: "supply polarity, neutral or earthing is in doubt",
       worse: "no",
     }),
-    "other-switch": yesNo({
-      asks: "Is there another switch close by that opens line and neutral of this board, such as by the meter?",
-      effort: "glance",
-      yes: "another switch close by opens line and neutral of this board",
-      no: "no other switch opens line and neutral of this board",
-      worse: "no",
-    }),
   },
   contested: {},
   paths: [
@@ -43,7 +37,7 @@ export const mainSwitchPoles = topic({
       id: "neutral-left",
       hazard: "contact-with-live-parts",
       route: "somebody works on what is switched off, and a conductor that stayed connected is live",
-      exists: all(is("poles", "line-only"), no("other-switch")),
+      exists: is("poles", "line-only"),
       layers: [
         oneEventAway("neutral-at-earth", "surroundings", "a neutral of the supply near earth potential", ["461.2"]),
         {
@@ -60,7 +54,7 @@ export const mainSwitchPoles = topic({
       id: "line-left",
       hazard: "contact-with-live-parts",
       route: "somebody works on what is switched off while its line is live",
-      exists: all(is("poles", "neutral-only"), no("other-switch")),
+      exists: is("poles", "neutral-only"),
       layers: [
         oneEventAway("enclosure", "barrier-or-enclosure", "the enclosures of the equipment", ["416.2.1"]),
         {
@@ -90,39 +84,39 @@ export const mainSwitchPoles = topic({
   remedies: [
     {
       words: "Fit a two-pole isolator between meter and board.",
-      changes: { "other-switch": "yes" },
+      changes: { poles: "isolator-near" },
     },
     { words: "Replace the main switch by one that opens line and neutral.", changes: { poles: "both" } },
   ],
   examples: [
     {
       name: "line only, home on TN-C-S",
-      facts: { poles: "line-only", system: "tn-c-s", "other-switch": false },
+      facts: { poles: "line-only", system: "tn-c-s" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: neutral not isolated",
     },
     {
       name: "old TN-S, otherwise sound",
-      facts: { poles: "line-only", system: "tn-s", "otherwise-sound": true, "other-switch": false },
+      facts: { poles: "line-only", system: "tn-s", "otherwise-sound": true },
       possible: ["C3"],
       source: "trade practice: old TN-S installation otherwise sound",
     },
     {
       name: "TT",
-      facts: { poles: "line-only", system: "tt", "otherwise-sound": true, "other-switch": false },
+      facts: { poles: "line-only", system: "tt", "otherwise-sound": true },
       possible: ["C2"],
       source: "trade practice: on TT the neutral can stand well above local earth",
     },
     {
       name: "two-pole isolator by the meter",
-      facts: { poles: "line-only", "other-switch": true },
-      possible: ["C3"],
-      source: "trade practice: another means of isolation at hand",
+      facts: { poles: "isolator-near" },
+      possible: ["none"],
+      source: "regulation 462.1.201: the isolator is then the main switch",
     },
     {
       name: "only the poles are known",
-      facts: { poles: "line-only", "other-switch": false },
+      facts: { poles: "line-only" },
       possible: ["C3", "C2"],
       missing: ["system"],
       source: "union over the system",

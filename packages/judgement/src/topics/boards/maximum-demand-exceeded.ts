@@ -1,6 +1,5 @@
-import { all, is, NEVER, no, not, yes, yesNo } from "@good-grounds/core";
+import { no, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HEAT } from "./facts.ts";
 
 /** A load beyond what supply, tails, switch or board are rated for. */
 export const maximumDemandExceeded = topic({
@@ -24,7 +23,6 @@ export const maximumDemandExceeded = topic({
       no: "the fuse ahead is rated higher than what stands behind it",
       worse: "no",
     }),
-    heat: HEAT,
   },
   contested: {},
   paths: [
@@ -39,34 +37,10 @@ export const maximumDemandExceeded = topic({
           provision: "overcurrent-protection",
           words: "a fuse ahead that melts before they are hurt",
           gone: no("fuse-protects"),
-          sound: all(yes("fuse-protects"), is("heat", "none")),
+          sound: yes("fuse-protects"),
           regulations: ["433.1", "536.4.202"],
         },
-        {
-          id: "seldom",
-          provision: "surroundings",
-          words: "that the full demand comes seldom and not for long",
-          gone: is("heat", "active"),
-          sound: NEVER,
-          regulations: ["311.1"],
-        },
-      ],
-    },
-    {
-      id: "already-hot",
-      hazard: "burns-or-fire",
-      route: "parts that have run hot already go on heating",
-      exists: not(is("heat", "none")),
-      layers: [
-        oneEventAway("what-is-left", "barrier-or-enclosure", "the enclosure round them", ["421.1"]),
-        {
-          id: "cool",
-          provision: "thermal-protection",
-          words: "parts that stay cool",
-          gone: not(is("heat", "none")),
-          sound: NEVER,
-          regulations: ["421.1"],
-        },
+        oneEventAway("seldom", "surroundings", "that the full demand comes seldom and not for long", ["311.1"]),
       ],
     },
   ],
@@ -78,7 +52,6 @@ export const maximumDemandExceeded = topic({
     },
   ],
   client: {
-    C1: "The supply is overloaded and burning hot now. Turn off big loads. It must be put right today.",
     C2: "The supply can be overloaded. Parts could get hot and burn. Have this put right soon.",
     C3: "You may use more power than the supply is made for. A fuse would stop it. A larger supply is advised.",
     FI: "You may use more power than the supply is made for. We could not find out. It must be looked at.",
@@ -95,36 +68,29 @@ export const maximumDemandExceeded = topic({
     },
     {
       words: "Replace what heat has hurt and raise the rating of tails and switch.",
-      changes: { within: "yes", heat: "none" },
+      changes: { within: "yes" },
     },
   ],
   examples: [
     {
       name: "two showers and a car charger behind 60 A, fuse protects the tails",
-      facts: { within: false, "fuse-protects": true, heat: "none" },
+      facts: { within: false, "fuse-protects": true },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: the fuse is what gives way",
     },
     {
       name: "80 A switch behind 100 A fuse, demand 95 A",
-      facts: { within: false, "fuse-protects": false, heat: "none" },
+      facts: { within: false, "fuse-protects": false },
       possible: ["C2"],
       classification: "C2",
       source: "arithmetic: 95 A > 80 A, and the fuse carries it",
-    },
-    {
-      name: "tails hot to the hand",
-      facts: { within: false, "fuse-protects": false, heat: "active" },
-      possible: ["C1"],
-      source: "trade practice: heat doing harm now",
     },
     {
       name: "demand not logged",
       facts: {
         within: { notKnown: "limited", reason: "no logging agreed" },
         "fuse-protects": false,
-        heat: "none",
       },
       possible: ["none", "C2"],
       classification: "FI",
@@ -132,7 +98,7 @@ export const maximumDemandExceeded = topic({
     },
     {
       name: "demand not reckoned yet",
-      facts: { "fuse-protects": true, heat: "none" },
+      facts: { "fuse-protects": true },
       possible: ["none", "C3"],
       missing: ["within"],
       source: "union over the demand",

@@ -1,27 +1,22 @@
-import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
-import { oneEventAway, topic } from "../topic.ts";
-import { BREAKS_FAULT, HEAT } from "./facts.ts";
+import { ALWAYS, all, any, held, is, NEVER, not, ranked } from "@good-grounds/core";
+import { topic } from "../topic.ts";
+import { HEAT_OR_LOOSE } from "./facts.ts";
 
-/** Devices of another maker, or of another range, in a board. */
+/** Devices of another maker, or of another range, in a board. What it does to a conditional rating is told under breaking capacity. */
 export const mixedDevices = topic({
   id: "mixed-devices",
   title: "Devices of another make in a board",
   group: "boards",
   items: ["boards.devices"],
   facts: {
-    "other-make": yesNo({
-      asks: "Are there devices of another make or range than the board's?",
+    devices: ranked({
+      asks: "Of what make or range are the devices, next to that of the board?",
       effort: "opened",
-      yes: "devices of another make or range are fitted",
-      no: "all devices are of the board's own range",
-      worse: "yes",
-    }),
-    "maker-accepts": yesNo({
-      asks: "Is there paper from the maker of the board that allows these devices in it?",
-      effort: "opened",
-      yes: "the maker of the board allows these devices in writing",
-      no: "nothing shows that the maker of the board allows these devices",
-      worse: "no",
+      values: {
+        "own-range": "all devices are of the board's own range",
+        allowed: "devices of another make or range are fitted, and the maker of the board allows them in writing",
+        other: "devices of another make or range are fitted, and nothing shows that the maker of the board allows them",
+      },
     }),
     fit: ranked({
       asks: "How do the devices sit on the busbar and the rail?",
@@ -31,8 +26,7 @@ export const mixedDevices = topic({
         poor: "the busbar is bent, packed, out of line or clamped over part of its width",
       },
     }),
-    heat: HEAT,
-    "breaks-fault": BREAKS_FAULT,
+    heat: HEAT_OR_LOOSE,
   },
   contested: {
     weight: {
@@ -43,7 +37,7 @@ export const mixedDevices = topic({
           because: "compatibility and the conditional rating rest on the maker's instructions",
         },
         "no-danger-shown": {
-          words: "it is not, where fit, heat and breaking capacity are in order",
+          words: "it is not, where fit and temperature are in order",
           because: "nothing is shown that could hurt anybody",
         },
       },
@@ -74,27 +68,10 @@ export const mixedDevices = topic({
         },
       ],
     },
-    {
-      id: "device-bursts",
-      hazard: "burns-or-fire",
-      route: "a short circuit is more than the device can break, and it bursts",
-      exists: ALWAYS,
-      layers: [
-        {
-          id: "breaking",
-          provision: "overcurrent-protection",
-          words: "a device that can break the fault current without help from the assembly's rating",
-          gone: no("breaks-fault"),
-          sound: yes("breaks-fault"),
-          regulations: ["434.5.1", "536.4.203"],
-        },
-        oneEventAway("no-short-circuit", "insulation", "the insulation of the circuit", ["416.1"]),
-      ],
-    },
   ],
   departures: [
     {
-      when: all(yes("other-make"), no("maker-accepts"), held("weight", "departure")),
+      when: all(is("devices", "other"), held("weight", "departure")),
       words: "devices are fitted that the board was not verified with",
       regulations: ["536.4.203", "134.1.1"],
     },
@@ -109,43 +86,37 @@ export const mixedDevices = topic({
   remedies: [
     {
       words: "Get the maker's word that the devices may be used in this board.",
-      changes: { "maker-accepts": "yes" },
+      changes: { devices: "allowed" },
     },
     {
       words: "Replace the devices by those of the board's own range, with any busbar that heat has hurt.",
-      changes: { "other-make": "no", fit: "good", heat: "none", "breaks-fault": "yes" },
+      changes: { devices: "own-range", fit: "good", heat: "none" },
     },
   ],
   examples: [
     {
       name: "two makes, good fit, no heat",
-      facts: { "other-make": true, "maker-accepts": false, fit: "good", heat: "none", "breaks-fault": true },
+      facts: { devices: "other", fit: "good", heat: "none" },
       possible: ["C3"],
       classification: "C3",
       source: "trade discussion: makes mixed in a board",
     },
     {
       name: "the same where no danger is held to be no entry",
-      facts: { "other-make": true, "maker-accepts": false, fit: "good", heat: "none", "breaks-fault": true },
+      facts: { devices: "other", fit: "good", heat: "none" },
       positions: { weight: "no-danger-shown" },
       possible: ["none"],
       source: "trade discussion: makes mixed in a board",
     },
     {
       name: "busbar clamped by its edge",
-      facts: { "other-make": true, "maker-accepts": false, fit: "poor", heat: "none", "breaks-fault": true },
+      facts: { devices: "other", fit: "poor", heat: "none" },
       possible: ["C2"],
       source: "trade discussion: poor busbar contact",
     },
     {
-      name: "conditional rating lost, own capacity too small",
-      facts: { "other-make": true, "maker-accepts": false, fit: "good", heat: "none", "breaks-fault": false },
-      possible: ["C2"],
-      source: "arithmetic: 7.7 kA > 6 kA, and the assembly's rating no longer holds",
-    },
-    {
       name: "fit not looked at",
-      facts: { "other-make": true, "maker-accepts": false, heat: "none", "breaks-fault": true },
+      facts: { devices: "other", heat: "none" },
       possible: ["C3", "C2"],
       missing: ["fit"],
       source: "union over the fit",

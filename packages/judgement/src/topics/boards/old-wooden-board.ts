@@ -1,6 +1,6 @@
-import { ALWAYS, all, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HEAT, TERMINALS_TIGHT } from "./facts.ts";
+import { HEAT_OR_LOOSE } from "./facts.ts";
 
 /** A board of wood, or with a wooden back. */
 export const oldWoodenBoard = topic({
@@ -25,8 +25,7 @@ export const oldWoodenBoard = topic({
       no: "a finger does not touch live metal",
       worse: "yes",
     }),
-    heat: HEAT,
-    "terminals-tight": TERMINALS_TIGHT,
+    heat: HEAT_OR_LOOSE,
     insulation: ranked({
       asks: "How is the insulation of the conductors in it?",
       effort: "opened",
@@ -66,7 +65,7 @@ export const oldWoodenBoard = topic({
           provision: "thermal-protection",
           words: "tight joints and whole insulation that do not heat or arc",
           gone: is("heat", "active"),
-          sound: all(is("heat", "none"), yes("terminals-tight"), not(is("insulation", "crumbling"))),
+          sound: all(is("heat", "none"), not(is("insulation", "crumbling"))),
           regulations: ["421.1", "526.1"],
         },
         {
@@ -82,14 +81,14 @@ export const oldWoodenBoard = topic({
     {
       id: "loose-joint",
       hazard: "burns-or-fire",
-      route: "a loose joint heats or lets go",
-      exists: no("terminals-tight"),
+      route: "a joint that is loose or has run hot heats on or lets go",
+      exists: not(is("heat", "none")),
       layers: [
         {
           id: "grip",
           provision: "thermal-protection",
           words: "a terminal that holds its conductor",
-          gone: no("terminals-tight"),
+          gone: not(is("heat", "none")),
           sound: NEVER,
           regulations: ["526.1"],
         },
@@ -129,7 +128,7 @@ export const oldWoodenBoard = topic({
     },
     {
       when: not(is("heat", "none")),
-      words: "parts of the board have been hurt by heat or run hot",
+      words: "joints in the board are loose or have run hot",
       regulations: ["526.1"],
     },
   ],
@@ -143,12 +142,12 @@ export const oldWoodenBoard = topic({
   remedies: [
     {
       words: "Tighten the joints and replace what heat has hurt.",
-      changes: { heat: "none", "terminals-tight": "yes" },
+      changes: { heat: "none" },
     },
     { words: "Close the open sides with a plate that does not burn.", changes: { wood: "none", "live-reach": "no" } },
     {
       words: "Replace the board.",
-      changes: { wood: "none", "live-reach": "no", heat: "none", "terminals-tight": "yes", insulation: "supple" },
+      changes: { wood: "none", "live-reach": "no", heat: "none", insulation: "supple" },
     },
   ],
   examples: [
@@ -158,7 +157,6 @@ export const oldWoodenBoard = topic({
         wood: "live-on-wood",
         "live-reach": false,
         heat: "none",
-        "terminals-tight": true,
         insulation: "stiff",
       },
       possible: ["C3"],
@@ -167,13 +165,13 @@ export const oldWoodenBoard = topic({
     },
     {
       name: "closed iron case on a wooden plate",
-      facts: { wood: "behind", "live-reach": false, heat: "none", "terminals-tight": true, insulation: "supple" },
+      facts: { wood: "behind", "live-reach": false, heat: "none", insulation: "supple" },
       possible: ["none"],
       source: "trade discussion: sound old boards",
     },
     {
       name: "browned wood behind a fuse way",
-      facts: { wood: "live-on-wood", "live-reach": false, heat: "marks", "terminals-tight": true, insulation: "stiff" },
+      facts: { wood: "live-on-wood", "live-reach": false, heat: "marks", insulation: "stiff" },
       possible: ["C2"],
       source: "trade practice: heat beside what burns",
     },
@@ -188,17 +186,16 @@ export const oldWoodenBoard = topic({
       facts: {
         wood: "live-on-wood",
         "live-reach": false,
-        heat: "none",
-        "terminals-tight": { notKnown: "limited", reason: "too frail to disturb" },
+        heat: { notKnown: "limited", reason: "too frail to disturb" },
         insulation: { notKnown: "limited", reason: "too frail to disturb" },
       },
-      possible: ["C3", "C2"],
+      possible: ["C3", "C2", "C1"],
       classification: "FI",
       source: "union over what opening would show",
     },
     {
       name: "not opened yet",
-      facts: { wood: "behind", "live-reach": false, heat: "none", "terminals-tight": true },
+      facts: { wood: "behind", "live-reach": false, heat: "none" },
       possible: ["none", "C2"],
       missing: ["insulation"],
       source: "union over what opening would show",

@@ -1,8 +1,7 @@
-import { all, any, held, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, oneKind, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { BREAKS_FAULT } from "./facts.ts";
 
-/** A board with semi-enclosed fuses: old, and judged by what they do. */
+/** A board with semi-enclosed fuses: old, and judged by what they do. Carriers and breaking capacity are subjects of their own. */
 export const rewirableFuses = topic({
   id: "rewirable-fuses",
   title: "Rewirable fuses",
@@ -24,14 +23,6 @@ export const rewirableFuses = topic({
       worse: "no",
       worked: { by: "cable-capacity", met: "yes", notMet: "no" },
     }),
-    carriers: ranked({
-      asks: "With a carrier drawn, can its live contacts or those of the base be touched?",
-      effort: "opened",
-      values: {
-        shielded: "carriers and bases are whole and shield their contacts while being drawn",
-        open: "live contacts can be touched while a carrier is drawn",
-      },
-    }),
     users: oneKind({
       asks: "Who changes a blown fuse?",
       effort: "glance",
@@ -40,7 +31,6 @@ export const rewirableFuses = topic({
         "skilled-only": "only skilled or instructed persons change blown fuses",
       },
     }),
-    "breaks-fault": BREAKS_FAULT,
   },
   contested: {
     kind: {
@@ -75,47 +65,8 @@ export const rewirableFuses = topic({
         },
       ],
     },
-    {
-      id: "changing",
-      hazard: "contact-with-live-parts",
-      route: "somebody touches live metal while changing a fuse",
-      exists: is("carriers", "open"),
-      layers: [
-        oneEventAway("carrier-in-place", "barrier-or-enclosure", "the carrier while it is in place", ["416.2.1"]),
-        {
-          id: "knowing",
-          provision: "restricted-access",
-          words: "that only people who know change fuses",
-          gone: is("users", "ordinary"),
-          sound: NEVER,
-          regulations: ["416.2.4"],
-        },
-      ],
-    },
-    {
-      id: "fuse-bursts",
-      hazard: "burns-or-fire",
-      route: "a short circuit is more than the fuse can break, and it bursts",
-      exists: no("breaks-fault"),
-      layers: [
-        oneEventAway("no-short-circuit", "insulation", "the insulation of the circuit", ["416.1"]),
-        {
-          id: "breaking",
-          provision: "overcurrent-protection",
-          words: "a fuse that can break the fault current",
-          gone: no("breaks-fault"),
-          sound: NEVER,
-          regulations: ["434.5.1"],
-        },
-      ],
-    },
   ],
   departures: [
-    {
-      when: is("carriers", "open"),
-      words: "live contacts can be touched while a fuse is changed",
-      regulations: ["416.2.4"],
-    },
     {
       when: all(held("kind", "improvement"), is("users", "ordinary")),
       words: "fuses that ordinary persons rewire are not of the cartridge type that is preferred",
@@ -130,16 +81,15 @@ export const rewirableFuses = topic({
   },
   remedies: [
     { words: "Rewire the carriers with fuse wire of their rating.", changes: { "wire-right": "yes" } },
-    { words: "Replace broken or unshielded carriers and bases.", changes: { carriers: "shielded" } },
     {
       words: "Replace the fuses by devices that suit the cables and the fault current.",
-      changes: { "wire-right": "yes", "cables-adequate": "yes", carriers: "shielded", "breaks-fault": "yes" },
+      changes: { "wire-right": "yes", "cables-adequate": "yes" },
     },
   ],
   examples: [
     {
       name: "right wire, cables adequate, shielded",
-      facts: { "wire-right": true, "cables-adequate": true, carriers: "shielded", "breaks-fault": true },
+      facts: { "wire-right": true, "cables-adequate": true },
       possible: ["none"],
       classification: "none",
       source: "trade practice: old but adequate",
@@ -149,8 +99,6 @@ export const rewirableFuses = topic({
       facts: {
         "wire-right": true,
         "cables-adequate": true,
-        carriers: "shielded",
-        "breaks-fault": true,
         users: "ordinary",
       },
       positions: { kind: "improvement" },
@@ -158,26 +106,14 @@ export const rewirableFuses = topic({
       source: "trade discussion: rewirable fuses in a home",
     },
     {
-      name: "open contacts when drawn, in a home",
-      facts: {
-        "wire-right": true,
-        "cables-adequate": true,
-        carriers: "open",
-        users: "ordinary",
-        "breaks-fault": true,
-      },
+      name: "a cable too small for the fuse",
+      facts: { "wire-right": true, "cables-adequate": false },
       possible: ["C2"],
-      source: "trade discussion: live parts on changing a fuse",
-    },
-    {
-      name: "fault current 2.3 kA on a 1 kA fuse",
-      facts: { "wire-right": true, "cables-adequate": true, carriers: "shielded", "breaks-fault": false },
-      possible: ["C2"],
-      source: "arithmetic: 2.3 kA > 1 kA",
+      source: "arithmetic: 30 A > 0.725 × 27 A",
     },
     {
       name: "cables not sized yet",
-      facts: { "wire-right": true, carriers: "shielded", "breaks-fault": true },
+      facts: { "wire-right": true },
       possible: ["none", "C2"],
       missing: ["cables-adequate"],
       source: "union over the capacity of the cables",

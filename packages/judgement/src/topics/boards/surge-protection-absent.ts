@@ -1,4 +1,4 @@
-import { all, any, held, is, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Surge protection absent, or fitted and spent. */
@@ -13,6 +13,7 @@ export const surgeProtectionAbsent = topic({
       effort: "glance",
       values: {
         working: "a surge protective device is fitted and its indicator shows it ready",
+        declined: "no surge protective device is fitted, and the owner has declined it in writing",
         none: "no surge protective device is fitted",
         spent: "a surge protective device is fitted and its indicator shows it spent",
       },
@@ -24,13 +25,6 @@ export const surgeProtectionAbsent = topic({
         goods: "an overvoltage could spoil equipment of ordinary value",
         more: "an overvoltage could hurt people, put out a safety service, or do great loss",
       },
-    }),
-    declined: yesNo({
-      asks: "Is it recorded that the owner does not want it for the risk there is?",
-      effort: "glance",
-      yes: "the owner has declined it in writing",
-      no: "no decision of the owner is recorded",
-      worse: "no",
     }),
     "asked-when-made": yesNo({
       asks: "Was the installation made or the board changed under an edition that asked for it?",
@@ -64,9 +58,9 @@ export const surgeProtectionAbsent = topic({
     },
     {
       when: all(
-        is("state", "none"),
+        is("state", "declined", "none"),
         any(yes("asked-when-made"), held("older-board", "improvement")),
-        any(no("declined"), is("what-hangs-on-it", "more")),
+        any(is("state", "none"), is("what-hangs-on-it", "more")),
       ),
       words: "protection against overvoltages is absent where today's edition asks for it",
       regulations: ["443.4"],
@@ -76,31 +70,25 @@ export const surgeProtectionAbsent = topic({
     C3: "There is no working guard against power surges. A surge could break your devices. Adding one is advised.",
     none: "The guard against power surges works, or is not asked for here.",
   },
-  remedies: [
-    {
-      words: "Record the owner's decision, where only goods of ordinary value hang on it.",
-      changes: { declined: "yes" },
-    },
-    { words: "Fit a surge protective device, or change the spent cartridge.", changes: { state: "working" } },
-  ],
+  remedies: [{ words: "Fit a surge protective device, or change the spent cartridge.", changes: { state: "working" } }],
   examples: [
     {
       name: "older board in a house, nothing declared",
-      facts: { state: "none", "what-hangs-on-it": "goods", declined: false, "asked-when-made": false },
+      facts: { state: "none", "what-hangs-on-it": "goods", "asked-when-made": false },
       possible: ["C3"],
       classification: "C3",
       source: "trade discussion: no surge protection in an older house",
     },
     {
       name: "the same held to be no entry",
-      facts: { state: "none", "what-hangs-on-it": "goods", declined: false, "asked-when-made": false },
+      facts: { state: "none", "what-hangs-on-it": "goods", "asked-when-made": false },
       positions: { "older-board": "no-entry" },
       possible: ["none"],
       source: "trade discussion: no surge protection in an older house",
     },
     {
       name: "declined by the owner",
-      facts: { state: "none", "what-hangs-on-it": "goods", declined: true },
+      facts: { state: "declined", "what-hangs-on-it": "goods" },
       possible: ["none"],
       source: "regulation 443.4",
     },
@@ -111,11 +99,11 @@ export const surgeProtectionAbsent = topic({
       source: "trade practice: fitted and no longer working",
     },
     {
-      name: "decision not asked for",
-      facts: { state: "none", "what-hangs-on-it": "goods", "asked-when-made": true },
+      name: "declined, what hangs on it not asked",
+      facts: { state: "declined", "asked-when-made": true },
       possible: ["none", "C3"],
-      missing: ["declined"],
-      source: "union over what is recorded",
+      missing: ["what-hangs-on-it"],
+      source: "union over what hangs on it",
     },
   ],
 });

@@ -1,6 +1,5 @@
-import { all, any, is, no, not, yes, yesNo } from "@good-grounds/core";
+import { no, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HEAT } from "./facts.ts";
 
 /** A main switch or RCD rated below the fuse ahead and the devices behind it. */
 export const switchRatingLow = topic({
@@ -23,7 +22,6 @@ export const switchRatingLow = topic({
       no: "the load goes beyond its rating",
       worse: "no",
     }),
-    heat: HEAT,
   },
   contested: {},
   paths: [
@@ -31,14 +29,14 @@ export const switchRatingLow = topic({
       id: "switch-overheats",
       hazard: "burns-or-fire",
       route: "the switch carries more than it is rated for and heats until something burns",
-      exists: any(no("rating-enough"), not(is("heat", "none"))),
+      exists: no("rating-enough"),
       layers: [
         {
           id: "load",
           provision: "surroundings",
           words: "a load that stays within its rating",
-          gone: any(no("load-within"), not(is("heat", "none"))),
-          sound: all(yes("load-within"), is("heat", "none")),
+          gone: no("load-within"),
+          sound: yes("load-within"),
           regulations: ["536.4.202"],
         },
         oneEventAway("enclosure", "barrier-or-enclosure", "the enclosure round it, which stands some heat", ["421.1"]),
@@ -68,14 +66,14 @@ export const switchRatingLow = topic({
   examples: [
     {
       name: "63 A RCD behind 100 A, ways behind it add up to 90 A, load small",
-      facts: { "rating-enough": false, "load-within": true, heat: "none" },
+      facts: { "rating-enough": false, "load-within": true },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: not protected by rating, load modest",
     },
     {
       name: "shower and charger take it beyond",
-      facts: { "rating-enough": false, "load-within": false, heat: "none" },
+      facts: { "rating-enough": false, "load-within": false },
       possible: ["C2"],
       classification: "C2",
       source: "arithmetic: load above the rating, and no device stops it",
@@ -85,7 +83,6 @@ export const switchRatingLow = topic({
       facts: {
         "rating-enough": false,
         "load-within": { notKnown: "limited", reason: "no logging agreed" },
-        heat: "none",
       },
       possible: ["C3", "C2"],
       classification: "FI",
@@ -93,7 +90,7 @@ export const switchRatingLow = topic({
     },
     {
       name: "load not looked at",
-      facts: { "rating-enough": false, heat: "none" },
+      facts: { "rating-enough": false },
       possible: ["C3", "C2"],
       missing: ["load-within"],
       source: "union over the load",

@@ -1,15 +1,15 @@
-import { all, any, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A cable that is nicked, crushed, cut, gnawed or drilled. */
 export const cableDamaged = topic({
   id: "cable-damaged",
-  title: "Damaged cable",
+  title: "Damaged cable in service",
   group: "cables",
   items: ["circuits.insulation", "circuits.support"],
   facts: {
     damage: ranked({
-      asks: "How deep does the damage go?",
+      asks: "How deep does the damage to the cable in service go?",
       effort: "glance",
       values: {
         surface: "only the surface of the sheath is marked",
@@ -41,11 +41,6 @@ export const cableDamaged = topic({
       no: "nothing that burns touches the damaged place",
       worse: "yes",
     }),
-    service: oneKind({
-      asks: "Is the cable in service?",
-      effort: "measured",
-      values: { live: "the cable is in service", dead: "the cable is disconnected at its supply end and proved dead" },
-    }),
   },
   contested: {},
   paths: [
@@ -53,7 +48,7 @@ export const cableDamaged = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "somebody touches the conductor at the damaged place",
-      exists: is("service", "live"),
+      exists: ALWAYS,
       layers: [
         {
           id: "insulation",
@@ -80,7 +75,7 @@ export const cableDamaged = topic({
       id: "arc",
       hazard: "burns-or-fire",
       route: "the damaged conductors arc and set fire to what is around them",
-      exists: all(is("service", "live"), is("damage", "insulation", "bare-metal")),
+      exists: is("damage", "insulation", "bare-metal"),
       layers: [
         {
           id: "apart",
@@ -96,14 +91,14 @@ export const cableDamaged = topic({
           words: "surroundings that do not burn, or a device that clears the arc",
           gone: NEVER,
           sound: no("beside-combustible"),
-          regulations: ["422.3.4"],
+          regulations: ["421.1.1"],
         },
       ],
     },
   ],
   departures: [
     {
-      when: all(is("service", "live"), any(is("damage", "sheath", "insulation", "bare-metal"), yes("goes-on"))),
+      when: any(is("damage", "sheath", "insulation", "bare-metal"), yes("goes-on")),
       words: "a cable is damaged or exposed to damage",
       regulations: ["522.6.1", "134.1.1"],
     },
@@ -116,7 +111,6 @@ export const cableDamaged = topic({
     none: "The cable has no damage that matters.",
   },
   remedies: [
-    { words: "Disconnect the cable at its supply end until it is mended.", changes: { service: "dead" } },
     {
       words: "Cut out the damaged length and rejoin in an enclosure, or replace the cable.",
       changes: { damage: "surface" },
@@ -129,36 +123,30 @@ export const cableDamaged = topic({
   examples: [
     {
       name: "sheath slit, cores whole, nothing goes on",
-      facts: { damage: "sheath", reach: "in-reach", "goes-on": false, service: "live" },
+      facts: { damage: "sheath", reach: "in-reach", "goes-on": false },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: basic insulation whole, cover damaged",
     },
     {
       name: "copper showing by the skirting",
-      facts: { damage: "bare-metal", reach: "in-reach", service: "live" },
+      facts: { damage: "bare-metal", reach: "in-reach" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: nothing between a finger and live metal",
     },
     {
       name: "gnawed to the copper in a loft",
-      facts: { damage: "bare-metal", reach: "seldom-entered", service: "live" },
+      facts: { damage: "bare-metal", reach: "seldom-entered" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: rodent damage",
     },
     {
       name: "core crushed under a door that still shuts on it",
-      facts: { damage: "insulation", reach: "in-reach", "goes-on": true, service: "live" },
+      facts: { damage: "insulation", reach: "in-reach", "goes-on": true },
       possible: ["C2"],
       source: "trade practice: the next shut exposes it",
-    },
-    {
-      name: "gnawed cable proved dead",
-      facts: { damage: "bare-metal", reach: "in-reach", service: "dead" },
-      possible: ["none"],
-      source: "trade practice: disconnected cable carries no danger",
     },
     {
       name: "depth of the damage not seen",
@@ -166,7 +154,6 @@ export const cableDamaged = topic({
         reach: "in-reach",
         "goes-on": false,
         "beside-combustible": false,
-        service: "live",
         damage: { notKnown: "limited", reason: "runs behind fixed units" },
       },
       possible: ["none", "C3", "C2", "C1"],
@@ -174,11 +161,11 @@ export const cableDamaged = topic({
       source: "union over the depth of the damage",
     },
     {
-      name: "not known if it is live",
-      facts: { damage: "bare-metal", reach: "in-reach" },
-      possible: ["none", "C1"],
-      missing: ["service"],
-      source: "union over whether it is in service",
+      name: "place not looked at closely",
+      facts: { damage: "bare-metal" },
+      possible: ["C2", "C1"],
+      missing: ["reach"],
+      source: "union over who gets to it",
     },
   ],
 });

@@ -91,7 +91,7 @@ export const cableUnsupported = topic({
           words: "supports that take the weight and the pull",
           gone: ALWAYS,
           sound: NEVER,
-          regulations: ["522.8.4", "526.6"],
+          regulations: ["522.8.5", "526.6"],
         },
       ],
     },
@@ -154,7 +154,7 @@ export const cableUnsupported = topic({
       facts: { support: "pulling", "early-fall": false },
       possible: ["C2"],
       classification: "C2",
-      source: "regulation 522.8.4: no strain on conductors and connections",
+      source: "regulation 522.8.5: no strain on conductors and connections",
     },
     {
       name: "fixings above a ceiling not seen",

@@ -1,5 +1,6 @@
 import type { Topic } from "../topic.ts";
 import { aluminiumOrMixedConductors } from "./aluminium-or-mixed-conductors.ts";
+import { cableArmourUnearthed } from "./cable-armour-unearthed.ts";
 import { cableBunchedOrHot } from "./cable-bunched-or-hot.ts";
 import { cableBuried } from "./cable-buried.ts";
 import { cableDamaged } from "./cable-damaged.ts";
@@ -16,10 +17,12 @@ import { overheadCable } from "./overhead-cable.ts";
 import { pvcExudation } from "./pvc-exudation.ts";
 import { rubberOrLeadCable } from "./rubber-or-lead-cable.ts";
 import { sheathMissing } from "./sheath-missing.ts";
+import { trunkingOrConduitOpen } from "./trunking-or-conduit-open.ts";
 
 export const CABLES: readonly Topic[] = Object.freeze([
   cableDamaged,
   sheathMissing,
+  trunkingOrConduitOpen,
   cableInWall,
   cableMetalPartition,
   rubberOrLeadCable,
@@ -30,6 +33,7 @@ export const CABLES: readonly Topic[] = Object.freeze([
   cableNearServices,
   cableThroughJoist,
   cableBuried,
+  cableArmourUnearthed,
   overheadCable,
   flexibleCordAsFixedWiring,
   jointNotEnclosed,

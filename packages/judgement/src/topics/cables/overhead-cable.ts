@@ -96,7 +96,7 @@ export const overheadCable = topic({
           words: "clearance, and a wire and clamps that take the pull",
           gone: ALWAYS,
           sound: NEVER,
-          regulations: ["522.8.4"],
+          regulations: ["522.8.4", "522.8.5"],
         },
       ],
     },

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Two circuits connected to one device, or one circuit fed from two devices. */
@@ -8,15 +8,17 @@ export const circuitsMixed = topic({
   group: "circuits",
   items: ["circuits.identification", "circuits.protection", "boards.connections"],
   facts: {
-    "two-feeds": yesNo({
-      asks: "Does one circuit, or one point, stay live after its own device is off, because another device feeds it too?",
+    mix: oneKind({
+      asks: "How are circuits mixed?",
       effort: "measured",
-      yes: "a circuit stays live after its own device is off, because another feeds it",
-      no: "every circuit is dead once its own device is off",
-      worse: "yes",
+      values: {
+        none: "every device feeds one circuit, and every circuit is dead once its own device is off",
+        "fed-twice": "a circuit stays live after its own device is off, because another feeds it",
+        doubled: "two circuits are connected to one device",
+      },
     }),
     switching: ranked({
-      asks: "If so: how are the two devices switched?",
+      asks: "Where a circuit is fed twice: how are the two devices switched?",
       effort: "glance",
       values: {
         together: "the two devices are linked and open together",
@@ -24,15 +26,8 @@ export const circuitsMixed = topic({
         apart: "the two devices open apart, and no notice says so",
       },
     }),
-    doubled: yesNo({
-      asks: "Are two circuits connected to one device?",
-      effort: "opened",
-      yes: "two circuits are connected to one device",
-      no: "every device feeds one circuit",
-      worse: "yes",
-    }),
     "smallest-carries": yesNo({
-      asks: "Can the smaller of the two cables carry the rated current of that device?",
+      asks: "Can the smaller of the two cables carry the rated current of the shared device?",
       effort: "opened",
       yes: "the smaller cable carries the rated current of the device",
       no: "the smaller cable carries less than the rated current of the device",
@@ -40,7 +35,7 @@ export const circuitsMixed = topic({
       worked: { by: "cable-capacity", met: "yes", notMet: "no" },
     }),
     terminal: ranked({
-      asks: "Does the terminal hold both conductors?",
+      asks: "Does the shared terminal hold both conductors?",
       effort: "opened",
       values: {
         holds: "the terminal holds both conductors firmly and is made to take them",
@@ -68,7 +63,7 @@ export const circuitsMixed = topic({
       id: "not-dead",
       hazard: "contact-with-live-parts",
       route: "one device is switched off for work and the other keeps the conductors live",
-      exists: all(yes("two-feeds"), is("switching", "apart-warned", "apart")),
+      exists: all(is("mix", "fed-twice"), is("switching", "apart-warned", "apart")),
       layers: [
         oneEventAway("closed", "barrier-or-enclosure", "enclosures that stay closed until somebody works inside", [
           "416.2.4",
@@ -95,7 +90,7 @@ export const circuitsMixed = topic({
       id: "overload",
       hazard: "burns-or-fire",
       route: "the smaller cable carries more than it is able to",
-      exists: all(yes("doubled"), no("smallest-carries")),
+      exists: all(is("mix", "doubled"), no("smallest-carries")),
       layers: [
         {
           id: "device",
@@ -112,7 +107,7 @@ export const circuitsMixed = topic({
       id: "hot-terminal",
       hazard: "burns-or-fire",
       route: "a conductor works loose in the shared terminal and heats",
-      exists: all(yes("doubled"), is("terminal", "loose")),
+      exists: all(is("mix", "doubled"), is("terminal", "loose")),
       layers: [
         {
           id: "connection",
@@ -128,12 +123,15 @@ export const circuitsMixed = topic({
   ],
   departures: [
     {
-      when: all(yes("two-feeds"), is("switching", "apart-warned", "apart")),
+      when: all(is("mix", "fed-twice"), is("switching", "apart-warned", "apart")),
       words: "a circuit is fed from two devices that do not open together",
       regulations: ["314.4"],
     },
     {
-      when: all(yes("doubled"), any(held("doubling", "improve"), no("smallest-carries"), is("terminal", "loose"))),
+      when: all(
+        is("mix", "doubled"),
+        any(held("doubling", "improve"), no("smallest-carries"), is("terminal", "loose")),
+      ),
       words: "two circuits share one device",
       regulations: ["314.1", "314.4"],
     },
@@ -152,40 +150,40 @@ export const circuitsMixed = topic({
     },
     {
       words: "Give each circuit a device of its own and part what is joined.",
-      changes: { "two-feeds": "no", doubled: "no" },
+      changes: { mix: "none" },
     },
   ],
   examples: [
     {
       name: "a light stays on after its breaker is off",
-      facts: { "two-feeds": true, switching: "apart", doubled: false },
+      facts: { mix: "fed-twice", switching: "apart" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice; regulation 314.4",
     },
     {
       name: "the same with a notice at both devices",
-      facts: { "two-feeds": true, switching: "apart-warned", doubled: false },
+      facts: { mix: "fed-twice", switching: "apart-warned" },
       possible: ["C3"],
       source: "trade practice: whoever isolates is told",
     },
     {
       name: "two socket radials in one breaker, both cables protected",
-      facts: { "two-feeds": false, doubled: true, "smallest-carries": true, terminal: "holds" },
+      facts: { mix: "doubled", "smallest-carries": true, terminal: "holds" },
       possible: ["C3"],
       classification: "C3",
       source: "trade discussion; regulation 314.4",
     },
     {
       name: "the same held to be one circuit",
-      facts: { "two-feeds": false, doubled: true, "smallest-carries": true, terminal: "holds" },
+      facts: { mix: "doubled", "smallest-carries": true, terminal: "holds" },
       positions: { doubling: "nothing" },
       possible: ["none"],
       source: "trade discussion of doubled circuits",
     },
     {
       name: "lighting cable of 1 mm² with a ring on 32 A",
-      facts: { "two-feeds": false, doubled: true, "smallest-carries": false, terminal: "holds" },
+      facts: { mix: "doubled", "smallest-carries": false, terminal: "holds" },
       possible: ["C2"],
       classification: "C2",
       source: "regulation 433.1.1",
@@ -194,16 +192,17 @@ export const circuitsMixed = topic({
       name: "board could not be made dead to look",
       facts: {
         switching: "apart",
-        doubled: false,
-        "two-feeds": { notKnown: "limited", reason: "supply could not be switched off" },
+        terminal: "holds",
+        "smallest-carries": true,
+        mix: { notKnown: "limited", reason: "supply could not be switched off" },
       },
-      possible: ["none", "C2"],
+      possible: ["none", "C3", "C2"],
       classification: "FI",
       source: "union over the feeds",
     },
     {
       name: "terminal not checked",
-      facts: { "two-feeds": false, doubled: true, "smallest-carries": true },
+      facts: { mix: "doubled", "smallest-carries": true },
       possible: ["C3", "C2"],
       missing: ["terminal"],
       source: "union over the terminal",

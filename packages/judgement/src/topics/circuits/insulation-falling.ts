@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, ranked } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Insulation resistance that still meets its limit and has fallen far since the last report. */
@@ -9,19 +9,15 @@ export const insulationFalling = topic({
   items: ["circuits.insulation"],
   facts: {
     fall: ranked({
-      asks: "How does the reading stand against the last report?",
+      asks: "How does the reading stand against the last report, taken in the same way?",
       effort: "glance",
       values: {
         steady: "the reading is much as it was, or both are far above any concern",
-        fallen: "the reading has fallen more than tenfold and is now within a few times the limit",
+        "other-way":
+          "the reading is far lower, but was not taken in the same way: other things connected, other weather",
+        fallen:
+          "the reading, taken in the same way, has fallen more than tenfold and is now within a few times the limit",
       },
-    }),
-    comparable: yesNo({
-      asks: "Was it read in the same way: same conductors, same things connected, similar weather?",
-      effort: "opened",
-      yes: "both readings were taken in the same way",
-      no: "the readings were not taken in the same way, which explains the fall",
-      worse: "yes",
     }),
     cause: ranked({
       asks: "What has brought it down?",
@@ -54,7 +50,7 @@ export const insulationFalling = topic({
       id: "failure-ahead",
       hazard: "shock-under-fault",
       route: "the insulation goes on failing until current leaks into metal that somebody touches",
-      exists: all(is("fall", "fallen"), yes("comparable"), is("cause", "deteriorating"), held("trend", "counts")),
+      exists: all(is("fall", "fallen"), is("cause", "deteriorating"), held("trend", "counts")),
       layers: [
         {
           id: "insulation",
@@ -70,7 +66,7 @@ export const insulationFalling = topic({
   ],
   departures: [
     {
-      when: all(is("fall", "fallen"), yes("comparable"), is("cause", "deteriorating"), held("trend", "counts")),
+      when: all(is("fall", "fallen"), is("cause", "deteriorating"), held("trend", "counts")),
       words: "the insulation is deteriorating",
       regulations: ["134.1.1", "651.2"],
     },
@@ -81,7 +77,7 @@ export const insulationFalling = topic({
     none: "The cover of the wires is good enough. It should be tested again next time.",
   },
   remedies: [
-    { words: "Read again with the same things disconnected as last time.", changes: { comparable: "no" } },
+    { words: "Read again with the same things disconnected as last time.", changes: { fall: "other-way" } },
     {
       words: "Test section by section, dry or replace the part that brings it down, and test again.",
       changes: { fall: "steady", cause: "harmless" },
@@ -90,22 +86,14 @@ export const insulationFalling = topic({
   examples: [
     {
       name: "180 MΩ at the last report, 2.2 MΩ now, cause not found",
-      facts: {
-        fall: "fallen",
-        comparable: true,
-        cause: { notKnown: "limited", reason: "not traced within the visit" },
-      },
+      facts: { fall: "fallen", cause: { notKnown: "limited", reason: "not traced within the visit" } },
       possible: ["none", "C2"],
       classification: "FI",
       source: "trade practice: passes, and is falling fast",
     },
     {
       name: "the same where meeting the limit is held to be enough",
-      facts: {
-        fall: "fallen",
-        comparable: true,
-        cause: { notKnown: "limited", reason: "not traced within the visit" },
-      },
+      facts: { fall: "fallen", cause: { notKnown: "limited", reason: "not traced within the visit" } },
       positions: { trend: "meets-limit" },
       possible: ["none"],
       classification: "none",
@@ -113,21 +101,21 @@ export const insulationFalling = topic({
     },
     {
       name: "last time nothing was connected, this time a filter was",
-      facts: { fall: "fallen", comparable: false },
+      facts: { fall: "other-way" },
       possible: ["none"],
       source: "trade practice: readings taken in different ways do not show a trend",
     },
     {
       name: "water in an outdoor box found to be the cause",
-      facts: { fall: "fallen", comparable: true, cause: "deteriorating" },
+      facts: { fall: "fallen", cause: "deteriorating" },
       possible: ["C2"],
       source: "trade practice: deterioration that goes on",
     },
     {
       name: "way of testing not known",
-      facts: { fall: "fallen" },
+      facts: { fall: "other-way | fallen" },
       possible: ["none", "C2"],
-      missing: ["comparable", "cause"],
+      missing: ["cause"],
       source: "union over cause and method",
     },
   ],

@@ -1,19 +1,19 @@
 import { ALWAYS, all, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
-/** A switch, breaker or fuse in the neutral that can open it while the line stays connected. */
+/** A switch or fuse of an accessory that opens the neutral while the line stays connected. */
 export const neutralSwitchedOrFused = topic({
   id: "neutral-switched-or-fused",
-  title: "Switch or fuse in the neutral alone",
+  title: "Switch or fuse of an accessory in the neutral",
   group: "circuits",
-  items: ["boards.single-pole", "accessories.single-pole-switches"],
+  items: ["accessories.single-pole-switches", "boards.single-pole"],
   facts: {
     opens: ranked({
       asks: "Can the neutral be opened while the line stays connected?",
       effort: "opened",
       values: {
         never: "the neutral is not switched, or opens only together with the line",
-        "by-fuse": "a fuse or single breaker in the neutral can open and leave the line connected",
+        "by-fuse": "the fuse of a connection unit is in the neutral, and leaves the line connected when it opens",
         "by-switch": "a single-pole switch opens the neutral and leaves the line connected",
       },
     }),
@@ -74,18 +74,15 @@ export const neutralSwitchedOrFused = topic({
   },
   remedies: [
     { words: "Move the switch into the line and prove it.", changes: { opens: "never" } },
-    {
-      words: "Replace the fuse in the neutral by a solid link, or the board by one without neutral fuses.",
-      changes: { opens: "never" },
-    },
+    { words: "Turn the supply of the connection unit round and prove it.", changes: { opens: "never" } },
   ],
   examples: [
     {
-      name: "old board with fuses in line and neutral",
+      name: "fuse of a connection unit in the neutral",
       facts: { opens: "by-fuse" },
       possible: ["C2"],
       classification: "C2",
-      source: "trade practice: the neutral fuse can blow and leave equipment live; regulation 132.14.2",
+      source: "trade practice: the fuse opens and leaves the appliance live; regulation 132.14.2",
     },
     {
       name: "light switch in the neutral",

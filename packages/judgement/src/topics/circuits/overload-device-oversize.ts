@@ -65,7 +65,7 @@ export const overloadDeviceOversize = topic({
         },
         counts: {
           words: "a load that stays well under leaves two events before any harm",
-          because: "the load would have to grow, and nobody notice the heat",
+          because: "the load would have to grow, and nobody to notice the heat",
         },
       },
     },

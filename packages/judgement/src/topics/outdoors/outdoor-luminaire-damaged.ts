@@ -1,10 +1,10 @@
 import { any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
-/** A light outdoors that is broken, open or hanging. */
+/** A light outdoors at mains voltage that is broken, open or hanging. */
 export const outdoorLuminaireDamaged = topic({
   id: "outdoor-luminaire-damaged",
-  title: "Damaged outdoor light",
+  title: "Damaged outdoor light at mains voltage",
   group: "outdoors",
   items: ["outdoors.weather", "accessories.luminaires"],
   facts: {

@@ -7,8 +7,7 @@ export const ROLE = ranked({
   asks: "What does the RCD do here?",
   effort: "opened",
   values: {
-    extra: "nothing asks for the RCD here, and faults are cleared without it",
-    additional: "the RCD gives additional protection that is asked for here",
+    additional: "the RCD gives additional protection, and faults are cleared without it",
     "wet-or-outdoors": "the RCD gives additional protection where people are wet or outdoors",
     "fault-protection":
       "the RCD is what disconnects an earth fault, as on TT or where the loop is too high for the breaker",

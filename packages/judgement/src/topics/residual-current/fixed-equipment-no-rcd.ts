@@ -1,7 +1,7 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
-/** A cooker, heater, shower or other fixed equipment without 30 mA RCD protection. */
+/** A cooker, heater, shower or other fixed equipment without 30 mA RCD protection, its earthing and disconnection being in order. */
 export const fixedEquipmentNoRcd = topic({
   id: "fixed-equipment-no-rcd",
   title: "Fixed equipment without RCD",
@@ -19,8 +19,7 @@ export const fixedEquipmentNoRcd = topic({
       asks: "Where is the equipment, and what do people do with it?",
       effort: "glance",
       values: {
-        "dry-indoors": "the equipment is indoors and dry",
-        outdoors: "the equipment is outdoors and not handled with wet hands",
+        dry: "the equipment is dry, and people are dry when they use it",
         wet: "people are wet when they use it, or it heats water that they stand in",
       },
     }),
@@ -30,14 +29,6 @@ export const fixedEquipmentNoRcd = topic({
       yes: "the maker asks for an RCD",
       no: "the maker does not ask for an RCD, or nothing is known of it",
       worse: "yes",
-    }),
-    "fault-cleared": yesNo({
-      asks: "Is its metal earthed, and does the breaker or fuse clear an earth fault in time?",
-      effort: "measured",
-      yes: "its metal is earthed and an earth fault is cleared in time",
-      no: "its metal is not earthed, or an earth fault is not cleared in time",
-      worse: "no",
-      worked: { by: "maximum-zs", met: "yes", notMet: "no" },
     }),
   },
   contested: {
@@ -74,7 +65,7 @@ export const fixedEquipmentNoRcd = topic({
           id: "fault-protection",
           provision: "fault-protection",
           words: "earthing and disconnection in time",
-          gone: any(no("fault-cleared"), all(is("place", "wet"), held("wet-use", "layer-lost"))),
+          gone: all(is("place", "wet"), held("wet-use", "layer-lost")),
           sound: NEVER,
           regulations: ["411.3.1.1", "411.3.2"],
         },
@@ -99,43 +90,34 @@ export const fixedEquipmentNoRcd = topic({
     FI: "We could not find out if a fault here would be cut off in time. It must be looked at soon.",
     none: "This is protected well enough.",
   },
-  remedies: [
-    { words: "Protect the circuit by a 30 mA RCD or RCBO.", changes: { "rcd-30ma": "yes" } },
-    { words: "Put earthing and disconnection of the circuit right.", changes: { "fault-cleared": "yes" } },
-  ],
+  remedies: [{ words: "Protect the circuit by a 30 mA RCD or RCBO.", changes: { "rcd-30ma": "yes" } }],
   examples: [
     {
       name: "immersion heater on its own breaker",
-      facts: { "rcd-30ma": false, place: "dry-indoors", "asked-by-maker": false, "fault-cleared": true },
+      facts: { "rcd-30ma": false, place: "dry", "asked-by-maker": false },
       possible: ["none"],
       classification: "none",
       source: "trade practice: no rule asks for it",
     },
     {
       name: "electric shower, earthing sound",
-      facts: { "rcd-30ma": false, place: "wet", "asked-by-maker": true, "fault-cleared": true },
+      facts: { "rcd-30ma": false, place: "wet", "asked-by-maker": true },
       possible: ["C3"],
       source: "trade discussion: showers without RCD",
     },
     {
       name: "the same held to have lost a layer",
-      facts: { "rcd-30ma": false, place: "wet", "asked-by-maker": true, "fault-cleared": true },
+      facts: { "rcd-30ma": false, place: "wet", "asked-by-maker": true },
       positions: { "wet-use": "layer-lost" },
       possible: ["C2"],
       source: "trade discussion: showers without RCD",
     },
     {
-      name: "loop too high as well",
-      facts: { "rcd-30ma": false, place: "dry-indoors", "fault-cleared": false },
-      possible: ["C2"],
-      source: "trade practice: fault protection absent",
-    },
-    {
-      name: "loop not measured",
-      facts: { "rcd-30ma": false, place: "dry-indoors", "asked-by-maker": false },
-      possible: ["none", "C2"],
-      missing: ["fault-cleared"],
-      source: "union over the loop",
+      name: "maker's instructions not to be found yet",
+      facts: { "rcd-30ma": false, place: "dry" },
+      possible: ["none", "C3"],
+      missing: ["asked-by-maker"],
+      source: "union over what the maker asks for",
     },
   ],
 });

@@ -1,7 +1,7 @@
-import { all, any, held, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
-import { oneEventAway, topic } from "../topic.ts";
+import { all, any, held, is, no, oneKind, yes, yesNo } from "@good-grounds/core";
+import { topic } from "../topic.ts";
 
-/** Luminaires in a home without 30 mA RCD protection. */
+/** Luminaires in a home without 30 mA RCD protection. Bathrooms and damaged lights outdoors are subjects of their own. */
 export const lightingNoRcd = topic({
   id: "lighting-no-rcd",
   title: "Lights in a home without RCD",
@@ -28,15 +28,6 @@ export const lightingNoRcd = topic({
       no: "the circuit was made before an RCD was asked for",
       worse: "yes",
     }),
-    place: ranked({
-      asks: "Is any of these lights outdoors or in the wet within reach, and is it sound?",
-      effort: "glance",
-      values: {
-        dry: "the lights are indoors and dry, or out of reach",
-        "wet-sound": "a light within reach is outdoors or in the wet, and it is sound and sealed",
-        "wet-damaged": "a light within reach is outdoors or in the wet, and its seal or casing is damaged",
-      },
-    }),
   },
   contested: {
     "older-circuit": {
@@ -53,25 +44,7 @@ export const lightingNoRcd = topic({
       },
     },
   },
-  paths: [
-    {
-      id: "wet-light",
-      hazard: "contact-with-live-parts",
-      route: "water gets into a light that people touch, and the current through them does not stop",
-      exists: is("place", "wet-damaged"),
-      layers: [
-        oneEventAway("basic", "insulation", "the insulation that is left inside the light", ["416.1"]),
-        {
-          id: "rcd",
-          provision: "additional-protection",
-          words: "an RCD of 30 mA or less",
-          gone: no("rcd-30ma"),
-          sound: NEVER,
-          regulations: ["411.3.4", "415.1.1"],
-        },
-      ],
-    },
-  ],
+  paths: [],
   departures: [
     {
       when: all(
@@ -82,55 +55,39 @@ export const lightingNoRcd = topic({
       words: "luminaires in a home have no RCD of 30 mA or less",
       regulations: ["411.3.4"],
     },
-    {
-      when: is("place", "wet-damaged"),
-      words: "a light in the wet is not kept fit for its place",
-      regulations: ["512.2"],
-    },
   ],
   client: {
-    C2: "A light in the wet is damaged and has no fast safety switch. It could give a shock. Repair it soon.",
-    C3: "The lights have no fast safety switch, or one wants a repair. There is no danger now. It is advised.",
-    FI: "We could not find out if the lights in wet places are safe. This must be looked at soon.",
+    C3: "The lights have no fast safety switch. There is no danger now. Adding one is advised.",
     none: "The lights are protected well enough.",
   },
-  remedies: [
-    { words: "Replace the damaged light by one that is fit for its place.", changes: { place: "wet-sound" } },
-    { words: "Protect the lighting circuit by a 30 mA RCD or RCBO.", changes: { "rcd-30ma": "yes" } },
-  ],
+  remedies: [{ words: "Protect the lighting circuit by a 30 mA RCD or RCBO.", changes: { "rcd-30ma": "yes" } }],
   examples: [
     {
       name: "older home, all else good",
-      facts: { "rcd-30ma": false, premises: "home", "asked-when-made": false, place: "dry" },
+      facts: { "rcd-30ma": false, premises: "home", "asked-when-made": false },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: requirement of later date, no direct danger",
     },
     {
       name: "the same held to be no entry",
-      facts: { "rcd-30ma": false, premises: "home", "asked-when-made": false, place: "dry" },
+      facts: { "rcd-30ma": false, premises: "home", "asked-when-made": false },
       positions: { "older-circuit": "no-entry" },
       possible: ["none"],
       source: "trade discussion: requirement of later date",
     },
     {
       name: "an office",
-      facts: { "rcd-30ma": false, premises: "elsewhere", place: "dry" },
+      facts: { "rcd-30ma": false, premises: "elsewhere" },
       possible: ["none"],
       source: "regulation 411.3.4: homes only",
     },
     {
-      name: "broken garden light within reach",
-      facts: { "rcd-30ma": false, premises: "home", place: "wet-damaged" },
-      possible: ["C2"],
-      source: "trade practice: water entry and nothing to cut the current short",
-    },
-    {
-      name: "outdoor lights not looked at",
-      facts: { "rcd-30ma": false, premises: "home" },
-      possible: ["C3", "C2"],
-      missing: ["place"],
-      source: "union over where the lights are",
+      name: "premises not known",
+      facts: { "rcd-30ma": false },
+      possible: ["none", "C3"],
+      missing: ["premises"],
+      source: "union over the use of the premises",
     },
   ],
 });

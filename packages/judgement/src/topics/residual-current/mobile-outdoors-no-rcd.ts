@@ -1,5 +1,5 @@
-import { all, is, NEVER, no, not, oneKind, ranked, yesNo } from "@good-grounds/core";
-import { topic } from "../topic.ts";
+import { all, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { oneEventAway, topic } from "../topic.ts";
 
 /** Equipment that is moved about outdoors and is fed without 30 mA RCD protection, whatever it is plugged or wired into. */
 export const mobileOutdoorsNoRcd = topic({
@@ -18,29 +18,12 @@ export const mobileOutdoorsNoRcd = topic({
       },
     }),
     "rcd-30ma": yesNo({
-      asks: "Is its supply, up to 32 A, behind an RCD of 30 mA or less that works?",
+      asks: "Is its supply, up to 32 A, behind an RCD of 30 mA or less that works, or of separated extra-low voltage?",
       effort: "glance",
-      yes: "a working RCD of 30 mA or less protects its supply",
-      no: "no RCD of 30 mA or less protects its supply",
+      yes: "a working RCD of 30 mA or less protects its supply, or it is of separated extra-low voltage",
+      no: "no RCD of 30 mA or less protects its supply from the mains",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
-    }),
-    source: oneKind({
-      asks: "What feeds it?",
-      effort: "glance",
-      values: {
-        mains: "the mains feed it",
-        "apart-or-low": "separated extra-low voltage or an isolating transformer for one piece of equipment feeds it",
-      },
-    }),
-    lead: ranked({
-      asks: "In what state are its lead and casing?",
-      effort: "glance",
-      values: {
-        sound: "its lead and casing are sound",
-        damaged: "its lead or casing is cut, taped or cracked",
-        "live-open": "live metal can be touched at its lead or casing",
-      },
     }),
   },
   contested: {},
@@ -49,16 +32,9 @@ export const mobileOutdoorsNoRcd = topic({
       id: "cut-lead",
       hazard: "contact-with-live-parts",
       route: "its lead is cut or wet, and somebody on the ground touches the core",
-      exists: all(is("used-outdoors", "open"), is("source", "mains")),
+      exists: is("used-outdoors", "open"),
       layers: [
-        {
-          id: "lead",
-          provision: "insulation",
-          words: "the insulation of lead and casing",
-          gone: is("lead", "live-open"),
-          sound: NEVER,
-          regulations: ["416.1"],
-        },
+        oneEventAway("lead", "insulation", "the insulation of lead and casing", ["416.1"]),
         {
           id: "rcd",
           provision: "additional-protection",
@@ -69,64 +45,46 @@ export const mobileOutdoorsNoRcd = topic({
         },
       ],
     },
-    {
-      id: "damaged-lead",
-      hazard: "contact-with-live-parts",
-      route: "somebody handles the damaged lead and touches the core",
-      exists: all(is("source", "mains"), not(is("used-outdoors", "no")), not(is("lead", "sound"))),
-      layers: [
-        {
-          id: "what-is-left",
-          provision: "insulation",
-          words: "what is left of the insulation",
-          gone: is("lead", "live-open"),
-          sound: NEVER,
-          regulations: ["416.1"],
-        },
-      ],
-    },
   ],
   departures: [
     {
-      when: all(not(is("used-outdoors", "no")), no("rcd-30ma"), is("source", "mains")),
+      when: all(not(is("used-outdoors", "no")), no("rcd-30ma")),
       words: "mobile equipment used outdoors has no RCD of 30 mA or less",
       regulations: ["411.3.3"],
     },
   ],
   client: {
-    C1: "Live metal can be touched on a lead used outside. It could kill. Unplug it now and do not use it.",
-    C2: "Something used outside has no fast safety switch or has a bad lead. A cut lead could kill. Fix this soon.",
+    C2: "Something used outside has no fast safety switch. A cut lead could kill. Fix this soon.",
     C3: "Something used under cover outside has no fast safety switch. Adding one makes it safer.",
     FI: "We could not find out if things used outside have a fast safety switch. It must be looked at soon.",
     none: "Things used outside are protected well enough.",
   },
   remedies: [
-    { words: "Replace the damaged lead or casing.", changes: { lead: "sound" } },
     { words: "Feed it from an RCD socket-outlet of 30 mA, or protect the circuit.", changes: { "rcd-30ma": "yes" } },
   ],
   examples: [
     {
       name: "pressure washer in the yard, no RCD",
-      facts: { "used-outdoors": "open", "rcd-30ma": false, source: "mains", lead: "sound" },
+      facts: { "used-outdoors": "open", "rcd-30ma": false },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: outdoor equipment without RCD",
     },
     {
       name: "the same behind 30 mA",
-      facts: { "used-outdoors": "open", "rcd-30ma": true, source: "mains", lead: "sound" },
+      facts: { "used-outdoors": "open", "rcd-30ma": true },
       possible: ["none"],
       source: "regulation 411.3.3",
     },
     {
       name: "fridge in a carport",
-      facts: { "used-outdoors": "dry", "rcd-30ma": false, source: "mains", lead: "sound" },
+      facts: { "used-outdoors": "dry", "rcd-30ma": false },
       possible: ["C3"],
       source: "trade practice: asked for, with no likely route",
     },
     {
       name: "RCD not verified",
-      facts: { "used-outdoors": "open", source: "mains", lead: "sound" },
+      facts: { "used-outdoors": "open" },
       possible: ["none", "C2"],
       missing: ["rcd-30ma"],
       source: "union over the RCD",

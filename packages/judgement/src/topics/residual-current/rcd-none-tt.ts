@@ -34,13 +34,6 @@ export const rcdNoneTt = topic({
       no: "the low value rests on an earth that can go",
       worse: "no",
     }),
-    "metal-to-touch": yesNo({
-      asks: "Does the circuit feed metal that wants earthing, or sockets for such equipment?",
-      effort: "glance",
-      yes: "the circuit feeds metal that wants earthing, or sockets",
-      no: "everything the circuit feeds is class II or all-insulated",
-      worse: "yes",
-    }),
   },
   contested: {},
   paths: [
@@ -48,7 +41,7 @@ export const rcdNoneTt = topic({
       id: "fault-stays",
       hazard: "shock-under-fault",
       route: "metal becomes live through a fault and stays live, and somebody touches it",
-      exists: all(is("system", "tt"), not(is("rcd", "working")), yes("metal-to-touch")),
+      exists: all(is("system", "tt"), not(is("rcd", "working"))),
       layers: [
         oneEventAway("basic", "insulation", "the insulation of the live parts", ["416.1"]),
         {
@@ -65,7 +58,7 @@ export const rcdNoneTt = topic({
       id: "earth-goes",
       hazard: "shock-under-fault",
       route: "the chance earth that keeps the loop low is taken away, and the next fault stays",
-      exists: all(is("system", "tt"), not(is("rcd", "working")), yes("metal-to-touch"), no("loop-lasts")),
+      exists: all(is("system", "tt"), not(is("rcd", "working")), no("loop-lasts")),
       layers: [
         oneEventAway("chance-earth", "fault-protection", "an earth that may go at any time", ["411.5.2"]),
         {
@@ -96,22 +89,16 @@ export const rcdNoneTt = topic({
   examples: [
     {
       name: "loop 85 Ω, breakers only",
-      facts: { system: "tt", rcd: "none", "breaker-disconnects": false, "metal-to-touch": true },
+      facts: { system: "tt", rcd: "none", "breaker-disconnects": false },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: breaker cannot operate on an earth fault",
     },
     {
       name: "voltage-operated breaker",
-      facts: { system: "tt", rcd: "voltage-operated", "breaker-disconnects": false, "metal-to-touch": true },
+      facts: { system: "tt", rcd: "voltage-operated", "breaker-disconnects": false },
       possible: ["C2"],
       source: "trade practice: voltage-operated breakers do not give fault protection",
-    },
-    {
-      name: "all class II lights",
-      facts: { system: "tt", rcd: "none", "breaker-disconnects": false, "metal-to-touch": false, "loop-lasts": false },
-      possible: ["C3"],
-      source: "trade practice: no metal can become live",
     },
     {
       name: "loop very low, nobody knows why",
@@ -120,7 +107,6 @@ export const rcdNoneTt = topic({
         rcd: "none",
         "breaker-disconnects": true,
         "loop-lasts": { notKnown: "limited", reason: "the path of the earth is buried" },
-        "metal-to-touch": true,
       },
       possible: ["C3", "C2"],
       classification: "FI",
@@ -128,7 +114,7 @@ export const rcdNoneTt = topic({
     },
     {
       name: "system not yet settled",
-      facts: { rcd: "none", "breaker-disconnects": false, "metal-to-touch": true },
+      facts: { rcd: "none", "breaker-disconnects": false },
       possible: ["none", "C2"],
       missing: ["system"],
       source: "union over the system",

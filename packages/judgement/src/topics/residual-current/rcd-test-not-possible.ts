@@ -1,6 +1,5 @@
 import { any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { ROLE } from "./facts.ts";
 
 /** An RCD that could not be tested, or whose button the user cannot reach or is not told of. */
 export const rcdTestNotPossible = topic({
@@ -32,7 +31,6 @@ export const rcdTestNotPossible = topic({
       no: "no notice tells the user to press the test button",
       worse: "no",
     }),
-    role: ROLE,
   },
   contested: {},
   paths: [
@@ -40,7 +38,7 @@ export const rcdTestNotPossible = topic({
       id: "not-shown",
       hazard: "shock-under-fault",
       route: "the RCD sticks, and a fault or a shock is not cut off",
-      exists: is("role", "additional", "wet-or-outdoors", "fault-protection"),
+      exists: no("operates"),
       layers: [
         oneEventAway("basic", "insulation", "the insulation of live parts, leads and tools", ["416.1"]),
         {
@@ -84,7 +82,6 @@ export const rcdTestNotPossible = topic({
         operates: { notKnown: "limited", reason: "medical equipment was in use" },
         "button-reach": "free",
         notice: true,
-        role: "fault-protection",
       },
       possible: ["none", "C2"],
       classification: "FI",
@@ -104,7 +101,7 @@ export const rcdTestNotPossible = topic({
     },
     {
       name: "not yet tested",
-      facts: { "button-reach": "free", notice: true, role: "additional" },
+      facts: { "button-reach": "free", notice: true },
       possible: ["none", "C2"],
       missing: ["operates"],
       source: "union over the test",

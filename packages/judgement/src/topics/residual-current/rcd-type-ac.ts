@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { ROLE } from "./facts.ts";
 
@@ -61,7 +61,7 @@ export const rcdTypeAc = topic({
       id: "blinded",
       hazard: "shock-under-fault",
       route: "direct current from a load blinds the RCD, and a shock or fault behind it is not cut off",
-      exists: not(is("role", "extra")),
+      exists: ALWAYS,
       layers: [
         oneEventAway("basic", "insulation", "the insulation of live parts, leads and tools", ["416.1"]),
         {

@@ -1,0 +1,118 @@
+import { isOpen, Reckoner, type Verdict } from "@good-grounds/core";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { anyScene } from "./arbitrary.test-data.ts";
+import { placingOutOfReach } from "./conclude.ts";
+import { readScene } from "./read-scene.ts";
+import { pointPart, rectangle, wall } from "./scenes.test-data.ts";
+import type { ReachScene } from "./scene.ts";
+
+const bare = new Reckoner(false);
+
+function verdictsOf(scene: ReachScene): readonly Verdict[] {
+  const { parts, arrangement, provision } = placingOutOfReach(scene, bare);
+  return [...parts.map(({ judgement }) => judgement.verdict), arrangement.verdict, provision.verdict];
+}
+
+/** A worse scene never gains: what was not met is not met then. */
+function neverBetter(before: ReachScene, after: ReachScene): void {
+  const worse = verdictsOf(after);
+  for (const [i, verdict] of verdictsOf(before).entries()) if (verdict !== "met") expect(worse[i], `${i}`).not.toBe("met");
+}
+
+describe("worse never turns to better", () => {
+  test("another surface", () => {
+    fc.assert(
+      fc.property(anyScene, anyScene, (scene, other) =>
+        neverBetter(scene, { ...scene, surfaces: [...scene.surfaces, ...other.surfaces] }),
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  test("longer things handled, or their length not known", () => {
+    fc.assert(
+      fc.property(anyScene, fc.constantFrom(0.1, 0.7, 3), (scene, more) => {
+        neverBetter(scene, { ...scene, objects: (scene.objects ?? 0) + more });
+        neverBetter({ ...scene, objects: 0 }, { ...scene, objects: null });
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test("a barrier less, or one opened, or one that keeps nobody back", () => {
+    fc.assert(
+      fc.property(anyScene, fc.nat(), (scene, n) => {
+        const gone = scene.barriers.filter((_, i) => i !== n % Math.max(1, scene.barriers.length));
+        neverBetter(scene, { ...scene, barriers: gone });
+        neverBetter(scene, { ...scene, barriers: scene.barriers.map((one) => ({ ...one, keepsBack: false })) });
+        neverBetter(scene, { ...scene, barriers: scene.barriers.map((one) => ({ ...one, protection: "less" as const })) });
+        const opening = { from: 0, to: 0.1, bottom: -9, top: 9 };
+        neverBetter(scene, { ...scene, barriers: scene.barriers.map((one) => ({ ...one, openings: [opening] })) });
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  test("a tolerance opens verdicts and turns none round", () => {
+    fc.assert(
+      fc.property(anyScene, (scene) => {
+        const exact = verdictsOf({ ...scene, tolerance: 0 });
+        for (const [i, verdict] of verdictsOf({ ...scene, tolerance: 0.03 }).entries()) {
+          if (!isOpen(verdict)) expect(verdict).toBe(exact[i]);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+test("the same scene moved and turned by a quarter gives the same distances", () => {
+  fc.assert(
+    fc.property(anyScene, ({ barriers, surfaces, parts, ...rest }) => {
+      const turned = ([x, y]: readonly [number, number]) => [40 - y, x - 25] as const;
+      const raised = ([x, y, z]: readonly [number, number, number]) => [...turned([x, y]), z] as const;
+      const moved: ReachScene = {
+        ...rest,
+        surfaces: surfaces.map((one) => ({ ...one, outline: one.outline.map(turned), entries: one.entries.map(turned) })),
+        barriers: barriers.map((one) => ({ ...one, from: turned(one.from), to: turned(one.to) })),
+        parts: parts.map((one) => {
+          const { shape } = one;
+          if (shape.kind === "point") return { ...one, shape: { ...shape, at: raised(shape.at) } };
+          if (shape.kind === "segment") return { ...one, shape: { ...shape, from: raised(shape.from), to: raised(shape.to) } };
+          return one;
+        }),
+      };
+      const here = placingOutOfReach({ ...rest, surfaces, barriers, parts }, bare).parts.map(({ least }) => least.value);
+      const there = placingOutOfReach(moved, bare).parts.map(({ least }) => least.value);
+      for (const [i, value] of here.entries()) expect(there[i]).toBeCloseTo(value, 4);
+    }),
+    { numRuns: 150 },
+  );
+});
+
+test("20 surfaces, 50 parts and 20 barriers take under 20 ms, the best of twenty", () => {
+  const scene: ReachScene = {
+    tolerance: 0.01,
+    objects: 0,
+    attendance: "skilled-control",
+    surfaces: Array.from({ length: 20 }, (_, i) => ({
+      name: `s${i}`,
+      height: (i % 3) * 1.1,
+      outline: rectangle((i % 5) * 3, Math.floor(i / 5) * 3, 2, 2),
+      solid: i % 2 === 0,
+      entries: [],
+    })),
+    parts: Array.from({ length: 50 }, (_, i) => pointPart(`p${i}`, [(i % 10) * 1.5, Math.floor(i / 10) * 2.3, (i % 7) * 0.8], `L${i % 4}`)),
+    barriers: Array.from({ length: 20 }, (_, i) => wall(`b${i}`, [(i % 5) * 3 + 2.2, Math.floor(i / 5) * 3], [(i % 5) * 3 + 2.2, Math.floor(i / 5) * 3 + 1.8])),
+  };
+  const times = Array.from({ length: 20 }, () => {
+    const start = performance.now();
+    placingOutOfReach(scene, new Reckoner(true));
+    return performance.now() - start;
+  });
+  const best = Math.min(...times);
+  console.log(`reach: ${best.toFixed(1)} ms`);
+  expect(readScene(JSON.parse(JSON.stringify(scene))).ok).toBe(true);
+  expect(best).toBeLessThan(20);
+});
