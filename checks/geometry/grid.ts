@@ -72,10 +72,10 @@ export class Grid {
 }
 
 const SPAN = 4;
-const STEPS: readonly (readonly [number, number])[] = Array.from({ length: (2 * SPAN + 1) ** 2 }, (_, i) => [
-  Math.floor(i / (2 * SPAN + 1)) - SPAN,
-  (i % (2 * SPAN + 1)) - SPAN,
-] as const).filter(([a, b]) => divisor(Math.abs(a), Math.abs(b)) === 1);
+const STEPS: readonly (readonly [number, number])[] = Array.from(
+  { length: (2 * SPAN + 1) ** 2 },
+  (_, i) => [Math.floor(i / (2 * SPAN + 1)) - SPAN, (i % (2 * SPAN + 1)) - SPAN] as const,
+).filter(([a, b]) => divisor(Math.abs(a), Math.abs(b)) === 1);
 
 function divisor(a: number, b: number): number {
   return b === 0 ? a : divisor(b, a % b);

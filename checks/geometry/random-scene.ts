@@ -40,10 +40,20 @@ export function shapeOf(random: () => number): Shape {
   const kind = random();
   if (kind < 0.34) return { kind: "point", at: at() };
   const [a, b] = [at(), at()];
-  if (kind < 0.67) return { kind: "segment", from: a, to: [a[0] + (b[0] - a[0]) * 0.4, a[1] + (b[1] - a[1]) * 0.4, random() < 0.3 ? a[2] : b[2]] };
+  if (kind < 0.67)
+    return {
+      kind: "segment",
+      from: a,
+      to: [a[0] + (b[0] - a[0]) * 0.4, a[1] + (b[1] - a[1]) * 0.4, random() < 0.3 ? a[2] : b[2]],
+    };
   return { kind: "box", low: a, high: [a[0] + random(), a[1] + random(), a[2] + random()] };
 }
 
 export function partsOf(random: () => number, count: number): readonly ReachPart[] {
-  return Array.from({ length: count }, (_, i) => ({ name: `p${i}`, potential: `L${i}`, live: true, shape: shapeOf(random) }));
+  return Array.from({ length: count }, (_, i) => ({
+    name: `p${i}`,
+    potential: `L${i}`,
+    live: true,
+    shape: shapeOf(random),
+  }));
 }

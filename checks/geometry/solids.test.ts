@@ -24,7 +24,9 @@ describe("arm's reach against solids of a geometry library", () => {
     let inside = 0;
     let worst = 0;
     for (let i = 0; i < 100; i++) {
-      const surfaces = Array.from({ length: 1 + Math.floor(random() * 3) }, (_, k) => surfaceOf(random, k, convexOutline(random)));
+      const surfaces = Array.from({ length: 1 + Math.floor(random() * 3) }, (_, k) =>
+        surfaceOf(random, k, convexOutline(random)),
+      );
       const scene = sceneOf(random, surfaces, 20);
       const volume = reachSolid(scene, scene.objects ?? 0);
       for (const { part, least } of placingOutOfReach(scene, bare).parts) {
@@ -32,7 +34,10 @@ describe("arm's reach against solids of a geometry library", () => {
         const apart = gap(volume, partSolid(part.shape), ours + FURTHER);
         if (apart === 0) inside++;
         worst = Math.max(worst, Math.abs(ours - apart));
-        expect(Math.abs(ours - apart), `scene ${i} ${part.name}: ${ours} against ${apart} ${JSON.stringify(scene.surfaces)} ${JSON.stringify(part)}`).toBeLessThan(WITHIN);
+        expect(
+          Math.abs(ours - apart),
+          `scene ${i} ${part.name}: ${ours} against ${apart} ${JSON.stringify(scene.surfaces)} ${JSON.stringify(part)}`,
+        ).toBeLessThan(WITHIN);
       }
     }
     expect(inside).toBeGreaterThan(300);
@@ -48,7 +53,9 @@ describe("arm's reach against solids of a geometry library", () => {
       for (const { part, least } of placingOutOfReach(scene, bare).parts) {
         const ours = Math.max(0, least.value);
         const apart = gap(volume, partSolid(part.shape), ours + FURTHER);
-        expect(ours, `scene ${i} ${part.name} ${JSON.stringify(scene.surfaces)} ${JSON.stringify(part)}`).toBeLessThan(apart + WITHIN);
+        expect(ours, `scene ${i} ${part.name} ${JSON.stringify(scene.surfaces)} ${JSON.stringify(part)}`).toBeLessThan(
+          apart + WITHIN,
+        );
         all++;
         if (Math.abs(ours - apart) < WITHIN) same++;
       }

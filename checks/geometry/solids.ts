@@ -1,5 +1,5 @@
-import Module, { type Manifold } from "manifold-3d";
 import type { ReachScene, Shape, StandingSurface } from "@good-grounds/judgement";
+import Module, { type Manifold } from "manifold-3d";
 
 const library = await Module();
 library.setup();

@@ -35,7 +35,8 @@ describe("ways of a hand round barriers, against a fine grid", () => {
       });
       // Every other scene has a corner of two walls that meet.
       const [first] = walls;
-      if (i % 2 === 0 && first !== undefined) walls.push([first[1], [first[1][0] + random() - 0.5, first[1][1] + random() * 1.5]]);
+      if (i % 2 === 0 && first !== undefined)
+        walls.push([first[1], [first[1][0] + random() - 0.5, first[1][1] + random() * 1.5]]);
       const grid = new Grid(HALF, STEP, (spot) => isInside(outline, spot), walls, SIDEWAYS + 1.2);
       const places: Spot[] = [];
       while (places.length < 20) {
@@ -48,8 +49,23 @@ describe("ways of a hand round barriers, against a fine grid", () => {
         objects: 0,
         attendance: null,
         surfaces: [{ name: "floor", height: 0, outline, solid: true, entries: [] }],
-        parts: places.map(([x, y], k) => ({ name: `p${k}`, potential: "L", live: true, shape: { kind: "point", at: [x, y, 1] } })),
-        barriers: walls.map(([from, to], k) => ({ name: `w${k}`, from, to, bottom: "structure", top: "structure", protection: "ip2x", keepsBack: false, platform: false, openings: [] })),
+        parts: places.map(([x, y], k) => ({
+          name: `p${k}`,
+          potential: "L",
+          live: true,
+          shape: { kind: "point", at: [x, y, 1] },
+        })),
+        barriers: walls.map(([from, to], k) => ({
+          name: `w${k}`,
+          from,
+          to,
+          bottom: "structure",
+          top: "structure",
+          protection: "ip2x",
+          keepsBack: false,
+          platform: false,
+          openings: [],
+        })),
       });
       if (!read.ok) throw new Error(JSON.stringify(read.issues));
       for (const { part, least, index } of placingOutOfReach(read.scene, bare).parts) {

@@ -46,7 +46,8 @@ function bent(direction: Vector, aside: Vector, degrees: number): Vector {
 /** Points of the centre line of one random posture, the base first; undefined where the plate stands in the way. */
 function posture(random: () => number, width: number, height: number): readonly Vector[] | undefined {
   const lean = random() ** 2 * 70;
-  const azimuth = random() * 2 * Math.PI;
+  // Half of them lean along the second side, where a long hole leaves room.
+  const azimuth = random() < 0.5 ? random() * 2 * Math.PI : Math.sign(random() - 0.5) * (Math.PI / 2);
   const sine = Math.sin((lean * Math.PI) / 180);
   const base: Vector = [sine * Math.cos(azimuth), sine * Math.sin(azimuth), Math.cos((lean * Math.PI) / 180)];
   const square = unit(cross(base, Math.abs(base[0]) < 0.9 ? [1, 0, 0] : [0, 1, 0]));
@@ -77,6 +78,7 @@ describe.each([
   [17.5, 45],
   [19, 90],
   [13, 13.5],
+  [12.3, 45],
 ])("a finger thrown into a hole of %d mm × %d mm", (width, height) => {
   test("touches nothing that is called out of reach", () => {
     const random = generator(529);

@@ -1,6 +1,6 @@
+export { armsReachDrawing, type ReachDrawing, type ReachState } from "./drawings/arms-reach.ts";
 export { cableLayers } from "./drawings/cable-layers.ts";
 export type { CableDrawing, DrawnLayer } from "./drawings/cable-section.ts";
-export { armsReachDrawing, type ReachDrawing, type ReachState } from "./drawings/arms-reach.ts";
 export { classificationMark } from "./drawings/classification-mark.ts";
 export { type LineDiagramOptions, lineDiagram } from "./drawings/line-diagram.ts";
 export { type MarginBar, marginBar } from "./drawings/margin-bar.ts";

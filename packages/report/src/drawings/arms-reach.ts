@@ -84,19 +84,35 @@ export function armsReachDrawing(data: ReachDrawing): string {
     taken.push(drawn.box);
     return drawn.svg;
   });
+  if (data.view === "elevation") for (const { corners: all } of data.surfaces) taken.push(...alongLine(all.map(to)));
   for (const { corners: all } of data.barriers) taken.push(...alongLine(all.map(to)));
   const labels = [
-    ...data.parts.map((part, i) => ({ at: middle(part.corners.map(to)), words: String(i + 1), bold: true })),
-    ...data.surfaces.map(({ name, corners: all }) => ({ at: middle(all.map(to)), words: fitted(name, 110, TOKENS.small), bold: false })),
+    ...data.parts.map((part, i) => ({
+      at: middle(part.corners.map(to)),
+      words: String(i + 1),
+      bold: true,
+      over: false,
+    })),
+    ...data.surfaces.map(({ name, corners: all }) => {
+      const [x, y] = middle(all.map(to));
+      const words = fitted(name, 110, TOKENS.small);
+      // In plan over the middle of the surface, from the side just below its line.
+      const drop = data.view === "plan" ? 0 : 16;
+      return { at: [x, y + drop] as const, words, bold: false, over: true };
+    }),
     ...data.barriers.map(({ name, corners: all, closes }) => ({
       at: middle(all.map(to)),
       words: `${fitted(name, 90, TOKENS.small)}${closes ? "" : ", below IP2X"}`,
       bold: false,
+      over: all.length > 2,
     })),
-  ].map(({ at, words, bold }) => label(at, words, bold, frame, taken));
+  ].map(({ at, words, bold, over }) => label(at, words, { bold, over }, frame, taken));
   const inner = [
     rect(0, 0, WIDTH, height, { fill: TOKENS.paper }),
-    text(MARGIN, 18, fitted(`${data.title}, ${data.view}`, WIDTH - 2 * MARGIN, 12), { "font-size": 12, "font-weight": 700 }),
+    text(MARGIN, 18, fitted(`${data.title}, ${data.view}`, WIDTH - 2 * MARGIN, 12), {
+      "font-size": 12,
+      "font-weight": 700,
+    }),
     ...data.surfaces.map(({ corners: all }) => surface(all.map(to), data.view)),
     outline(data.reach.map(([a, b]) => [to(a), to(b)] as const)),
     ...data.barriers.map(({ corners: all, closes }) => barrier(all.map(to), closes)),
@@ -137,7 +153,15 @@ function corners(spots: readonly At[]): string {
 function outline(lines: readonly (readonly [At, At])[]): string {
   if (lines.length === 0) return "";
   return chained(lines)
-    .map((spots) => element("path", { d: path(spots, false), fill: "none", stroke: TOKENS.copper, "stroke-width": 1.5, "stroke-dasharray": "6 3" }))
+    .map((spots) =>
+      element("path", {
+        d: path(spots, false),
+        fill: "none",
+        stroke: TOKENS.copper,
+        "stroke-width": 1.5,
+        "stroke-dasharray": "6 3",
+      }),
+    )
     .join("");
 }
 
@@ -145,7 +169,8 @@ function outline(lines: readonly (readonly [At, At])[]): string {
 function chained(lines: readonly (readonly [At, At])[]): readonly (readonly At[])[] {
   const key = ([x, y]: At) => `${Math.round(x * 20)},${Math.round(y * 20)}`;
   const ends = new Map<string, Set<number>>();
-  for (const [i, pair] of lines.entries()) for (const end of pair) ends.set(key(end), (ends.get(key(end)) ?? new Set()).add(i));
+  for (const [i, pair] of lines.entries())
+    for (const end of pair) ends.set(key(end), (ends.get(key(end)) ?? new Set()).add(i));
   const left = new Set(lines.keys());
   const chains: At[][] = [];
   for (const first of lines.keys()) {
@@ -169,12 +194,20 @@ function chained(lines: readonly (readonly [At, At])[]): readonly (readonly At[]
 }
 
 function surface(spots: readonly At[], view: ReachDrawing["view"]): string {
-  if (view === "plan") return element("path", { d: path(spots, true), fill: TOKENS.rule, "fill-opacity": 0.35, stroke: TOKENS.ink, "stroke-width": 1.2 });
+  if (view === "plan")
+    return element("path", {
+      d: path(spots, true),
+      fill: TOKENS.rule,
+      "fill-opacity": 0.35,
+      stroke: TOKENS.ink,
+      "stroke-width": 1.2,
+    });
   const [from, end] = [spots[0], spots.at(-1)];
   if (from === undefined || end === undefined) return "";
   const strokes: string[] = [line(from[0], from[1], end[0], end[1], { "stroke-width": 2 })];
   const [left, right] = [Math.min(from[0], end[0]), Math.max(from[0], end[0])];
-  for (let x = left + 6; x <= right; x += 7) strokes.push(line(x, from[1] + 1, x - 4, from[1] + 6, { stroke: TOKENS.faint, "stroke-width": 0.7 }));
+  for (let x = left + 6; x <= right; x += 7)
+    strokes.push(line(x, from[1] + 1, x - 4, from[1] + 6, { stroke: TOKENS.faint, "stroke-width": 0.7 }));
   return strokes.join("");
 }
 
@@ -184,7 +217,14 @@ function barrier(spots: readonly At[], closes: boolean): string {
   if (from === undefined || end === undefined) return "";
   if (spots.length > 2) {
     const dash = closes ? {} : { "stroke-dasharray": "3 2" };
-    return element("path", { d: path(spots, true), fill: TOKENS.ink, "fill-opacity": closes ? 0.18 : 0, stroke: TOKENS.ink, "stroke-width": 1.4, ...dash });
+    return element("path", {
+      d: path(spots, true),
+      fill: TOKENS.ink,
+      "fill-opacity": closes ? 0.18 : 0,
+      stroke: TOKENS.ink,
+      "stroke-width": 1.4,
+      ...dash,
+    });
   }
   const heavy = line(from[0], from[1], end[0], end[1], { "stroke-width": 4 });
   const gaps = { stroke: TOKENS.paper, "stroke-width": 2, "stroke-dasharray": "3 2" };
@@ -220,11 +260,37 @@ function mark(state: ReachState, [x, y]: At): string {
     case "out":
       return element("circle", { cx: x, cy: y, r: 4.5, fill: TOKENS.paper, ...pen });
     case "within":
-      return rect(x - 4.5, y - 4.5, 9, 9, { fill: TOKENS.ink, ...pen }) + line(x - 3, y - 3, x + 3, y + 3, { stroke: TOKENS.paper }) + line(x - 3, y + 3, x + 3, y - 3, { stroke: TOKENS.paper });
+      return (
+        rect(x - 4.5, y - 4.5, 9, 9, { fill: TOKENS.ink, ...pen }) +
+        line(x - 3, y - 3, x + 3, y + 3, { stroke: TOKENS.paper }) +
+        line(x - 3, y + 3, x + 3, y - 3, { stroke: TOKENS.paper })
+      );
     case "too-near":
       return (
-        element("path", { d: path([[x, y - 5.5], [x + 5.5, y], [x, y + 5.5], [x - 5.5, y]], true), fill: TOKENS.paper, ...pen }) +
-        element("path", { d: path([[x, y - 5.5], [x, y + 5.5], [x - 5.5, y]], true), fill: TOKENS.ink })
+        element("path", {
+          d: path(
+            [
+              [x, y - 5.5],
+              [x + 5.5, y],
+              [x, y + 5.5],
+              [x - 5.5, y],
+            ],
+            true,
+          ),
+          fill: TOKENS.paper,
+          ...pen,
+        }) +
+        element("path", {
+          d: path(
+            [
+              [x, y - 5.5],
+              [x, y + 5.5],
+              [x - 5.5, y],
+            ],
+            true,
+          ),
+          fill: TOKENS.ink,
+        })
       );
     case "not-known":
       return element("circle", { cx: x, cy: y, r: 4.5, fill: TOKENS.paper, ...pen, "stroke-dasharray": "2 1.5" });
@@ -232,10 +298,16 @@ function mark(state: ReachState, [x, y]: At): string {
 }
 
 /** Words in the first free place round a spot; with a fine line back to it where that is further off. */
-function label([x, y]: At, words: string, bold: boolean, frame: Box, taken: Box[]): string {
+function label(
+  [x, y]: At,
+  words: string,
+  { bold, over }: { readonly bold: boolean; readonly over: boolean },
+  frame: Box,
+  taken: Box[],
+): string {
   const width = textWidth(words, TOKENS.small) * (bold ? 1.08 : 1) + 4;
   const high = TOKENS.small + 3;
-  const found = place([x, y], width, high, frame, taken);
+  const found = place([x, y], width, high, frame, taken, over);
   if (found === undefined) return "";
   taken.push(found);
   const [left, top, right] = found;
@@ -256,7 +328,14 @@ function legend(y: number): string {
     ["too-near", "too near to call"],
     ["not-known", "not known"],
   ];
-  const marks = entries.map(([state, words], i) => mark(state, [MARGIN + 5 + i * 98, y]) + text(MARGIN + 14 + i * 98, y + 3, words, { "font-size": TOKENS.small }));
+  const marks = entries.map(
+    ([state, words], i) =>
+      mark(state, [MARGIN + 5 + i * 98, y]) + text(MARGIN + 14 + i * 98, y + 3, words, { "font-size": TOKENS.small }),
+  );
   const x = MARGIN + 4 * 98;
-  return marks.join("") + line(x, y, x + 22, y, { stroke: TOKENS.copper, "stroke-width": 1.5, "stroke-dasharray": "6 3" }) + text(x + 26, y + 3, "limit of reach", { "font-size": TOKENS.small });
+  return (
+    marks.join("") +
+    line(x, y, x + 22, y, { stroke: TOKENS.copper, "stroke-width": 1.5, "stroke-dasharray": "6 3" }) +
+    text(x + 26, y + 3, "limit of reach", { "font-size": TOKENS.small })
+  );
 }

@@ -8,11 +8,19 @@ export function doOverlap(a: Box, b: Box): boolean {
   return a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3];
 }
 
-/** A free place for words near a spot, inside the frame and clear of what is taken; undefined where there is none. */
-export function place([x, y]: At, width: number, high: number, frame: Box, taken: readonly Box[]): Box | undefined {
+/** A free place for words near a spot, or `over` it where that is free, inside the frame and clear of what is taken; undefined where there is none. */
+export function place(
+  [x, y]: At,
+  width: number,
+  high: number,
+  frame: Box,
+  taken: readonly Box[],
+  over = false,
+): Box | undefined {
   for (let ring = 0; ring < 16; ring++) {
     const away = 8 + ring * 9;
     const spots: At[] = [
+      ...(over && ring === 0 ? [[x - width / 2, y - high / 2] as const] : []),
       [x + away, y - high / 2],
       [x - away - width, y - high / 2],
       [x - width / 2, y - away - high],

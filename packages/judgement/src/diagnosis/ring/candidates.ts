@@ -1,6 +1,6 @@
+import { type Fit, fit, misfitOf, type Problem } from "./fit.ts";
 import { LINE, OWN } from "./parameters.ts";
 import { predict } from "./prediction.ts";
-import { type Fit, fit, misfitOf, type Problem } from "./fit.ts";
 import type { Observed } from "./readings.ts";
 import { CONDUCTORS, type Conductor, type Hypothesis, PAIRS, type PointState, type RingState } from "./ring-state.ts";
 
@@ -103,7 +103,13 @@ function interconnections(problem: Problem, sound: Fit): readonly Fit[] {
         const gain = bestGain(problem.observed, work);
         const start = values.slice();
         start[LINE] = (values[LINE] as number) + Math.log(gain);
-        tried.push({ misfit: misfitOf(problem.observed, work.map((ohms) => ohms * gain)), start });
+        tried.push({
+          misfit: misfitOf(
+            problem.observed,
+            work.map((ohms) => ohms * gain),
+          ),
+          start,
+        });
       }
     }
   tried.sort((a, b) => a.misfit - b.misfit);
@@ -131,7 +137,10 @@ function fitted(problem: Problem, ring: RingState, start?: Float64Array, most?: 
 }
 
 /** For each point with an open reading that should have a value: the states that explain it, commonest first. */
-export function openPoints(problem: Problem, expected: Float64Array): readonly (readonly [PointState, ...PointState[]])[] {
+export function openPoints(
+  problem: Problem,
+  expected: Float64Array,
+): readonly (readonly [PointState, ...PointState[]])[] {
   const found: (readonly [PointState, ...PointState[]])[] = [];
   for (let point = 0; point < problem.input.points.length; point++) {
     const seen = { "line-neutral": "none", "line-cpc": "none", "neutral-cpc": "none" };
@@ -152,8 +161,7 @@ function statesFor(point: number, lineNeutral: string, lineCpc: string): readonl
   const swapped = (pair: (typeof PAIRS)[number]): PointState => ({ kind: "swapped", point, pair });
   const off = (conductor: Conductor): PointState => ({ kind: "off", point, conductor });
   const both = [swapped("neutral-cpc"), off("line")];
-  const alone =
-    lineNeutral === "open" ? [swapped("line-cpc"), off("neutral")] : [swapped("line-neutral"), off("cpc")];
+  const alone = lineNeutral === "open" ? [swapped("line-cpc"), off("neutral")] : [swapped("line-neutral"), off("cpc")];
   if (lineNeutral === "open" && lineCpc === "open") return both;
   // The other reading was not taken, or says nothing.
   if (lineNeutral === "none" || lineCpc === "none") return [...alone, ...both];

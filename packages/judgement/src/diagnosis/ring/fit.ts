@@ -163,7 +163,8 @@ function linearised(
   for (let i = 0; i < size; i++)
     for (let j = 0; j < size; j++) {
       const weight = prior.form[i * size + j] as number;
-      if (weight !== 0) slope[i] = (slope[i] as number) - weight * ((values[j] as number) - (prior.centre[j] as number));
+      if (weight !== 0)
+        slope[i] = (slope[i] as number) - weight * ((values[j] as number) - (prior.centre[j] as number));
     }
   const row = new Float64Array(from + 1);
   for (let i = 0; i < observed.length; i++) {

@@ -1,6 +1,6 @@
+import { openPoints } from "./candidates.ts";
 import { type Fit, fit, type Problem } from "./fit.ts";
 import { positionsAt } from "./parameters.ts";
-import { openPoints } from "./candidates.ts";
 import { predict } from "./prediction.ts";
 import { CONDUCTORS, type Hypothesis, type PointState } from "./ring-state.ts";
 import { occam } from "./weights.ts";
@@ -62,7 +62,9 @@ const placesOf = ({ hypothesis, values }: Fit): Float64Array => values.slice(pos
 
 function grown(base: Fit, state: PointState, { observed }: Problem): Float64Array {
   const from = positionsAt(base.hypothesis);
-  const over = observed.map(({ asked, shown }, i) => (asked.point === state.point ? shown - (base.expected[i] as number) : 0));
+  const over = observed.map(({ asked, shown }, i) =>
+    asked.point === state.point ? shown - (base.expected[i] as number) : 0,
+  );
   const most = Math.max(0.02, ...over.filter(Number.isFinite));
   return Float64Array.from([
     ...base.values.slice(0, from),

@@ -32,7 +32,8 @@ export function predict(
       network = new RingNetwork(hypothesis.ring, values, cut, one.arrangement, one.pair);
     }
     last = one;
-    out[i] = one.point < 0 ? atBoard(hypothesis, values, network, one) : atPoint(hypothesis, values, network, one, from);
+    out[i] =
+      one.point < 0 ? atBoard(hypothesis, values, network, one) : atPoint(hypothesis, values, network, one, from);
   }
 }
 
@@ -50,10 +51,10 @@ function atPoint(
   hypothesis: Hypothesis,
   values: Float64Array,
   network: RingNetwork,
-  { pair, point }: Asked,
+  { pair, terminals = pair, point }: Asked,
   from: number,
 ): number {
-  let [u, v] = OF_PAIR[pair];
+  let [u, v] = OF_PAIR[terminals];
   let beside = leads(hypothesis.ring, values, undefined);
   let sized = OWN + ownCount(hypothesis);
   for (const state of hypothesis.points) {

@@ -92,4 +92,3 @@ function setPositions(input: RingInput, from: number, size: number, centre: Floa
     }
   }
 }
-

@@ -55,7 +55,13 @@ export interface Observed {
 
 /** The readings in the order of the test: ends, then line to neutral, then line to cpc. */
 export function observedOf({ r1, rn, r2, points }: RingInput): readonly Observed[] {
-  const ends = ([["line", r1], ["neutral", rn], ["cpc", r2]] as const).map(([conductor, reading]) =>
+  const ends = (
+    [
+      ["line", r1],
+      ["neutral", rn],
+      ["cpc", r2],
+    ] as const
+  ).map(([conductor, reading]) =>
     observed({ arrangement: "ends-apart", pair: "line-neutral", conductor, point: -1 }, reading),
   );
   const crossed = (pair: "line-neutral" | "line-cpc", key: "lineNeutral" | "lineCpc") =>

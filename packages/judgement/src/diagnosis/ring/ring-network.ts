@@ -21,7 +21,11 @@ export class RingNetwork {
 
   constructor(state: RingState, values: Float64Array, cut: number, arrangement: Arrangement, pair: Pair) {
     const line = Math.exp(values[LINE] as number);
-    const whole = [line, line * Math.exp(values[NEUTRAL_RATIO] as number), line * Math.exp(values[CPC_RATIO] as number)];
+    const whole = [
+      line,
+      line * Math.exp(values[NEUTRAL_RATIO] as number),
+      line * Math.exp(values[CPC_RATIO] as number),
+    ];
     const [u, v] = OF_PAIR[pair];
     const needed = arrangement === "ends-apart" || state.kind === "crossed-in-leg" ? [0, 1, 2] : [u, v];
     if (state.kind === "interconnection") this.#interconnect(needed, whole, values);
@@ -29,7 +33,8 @@ export class RingNetwork {
       this.#cutAt(cut, needed, whole, state, values[OWN] as number);
     } else {
       // Of two rings crossed at the board, the returning end belongs to the other one.
-      for (const c of needed) this.#stretch(c, 0, 1, 2 * c, state.kind === "crossed-rings" ? this.#node() : 2 * c + 1, whole);
+      for (const c of needed)
+        this.#stretch(c, 0, 1, 2 * c, state.kind === "crossed-rings" ? this.#node() : 2 * c + 1, whole);
     }
     this.#joinEnds(state, arrangement, pair);
     this.#solved = new SolvedNetwork(this.#nodes, this.#resistors);

@@ -64,6 +64,8 @@ export type Arrangement =
 export interface Asked {
   readonly arrangement: Arrangement;
   readonly pair: Pair;
+  /** The terminals at the point that are read, where they are not those of the conductors joined. */
+  readonly terminals?: Pair;
   /** The conductor, for a reading end to end. */
   readonly conductor?: Conductor;
   readonly point: number;

@@ -139,6 +139,11 @@ describe("reach of the probes", () => {
     expect(fingerReach(behind).certain).toBeCloseTo(depth, 9);
   });
 
+  test("the base leans along a long slot", () => {
+    // Leaning 40° and bent by 50°: sideways 20 sin 40° − 6 ÷ cos 40° + 60 = 65 mm, 20 cos 40° = 15.3 mm deep.
+    expect(fingerReach({ narrow: 12.3, wide: 45, offset: 64.9 }).possible).toBeGreaterThan(15.3);
+  });
+
   test("no finger comes further than its length, however it leans", () => {
     fc.assert(
       fc.property(tenths(49), tenths(110), (wide, offset) => {

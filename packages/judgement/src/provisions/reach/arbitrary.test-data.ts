@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import { rectangle, wall } from "./scenes.test-data.ts";
 import type { Barrier, Place, ReachPart, ReachScene, Shape, StandingSurface } from "./scene.ts";
+import { rectangle, wall } from "./scenes.test-data.ts";
 
 const metres = (low: number, high: number) => fc.integer({ min: low * 20, max: high * 20 }).map((n) => n / 20);
 const spot = fc.tuple(metres(-3, 3), metres(-3, 3));
@@ -28,7 +28,8 @@ const barrier: fc.Arbitrary<Barrier> = fc
   .filter(([[a, b], [c, d]]) => Math.hypot(a - c, b - d) > 0.1)
   .map(([from, to, bottom, top, protection, keepsBack]) => wall("", from, to, { bottom, top, protection, keepsBack }));
 
-const named = <T extends object>(list: readonly T[], letter: string) => list.map((one, i) => ({ ...one, name: `${letter}${i}` }));
+const named = <T extends object>(list: readonly T[], letter: string) =>
+  list.map((one, i) => ({ ...one, name: `${letter}${i}` }));
 
 export const anyScene: fc.Arbitrary<ReachScene> = fc
   .record({
@@ -36,7 +37,10 @@ export const anyScene: fc.Arbitrary<ReachScene> = fc
     objects: fc.constantFrom(0, 0.5, 1, 2),
     attendance: fc.constantFrom("skilled-control", "ordinary", null),
     surfaces: fc.array(surface, { minLength: 1, maxLength: 3 }),
-    parts: fc.array(fc.record({ potential: fc.constantFrom("L1", "N"), live: fc.boolean(), shape }), { minLength: 1, maxLength: 4 }),
+    parts: fc.array(fc.record({ potential: fc.constantFrom("L1", "N"), live: fc.boolean(), shape }), {
+      minLength: 1,
+      maxLength: 4,
+    }),
     barriers: fc.array(barrier, { maxLength: 5 }),
   })
   .map((scene) => ({

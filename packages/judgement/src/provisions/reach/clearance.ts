@@ -1,5 +1,7 @@
+import { type Bounds, boundsOf } from "./bounds.ts";
 import { type Element, elementsOf } from "./element.ts";
 import { along, type Line, lengthOf, meeting, type Piece, pieceToPiece, sidesOf } from "./plane.ts";
+import { GAP } from "./reach-figures.ts";
 import type { Spot } from "./scene.ts";
 import type { Span } from "./span.ts";
 import type { Standing, Volume } from "./volume.ts";
@@ -51,7 +53,7 @@ export interface Reachable {
   readonly standing: Standing;
   readonly elements: readonly Element[];
   /** Bounds in plan: least and greatest x and y. */
-  readonly bounds: readonly [number, number, number, number];
+  readonly bounds: Bounds;
   /** Ways round closing lines, by the lines: many parts meet the same ones. */
   readonly ways: Map<string, Ways>;
 }
@@ -67,20 +69,9 @@ export function reachableFrom(volume: Volume): readonly Reachable[] {
     }));
 }
 
-export function boundsOf(spots: readonly Spot[]): readonly [number, number, number, number] {
-  const bounds: [number, number, number, number] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of spots) {
-    bounds[0] = Math.min(bounds[0], x);
-    bounds[1] = Math.min(bounds[1], y);
-    bounds[2] = Math.max(bounds[2], x);
-    bounds[3] = Math.max(bounds[3], y);
-  }
-  return bounds;
-}
-
 /** A distance the part is at least outside the volume of a surface, cheap to work out. */
 export function atLeastOutside({ reach }: Volume, { standing, bounds }: Reachable, span: Span): number {
-  const plan = boundsOf(span.plan);
+  const { bounds: plan } = span;
   const x = Math.max(bounds[0] - plan[2], plan[0] - bounds[2], 0);
   const y = Math.max(bounds[1] - plan[3], plan[1] - bounds[3], 0);
   const sideways = Math.sqrt(x * x + y * y) - Math.max(reach.sideways, reach.below);
@@ -208,8 +199,9 @@ function barred(
 ): Found {
   if (plain.value >= 0 || standing.pieces.some((piece) => pieceToPiece(piece, span.plan) === 0)) return plain;
   const { sideways } = volume.reach;
+  const near = sideways + Math.abs(planShift) + GAP;
+  if (!volume.barriers.some((one) => one.protection === "ip2x" && isNear(span, one.from, one.to, near))) return plain;
   const lines = closingLines(volume, standing, span.low, span.high, tolerance);
-  const near = sideways + Math.abs(planShift);
   if (lines.every((line) => pieceToPiece(span.plan, line) > near)) return plain;
   const key = lines.join(";");
   const held = ways.get(key) ?? waysRound(standing.pieces, lines, sideways);
@@ -225,6 +217,16 @@ function barred(
     }
   }
   return least === undefined || least.value < plain.value ? plain : least;
+}
+
+/** Whether a line comes within a distance of the bounds of a part: enough to look closer. */
+function isNear({ bounds }: Span, from: Spot, to: Spot, near: number): boolean {
+  return (
+    Math.max(from[0], to[0]) >= bounds[0] - near &&
+    Math.min(from[0], to[0]) <= bounds[2] + near &&
+    Math.max(from[1], to[1]) >= bounds[1] - near &&
+    Math.min(from[1], to[1]) <= bounds[3] + near
+  );
 }
 
 interface Sample {

@@ -10,7 +10,8 @@ import {
   TERM,
 } from "@good-grounds/core";
 import { apart } from "./apart.ts";
-import { atLeastOutside, boundsOf, type Least, leastOutside, reachableFrom } from "./clearance.ts";
+import type { Bounds } from "./bounds.ts";
+import { atLeastOutside, type Least, leastOutside, reachableFrom } from "./clearance.ts";
 import { fromScene } from "./leaf.ts";
 import { BARE_HAND, FIGURES, handledLength } from "./reach-figures.ts";
 import type { Attendance, ReachPart, ReachScene } from "./scene.ts";
@@ -170,13 +171,12 @@ function pairsOf(
   const band = 2 * Math.sqrt(3) * scene.tolerance;
   const most = FIGURES.between.value + (scene.objects ?? 0) + band;
   const limit = reckon.sum(TERM.reachLimit, FIGURES.between, handled);
-  const bounds = spans.map(({ plan }) => boundsOf(plan));
   const pairs: PairFinding[] = [];
   for (const [i, one] of parts.entries()) {
     for (let j = i + 1; j < parts.length; j++) {
       const other = parts[j] as PartFinding;
       if (one.part.potential === other.part.potential) continue;
-      const [a, b] = [bounds[i] as Bounds, bounds[j] as Bounds];
+      const [a, b] = [spans[i]?.bounds as Bounds, spans[j]?.bounds as Bounds];
       if (handled.kind !== "not-known" && Math.max(a[0] - b[2], b[0] - a[2], a[1] - b[3], b[1] - a[3]) > most) continue;
       const distance = apart(one.part.shape, other.part.shape);
       if (handled.kind !== "not-known" && distance > most) continue;
@@ -204,8 +204,6 @@ function pairsOf(
 
 /** Parts just as far apart as both hands reach can still be touched at once: a micrometre less tells that. */
 const TIE = 1e-6;
-
-type Bounds = ReturnType<typeof boundsOf>;
 
 /** Two parts are touched at once up to and with 2.5 m; an unknown length handled only makes that more. */
 function beyondBoth(between: Known<"metre">, limit: Evidence<"metre">, greatest: number, reckon: Reckoner): Compared {

@@ -4,8 +4,8 @@ import { describe, expect, test } from "vitest";
 import { anyScene } from "./arbitrary.test-data.ts";
 import { placingOutOfReach } from "./conclude.ts";
 import { readScene } from "./read-scene.ts";
-import { pointPart, rectangle, wall } from "./scenes.test-data.ts";
 import type { ReachScene } from "./scene.ts";
+import { pointPart, rectangle, wall } from "./scenes.test-data.ts";
 
 const bare = new Reckoner(false);
 
@@ -17,7 +17,8 @@ function verdictsOf(scene: ReachScene): readonly Verdict[] {
 /** A worse scene never gains: what was not met is not met then. */
 function neverBetter(before: ReachScene, after: ReachScene): void {
   const worse = verdictsOf(after);
-  for (const [i, verdict] of verdictsOf(before).entries()) if (verdict !== "met") expect(worse[i], `${i}`).not.toBe("met");
+  for (const [i, verdict] of verdictsOf(before).entries())
+    if (verdict !== "met") expect(worse[i], `${i}`).not.toBe("met");
 }
 
 describe("worse never turns to better", () => {
@@ -46,7 +47,10 @@ describe("worse never turns to better", () => {
         const gone = scene.barriers.filter((_, i) => i !== n % Math.max(1, scene.barriers.length));
         neverBetter(scene, { ...scene, barriers: gone });
         neverBetter(scene, { ...scene, barriers: scene.barriers.map((one) => ({ ...one, keepsBack: false })) });
-        neverBetter(scene, { ...scene, barriers: scene.barriers.map((one) => ({ ...one, protection: "less" as const })) });
+        neverBetter(scene, {
+          ...scene,
+          barriers: scene.barriers.map((one) => ({ ...one, protection: "less" as const })),
+        });
         const opening = { from: 0, to: 0.1, bottom: -9, top: 9 };
         neverBetter(scene, { ...scene, barriers: scene.barriers.map((one) => ({ ...one, openings: [opening] })) });
       }),
@@ -74,16 +78,23 @@ test("the same scene moved and turned by a quarter gives the same distances", ()
       const raised = ([x, y, z]: readonly [number, number, number]) => [...turned([x, y]), z] as const;
       const moved: ReachScene = {
         ...rest,
-        surfaces: surfaces.map((one) => ({ ...one, outline: one.outline.map(turned), entries: one.entries.map(turned) })),
+        surfaces: surfaces.map((one) => ({
+          ...one,
+          outline: one.outline.map(turned),
+          entries: one.entries.map(turned),
+        })),
         barriers: barriers.map((one) => ({ ...one, from: turned(one.from), to: turned(one.to) })),
         parts: parts.map((one) => {
           const { shape } = one;
           if (shape.kind === "point") return { ...one, shape: { ...shape, at: raised(shape.at) } };
-          if (shape.kind === "segment") return { ...one, shape: { ...shape, from: raised(shape.from), to: raised(shape.to) } };
+          if (shape.kind === "segment")
+            return { ...one, shape: { ...shape, from: raised(shape.from), to: raised(shape.to) } };
           return one;
         }),
       };
-      const here = placingOutOfReach({ ...rest, surfaces, barriers, parts }, bare).parts.map(({ least }) => least.value);
+      const here = placingOutOfReach({ ...rest, surfaces, barriers, parts }, bare).parts.map(
+        ({ least }) => least.value,
+      );
       const there = placingOutOfReach(moved, bare).parts.map(({ least }) => least.value);
       for (const [i, value] of here.entries()) expect(there[i]).toBeCloseTo(value, 4);
     }),
@@ -103,8 +114,12 @@ test("20 surfaces, 50 parts and 20 barriers take under 20 ms, the best of twenty
       solid: i % 2 === 0,
       entries: [],
     })),
-    parts: Array.from({ length: 50 }, (_, i) => pointPart(`p${i}`, [(i % 10) * 1.5, Math.floor(i / 10) * 2.3, (i % 7) * 0.8], `L${i % 4}`)),
-    barriers: Array.from({ length: 20 }, (_, i) => wall(`b${i}`, [(i % 5) * 3 + 2.2, Math.floor(i / 5) * 3], [(i % 5) * 3 + 2.2, Math.floor(i / 5) * 3 + 1.8])),
+    parts: Array.from({ length: 50 }, (_, i) =>
+      pointPart(`p${i}`, [(i % 10) * 1.5, Math.floor(i / 10) * 2.3, (i % 7) * 0.8], `L${i % 4}`),
+    ),
+    barriers: Array.from({ length: 20 }, (_, i) =>
+      wall(`b${i}`, [(i % 5) * 3 + 2.2, Math.floor(i / 5) * 3], [(i % 5) * 3 + 2.2, Math.floor(i / 5) * 3 + 1.8]),
+    ),
   };
   const times = Array.from({ length: 20 }, () => {
     const start = performance.now();

@@ -2,8 +2,8 @@ import { pointer, Reckoner } from "@good-grounds/core";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { placingOutOfReach } from "./conclude.ts";
-import { convexPieces } from "./polygon.ts";
 import { doubleArea } from "./plane.ts";
+import { convexPieces } from "./polygon.ts";
 import { readScene } from "./read-scene.ts";
 import { floor, pointPart, sceneWith, wall } from "./scenes.test-data.ts";
 
@@ -43,12 +43,64 @@ describe("reading a scene", () => {
   });
 
   test.each([
-    ["crossing sides", [[0, 0], [2, 2], [2, 0], [0, 2]], "outline-crossing"],
-    ["a side that runs back", [[0, 0], [2, 0], [1, 0], [1, 2]], "outline-crossing"],
-    ["a corner on another side", [[0, 0], [4, 0], [4, 2], [2, 0], [0, 2]], "outline-crossing"],
-    ["a corner twice", [[0, 0], [0, 0], [2, 0], [2, 2]], "outline-repeated"],
-    ["a line", [[0, 0], [1, 0], [2, 0]], "outline-crossing"],
-    ["two corners", [[0, 0], [1, 0]], "wrong-count"],
+    [
+      "crossing sides",
+      [
+        [0, 0],
+        [2, 2],
+        [2, 0],
+        [0, 2],
+      ],
+      "outline-crossing",
+    ],
+    [
+      "a side that runs back",
+      [
+        [0, 0],
+        [2, 0],
+        [1, 0],
+        [1, 2],
+      ],
+      "outline-crossing",
+    ],
+    [
+      "a corner on another side",
+      [
+        [0, 0],
+        [4, 0],
+        [4, 2],
+        [2, 0],
+        [0, 2],
+      ],
+      "outline-crossing",
+    ],
+    [
+      "a corner twice",
+      [
+        [0, 0],
+        [0, 0],
+        [2, 0],
+        [2, 2],
+      ],
+      "outline-repeated",
+    ],
+    [
+      "a line",
+      [
+        [0, 0],
+        [1, 0],
+        [2, 0],
+      ],
+      "outline-crossing",
+    ],
+    [
+      "two corners",
+      [
+        [0, 0],
+        [1, 0],
+      ],
+      "wrong-count",
+    ],
   ])("an outline with %s", (_, outline, code) => {
     const data = copy();
     data.surfaces[0].outline = outline;
@@ -63,7 +115,11 @@ describe("reading a scene", () => {
     other.surfaces[0].entries = [[9, 9]];
     other.barriers[0].openings = [{ from: 0.5, to: 3, bottom: 0, top: 1 }];
     other.parts[0].shape = { kind: "box", low: [0, 0, 1], high: [1, 1, 0] };
-    expect(issuesOf(other)).toEqual(["entry-outside /surfaces/0/entries/0", "box-inverted /parts/0/shape", "not-in-range /barriers/0/openings/0/to"]);
+    expect(issuesOf(other)).toEqual([
+      "entry-outside /surfaces/0/entries/0",
+      "box-inverted /parts/0/shape",
+      "not-in-range /barriers/0/openings/0/to",
+    ]);
   });
 
   test("ten thousand corners, parts or barriers are refused at once", () => {
@@ -96,7 +152,9 @@ describe("reading a scene", () => {
         }
         const read = readScene(data);
         if (read.ok) placingOutOfReach(read.scene, new Reckoner(false));
-        else for (const issue of read.issues) expect(Math.min(issue.expected.length, issue.advice.length)).toBeGreaterThan(3);
+        else
+          for (const issue of read.issues)
+            expect(Math.min(issue.expected.length, issue.advice.length)).toBeGreaterThan(3);
       }),
       { numRuns: 2000 },
     );
@@ -105,10 +163,33 @@ describe("reading a scene", () => {
 });
 
 test("an outline falls into convex pieces of the same area, straight corners or not", () => {
-  const comb = [[0, 0], [9, 0], [9, 3], [8, 3], [8, 1], [7, 1], [7, 3], [6, 3], [6, 1], [5, 1], [5, 3], [4, 3], [4, 1.5], [4, 1], [3, 1], [2, 1], [2, 3], [0, 3], [0, 2]] as const;
+  const comb = [
+    [0, 0],
+    [9, 0],
+    [9, 3],
+    [8, 3],
+    [8, 1],
+    [7, 1],
+    [7, 3],
+    [6, 3],
+    [6, 1],
+    [5, 1],
+    [5, 3],
+    [4, 3],
+    [4, 1.5],
+    [4, 1],
+    [3, 1],
+    [2, 1],
+    [2, 3],
+    [0, 3],
+    [0, 2],
+  ] as const;
   const pieces = convexPieces(comb);
   expect(pieces.reduce((sum, piece) => sum + doubleArea(piece), 0)).toBeCloseTo(doubleArea(comb), 9);
   for (const piece of pieces) expect(doubleArea(piece)).toBeGreaterThan(0);
-  expect(convexPieces([...comb].reverse()).reduce((sum, piece) => sum + doubleArea(piece), 0)).toBeCloseTo(doubleArea(comb), 9);
+  expect(convexPieces([...comb].reverse()).reduce((sum, piece) => sum + doubleArea(piece), 0)).toBeCloseTo(
+    doubleArea(comb),
+    9,
+  );
   expect(convexPieces(floor.outline)).toHaveLength(1);
 });

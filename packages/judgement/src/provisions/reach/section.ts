@@ -1,5 +1,6 @@
 import { leastOutside, reachableFrom } from "./clearance.ts";
 import type { ReachScene, Spot } from "./scene.ts";
+import { spanOf } from "./span.ts";
 import { volumeOf } from "./volume.ts";
 
 /** A cut through a scene: level at a height, or upright along a line in plan, between two heights. */
@@ -21,15 +22,23 @@ export function reachOutline(scene: ReachScene, cut: Cut, step = 0.05): readonly
   const at = (i: number, k: number): Spot => [left + i * step, bottom + k * step];
   const outside = (spot: Spot): number => {
     const [x, y, z] = placeIn(cut, spot);
-    const span = { plan: [[x, y]] as const, low: z, high: z, slope: undefined };
-    return reachable.reduce((least, from) => Math.min(least, leastOutside(volume, from, span, 0).value), Number.POSITIVE_INFINITY);
+    const span = spanOf({ kind: "point", at: [x, y, z] });
+    return reachable.reduce(
+      (least, from) => Math.min(least, leastOutside(volume, from, span, 0).value),
+      Number.POSITIVE_INFINITY,
+    );
   };
   const values = Array.from({ length: columns * rows }, (_, n) => outside(at(n % columns, Math.floor(n / columns))));
   const lines: (readonly [Spot, Spot])[] = [];
   for (let k = 0; k + 1 < rows; k++) {
     for (let i = 0; i + 1 < columns; i++) {
       const corners = [at(i, k), at(i + 1, k), at(i + 1, k + 1), at(i, k + 1)] as const;
-      const value = [[0, 0], [1, 0], [1, 1], [0, 1]].map(([a, b]) => values[(k + (b as number)) * columns + i + (a as number)] as number);
+      const value = [
+        [0, 0],
+        [1, 0],
+        [1, 1],
+        [0, 1],
+      ].map(([a, b]) => values[(k + (b as number)) * columns + i + (a as number)] as number);
       const crossings: Spot[] = [];
       for (let side = 0; side < 4; side++) {
         const [one, other] = [value[side] as number, value[(side + 1) % 4] as number];
@@ -56,5 +65,9 @@ function frameOf(cut: Cut): readonly [Spot, Spot] {
 function placeIn(cut: Cut, [a, b]: Spot): readonly [number, number, number] {
   if (cut.kind === "plan") return [a, b, cut.height];
   const length = Math.hypot(cut.to[0] - cut.from[0], cut.to[1] - cut.from[1]) || 1;
-  return [cut.from[0] + ((cut.to[0] - cut.from[0]) * a) / length, cut.from[1] + ((cut.to[1] - cut.from[1]) * a) / length, b];
+  return [
+    cut.from[0] + ((cut.to[0] - cut.from[0]) * a) / length,
+    cut.from[1] + ((cut.to[1] - cut.from[1]) * a) / length,
+    b,
+  ];
 }

@@ -1,9 +1,11 @@
+import { type Bounds, boundsOf } from "./bounds.ts";
 import type { Piece } from "./plane.ts";
 import type { Shape } from "./scene.ts";
 
 /** A part as it is measured: its shape in plan, and its lowest and highest place. */
 export interface Span {
   readonly plan: Piece;
+  readonly bounds: Bounds;
   readonly low: number;
   readonly high: number;
   /** Whether the height changes along it; then the heights of the ends of `plan` are these. */
@@ -14,20 +16,24 @@ export interface Span {
 export function spanOf(shape: Shape): Span {
   switch (shape.kind) {
     case "point":
-      return { plan: [[shape.at[0], shape.at[1]]], low: shape.at[2], high: shape.at[2], slope: undefined };
+      return spanned([[shape.at[0], shape.at[1]]], shape.at[2], shape.at[2]);
     case "box":
       return boxSpan(shape);
     case "segment": {
       const { from, to } = shape;
       const [low, high] = [Math.min(from[2], to[2]), Math.max(from[2], to[2])];
-      if (from[0] === to[0] && from[1] === to[1]) return { plan: [[from[0], from[1]]], low, high, slope: undefined };
+      if (from[0] === to[0] && from[1] === to[1]) return spanned([[from[0], from[1]]], low, high);
       const plan: Piece = [
         [from[0], from[1]],
         [to[0], to[1]],
       ];
-      return { plan, low, high, slope: low === high ? undefined : [from[2], to[2]] };
+      return spanned(plan, low, high, low === high ? undefined : [from[2], to[2]]);
     }
   }
+}
+
+function spanned(plan: Piece, low: number, high: number, slope?: Span["slope"]): Span {
+  return { plan, bounds: boundsOf(plan), low, high, slope };
 }
 
 function boxSpan({ low, high }: Extract<Shape, { kind: "box" }>): Span {
@@ -39,5 +45,5 @@ function boxSpan({ low, high }: Extract<Shape, { kind: "box" }>): Span {
       : x || y
         ? [corner(low), corner(high)]
         : [corner(low)];
-  return { plan, low: low[2], high: high[2], slope: undefined };
+  return spanned(plan, low[2], high[2]);
 }

@@ -24,8 +24,8 @@ export const boardCombustible = topic({
     "asked-when-fitted": yesNo({
       asks: "Was it fitted when non-combustible enclosures were already asked for in homes (from 2016)?",
       effort: "glance",
-      yes: "it was fitted when a non-combustible enclosure was already asked for",
-      no: "it was fitted before a non-combustible enclosure was asked for",
+      yes: "the board was fitted when a non-combustible enclosure was already asked for",
+      no: "the board was fitted before a non-combustible enclosure was asked for",
       worse: "yes",
     }),
     heat: HEAT_OR_LOOSE,

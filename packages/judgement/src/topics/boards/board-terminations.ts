@@ -44,8 +44,8 @@ export const boardTerminations = topic({
     "put-right": yesNo({
       asks: "Was it remade or tightened to the maker's torque during the inspection?",
       effort: "glance",
-      yes: "it was put right during the inspection",
-      no: "it was left as found",
+      yes: "the terminal was put right during the inspection",
+      no: "the terminal was left as found",
       worse: "no",
     }),
   },

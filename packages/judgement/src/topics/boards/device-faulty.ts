@@ -12,10 +12,10 @@ export const deviceFaulty = topic({
       asks: "Worked by hand, what does it do?",
       effort: "opened",
       values: {
-        well: "it opens, closes and stays as set",
-        stiff: "it is stiff or its marking is worn, and it opens and closes",
-        "stays-off": "it does not stay closed",
-        "stays-on": "it does not open, or it is held closed by something put there",
+        well: "the device opens, closes and stays as set",
+        stiff: "the device is stiff or its marking is worn, and it opens and closes",
+        "stays-off": "the device does not stay closed",
+        "stays-on": "the device does not open, or it is held closed by something put there",
       },
     }),
     "circuit-sound": yesNo({

@@ -26,6 +26,6 @@ export const HEAT_OR_LOOSE = ranked({
     none: "there is no sign of heat and no loose terminal",
     loose: "a terminal is loose",
     marks: "insulation or plastic is discoloured, brittle or melted",
-    active: "it is too hot to hold, smells of burning or crackles now",
+    active: "a part is too hot to hold, smells of burning or crackles now",
   },
 });

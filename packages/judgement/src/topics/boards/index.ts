@@ -28,6 +28,7 @@ import { rewirableFuses } from "./rewirable-fuses.ts";
 import { selectivityLacking } from "./selectivity-lacking.ts";
 import { supplyDivision } from "./supply-division.ts";
 import { surgeProtectionAbsent } from "./surge-protection-absent.ts";
+import { surgeProtectionConnection } from "./surge-protection-connection.ts";
 import { switchRatingLow } from "./switch-rating-low.ts";
 
 export const BOARDS: readonly Topic[] = Object.freeze([
@@ -58,6 +59,7 @@ export const BOARDS: readonly Topic[] = Object.freeze([
   supplyDivision,
   selectivityLacking,
   surgeProtectionAbsent,
+  surgeProtectionConnection,
   arcDetectionAbsent,
   boardDamp,
   boardThingsStored,

@@ -21,9 +21,9 @@ export const mainSwitchMissingOrFaulty = topic({
       asks: "Worked by hand and proved, does it open and close as it shows?",
       effort: "measured",
       values: {
-        well: "it opens and closes as it shows, or there is none to try",
-        stiff: "it is stiff or its marking is unclear, and it opens every pole",
-        "does-not-open": "it does not open, or a pole stays closed while it shows off",
+        well: "the main switch opens and closes as it shows, or there is none to try",
+        stiff: "the main switch is stiff or its marking is unclear, and it opens every pole",
+        "does-not-open": "the main switch does not open, or a pole stays closed while it shows off",
       },
     }),
   },
@@ -32,7 +32,7 @@ export const mainSwitchMissingOrFaulty = topic({
     {
       id: "stays-live",
       hazard: "contact-with-live-parts",
-      route: "it cannot be made dead in an accident or for work, and somebody stays or comes in contact",
+      route: "the installation cannot be made dead in an accident or for work, and somebody stays or comes in contact",
       exists: any(is("switch", "none"), is("works", "does-not-open")),
       layers: [
         oneEventAway("no-need", "barrier-or-enclosure", "enclosures, so that nobody touches live parts", ["416.2.1"]),

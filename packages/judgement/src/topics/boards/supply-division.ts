@@ -19,8 +19,8 @@ export const supplyDivision = topic({
     "small-and-content": yesNo({
       asks: "Is it a small flat of a few circuits whose occupier knows of it and is content?",
       effort: "glance",
-      yes: "it is a small flat whose occupier knows of it and is content",
-      no: "it is more than a small flat, or the occupier has not been asked",
+      yes: "the place is a small flat whose occupier knows of it and is content",
+      no: "the place is more than a small flat, or the occupier has not been asked",
       worse: "no",
     }),
     "dark-hurts": yesNo({

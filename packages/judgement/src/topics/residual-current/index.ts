@@ -13,9 +13,11 @@ import { rcdTimeDelayMissing } from "./rcd-time-delay-missing.ts";
 import { rcdTooSensitive } from "./rcd-too-sensitive.ts";
 import { rcdTypeAc } from "./rcd-type-ac.ts";
 import { socketsNoRcd } from "./sockets-no-rcd.ts";
+import { voltageOperatedBreaker } from "./voltage-operated-breaker.ts";
 
 export const RESIDUAL_CURRENT: readonly Topic[] = Object.freeze([
   rcdNoneTt,
+  voltageOperatedBreaker,
   rcdDoesNotTrip,
   rcdTestNotPossible,
   rcdSlowAtFiveTimes,

@@ -12,16 +12,16 @@ export const rcdOneWayFedBackwards = topic({
     "fed-from-load": yesNo({
       asks: "Is there a source on its load side: solar panels, a battery, a car that gives back?",
       effort: "opened",
-      yes: "a source can feed it from its load side",
-      no: "no source can feed it from its load side",
+      yes: "a source can feed the RCD from its load side",
+      no: "no source can feed the RCD from its load side",
       worse: "yes",
     }),
     direction: ranked({
       asks: "For what direction of supply is it made, by its marks or its maker's paper?",
       effort: "opened",
       values: {
-        "either-way": "it is made to be fed from either side",
-        "one-way": "it is marked for a supply side and a load side, and no paper of its maker allows the reverse",
+        "either-way": "the RCD is made to be fed from either side",
+        "one-way": "the RCD is marked for a supply side and a load side, and no paper of its maker allows the reverse",
       },
     }),
     role: ROLE,
@@ -45,7 +45,7 @@ export const rcdOneWayFedBackwards = topic({
     {
       id: "trip-burnt",
       hazard: "shock-under-fault",
-      route: "it opens while fed from behind, its trip burns out, and the next fault or shock is not cut off",
+      route: "the RCD opens while fed from behind, its trip burns out, and the next fault or shock is not cut off",
       exists: all(
         yes("fed-from-load"),
         any(

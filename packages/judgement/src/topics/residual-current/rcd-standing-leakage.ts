@@ -20,17 +20,17 @@ export const rcdStandingLeakage = topic({
       asks: "Does it trip without a fault being found?",
       effort: "glance",
       values: {
-        never: "it does not trip without cause",
-        sometimes: "it trips now and then without a fault being found",
-        "made-not-to": "it tripped so often that somebody has bridged it or taken circuits off it",
+        never: "the RCD does not trip without cause",
+        sometimes: "the RCD trips now and then without a fault being found",
+        "made-not-to": "the RCD tripped so often that somebody has bridged it or taken circuits off it",
       },
     }),
     cause: ranked({
       asks: "Where does the current come from?",
       effort: "beyond",
       values: {
-        equipment: "it is the sum of what sound equipment leaks, seen by unplugging piece by piece",
-        wiring: "it comes from damaged insulation or damp in wiring or fixed equipment",
+        equipment: "the leakage is the sum of what sound equipment leaks, seen by unplugging piece by piece",
+        wiring: "the leakage comes from damaged insulation or damp in wiring or fixed equipment",
       },
     }),
     "loss-hurts": LOSS_HURTS,
@@ -81,7 +81,7 @@ export const rcdStandingLeakage = topic({
     {
       id: "sudden-loss",
       hazard: "loss-of-supply",
-      route: "it trips for nothing, and somebody at risk is left without light or a machine they need",
+      route: "the RCD trips for nothing, and somebody at risk is left without light or a machine they need",
       exists: yes("loss-hurts"),
       layers: [
         {

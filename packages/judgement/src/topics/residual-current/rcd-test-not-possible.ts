@@ -11,8 +11,8 @@ export const rcdTestNotPossible = topic({
     operates: yesNo({
       asks: "Tested by instrument and by its button, does it open as it should?",
       effort: "measured",
-      yes: "it opens as it should",
-      no: "it does not open as it should",
+      yes: "the RCD opens as it should",
+      no: "the RCD does not open as it should",
       worse: "no",
       worked: { by: "rcd-time", met: "yes", notMet: "no" },
     }),

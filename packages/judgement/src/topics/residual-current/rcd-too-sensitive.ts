@@ -12,16 +12,16 @@ export const rcdTooSensitive = topic({
     "holds-at-half": yesNo({
       asks: "With its load off, does it stay closed at half its rated residual current?",
       effort: "measured",
-      yes: "with its load off it stays closed at half its rated residual current",
-      no: "with its load off it opens at half its rated residual current",
+      yes: "with its load off the RCD stays closed at half its rated residual current",
+      no: "with its load off the RCD opens at half its rated residual current",
       worse: "no",
     }),
     trips: ranked({
       asks: "Does it trip in use without a fault being found?",
       effort: "glance",
       values: {
-        never: "it does not trip in use without cause",
-        sometimes: "it trips in use now and then without a fault being found",
+        never: "the RCD does not trip in use without cause",
+        sometimes: "the RCD trips in use now and then without a fault being found",
       },
     }),
     "loss-hurts": LOSS_HURTS,
@@ -31,7 +31,7 @@ export const rcdTooSensitive = topic({
     {
       id: "sudden-loss",
       hazard: "loss-of-supply",
-      route: "it trips for nothing, and somebody at risk is left without light or a machine they need",
+      route: "the RCD trips for nothing, and somebody at risk is left without light or a machine they need",
       exists: all(no("holds-at-half"), yes("loss-hurts")),
       layers: [
         {

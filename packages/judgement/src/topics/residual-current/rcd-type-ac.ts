@@ -32,8 +32,8 @@ export const rcdTypeAc = topic({
     "asked-when-made": yesNo({
       asks: "Was it fitted when type AC was already restricted to loads without electronics (from 2022)?",
       effort: "opened",
-      yes: "it was fitted when its type was already restricted",
-      no: "it was fitted before its type was restricted",
+      yes: "the RCD was fitted when its type was already restricted",
+      no: "the RCD was fitted before its type was restricted",
       worse: "yes",
     }),
   },

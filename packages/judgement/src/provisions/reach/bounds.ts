@@ -1,0 +1,15 @@
+import type { Spot } from "./scene.ts";
+
+/** Least x and y, greatest x and y. */
+export type Bounds = readonly [number, number, number, number];
+
+export function boundsOf(spots: readonly Spot[]): Bounds {
+  const bounds: [number, number, number, number] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [x, y] of spots) {
+    bounds[0] = Math.min(bounds[0], x);
+    bounds[1] = Math.min(bounds[1], y);
+    bounds[2] = Math.max(bounds[2], x);
+    bounds[3] = Math.max(bounds[3], y);
+  }
+  return bounds;
+}
