@@ -273,6 +273,14 @@ export function terracedHouse(seed = truth.seed) {
         board: "cu",
         circuit: "c4",
         place: "loft, above the bathroom",
+        topic: "cable-under-insulation",
+        facts: {
+          covered: { notKnown: "limited", reason: "the loft was boarded over and full" },
+          "within-cable": { notKnown: "limited", reason: "it depends on the route that could not be seen" },
+          load: "heavy",
+          heat: "none",
+          polystyrene: false,
+        },
         what: "The shower's 6 mm² cable runs under insulation for a length that could not be seen. If it is covered by more than 100 mm it carries 27 A, and the shower takes 37 A.",
         regulations: ["433.1.1", "523.9"],
         photographs: [inventedHash(1)],
@@ -305,7 +313,7 @@ export function terracedHouse(seed = truth.seed) {
         circuit: "c5",
         place: "consumer unit",
         topic: "lighting-no-rcd",
-        facts: { premises: "home", "asked-when-made": false, place: "dry" },
+        facts: { premises: "home", "asked-when-made": false },
         what: "The two lighting circuits have no RCD of 30 mA.",
         regulations: ["411.3.4"],
         choice: {
@@ -343,6 +351,8 @@ export function terracedHouse(seed = truth.seed) {
         board: "cu",
         circuit: "c6",
         place: "landing light",
+        topic: "accessory-connection-loose",
+        facts: { connection: "loose", "put-right": false, "burns-nearby": false },
         what: "The neutral and protective conductors were loose in the ceiling rose. The reading of the circuit is higher than its cable explains.",
         regulations: ["526.1"],
         choice: {

@@ -48,6 +48,9 @@ interface Found {
 const STEP = 0.025;
 const MOST_SAMPLES = 200;
 
+/** What is as little as this off a surface lies on it, m. */
+const EDGE = 1e-9;
+
 /** A standing surface with its convex parts, made once. */
 export interface Reachable {
   readonly standing: Standing;
@@ -98,29 +101,20 @@ export function leastOutside(volume: Volume, from: Reachable, span: Span, tolera
     if (low.value > found.value) low = found;
     high = tolerance === 0 ? found : barred(volume, from, span, shifted(found, plan, height), plan, height, -tolerance);
   }
-  const [exact, worst, best] = [settled(found, 0), settled(low, -height), settled(high, height)];
-  const { element, z, aside, upright } = exact;
+  const { element, z, aside, upright, value } = found;
   return {
     standing,
     zone: element.zone,
     limit: element.limit,
     direction: aside >= upright ? "sideways" : z >= standing.height ? "upward" : "below",
-    value: exact.value,
-    low: Math.min(worst.value, exact.value),
-    high: Math.max(best.value, exact.value),
+    value,
+    low: Math.min(low.value, value),
+    high: Math.max(high.value, value),
     z,
-    aside: [aside, Math.min(worst.aside, aside), Math.max(best.aside, aside)],
-    upright: [upright, Math.min(worst.upright, upright), Math.max(best.upright, upright)],
+    aside: [aside, Math.min(low.aside, aside), Math.max(high.aside, aside)],
+    upright: [upright, Math.min(low.upright, upright), Math.max(high.upright, upright)],
     barred: found.value > plain,
   };
-}
-
-/** The surface itself is no way out: above it only the upper border counts, and below it only the lower one. */
-function settled(found: Found, shift: number): Found {
-  const { element, z, aside } = found;
-  if (found.value >= 0) return found;
-  const upright = (element.zone === "above" ? z - element.high : element.low - z) + shift;
-  return { ...found, upright, value: excess(aside, upright) };
 }
 
 function shifted({ element, z, aside, upright }: Found, plan: number, height: number): Found {
@@ -131,7 +125,7 @@ function leastOf(elements: readonly Element[], span: Span, plan: number, height:
   let least: Found | undefined;
   for (const element of elements) {
     const z = deepest(element, span.low, span.high);
-    if (least !== undefined && uprightOf(element, z) + height > least.value) continue;
+    if (least !== undefined && uprightOf(element, z) + height > Math.max(0, least.value)) continue;
     const found =
       span.slope === undefined
         ? placed(element, z, asideOf(element, span.plan) + plan, height)
@@ -146,8 +140,14 @@ function asideOf(element: Element, plan: Piece): number {
   return plan.length === 1 ? element.outside(plan[0] as Spot) : element.outsideOf(plan);
 }
 
+/**
+ * The surface itself is no way out of the volume, above and below join there: what stands on it or above is measured to
+ * the upper border only, what lies below to the lower one.
+ */
 function placed(element: Element, z: number, aside: number, shift: number): Found {
-  const upright = uprightOf(element, z) + shift;
+  const { zone, low, high } = element;
+  const within = zone === "above" ? z >= low - EDGE && z <= high : z <= high + EDGE && z >= low;
+  const upright = (within ? (zone === "above" ? z - high : low - z) : uprightOf(element, z)) + shift;
   return { element, z, aside, upright, value: excess(aside, upright) };
 }
 
@@ -160,14 +160,14 @@ function sloping(
   heightShift: number,
 ): Found {
   const line = plan as unknown as Line;
-  const at = (part: number): Found => {
-    const z = start + (end - start) * part;
-    return placed(element, z, element.outside(along(line, part)) + planShift, heightShift);
-  };
+  const heightAt = (part: number) => start + (end - start) * part;
+  const asideAt = (part: number) => element.outside(along(line, part)) + planShift;
+  const outside = (part: number) => excess(asideAt(part), uprightOf(element, heightAt(part)) + heightShift);
+  const at = (part: number) => placed(element, heightAt(part), asideAt(part), heightShift);
   let [from, to] = [0, 1];
   for (let i = 0; i < 60; i++) {
     const third = (to - from) / 3;
-    if (at(from + third).value <= at(to - third).value) to -= third;
+    if (outside(from + third) <= outside(to - third)) to -= third;
     else from += third;
   }
   const [middle, first, last] = [at((from + to) / 2), at(0), at(1)];

@@ -2,7 +2,7 @@ import { missingOf, Reckoner } from "@good-grounds/core";
 import { describe, expect, test } from "vitest";
 import { type PartFinding, placingOutOfReach } from "./conclude.ts";
 import type { Barrier, Place, ReachScene } from "./scene.ts";
-import { floor, pointPart, rectangle, sceneWith, wall } from "./scenes.test-data.ts";
+import { floor, pointPart, sceneWith, wall } from "./scenes.test-data.ts";
 
 const reckon = new Reckoner(true);
 const first = (scene: ReachScene) => placingOutOfReach(scene, reckon).parts[0] as PartFinding;
@@ -20,6 +20,8 @@ describe("one surface, 3 m by 2 m, without barriers", () => {
     [[3.8, 2.8, 1], 0.8 * Math.SQRT2 - 1.25, "above", "sideways", "not-met"],
     [[4.55, 1, 2.9], 0.5, "above", "upward", "met"],
     [[1, 1, 0.1], -1.25, "above", "sideways", "not-met"],
+    [[1, 1, 0], -1.25, "above", "sideways", "not-met"],
+    [[3.5, 1, 0], -0.75, "above", "sideways", "not-met"],
     [[1.5, 1, -0.2], 0.2, "above", "below", "met"],
     [[2.5, 1, -0.3], -0.25, "below", "sideways", "not-met"],
     [[3.5, 1, -0.8], 0.05, "below", "below", "met"],

@@ -24,18 +24,11 @@ export const supplyDivision = topic({
       worse: "no",
     }),
     "dark-hurts": yesNo({
-      asks: "Would a sudden loss of all light put anyone here at risk: frail or disabled persons, steep stairs, machines?",
+      asks: "Would a sudden loss of all light put anyone here at risk (frail or disabled persons, steep stairs, machines), with no emergency light to come on?",
       effort: "glance",
-      yes: "sudden darkness would put somebody here at risk",
-      no: "sudden darkness would be a nuisance only",
+      yes: "sudden darkness would put somebody here at risk, and no other light comes on",
+      no: "sudden darkness would be a nuisance only, or other light comes on",
       worse: "yes",
-    }),
-    "standby-light": yesNo({
-      asks: "Is there light that stays on or comes on by itself where it matters?",
-      effort: "glance",
-      yes: "emergency or standby light comes on where it matters",
-      no: "no other light comes on",
-      worse: "no",
     }),
   },
   contested: {},
@@ -51,7 +44,7 @@ export const supplyDivision = topic({
           id: "light-left",
           provision: "surroundings",
           words: "light that does not hang on the same device",
-          gone: no("standby-light"),
+          gone: yes("dark-hurts"),
           sound: NEVER,
           regulations: ["314.1"],
         },
@@ -74,7 +67,7 @@ export const supplyDivision = topic({
   remedies: [
     {
       words: "Fit an emergency light on the stairs and where people at risk stay.",
-      changes: { "standby-light": "yes" },
+      changes: { "dark-hurts": "no" },
     },
     {
       words: "Divide the circuits among two or more RCDs, or give each circuit its own.",
@@ -91,7 +84,7 @@ export const supplyDivision = topic({
     },
     {
       name: "frail persons in the house",
-      facts: { division: "one-device", "small-and-content": false, "dark-hurts": true, "standby-light": false },
+      facts: { division: "one-device", "small-and-content": false, "dark-hurts": true },
       possible: ["C2"],
       source: "trade practice: loss of light puts vulnerable persons at risk",
     },
@@ -103,7 +96,7 @@ export const supplyDivision = topic({
     },
     {
       name: "who lives there not asked",
-      facts: { division: "one-device", "small-and-content": false, "standby-light": false },
+      facts: { division: "one-device", "small-and-content": false },
       possible: ["C3", "C2"],
       missing: ["dark-hurts"],
       source: "union over who lives there",

@@ -1,0 +1,37 @@
+import { bitsOf, type Compiled, possibleLeaves, settledIn } from "@good-grounds/core";
+
+/** What asking in some way comes to when every value of every fact is as likely as the next. */
+export interface Questions {
+  readonly mean: number;
+  readonly worst: number;
+}
+
+/** Questions until the severity is settled; `ask` names the variable to ask for next. */
+export function questionsNeeded(
+  compiled: Compiled,
+  masks: readonly number[],
+  ask: (node: number, known: readonly number[]) => number | undefined,
+): Questions {
+  const done = new Map<string, Questions>();
+  const go = (known: readonly number[]): Questions => {
+    const key = known.join();
+    const before = done.get(key);
+    if (before !== undefined) return before;
+    const node = settledIn(compiled, compiled.root, known);
+    let needed: Questions = { mean: 0, worst: 0 };
+    if (bitsOf(possibleLeaves(compiled, node, known)).length > 1) {
+      const variable = ask(node, known);
+      if (variable === undefined) throw new Error("nothing to ask although it is not settled");
+      const after = bitsOf(known[variable] as number).map((value) =>
+        go(known.map((mask, i) => (i === variable ? 1 << value : mask))),
+      );
+      needed = {
+        mean: 1 + after.reduce((sum, { mean }) => sum + mean, 0) / after.length,
+        worst: 1 + Math.max(...after.map(({ worst }) => worst)),
+      };
+    }
+    done.set(key, needed);
+    return needed;
+  };
+  return go(masks);
+}
