@@ -113,7 +113,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
     topic: "supply-division",
     facts: { division: "one-device", "small-and-content": false, "dark-hurts": false },
     alternatives: {
-      C2: { facts: { "dark-hurts": true, "standby-light": false } },
+      C2: { facts: { "dark-hurts": true } },
       none: { facts: { "small-and-content": true } },
     },
   },

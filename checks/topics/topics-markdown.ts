@@ -1,4 +1,4 @@
-import { cheapest, type Compiled, type Knowledge, nextQuestion, settledIn } from "@good-grounds/core";
+import { type Compiled, cheapest, type Knowledge, nextQuestion, settledIn } from "@good-grounds/core";
 import { compiledTopic, TOPIC_GROUPS, TOPICS, type Topic } from "@good-grounds/judgement";
 import { TOPIC_GROUP } from "@good-grounds/report";
 import { countOf, EXHAUSTIVE } from "./assignments.ts";
@@ -20,7 +20,9 @@ interface Figures {
 /** The list of topics with, for each, what the laws were tried on and what settling it takes. */
 export function topicsMarkdown(): string {
   const figures = new Map(TOPICS.map((topic) => [topic.id, figuresOf(topic)]));
-  const ratios = [...figures.values()].flatMap(({ mean, least }) => (least === undefined || least === 0 ? [] : [mean / least]));
+  const ratios = [...figures.values()].flatMap(({ mean, least }) =>
+    least === undefined || least === 0 ? [] : [mean / least],
+  );
   const lines = [
     "# Topics",
     "",

@@ -16,7 +16,7 @@ export function chanceAtMost(at: number, deviations: ArrayLike<number>): number 
   const [h1, h2] = [first * Math.sqrt(3), second * Math.sqrt(3)];
   const wide = h1 + h2 + NOTHING_LEFT * rest;
   if (at >= wide) return 1;
-  if (at <= -wide) return at === 0 ? 1 : 0;
+  if (at <= -wide) return 0;
   if (h1 === 0) return normalCdf(at / rest);
   if (h2 === 0) return within((once(at + h1, rest) - once(at - h1, rest)) / (2 * h1));
   const corners =

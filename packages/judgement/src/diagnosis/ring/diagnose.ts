@@ -62,8 +62,9 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
   const problem: Problem = { input: arranged, observed, asked: observed.map(({ asked }) => asked) };
   const rings = ringCandidates(problem);
   const first = ranked(rings, problem);
-  const widened = first
-    .slice(0, WIDENED)
+  // A sound ring with a spur is the commonest of all, however ill the ring alone explains it.
+  const bases = first.filter(({ best }, i) => i < WIDENED || best.hypothesis.ring.kind === "sound");
+  const widened = bases
     .flatMap(({ best }) => [...otherOpenPoints(problem, best), ...withPoints(problem, best)]);
   const kinds = widened.length > 0 ? ranked([...rings, ...widened], problem) : first;
   const leader = kinds[0] as Ranked;

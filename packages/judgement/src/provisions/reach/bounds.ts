@@ -13,3 +13,13 @@ export function boundsOf(spots: readonly Spot[]): Bounds {
   }
   return bounds;
 }
+
+/** Whether a line comes within a distance of bounds, each way along the axes: enough to look closer. */
+export function isNear(bounds: Bounds, from: Spot, to: Spot, near: number): boolean {
+  return (
+    Math.max(from[0], to[0]) >= bounds[0] - near &&
+    Math.min(from[0], to[0]) <= bounds[2] + near &&
+    Math.max(from[1], to[1]) >= bounds[1] - near &&
+    Math.min(from[1], to[1]) <= bounds[3] + near
+  );
+}

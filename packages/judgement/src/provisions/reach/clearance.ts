@@ -1,4 +1,4 @@
-import { type Bounds, boundsOf } from "./bounds.ts";
+import { type Bounds, boundsOf, isNear } from "./bounds.ts";
 import { type Element, elementsOf } from "./element.ts";
 import { along, type Line, lengthOf, meeting, type Piece, pieceToPiece, sidesOf } from "./plane.ts";
 import { GAP } from "./reach-figures.ts";
@@ -200,7 +200,8 @@ function barred(
   if (plain.value >= 0 || standing.pieces.some((piece) => pieceToPiece(piece, span.plan) === 0)) return plain;
   const { sideways } = volume.reach;
   const near = sideways + Math.abs(planShift) + GAP;
-  if (!volume.barriers.some((one) => one.protection === "ip2x" && isNear(span, one.from, one.to, near))) return plain;
+  if (!volume.barriers.some((one) => one.protection === "ip2x" && isNear(span.bounds, one.from, one.to, near)))
+    return plain;
   const lines = closingLines(volume, standing, span.low, span.high, tolerance);
   if (lines.every((line) => pieceToPiece(span.plan, line) > near)) return plain;
   const key = lines.join(";");
@@ -217,16 +218,6 @@ function barred(
     }
   }
   return least === undefined || least.value < plain.value ? plain : least;
-}
-
-/** Whether a line comes within a distance of the bounds of a part: enough to look closer. */
-function isNear({ bounds }: Span, from: Spot, to: Spot, near: number): boolean {
-  return (
-    Math.max(from[0], to[0]) >= bounds[0] - near &&
-    Math.min(from[0], to[0]) <= bounds[2] + near &&
-    Math.max(from[1], to[1]) >= bounds[1] - near &&
-    Math.min(from[1], to[1]) <= bounds[3] + near
-  );
 }
 
 interface Sample {

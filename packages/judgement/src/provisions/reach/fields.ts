@@ -15,8 +15,8 @@ export class Fields {
       return this.note("not-an-object", path, value, `an object with ${keys.join(", ")}`, "write an object");
     }
     for (const key of keys) {
-      if (!Object.hasOwn(value, key))
-        this.note("left-out", [...path, key], undefined, `a value for ${key}`, "state it");
+      const stated = Object.hasOwn(value, key) && (value as Readonly<Record<string, unknown>>)[key] !== undefined;
+      if (!stated) this.note("left-out", [...path, key], undefined, `a value for ${key}`, "state it");
     }
     for (const key of Object.keys(value).slice(0, MOST)) {
       if (keys.includes(key)) continue;
@@ -42,7 +42,7 @@ export class Fields {
       return [];
     }
     // A hole in a list is left out by most of its methods; here it is read as nothing.
-    return Array.from(value, (entry, i) => read(entry, [...path, i])).filter((entry) => entry !== undefined);
+    return Array.from(value, (entry, i) => read(entry ?? null, [...path, i])).filter((entry) => entry !== undefined);
   }
 
   number(value: unknown, path: Path, low: number, high: number): number | undefined {

@@ -1,3 +1,4 @@
+import { type Bounds, boundsOf } from "./bounds.ts";
 import { type Line, type Piece, pieceToPiece, sidesOf } from "./plane.ts";
 import { anticlockwise } from "./polygon.ts";
 import { type Reach, reachWith } from "./reach-figures.ts";
@@ -12,8 +13,8 @@ export interface Standing {
   readonly height: number;
   /** Convex pieces, corners anticlockwise. */
   readonly pieces: readonly Piece[];
-  /** Whether the pieces are the whole surface. */
-  readonly whole: boolean;
+  /** Bounds of the pieces in plan. */
+  readonly bounds: Bounds;
   /** Edges of the surface round which a hand reaches below, and what is left of the reach beyond each, m. */
   readonly edges: readonly { readonly line: Line; readonly beyond: number }[];
   readonly solid: boolean;
@@ -54,7 +55,7 @@ export function volumeOf(scene: ReachScene, objects: number): Volume {
       return away <= reach.sideways ? [{ line, beyond: reach.sideways - away }] : [];
     });
     const { name, height, solid, outline } = surface;
-    return { name, index, height, pieces, whole: surface.entries.length === 0, edges, solid, outline };
+    return { name, index, height, pieces, bounds: boundsOf(pieces.flat()), edges, solid, outline };
   });
   return { reach, standing: [...standing, ...barriers.flatMap(topOf)], barriers };
 }
@@ -62,7 +63,7 @@ export function volumeOf(scene: ReachScene, objects: number): Volume {
 /** The top of a barrier on which people can stand, as a line to stand on. */
 function topOf({ name, platform, top, from, to }: Barrier): readonly Standing[] {
   if (!platform || top === "structure") return [];
-  return [
-    { name, index: undefined, height: top, pieces: [[from, to]], whole: true, edges: [], solid: false, outline: [] },
-  ];
+  const pieces = [[from, to]];
+  const bounds = boundsOf([from, to]);
+  return [{ name, index: undefined, height: top, pieces, bounds, edges: [], solid: false, outline: [] }];
 }

@@ -1,3 +1,4 @@
+import { isNear } from "./bounds.ts";
 import {
   along,
   doCross,
@@ -46,9 +47,10 @@ export function closingLines(
   const { reach } = volume;
   const upTo = Math.min(standing.height + reach.upward, high + reach.sideways);
   const downTo = Math.max(standing.height - reach.below, low - reach.sideways);
+  const furthest = reach.sideways + HORIZON + 4 * Math.abs(tolerance);
   const closed: Line[] = [];
   for (const barrier of volume.barriers) {
-    if (barrier.protection === "less") continue;
+    if (barrier.protection === "less" || !isNear(standing.bounds, barrier.from, barrier.to, furthest)) continue;
     const top = barrier.top === "structure" ? Number.POSITIVE_INFINITY : barrier.top;
     const bottom = barrier.bottom === "structure" ? Number.NEGATIVE_INFINITY : barrier.bottom;
     if (top - 2 * tolerance < upTo - 1e-9) continue;

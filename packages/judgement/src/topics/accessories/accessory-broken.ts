@@ -14,6 +14,7 @@ export const accessoryBroken = topic({
       yes: "a finger touches live metal through the damage",
       no: "no live metal can be touched through the damage",
       worse: "yes",
+      worked: { by: "opening-access", met: "no", notMet: "yes" },
     }),
     damage: ranked({
       asks: "How bad is the damage to the plate or body?",

@@ -15,6 +15,7 @@ export const boardBlankMissing = topic({
       yes: "a finger put through the gap reaches live metal",
       no: "a finger put through the gap does not reach live metal",
       worse: "yes",
+      worked: { by: "opening-access", met: "no", notMet: "yes" },
     }),
     gap: ranked({
       asks: "How large is the gap, and where is the live metal behind it?",

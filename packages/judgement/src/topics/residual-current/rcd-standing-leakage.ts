@@ -15,6 +15,7 @@ export const rcdStandingLeakage = topic({
       yes: "more than 30 % of the rated residual current flows to earth",
       no: "no more than 30 % of the rated residual current flows to earth",
       worse: "yes",
+      worked: { by: "leakage-within", met: "no", notMet: "yes" },
     }),
     trips: ranked({
       asks: "Does it trip without a fault being found?",

@@ -14,16 +14,12 @@ import {
   SEVERITIES,
   settledIn,
 } from "@good-grounds/core";
+import { COMPUTATIONS, compiledTopic, TOPICS } from "@good-grounds/judgement";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { COMPUTATIONS } from "../computations.ts";
-import { assignments, countOf, severityAt } from "./brute-force.ts";
-import { compiledTopic } from "./compiled.ts";
-import { TOPICS } from "./index.ts";
+import { assignments, countOf, EXHAUSTIVE, severityAt } from "./assignments.ts";
+import { questionsNeeded } from "./questions.ts";
 import { gradeOf } from "./reading-age.ts";
-
-/** Every assignment is tried up to so many; beyond, as many drawn at random. */
-const EXHAUSTIVE = 20_000;
 
 const editionsOf = (id: string): readonly [string, EditionId][] =>
   EDITIONS.map((edition) => [`${id}, ${edition}`, edition]);
@@ -129,12 +125,12 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
     const masks = usual(compiled);
     const facts = compiled.variables.flatMap(({ kind }, i) => (kind === "fact" ? [i] : []));
     const one = () => 1;
-    const policy = meanQuestions(compiled, masks, (_node, known) => {
+    const { mean: policy } = questionsNeeded(compiled, masks, (_node, known) => {
       const question = nextQuestion(compiled, knowing(known), one);
       return question === undefined ? undefined : compiled.index.get(`fact ${question.fact}`);
     });
     for (const order of ordersOf(facts)) {
-      const fixed = meanQuestions(compiled, masks, (node, known) =>
+      const { mean: fixed } = questionsNeeded(compiled, masks, (node, known) =>
         order.find((fact) => isOpenMask(known[fact] as number) && compiled.diagram.support(node).includes(fact)),
       );
       expect(policy).toBeLessThanOrEqual(fixed + 1e-9);
@@ -256,34 +252,6 @@ function asText(changes: readonly { readonly facts: Readonly<Record<string, stri
 }
 
 const isOpenMask = (mask: number) => (mask & (mask - 1)) !== 0;
-
-/** Mean number of questions until the severity is settled, when every value of every fact is as likely as the next. */
-function meanQuestions(
-  compiled: Compiled,
-  masks: readonly number[],
-  ask: (node: number, known: readonly number[]) => number | undefined,
-): number {
-  const done = new Map<string, number>();
-  const go = (known: readonly number[]): number => {
-    const key = known.join();
-    const before = done.get(key);
-    if (before !== undefined) return before;
-    const node = settledIn(compiled, compiled.root, known);
-    let mean = 0;
-    if (bitsOf(possibleLeaves(compiled, node, known)).length > 1) {
-      const variable = ask(node, known);
-      if (variable === undefined) throw new Error("nothing to ask although it is not settled");
-      const values = bitsOf(known[variable] as number);
-      mean =
-        1 +
-        values.reduce((sum, value) => sum + go(known.map((mask, i) => (i === variable ? 1 << value : mask))), 0) /
-          values.length;
-    }
-    done.set(key, mean);
-    return mean;
-  };
-  return go(masks);
-}
 
 /** All orders of up to five facts, else a fixed handful: as listed, reversed, and drawn. */
 function ordersOf(facts: readonly number[]): readonly (readonly number[])[] {

@@ -1,6 +1,9 @@
 import type { Compiled, Expression, Severity } from "@good-grounds/core";
 import { SEVERITIES } from "@good-grounds/core";
 
+/** Every assignment of a topic is tried up to so many; beyond, as many drawn at random. */
+export const EXHAUSTIVE = 20_000;
+
 /**
  * The rules of a subject read directly, one full assignment at a time, without the diagram: what the laws are held
  * against. Only tests and measurements use it.
