@@ -37,17 +37,20 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
       placed: conductor !== "neutral",
     }),
   ),
-  {
-    name: "interconnection",
-    threshold: `line to neutral readings ${INTERCONNECTION_SHOWS} Ω apart`,
-    plant: (ring, chance) => {
-      const from = Math.floor(chance.uniform() * (ring.points.length - 2));
-      const to = from + 2 + Math.floor(chance.uniform() * (ring.points.length - from - 2));
-      return { kind: "interconnection", from, to, metres: chance.between(1, 15) };
-    },
-    shows: (ring) => bulge(ring) >= INTERCONNECTION_SHOWS,
-    placed: true,
-  },
+  ...[1, 2].map(
+    (least): PlantedKind => ({
+      name: least === 1 ? "interconnection about one point" : "interconnection",
+      threshold: `line to neutral readings ${INTERCONNECTION_SHOWS} Ω apart`,
+      plant: (ring, chance) => {
+        const from = Math.floor(chance.uniform() * (ring.points.length - 1 - least));
+        const most = ring.points.length - 1 - from - least;
+        const to = from + 1 + least + (least === 1 ? 0 : Math.floor(chance.uniform() * most));
+        return { kind: "interconnection", from, to, metres: chance.between(1, 15) };
+      },
+      shows: (ring) => bulge(ring) >= INTERCONNECTION_SHOWS,
+      placed: true,
+    }),
+  ),
   {
     name: "spur",
     threshold: "0.06 Ω line to neutral (about 4 m of 2.5 mm²)",
@@ -94,7 +97,8 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
       name: `crossed in a leg, ${pair}`,
       threshold: ALWAYS,
       plant: (ring, chance) => ({ kind: "crossed-in-leg", pair, leg: leg(ring, chance) }),
-      placed: true,
+      // Line and cpc crossed leave only the line to neutral readings, and line and neutral are alike.
+      placed: pair !== "line-cpc",
     }),
   ),
   { name: "two rings crossed", threshold: ALWAYS, plant: () => ({ kind: "crossed-rings" }), placed: false },

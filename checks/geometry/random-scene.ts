@@ -35,7 +35,7 @@ export function surfaceOf(random: () => number, i: number, outline: readonly Spo
   return { name: `s${i}`, height: random() * 3 - 0.5, outline: turned, solid: random() < 0.6, entries: [] };
 }
 
-export function shapeOf(random: () => number): Shape {
+function shapeOf(random: () => number): Shape {
   const at = () => [random() * 10 - 5, random() * 10 - 5, random() * 9 - 3] as const;
   const kind = random();
   if (kind < 0.34) return { kind: "point", at: at() };

@@ -1,4 +1,5 @@
 export * from "./agreement.ts";
+export * from "./conformity.ts";
 export * from "./finding.ts";
 export * from "./grounds/accuracy.ts";
 export * from "./grounds/evidence.ts";
@@ -6,7 +7,9 @@ export * from "./grounds/leaves.ts";
 export * from "./grounds/reckoner.ts";
 export * from "./grounds/walk.ts";
 export * from "./issue/issue.ts";
+export * from "./misfit.ts";
 export * from "./outcome.ts";
+export * from "./own-figures.ts";
 export * from "./quantity/algebra.ts";
 export * from "./quantity/print.ts";
 export * from "./quantity/quantity.ts";

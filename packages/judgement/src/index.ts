@@ -11,4 +11,5 @@ export * from "./provisions/index.ts";
 export * from "./reasoning/index.ts";
 export * from "./sampling/index.ts";
 export * from "./topics/index.ts";
+export * from "./uncertainty/index.ts";
 export * from "./weigh.ts";

@@ -1,3 +1,4 @@
+export * from "./acceptance.ts";
 export * from "./cable.ts";
 export * from "./circuit.ts";
 export * from "./device.ts";

@@ -1,5 +1,5 @@
 import { DEVICE_STANDARDS, FAULT_CURRENT_METHODS } from "@good-grounds/core";
-import { z } from "zod";
+import * as z from "zod";
 import { circuit } from "./circuit.ts";
 import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
 import { mainSwitch, residualDevice } from "./device.ts";

@@ -1,5 +1,5 @@
 import { NATIONS, PREMISES_USES, TENURES } from "@good-grounds/core";
-import { z } from "zod";
+import * as z from "zod";
 import { day, id, line, moment, paragraph } from "./common.ts";
 
 /** What was ordered, for which premises, by whom and why. */

@@ -8,7 +8,7 @@ import {
   INSULATIONS,
   REFERENCE_METHODS,
 } from "@good-grounds/core";
-import { z } from "zod";
+import * as z from "zod";
 import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
 import { protectiveDevice, residualDevice } from "./device.ts";
 

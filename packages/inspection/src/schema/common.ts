@@ -1,5 +1,5 @@
 import { UNIT_SYMBOL, type Unit } from "@good-grounds/core";
-import { z } from "zod";
+import * as z from "zod";
 import { written } from "./written.ts";
 
 /** Identifier inside one file: short, no spaces, so that it can stand in a path and on a label. */

@@ -1,5 +1,5 @@
 import { DEVICE_STANDARDS, DEVICE_TYPES, RCD_DELAYS, RCD_STANDARDS, RCD_TYPES } from "@good-grounds/core";
-import { z } from "zod";
+import * as z from "zod";
 import { id, line, reading, stated, statedQuantity } from "./common.ts";
 
 /** An overcurrent protective device as marked. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { day, id, line, paragraph } from "./common.ts";
 
 /** What the inspection covers, and how much of it was opened up. */

@@ -1,5 +1,5 @@
-import { EDITIONS } from "@good-grounds/core";
-import { z } from "zod";
+import { ACCEPTANCE_RULES, EDITIONS } from "@good-grounds/core";
+import * as z from "zod";
 import { ITEM_IDS } from "../items/index.ts";
 import { board } from "./board.ts";
 import { brief, person, visit } from "./brief.ts";
@@ -30,6 +30,8 @@ export const inspectionFile = z
     visits: z.array(visit).min(1).max(60),
     people: z.array(person).max(60),
     instruments: z.array(instrument).max(60),
+    /** How uncertain readings are held against limits where probabilities are shown; simple where it is left out. */
+    decisionRule: z.enum(ACCEPTANCE_RULES).optional(),
     conditions: z
       .strictObject({
         /** Conductor temperature during the dead tests, where the inspector states one for all circuits. */

@@ -1,6 +1,6 @@
-import { z } from "zod";
-import { day, id, line } from "./common.ts";
-import { accuracyText } from "./written.ts";
+import * as z from "zod";
+import { day, id, line, moment } from "./common.ts";
+import { accuracyText, written } from "./written.ts";
 
 /** What an instrument measures; each range has its own accuracy. */
 export const INSTRUMENT_RANGES = [
@@ -21,4 +21,12 @@ export const instrument = z.strictObject({
   checked: day.optional(),
   checkReference: line.optional(),
   accuracy: z.partialRecord(z.enum(INSTRUMENT_RANGES), accuracyText).optional(),
+  /**
+   * When the test leads were nulled, and what the display showed with them joined just before: what had crept into the
+   * readings since the nulling before. A check at the end of the job is written the same way.
+   */
+  leadsNulled: z
+    .array(z.strictObject({ at: moment, showed: written("ohm", "reading with the leads joined", true).optional() }))
+    .max(60)
+    .optional(),
 });

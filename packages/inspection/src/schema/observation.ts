@@ -1,5 +1,5 @@
 import { CLASSIFICATIONS } from "@good-grounds/core";
-import { z } from "zod";
+import * as z from "zod";
 import { day, id, line, moment, notKnown, paragraph } from "./common.ts";
 
 const sha256 = z.string().regex(/^[0-9a-f]{64}$/, "a SHA-256 as 64 digits 0 to 9 and a to f");

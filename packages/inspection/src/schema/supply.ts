@@ -1,5 +1,5 @@
 import { CONDUCTOR_MATERIALS, EARTHING_SYSTEMS, FAULT_CURRENT_METHODS, OTHER_SOURCES } from "@good-grounds/core";
-import { z } from "zod";
+import * as z from "zod";
 import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
 import { mainSwitch, protectiveDevice } from "./device.ts";
 

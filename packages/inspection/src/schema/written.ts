@@ -1,5 +1,5 @@
 import { parseAccuracy, parseWritten, SCALES, UNIT_SYMBOL, type Unit } from "@good-grounds/core";
-import { z } from "zod";
+import * as z from "zod";
 
 /** Units as they may be written for a coherent unit, for messages: "Ω, mΩ, kΩ". */
 function spellings(unit: Unit): string {

@@ -30,14 +30,8 @@ export class SolvedNetwork {
   constructor(nodes: number, resistors: readonly Resistor[]) {
     refuse(nodes, resistors);
     this.#resistors = resistors;
-    const merged = joined(
-      nodes,
-      resistors.filter(({ ohms }) => ohms === 0),
-    );
-    this.#part = joined(
-      nodes,
-      resistors.filter(({ ohms }) => ohms !== Number.POSITIVE_INFINITY),
-    );
+    const merged = joined(nodes, resistors, 0);
+    this.#part = joined(nodes, resistors, Number.MAX_VALUE);
     const rowOf = new Int32Array(nodes).fill(-1);
     let size = 0;
     for (let node = 0; node < nodes; node++) {
@@ -78,19 +72,27 @@ export class SolvedNetwork {
     return found;
   }
 
-  /** Voltage of `a` against the reference for 1 A in at `b`. Along a resistor it is linear from each end to the place of injection. */
+  /**
+   * Voltage of `a` against the reference for 1 A in at `b`. Along a resistor it is linear from each end to the place of
+   * injection: a place is its two ends by their shares, and a rise of its own.
+   */
   #transfer(a: Place, b: Place): number {
-    if (typeof a !== "number") {
-      const { from, to, ohms } = this.#resistor(a.along);
-      const own =
-        typeof b !== "number" && b.along === a.along ? Math.min(a.part, b.part) * (1 - Math.max(a.part, b.part)) : 0;
-      return (1 - a.part) * this.#transfer(from, b) + a.part * this.#transfer(to, b) + own * ohms;
-    }
-    if (typeof b !== "number") {
-      const { from, to } = this.#resistor(b.along);
-      return (1 - b.part) * this.#transfer(a, from) + b.part * this.#transfer(a, to);
-    }
-    const [i, j] = [this.#row[a] as number, this.#row[b] as number];
+    if (typeof a === "number") return typeof b === "number" ? this.#kernel(a, b) : this.#mixed(a, b);
+    if (typeof b === "number") return this.#mixed(b, a);
+    const resistor = this.#resistor(a.along);
+    const ends = (1 - a.part) * this.#mixed(resistor.from, b) + a.part * this.#mixed(resistor.to, b);
+    if (a.along !== b.along) return ends;
+    return ends + Math.min(a.part, b.part) * (1 - Math.max(a.part, b.part)) * resistor.ohms;
+  }
+
+  #mixed(node: number, { along, part }: Exclude<Place, number>): number {
+    const { from, to } = this.#resistor(along);
+    return (1 - part) * this.#kernel(node, from) + part * this.#kernel(node, to);
+  }
+
+  #kernel(a: number, b: number): number {
+    const i = this.#row[a] as number;
+    const j = this.#row[b] as number;
     return i < 0 || j < 0 ? 0 : (this.#inverse[i * this.#size + j] as number);
   }
 }
@@ -106,23 +108,27 @@ function refuse(nodes: number, resistors: readonly Resistor[]): void {
   }
 }
 
-/** The lowest node each node is joined to. */
-function joined(nodes: number, links: readonly Resistor[]): Int32Array {
-  const least = Int32Array.from({ length: nodes }, (_, i) => i);
-  const find = (node: number): number => {
-    let at = node;
-    while (least[at] !== at) {
-      least[at] = least[least[at] as number] as number;
-      at = least[at] as number;
-    }
-    return at;
-  };
-  for (const { from, to } of links) {
-    const [a, b] = [find(from), find(to)];
-    least[Math.max(a, b)] = Math.min(a, b);
+/** The lowest node each node is joined to by resistances of no more than `most`. */
+function joined(nodes: number, resistors: readonly Resistor[], most: number): Int32Array {
+  const least = new Int32Array(nodes);
+  for (let node = 0; node < nodes; node++) least[node] = node;
+  for (const { from, to, ohms } of resistors) {
+    if (ohms > most) continue;
+    const [a, b] = [rootOf(least, from), rootOf(least, to)];
+    if (a < b) least[b] = a;
+    else least[a] = b;
   }
-  for (let node = 0; node < nodes; node++) least[node] = find(node);
+  for (let node = 0; node < nodes; node++) least[node] = rootOf(least, node);
   return least;
+}
+
+function rootOf(least: Int32Array, node: number): number {
+  let at = node;
+  while (least[at] !== at) {
+    least[at] = least[least[at] as number] as number;
+    at = least[at] as number;
+  }
+  return at;
 }
 
 function laplacian(size: number, row: Int32Array, resistors: readonly Resistor[]): Float64Array {

@@ -9,8 +9,8 @@ import {
   type Published,
   parseAccuracy,
   type Seen,
-  type Term,
   TERM,
+  type Term,
   type Unit,
 } from "@good-grounds/core";
 import { operatingUncertainty } from "@good-grounds/tables";
@@ -64,14 +64,7 @@ export class Errors {
   }
 
   /** A value between two limits, all alike; `owner` tells it from others. */
-  ofRange(
-    owner: unknown,
-    low: number,
-    high: number,
-    value: number,
-    term: Term,
-    place: Path | null,
-  ): Spread {
+  ofRange(owner: unknown, low: number, high: number, value: number, term: Term, place: Path | null): Spread {
     if (low === high) return { expected: value, causes: [], deviations: [], open: 0 };
     this.notes.add(Number.isFinite(low) && Number.isFinite(high) ? "ranges" : "open-ended");
     if (!Number.isFinite(high)) return { expected: low, causes: [], deviations: [], open: 1 };

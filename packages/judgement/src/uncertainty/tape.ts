@@ -49,7 +49,7 @@ export class Tape {
   /** Works the comparison out with every cause at its deviation. */
   run(at: Float64Array): void {
     this.choice = 0;
-    for (const [i, step] of this.#steps.entries()) this.#values[i] = this.#valueOf(step, at);
+    for (let i = 0; i < this.#steps.length; i++) this.#values[i] = this.#valueOf(this.#steps[i] as Step, at);
     this.difference = this.#sign * ((this.#values[this.#left] as number) - (this.#values[this.#right] as number));
     this.#slopes.fill(0);
     this.gradient.fill(0);
@@ -95,14 +95,17 @@ export class Tape {
   #valueOf({ leaf, operation, of }: Step, at: Float64Array): number {
     if (leaf !== null) {
       let value = leaf.expected;
-      for (const [k, cause] of leaf.causes.entries())
-        value += (leaf.deviations[k] as number) * (at[cause] as number);
+      for (let k = 0; k < leaf.causes.length; k++)
+        value += (leaf.deviations[k] as number) * (at[leaf.causes[k] as number] as number);
       return value;
     }
     const value = (k: number) => this.#values[of[k] as number] as number;
     switch (operation) {
-      case "sum":
-        return of.reduce((sum, step) => sum + (this.#values[step] as number), 0);
+      case "sum": {
+        let sum = 0;
+        for (const step of of) sum += this.#values[step] as number;
+        return sum;
+      }
       case "difference":
         return value(0) - value(1);
       case "product":
@@ -114,11 +117,15 @@ export class Tape {
       case "square":
         return value(0) ** 2;
       case "square-root":
-        return Math.sqrt(value(0));
+        // An energy anywhere from nothing up may come out a hair below nothing.
+        return Math.sqrt(Math.max(0, value(0)));
       case "let-through":
         return value(0) ** 2 * value(1);
-      case "in-parallel":
-        return 1 / of.reduce((sum, step) => sum + 1 / (this.#values[step] as number), 0);
+      case "in-parallel": {
+        let sum = 0;
+        for (const step of of) sum += 1 / (this.#values[step] as number);
+        return 1 / sum;
+      }
       case "largest":
       case "smallest":
         return value(this.#chosen(operation, of, true));
@@ -132,8 +139,8 @@ export class Tape {
     const slope = this.#slopes[i] as number;
     if (slope === 0) return;
     if (leaf !== null) {
-      for (const [k, cause] of leaf.causes.entries())
-        (this.gradient[cause] as number) += slope * (leaf.deviations[k] as number);
+      for (let k = 0; k < leaf.causes.length; k++)
+        (this.gradient[leaf.causes[k] as number] as number) += slope * (leaf.deviations[k] as number);
       return;
     }
     const value = (k: number) => this.#values[of[k] as number] as number;
@@ -160,7 +167,7 @@ export class Tape {
         hand(0, 2 * value(0));
         break;
       case "square-root":
-        hand(0, 0.5 / Math.sqrt(value(0)));
+        hand(0, 0.5 / Math.sqrt(Math.max(0, value(0))));
         break;
       case "let-through":
         hand(0, 2 * value(0) * value(1));

@@ -4,7 +4,7 @@ import { TOKENS } from "./tokens.ts";
 type At = readonly [number, number];
 type Box = readonly [left: number, top: number, right: number, bottom: number];
 
-export function doOverlap(a: Box, b: Box): boolean {
+function doOverlap(a: Box, b: Box): boolean {
   return a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3];
 }
 

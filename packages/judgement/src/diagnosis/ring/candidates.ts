@@ -6,10 +6,12 @@ import { CONDUCTORS, type Conductor, type Hypothesis, PAIRS, type PointState, ty
 
 const NO_POINTS: readonly PointState[] = Object.freeze([]);
 
-/** Interconnections of these lengths, as parts of the ring, are tried between every two of so many places. */
-const TRIED_LENGTHS = [0.03, 0.12, 0.3];
-const MOST_PLACES = 14;
+/** An interconnection is tried about so many runs of points, with cables and shares of the ring of these parts of it. */
+const TRIED_RUNS = 4;
+const TRIED_LENGTHS = [0.03, 0.15];
+const TRIED_SHARES = [0.3, 0.5, 0.7];
 const REFINED = 3;
+const MOST_REFINING = 5;
 /** Legs beyond this number are tried by their misfit with the parameters of the middle leg, the best refined. */
 const ALL_REFINED = 16;
 
@@ -64,56 +66,106 @@ function legCandidates(
   legs: number,
   before?: readonly number[],
 ): Fit[] {
-  const startOf = (leg: number) => (before === undefined ? undefined : extended(problem, state(leg), before));
+  const start = () => (before === undefined ? undefined : extended(problem, before));
   if (legs <= ALL_REFINED && before === undefined) {
-    return Array.from({ length: legs }, (_, leg) => fitted(problem, state(leg), startOf(leg)));
+    return Array.from({ length: legs }, (_, leg) => fitted(problem, state(leg), start()));
   }
-  const middle = fitted(problem, state(legs >> 1), startOf(legs >> 1));
+  const middle = fitted(problem, state(legs >> 1), start());
   const tried = Array.from({ length: legs }, (_, leg) => fitted(problem, state(leg), middle.values, 0));
+  tried[legs >> 1] = middle;
   const best = [...tried].sort((a, b) => a.cost - b.cost).slice(0, REFINED);
-  return tried.map((one) => (best.includes(one) ? fit(problem, one.hypothesis, one.values) : one));
+  return tried.map((one) =>
+    best.includes(one) && one !== middle ? fit(problem, one.hypothesis, one.values, MOST_REFINING) : one,
+  );
 }
 
-function extended(problem: Problem, ring: RingState, before: readonly number[]): Float64Array {
+function extended(problem: Problem, before: readonly number[]): Float64Array {
   const count = problem.input.points.length;
-  const places = Array.from({ length: count }, (_, i) => (i + 1) / (count + 1));
-  return Float64Array.from([...before, ...(ring.kind === "same-ends-joined" ? [] : places)]);
+  return Float64Array.from([...before, ...places(count)]);
 }
 
 function near(problem: Problem, ring: RingState, sound: Fit, sizes: readonly number[]): readonly Fit[] {
   return [fitted(problem, ring, Float64Array.from([...own(sound), ...sizes, ...sound.values.slice(OWN)]))];
 }
 
-/** Interconnections between every two places, the scale of the ring set to the readings, the best few refined. */
+/**
+ * Interconnections. Their ends lie about a run of points that read high; the runs that stand out most are tried with
+ * several lengths of cable and shares of the ring, the scale of the ring set to the readings, and the best start of each
+ * is refined.
+ */
 function interconnections(problem: Problem, sound: Fit): readonly Fit[] {
   const hypothesis: Hypothesis = { ring: { kind: "interconnection" }, points: NO_POINTS };
-  const count = problem.input.points.length;
-  const stride = Math.max(1, Math.ceil(count / MOST_PLACES));
-  const places = Array.from({ length: count }, (_, i) => (i + 1) / (count + 1)).filter((_, i) => i % stride === 0);
-  const values = Float64Array.from([...own(sound), 0, 0, 0, ...extended(problem, hypothesis.ring, []).values()]);
   const work = new Float64Array(problem.asked.length);
-  const tried: { readonly misfit: number; readonly start: Float64Array }[] = [];
-  for (const p of places)
-    for (const q of places) {
-      if (q <= p) continue;
+  return highRuns(problem).map((run) => {
+    let best: { readonly misfit: number; readonly start: Float64Array } | undefined;
+    for (const share of [0, ...TRIED_SHARES])
       for (const length of TRIED_LENGTHS) {
-        values[LINE] = sound.values[LINE] as number;
-        values.set([p, q, length], OWN);
-        predict(hypothesis, values, problem.asked, work);
+        const start = Float64Array.from([...own(sound), ...about(run, share, length, problem.input.points.length)]);
+        predict(hypothesis, start, problem.asked, work);
         const gain = bestGain(problem.observed, work);
-        const start = values.slice();
-        start[LINE] = (values[LINE] as number) + Math.log(gain);
-        tried.push({
-          misfit: misfitOf(
-            problem.observed,
-            work.map((ohms) => ohms * gain),
-          ),
-          start,
-        });
+        start[LINE] = (start[LINE] as number) + Math.log(gain);
+        const misfit = misfitOf(
+          problem.observed,
+          work.map((ohms) => ohms * gain),
+        );
+        if (best === undefined || misfit < best.misfit) best = { misfit, start };
       }
+    return fitted(problem, hypothesis.ring, best?.start);
+  });
+}
+
+/** First and last point of a run. */
+type Run = readonly [first: number, last: number];
+
+/** Runs of points that read higher than the others, by how far they stand out. */
+function highRuns({ observed, input }: Problem): readonly Run[] {
+  const count = input.points.length;
+  const height = new Float64Array(count);
+  const known = new Uint8Array(count);
+  for (const { asked, shown, bound, deviation } of observed) {
+    if (asked.point < 0 || bound === "above") continue;
+    height[asked.point] = (height[asked.point] as number) + shown / deviation;
+    known[asked.point] = 1;
+  }
+  const runs: { readonly run: Run; readonly contrast: number }[] = [];
+  const sum = (from: number, to: number) => {
+    let [total, points] = [0, 0];
+    for (let i = from; i < to; i++) {
+      total += height[i] as number;
+      points += known[i] as number;
     }
-  tried.sort((a, b) => a.misfit - b.misfit);
-  return tried.slice(0, REFINED).map(({ start }) => fitted(problem, hypothesis.ring, start));
+    return { total, points };
+  };
+  const all = sum(0, count);
+  for (let first = 0; first < count; first++)
+    for (let last = first; last < count; last++) {
+      const inside = sum(first, last + 1);
+      const outside = all.points - inside.points;
+      if (inside.points === 0 || outside === 0) continue;
+      const apart = inside.total / inside.points - (all.total - inside.total) / outside;
+      runs.push({ run: [first, last], contrast: apart / Math.sqrt(1 / inside.points + 1 / outside) });
+    }
+  return runs
+    .sort((a, b) => b.contrast - a.contrast)
+    .slice(0, TRIED_RUNS)
+    .map(({ run }) => run);
+}
+
+/** Places of an interconnection about a run, and of the points, for a share of the ring between its ends; 0: even distances. */
+function about([first, last]: Run, share: number, length: number, count: number): readonly number[] {
+  const even = (i: number) => (i + 1) / (count + 1);
+  if (share === 0) return [even(first) - 0.6 / (count + 1), even(last) + 0.6 / (count + 1), length, ...places(count)];
+  const before = ((1 - share) * (first + 0.5)) / (count - (last - first));
+  const at = Array.from({ length: count }, (_, i) => {
+    if (i < first) return (before * (i + 1)) / (first + 0.5);
+    if (i <= last) return before + (share * (i - first + 1)) / (last - first + 2);
+    return before + share + ((1 - share - before) * (i - last - 0.5)) / (count - last - 0.5);
+  });
+  return [before, before + share, length, ...at];
+}
+
+function places(count: number): readonly number[] {
+  return Array.from({ length: count }, (_, i) => (i + 1) / (count + 1));
 }
 
 function bestGain(observed: readonly Observed[], expected: Float64Array): number {

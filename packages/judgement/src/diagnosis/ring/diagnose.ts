@@ -1,5 +1,5 @@
 import { ringCandidates } from "./candidates.ts";
-import type { Problem } from "./fit.ts";
+import { fit, type Problem } from "./fit.ts";
 import { type NextReading, nextReading } from "./next-reading.ts";
 import { faultsOf, metresOf, type RingFault } from "./place.ts";
 import { otherOpenPoints, withPoints } from "./points.ts";
@@ -8,7 +8,7 @@ import { observedOf, type RingInput } from "./readings.ts";
 import type { Asked, Hypothesis } from "./ring-state.ts";
 
 /** Explanations whose odds against the leading one are not below this cannot be told apart from it. */
-export const TOLD_APART = 1 / 20;
+export const TOLD_APART = 1 / 50;
 
 /** One reading beside what an explanation leads to expect, Ω. */
 export interface ReadingAndExpected {
@@ -49,6 +49,8 @@ const SHOWN = 8;
 const LEAST_PROBABILITY = 1e-4;
 /** Explanations of the ring to which states of points are added. */
 const WIDENED = 3;
+/** Steps of the fit for the legs of the leading explanation. */
+const MOST_STEPS = 3;
 
 /**
  * What explains the readings of a ring final circuit: hypotheses fitted by the resistance network, ranked by likelihood,
@@ -64,9 +66,8 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
   const first = ranked(rings, problem);
   // A sound ring with a spur is the commonest of all, however ill the ring alone explains it.
   const bases = first.filter(({ best }, i) => i < WIDENED || best.hypothesis.ring.kind === "sound");
-  const widened = bases
-    .flatMap(({ best }) => [...otherOpenPoints(problem, best), ...withPoints(problem, best)]);
-  const kinds = widened.length > 0 ? ranked([...rings, ...widened], problem) : first;
+  const widened = bases.flatMap(({ best }) => [...otherOpenPoints(problem, best), ...withPoints(problem, best)]);
+  const kinds = withEveryLeg(widened.length > 0 ? ranked([...rings, ...widened], problem) : first, problem);
   const leader = kinds[0] as Ranked;
   const back = arranged.points.map((point) => input.points.indexOf(point));
   const next = nextReading(kinds, problem);
@@ -78,6 +79,14 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
     accounts: accountsFor(leader, problem),
     next: next === undefined ? undefined : { ...next, asked: named(next.asked, back) },
   };
+}
+
+/** The leading explanation fitted in every leg, so that the probabilities of its places are those of the best fits. */
+function withEveryLeg(kinds: readonly Ranked[], problem: Problem): readonly Ranked[] {
+  const [leader, ...others] = kinds;
+  if (leader === undefined || leader.members.length === 1) return kinds;
+  const refined = leader.members.map((one) => fit(problem, one.fit.hypothesis, one.fit.values, MOST_STEPS));
+  return ranked([...refined, ...others.flatMap(({ members }) => members.map((one) => one.fit))], problem);
 }
 
 /** The highest misfit that chance leaves, four deviations of it above its mean. */

@@ -31,7 +31,7 @@ export const IMPOSSIBLE = 40;
 
 const STEP = 1e-5;
 const MOST_STEPS = 12;
-const GOOD_ENOUGH = 0.01;
+const GOOD_ENOUGH = 0.03;
 
 /** Fits the parameters of a hypothesis by Gauss-Newton steps, halved while they do not help. */
 export function fit(problem: Problem, hypothesis: Hypothesis, start?: Float64Array, most = MOST_STEPS): Fit {
@@ -132,7 +132,11 @@ function quadratic({ centre, form }: Prior, values: Float64Array): number {
   return sum;
 }
 
-/** Normal matrix and slope of the cost at a place. Derivatives by scale and offset are exact, those of a point touch its readings only. */
+function inProportion({ ring, points }: Hypothesis): boolean {
+  return ring.kind !== "joint" && ring.kind !== "leads-not-nulled" && points.every(({ kind }) => kind !== "terminal");
+}
+
+/** Normal matrix and slope of the cost at `values`, where the prediction is `base`. Derivatives by scale and offset are exact, those of a point touch its readings only. */
 function linearised(
   { observed, asked }: Problem,
   hypothesis: Hypothesis,
@@ -143,10 +147,11 @@ function linearised(
   const size = values.length;
   const from = positionsAt(hypothesis);
   const cut = cutOf(hypothesis.ring, values, from);
-  predict(hypothesis, values, asked, base, cut);
   const gain = 1 + (values[SCALE] as number);
   const columns = Array.from({ length: from }, (_, j) => {
     if (j === SCALE) return base;
+    // With every resistance in proportion to the line's, so are the readings.
+    if (j === LINE && inProportion(hypothesis)) return base.map((ohms) => ohms * gain);
     const column = new Float64Array(asked.length);
     if (j === OFFSET) return column.fill(1);
     const moved = values.slice();

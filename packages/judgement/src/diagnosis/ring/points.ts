@@ -9,6 +9,8 @@ import { occam } from "./weights.ts";
 const MOST_POINTS = 5;
 /** A point is looked at when its readings lie above what is expected by so much, in squares of deviations. */
 const WORTH_A_LOOK = 5;
+/** Steps of the fit once a point has been added to an explanation that was fitted already. */
+const MOST_STEPS = 3;
 
 /** Other explanations of points with open readings: one point changed at a time. */
 export function otherOpenPoints(problem: Problem, base: Fit): readonly Fit[] {
@@ -45,7 +47,9 @@ export function withPoints(problem: Problem, base: Fit): readonly Fit[] {
       { kind: "spur", point },
       ...CONDUCTORS.map((conductor): PointState => ({ kind: "terminal", point, conductor })),
     ];
-    const tried = kinds.map((kind) => fit(problem, added(best.hypothesis, kind), grown(best, kind, problem), 6));
+    const tried = kinds.map((kind) =>
+      fit(problem, added(best.hypothesis, kind), grown(best, kind, problem), MOST_STEPS),
+    );
     const [first] = [...tried].sort((a, b) => weight(a) - weight(b));
     if (first === undefined || weight(first) >= weight(best)) break;
     found.push(...tried);
@@ -73,8 +77,11 @@ function grown(base: Fit, state: PointState, { observed }: Problem): Float64Arra
   ]);
 }
 
-/** The point that reads furthest above what is expected and has no state of its own yet. */
-function highest({ observed }: Problem, { expected, hypothesis }: Fit): number | undefined {
+/**
+ * The point that reads furthest above what is expected and has no state of its own yet. None where most points do: then
+ * it is the ring that is not as supposed.
+ */
+function highest({ observed, input }: Problem, { expected, hypothesis }: Fit): number | undefined {
   const over = new Map<number, number>();
   for (const [i, { asked, shown, bound, deviation }] of observed.entries()) {
     const ohms = expected[i] as number;
@@ -82,6 +89,6 @@ function highest({ observed }: Problem, { expected, hypothesis }: Fit): number |
     over.set(asked.point, (over.get(asked.point) ?? 0) + ((shown - ohms) / deviation) ** 2);
   }
   for (const { point } of hypothesis.points) over.delete(point);
-  const [found] = [...over].sort((a, b) => b[1] - a[1]);
-  return found !== undefined && found[1] > WORTH_A_LOOK ? found[0] : undefined;
+  const high = [...over].filter(([, excess]) => excess > WORTH_A_LOOK).sort((a, b) => b[1] - a[1]);
+  return high.length > Math.max(2, input.points.length / 2) ? undefined : high[0]?.[0];
 }

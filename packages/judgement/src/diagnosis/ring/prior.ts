@@ -10,7 +10,7 @@ export interface Prior {
 }
 
 /** Deviation of the gap from point to point over their mean, where the distances are not known. */
-const UNEVEN = 0.7;
+const UNEVEN = 1;
 
 /** Sizes of faults before anything is read, as centre and deviation: wide, so that the readings decide. */
 const JOINT: Uncertain = { value: 0.3, deviation: 3 };

@@ -29,7 +29,7 @@ export interface Least {
 }
 
 /** What both excesses come to: the distance outside, or where neither is outside, the depth under the nearest border. */
-export function excess(aside: number, upright: number): number {
+function excess(aside: number, upright: number): number {
   if (aside <= 0 && upright <= 0) return Math.max(aside, upright);
   const [a, b] = [Math.max(aside, 0), Math.max(upright, 0)];
   return Math.sqrt(a * a + b * b);
@@ -234,6 +234,7 @@ function samplesOf(
   const sides = sidesOf(plan);
   const length = sides.reduce((sum, [a, b]) => sum + lengthOf(a, b), 0);
   const step = Math.max(STEP, length / MOST_SAMPLES);
+  const rise = slope === undefined ? 0 : Math.abs(slope[1] - slope[0]) / length;
   const samples = sides.flatMap((side) => {
     const size = lengthOf(side[0], side[1]);
     const count = Math.max(1, Math.ceil(size / step));
@@ -245,10 +246,11 @@ function samplesOf(
     return parts
       .filter((part) => part >= 0 && part <= 1)
       .map((part): Sample => {
-        const z = slope === undefined ? undefined : slope[0] + (slope[1] - slope[0]) * part;
-        return { spot: along(side, part), low: z ?? low, high: z ?? high };
+        if (slope === undefined) return { spot: along(side, part), low, high };
+        // A step of a sloping line has all the heights of its half steps to either side.
+        const [z, reach] = [slope[0] + (slope[1] - slope[0]) * part, (rise * step) / 2];
+        return { spot: along(side, part), low: Math.max(low, z - reach), high: Math.min(high, z + reach) };
       });
   });
-  const rise = slope === undefined ? 0 : Math.abs(slope[1] - slope[0]) / length;
-  return { samples, half: (step / 2) * Math.sqrt(1 + rise * rise) };
+  return { samples, half: step / 2 };
 }

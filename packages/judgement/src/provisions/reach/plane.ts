@@ -67,7 +67,7 @@ export function toPiece(piece: Piece, spot: Spot): number {
 }
 
 /** Distance between two lines, m; 0 where they meet. */
-export function lineToLine(one: Line, other: Line): number {
+function lineToLine(one: Line, other: Line): number {
   if (doCross(one, other)) return 0;
   return Math.min(toLine(one, other[0]), toLine(one, other[1]), toLine(other, one[0]), toLine(other, one[1]));
 }

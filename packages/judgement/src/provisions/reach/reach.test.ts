@@ -1,8 +1,8 @@
 import { missingOf, Reckoner } from "@good-grounds/core";
 import { describe, expect, test } from "vitest";
 import { type PartFinding, placingOutOfReach } from "./conclude.ts";
+import { floor, pointPart, sceneWith, wall } from "./example-scenes.ts";
 import type { Barrier, Place, ReachScene } from "./scene.ts";
-import { floor, pointPart, sceneWith, wall } from "./scenes.test-data.ts";
 
 const reckon = new Reckoner(true);
 const first = (scene: ReachScene) => placingOutOfReach(scene, reckon).parts[0] as PartFinding;
@@ -136,6 +136,13 @@ describe("barriers", () => {
     expect(onePoint([3.3, 1.2, 1], { barriers: nearly }).judgement.verdict).toBe("met");
     const gap = [corner[0] as Barrier, wall("b", [3.15, 1.5], [9, 1.5])];
     expect(onePoint([3.3, 1.2, 1], { barriers: gap }).judgement.verdict).toBe("not-met");
+  });
+
+  test("a steep conductor that passes an opening in the way is not lost between two steps", () => {
+    const half = across({ to: [3.1, 1.05] });
+    const shape = { kind: "segment", from: [3.3, 0.9, -6], to: [3.3, 1.1, 9] } as const;
+    const parts = [{ name: "drop", potential: "L1", live: true, shape }];
+    expect(first(sceneWith({ parts, barriers: [half] })).judgement.verdict).toBe("not-met");
   });
 
   test("a rail that keeps people back moves the limit; from it the reach counts (417.3.2)", () => {

@@ -2,10 +2,10 @@ import { pointer, Reckoner } from "@good-grounds/core";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { placingOutOfReach } from "./conclude.ts";
+import { floor, pointPart, sceneWith, wall } from "./example-scenes.ts";
 import { doubleArea } from "./plane.ts";
 import { convexPieces } from "./polygon.ts";
 import { readScene } from "./read-scene.ts";
-import { floor, pointPart, sceneWith, wall } from "./scenes.test-data.ts";
 
 const good = sceneWith({ parts: [pointPart("a", [1, 1, 1])], barriers: [wall("w", [0, 0], [1, 0])] });
 const copy = () => JSON.parse(JSON.stringify(good));

@@ -1,0 +1,70 @@
+// Builds the field app into apps/field/dist: any static host can serve it.
+
+import { createHash } from "node:crypto";
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+
+const here = fileURLToPath(new URL(".", import.meta.url));
+const dist = join(here, "dist");
+const fonts = join(here, "../../node_modules/@fontsource/source-sans-3/files");
+
+const shared = {
+  absWorkingDir: here,
+  bundle: true,
+  format: "esm",
+  target: "es2022",
+  minify: true,
+  sourcemap: false,
+  jsx: "automatic",
+  jsxImportSource: "preact",
+  loader: { ".css": "css" },
+  legalComments: "none",
+  external: ["./fonts/*"],
+};
+
+rmSync(dist, { recursive: true, force: true });
+mkdirSync(dist, { recursive: true });
+cpSync(join(here, "static"), dist, { recursive: true });
+mkdirSync(join(dist, "fonts"));
+for (const weight of ["400", "600"])
+  cpSync(
+    join(fonts, `source-sans-3-latin-${weight}-normal.woff2`),
+    join(dist, "fonts", `source-sans-3-${weight}.woff2`),
+  );
+
+// Screens that are seldom opened, and the engine's topics, come as pieces of their own.
+await build({
+  ...shared,
+  entryPoints: { app: "src/app.tsx" },
+  outdir: dist,
+  splitting: true,
+  chunkNames: "pieces/[name]-[hash]",
+});
+await build({
+  ...shared,
+  entryPoints: { engine: "src/engine/worker.ts" },
+  outdir: dist,
+  splitting: true,
+  chunkNames: "pieces/[name]-[hash]",
+});
+
+/** Everything the app needs offline, with the hash that tells one build from the next. */
+const files = readdirSync(dist, { recursive: true })
+  .map(String)
+  .filter((name) => statSync(join(dist, name)).isFile() && !name.startsWith("writer/"))
+  .sort();
+const version = createHash("sha256");
+for (const name of files) version.update(name).update(readFileSync(join(dist, name)));
+await build({
+  ...shared,
+  entryPoints: { "service-worker": "src/service-worker.ts" },
+  outdir: dist,
+  format: "iife",
+  define: {
+    FILES: JSON.stringify(["./", ...files.filter((name) => name !== "index.html")]),
+    VERSION: JSON.stringify(version.digest("hex").slice(0, 16)),
+  },
+});
+console.log(`apps/field/dist  ${files.length + 1} files`);

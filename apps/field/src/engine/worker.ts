@@ -1,0 +1,2 @@
+/** The engine: judging runs here, so that the screen never waits for it. */
+export {};

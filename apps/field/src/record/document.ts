@@ -1,0 +1,130 @@
+import type { Value } from "./entry.ts";
+import type { Record as JobRecord } from "./record.ts";
+
+/**
+ * Places whose members are named in the record and stand as a list in the inspection file. `named`: the name is the
+ * member `id` there; otherwise it is only the record's. A star stands for any name.
+ */
+const LISTS: readonly { readonly path: string; readonly named: boolean }[] = [
+  { path: "people", named: true },
+  { path: "instruments", named: true },
+  { path: "visits", named: false },
+  { path: "brief/records", named: false },
+  { path: "limitations", named: true },
+  { path: "extent/sampling", named: false },
+  { path: "supply/bonding", named: true },
+  { path: "supply/otherSources", named: true },
+  { path: "boards", named: true },
+  { path: "boards/*/rcds", named: true },
+  { path: "boards/*/circuits", named: true },
+  { path: "boards/*/circuits/*/readings/crossLineNeutral", named: false },
+  { path: "boards/*/circuits/*/readings/crossLineCpc", named: false },
+  { path: "inspected", named: false },
+  { path: "observations", named: true },
+  { path: "standingViews", named: false },
+  { path: "photographs", named: false },
+  { path: "signatures", named: false },
+];
+
+/** Places whose whole content is one value although it is an object: a reading, a device, a choice. */
+const WHOLE: readonly string[] = [
+  "supply/device",
+  "supply/mainSwitch",
+  "supply/readings/*",
+  "supply/bonding/*/resistance",
+  "boards/*/fedFrom",
+  "boards/*/mainSwitch",
+  "boards/*/readings/*",
+  "boards/*/conditionalRating",
+  "boards/*/circuits/*/device",
+  "boards/*/circuits/*/rcd",
+  "boards/*/circuits/*/cable/*",
+  "boards/*/circuits/*/readings/*",
+  "observations/*/choice",
+  "observations/*/madeSafe",
+  "observations/*/facts/*",
+  "observations/*/positions/*",
+  "conclusion/nextInspection",
+];
+
+/** The place of a member's order within its list; smaller first. Not part of the inspection file. */
+export const ORDER = "~order";
+
+/** A record as the data of an inspection file. Where several values stand at a place, none is taken. */
+export function documentOf(record: JobRecord): { readonly [name: string]: Value } {
+  return (build(record, "") as { readonly [name: string]: Value } | undefined) ?? {};
+}
+
+function build(record: JobRecord, path: string): Value | undefined {
+  const own = record.value(path);
+  const list = LISTS.find((one) => matches(one.path, path));
+  const names = record.names(path).filter((name) => name !== ORDER);
+  if (list !== undefined) {
+    const members = names
+      .filter((name) => !isRemoved(record, join(path, name)))
+      .map((name) => ({ name, order: orderOf(record, join(path, name)) }))
+      .sort((a, b) => a.order - b.order || (a.name < b.name ? -1 : 1));
+    return members.flatMap(({ name }) => {
+      const member = build(record, join(path, name));
+      if (member === undefined || member === null) return list.named ? [{ id: name }] : [];
+      if (!list.named) return [member];
+      return [{ id: name, ...(member as { readonly [name: string]: Value }) }];
+    });
+  }
+  if (names.length === 0 || WHOLE.some((one) => matches(one, path))) return own;
+  const members: Record<string, Value> = {};
+  for (const name of names) {
+    const member = build(record, join(path, name));
+    if (member !== undefined && member !== null) members[name] = member;
+  }
+  return Object.keys(members).length === 0 ? own : members;
+}
+
+/** Whether a member of a list was taken out. */
+export function isRemoved(record: JobRecord, path: string): boolean {
+  const standing = record.standing(path);
+  return standing.length > 0 && standing.every(({ value }) => value === null);
+}
+
+function orderOf(record: JobRecord, path: string): number {
+  const order = record.value(join(path, ORDER));
+  return typeof order === "number" ? order : Number.MAX_SAFE_INTEGER;
+}
+
+/** The changes that write an inspection file's data into an empty record: place and value. */
+export function placesOf(data: { readonly [name: string]: Value }): readonly (readonly [path: string, value: Value])[] {
+  const places: (readonly [string, Value])[] = [];
+  const walk = (path: string, value: Value): void => {
+    const list = LISTS.find((one) => matches(one.path, path));
+    if (list !== undefined && Array.isArray(value)) {
+      for (const [number, member] of value.entries()) {
+        const name = list.named
+          ? String((member as { readonly id?: Value }).id ?? `m${number}`)
+          : `m${String(number).padStart(4, "0")}`;
+        const at = join(path, name);
+        places.push([at, true], [join(at, ORDER), number]);
+        for (const [key, inner] of Object.entries(member as object))
+          if (!(list.named && key === "id")) walk(join(at, key), inner as Value);
+      }
+      return;
+    }
+    const isBranch =
+      typeof value === "object" && value !== null && !Array.isArray(value) && Object.keys(value).length > 0;
+    if (!isBranch || WHOLE.some((one) => matches(one, path))) {
+      places.push([path, value]);
+      return;
+    }
+    for (const [key, inner] of Object.entries(value)) walk(join(path, key), inner as Value);
+  };
+  for (const [key, value] of Object.entries(data)) walk(key, value);
+  return places;
+}
+
+export function join(path: string, name: string): string {
+  return path === "" ? name : `${path}/${name}`;
+}
+
+function matches(pattern: string, path: string): boolean {
+  const [wanted, found] = [pattern.split("/"), path.split("/")];
+  return wanted.length === found.length && wanted.every((step, i) => step === "*" || step === found[i]);
+}

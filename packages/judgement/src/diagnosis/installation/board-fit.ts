@@ -1,0 +1,235 @@
+import type { Board, Installation } from "@good-grounds/inspection";
+import { CIRCUIT_FAULTS } from "./circuit-faults.ts";
+import { type Block, type CircuitBlock, circuitBlock, LENGTHS_DEVIATION, SharedErrors } from "./circuit-model.ts";
+import type { Surroundings } from "./fault.ts";
+import { logSum } from "./gaussian.ts";
+import { type FaultFit, faultFits, type SoundFit, soundFit } from "./judge-block.ts";
+import { NULL_DEVIATION, type Reading, readingOf } from "./noise.ts";
+import {
+  type Belief,
+  belief,
+  type Contribution,
+  contributionOf,
+  logEvidence,
+  type Moments,
+  momentsOf,
+  updated,
+} from "./shared-fit.ts";
+
+/** How often something is wrong with the readings of a circuit, or with the loop of a board, before any is looked at. */
+const FAULTY = 0.03;
+const LOG_FAULTY = Math.log(FAULTY);
+const LOG_SOUND = Math.log(1 - FAULTY);
+
+/** Closer than this to what was expected (squared distance in deviations), no explanation can be more likely than chance. */
+const NEAR = 7;
+
+/** Something that may be true of all readings of a board. */
+export interface BoardState {
+  readonly kind: "plain" | "leads-not-nulled" | "lengths";
+  readonly meter?: string;
+}
+
+/** Readings of a board's circuits and the loop before them, made ready. */
+export interface BoardReadings {
+  readonly board: Board;
+  readonly shared: SharedErrors;
+  readonly circuits: readonly CircuitBlock[];
+  /** The loop at the board: Zdb, or Ze where the board is at the origin and has no reading of its own. */
+  readonly loop: LoopBlock | undefined;
+  readonly lineNeutral: number | undefined;
+}
+
+export interface LoopBlock extends Block {
+  readonly isZe: boolean;
+}
+
+/** A circuit whose readings were held against the rest of the board. */
+export interface JudgedCircuit {
+  readonly block: CircuitBlock;
+  readonly sound: SoundFit;
+  /** Most likely first; empty where the readings are near what was expected. */
+  readonly faults: readonly FaultFit[];
+  /** Natural logarithm of the odds of the explanations together against sound. */
+  readonly logOdds: number;
+}
+
+export interface BoardFit {
+  readonly state: BoardState;
+  readonly logEvidence: number;
+  readonly moments: Moments;
+  readonly circuits: readonly JudgedCircuit[];
+  /** What the circuits alone say of the loop at the board, with the odds that its own reading is out. */
+  readonly loop: { readonly sound: SoundFit; readonly logOdds: number; readonly moments: Moments } | undefined;
+}
+
+/** Gathers what a board's fit needs; undefined where nothing can disagree. */
+export function boardReadings(
+  board: Board,
+  installation: Installation,
+  fedBy: ReadonlyMap<string, readonly Board[]>,
+  lineNeutral: number | undefined,
+): BoardReadings | undefined {
+  const zdb = readingOf(board.zdb);
+  const ze = board.feeder === undefined ? readingOf(installation.supply.ze) : undefined;
+  const loop = zdb ?? ze;
+  const meters = new Set<string>();
+  const lowest: number[] = [];
+  for (const { readings } of board.circuits) {
+    for (const evidence of [readings.r1r2, readings.r2Only, readings.zs, readings.r1]) {
+      const reading = readingOf(evidence);
+      if (reading === undefined) continue;
+      meters.add(reading.meter);
+      if (evidence === readings.zs) lowest.push(reading.value);
+    }
+  }
+  if (loop !== undefined) meters.add(loop.meter);
+  const before = loop?.value ?? lowest.reduce((least, one) => Math.min(least, one), LIKELY_LOOP);
+  if (!(before < LARGEST_LOOP)) return undefined;
+  const shared = new SharedErrors([...meters], before);
+  const circuits = board.circuits.flatMap((circuit) => {
+    const block = circuitBlock(circuit, fedBy.get(`${board.id} ${circuit.id}`) ?? [], shared);
+    return block === undefined ? [] : [block];
+  });
+  return circuits.length === 0
+    ? undefined
+    : { board, shared, circuits, loop: loop && loopBlock(loop, shared, zdb === undefined), lineNeutral };
+}
+
+const LIKELY_LOOP = 0.3;
+const LARGEST_LOOP = 1e5;
+
+function loopBlock(reading: Reading, shared: SharedErrors, isZe: boolean): LoopBlock {
+  return {
+    isZe,
+    slots: ["zs"],
+    readings: [reading],
+    mean: Float64Array.of(shared.before),
+    covariance: Float64Array.of(reading.own ** 2 + 1e-8),
+    shared: [shared.row("zs", reading, 0)],
+  };
+}
+
+/** What is believed of the shared errors before any reading, under a state of the board. */
+function priorOf(shared: SharedErrors, state: BoardState): Belief {
+  const means = new Array<number>(shared.size).fill(0);
+  const deviations = new Array<number>(shared.size).fill(1);
+  if (state.kind === "lengths") deviations[SharedErrors.LENGTHS] = LENGTHS_OUT / LENGTHS_DEVIATION;
+  const at = state.kind === "leads-not-nulled" ? shared.nullOf(state.meter ?? "") : undefined;
+  if (at !== undefined) {
+    means[at] = LEADS / NULL_DEVIATION;
+    deviations[at] = LEADS_SPREAD / NULL_DEVIATION;
+  }
+  return belief(means, deviations);
+}
+
+/** Leads that were not nulled add about this much, Ω, give or take. */
+const LEADS = 0.2;
+const LEADS_SPREAD = 0.12;
+
+/** Deviation of all lengths of a board together when they were stated for another temperature or by a bad guess, a part. */
+const LENGTHS_OUT = 0.3;
+
+interface Part {
+  readonly block: Block;
+  readonly circuit: CircuitBlock | undefined;
+  readonly contribution: Contribution;
+}
+
+/**
+ * Fits the shared errors of a board to the places that agree, leaving out one place after the other, the worst first,
+ * where an explanation of its own is more likely than that it is sound.
+ */
+export function fitBoard(readings: BoardReadings, state: BoardState): BoardFit | undefined {
+  const { shared, circuits, loop } = readings;
+  const prior = priorOf(shared, state);
+  const parts: Part[] = [];
+  for (const block of loop === undefined ? circuits : [loop, ...circuits]) {
+    const contribution = contributionOf(block, Float64Array.from(block.readings, ({ value }) => value), shared.size);
+    const circuit = block === loop ? undefined : (block as CircuitBlock);
+    if (contribution !== undefined) parts.push({ block, circuit, contribution });
+  }
+  let all = prior;
+  for (const { contribution } of parts) all = updated(all, contribution, 1);
+  const leftOut = new Set<Part>();
+  let looks = 4 * parts.length + 20;
+  for (let looking = true; looking; ) {
+    looking = false;
+    for (const { part, fit, moments } of worstFirst(parts, leftOut, all)) {
+      if (looks-- <= 0) break;
+      const odds = oddsOf(part, fit, moments, readings);
+      if (odds.logOdds <= 0) continue;
+      leftOut.add(part);
+      all = updated(all, part.contribution, -1);
+      looking = true;
+      break;
+    }
+  }
+  const moments = momentsOf(all);
+  if (moments === undefined) return undefined;
+  let densities = 0;
+  let evidence = 0;
+  const judged: JudgedCircuit[] = [];
+  let judgedLoop: BoardFit["loop"];
+  for (const part of parts) {
+    const out = leftOut.has(part);
+    const apart = out ? moments : momentsOf(updated(all, part.contribution, -1));
+    const sound = apart && soundFit(part.block, apart);
+    if (!out) {
+      densities += part.contribution.logDensity;
+      evidence += LOG_SOUND;
+    }
+    if (sound === undefined || apart === undefined) continue;
+    const { logOdds, faults } =
+      sound.distance > NEAR || out
+        ? oddsOf(part, sound, apart, readings)
+        : { logOdds: Number.NEGATIVE_INFINITY, faults: [] };
+    if (out) evidence += LOG_SOUND + sound.logDensity + Math.max(0, logOdds);
+    if (part.circuit === undefined) judgedLoop = { sound, logOdds, moments: apart };
+    else judged.push({ block: part.circuit, sound, logOdds, faults });
+  }
+  return {
+    state,
+    logEvidence: evidence + logEvidence(prior, all, densities),
+    moments,
+    circuits: judged,
+    loop: judgedLoop,
+  };
+}
+
+/** The places that lie apart from what the others say, furthest first. */
+function worstFirst(parts: readonly Part[], leftOut: ReadonlySet<Part>, all: Belief) {
+  return parts
+    .flatMap((part) => {
+      if (leftOut.has(part)) return [];
+      const moments = momentsOf(updated(all, part.contribution, -1));
+      const fit = moments && soundFit(part.block, moments);
+      return fit === undefined || moments === undefined || !(fit.distance > NEAR) ? [] : [{ part, fit, moments }];
+    })
+    .sort((a, b) => b.fit.distance - b.part.block.slots.length - (a.fit.distance - a.part.block.slots.length));
+}
+
+function oddsOf({ block, circuit }: Part, sound: SoundFit, moments: Moments, readings: BoardReadings) {
+  if (circuit === undefined) {
+    // A loop reading that is out may be anything over three decades.
+    const value = Math.max(block.readings[0]?.value ?? 0, 0.01);
+    const anywhere = -Math.log(value * Math.log(1000));
+    return { logOdds: LOG_FAULTY + anywhere - LOG_SOUND - sound.logDensity, faults: [] };
+  }
+  const faults = [...faultFits(CIRCUIT_FAULTS, circuit, moments, aroundOf(circuit, moments, readings))].sort(
+    (a, b) => b.logEvidence - a.logEvidence,
+  );
+  const together = logSum(faults.map((one) => one.logEvidence));
+  return { logOdds: LOG_FAULTY + together - LOG_SOUND - sound.logDensity, faults };
+}
+
+/** What is known around a circuit once the shared errors are. */
+export function aroundOf(circuit: CircuitBlock, { mean }: Moments, readings: BoardReadings): Surroundings {
+  const { shared, lineNeutral, circuits } = readings;
+  const off = (mean[SharedErrors.BEFORE] as number) * shared.beforeDeviation;
+  return {
+    before: Math.max(0.005, shared.before + off),
+    lineNeutral,
+    others: circuits.filter((other) => other !== circuit),
+  };
+}

@@ -1,0 +1,56 @@
+import type { CircuitBlock, Slot } from "./circuit-model.ts";
+
+/** What a circuit would show to readings taken anew, in Ω. Undefined where the hypothesis does not say. */
+export interface Truth {
+  readonly r1r2?: number;
+  readonly r2?: number;
+  /** Line and neutral joined at the far end, read at the board. */
+  readonly r1rn?: number;
+  readonly zs?: number;
+  /** Size of the protective conductor, mm². */
+  readonly cpcSize?: number;
+  /** Length of the cable, m. */
+  readonly length?: number;
+}
+
+/** One size of a fault: what it does to the recorded readings and what is true under it. */
+export interface Effect {
+  /** What is added to the reading of a sound circuit, Ω. */
+  readonly shift: (slot: Slot) => number;
+  /** Half of what one step of the size more and one step less differ by, Ω. */
+  readonly step: (slot: Slot) => number;
+  /** How far the loop before the circuit still bears on its live readings, 1 for all of it. */
+  readonly beforeShare: number;
+  /** A reading that is not of this circuit: how dense its value is wherever it comes from, per Ω, as a logarithm. */
+  readonly foreign?: { readonly slot: Slot; readonly logDensity: number };
+  readonly logWeight: number;
+  readonly truth: Truth;
+  /** The size in words: "0.55 Ω", "circuit 5". */
+  readonly size: string;
+}
+
+/** An explanation of a circuit's readings. */
+export interface CircuitFault {
+  readonly id: string;
+  readonly innocent: boolean;
+  /** Share among the explanations before any reading is looked at. */
+  readonly prior: number;
+  readonly words: (size: string) => string;
+  readonly effects: (block: CircuitBlock, around: Surroundings) => readonly Effect[];
+}
+
+/** What is known around a circuit that its explanations draw on. */
+export interface Surroundings {
+  /** Loop before the circuit as the rest of the board has it, Ω. */
+  readonly before: number;
+  /** Line to neutral loop at the board, Ω; undefined where nothing settles it. */
+  readonly lineNeutral: number | undefined;
+  /** The other circuits of the board. */
+  readonly others: readonly CircuitBlock[];
+}
+
+/** Sizes evenly spaced on a logarithmic scale, with the ratio of neighbours. */
+export function logGrid(low: number, high: number, count: number): { values: number[]; ratio: number } {
+  const ratio = (high / low) ** (1 / count);
+  return { values: Array.from({ length: count }, (_, i) => low * ratio ** (i + 0.5)), ratio };
+}
