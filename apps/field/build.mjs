@@ -10,6 +10,13 @@ const here = fileURLToPath(new URL(".", import.meta.url));
 const dist = join(here, "dist");
 const fonts = join(here, "../../node_modules/@fontsource/source-sans-3/files");
 
+/** The path of every file below a folder, in an order that does not depend on the disk. */
+const filesBelow = (folder) =>
+  readdirSync(folder, { recursive: true })
+    .map((name) => String(name).replaceAll("\\", "/"))
+    .filter((name) => statSync(join(folder, name)).isFile())
+    .sort();
+
 const shared = {
   absWorkingDir: here,
   bundle: true,
@@ -19,7 +26,6 @@ const shared = {
   sourcemap: false,
   jsx: "automatic",
   jsxImportSource: "preact",
-  loader: { ".css": "css" },
   legalComments: "none",
   external: ["./fonts/*"],
 };
@@ -27,6 +33,7 @@ const shared = {
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
 cpSync(join(here, "static"), dist, { recursive: true });
+cpSync(join(here, "../../examples/terraced-house.json"), join(dist, "demonstration.json"));
 mkdirSync(join(dist, "fonts"));
 for (const weight of ["400", "600"])
   cpSync(
@@ -35,26 +42,23 @@ for (const weight of ["400", "600"])
   );
 
 // Screens that are seldom opened, and the engine's topics, come as pieces of their own.
+for (const entryPoints of [{ app: "src/app.tsx" }, { engine: "src/engine/worker.ts" }])
+  await build({ ...shared, entryPoints, outdir: dist, splitting: true, chunkNames: "pieces/[name]-[hash]" });
+
+// One style sheet of every .css file under src: a piece that is fetched later would bring none of its own.
+const first = ["look/tokens.css", "look/base.css"];
+const styles = [
+  ...first,
+  ...filesBelow(join(here, "src")).filter((name) => name.endsWith(".css") && !first.includes(name)),
+];
 await build({
   ...shared,
-  entryPoints: { app: "src/app.tsx" },
-  outdir: dist,
-  splitting: true,
-  chunkNames: "pieces/[name]-[hash]",
-});
-await build({
-  ...shared,
-  entryPoints: { engine: "src/engine/worker.ts" },
-  outdir: dist,
-  splitting: true,
-  chunkNames: "pieces/[name]-[hash]",
+  stdin: { contents: styles.map((name) => `@import "./src/${name}";`).join("\n"), resolveDir: here, loader: "css" },
+  outfile: join(dist, "app.css"),
 });
 
 /** Everything the app needs offline, with the hash that tells one build from the next. */
-const files = readdirSync(dist, { recursive: true })
-  .map(String)
-  .filter((name) => statSync(join(dist, name)).isFile() && !name.startsWith("writer/"))
-  .sort();
+const files = filesBelow(dist).filter((name) => !name.startsWith("writer/"));
 const version = createHash("sha256");
 for (const name of files) version.update(name).update(readFileSync(join(dist, name)));
 await build({

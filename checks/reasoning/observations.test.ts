@@ -35,7 +35,7 @@ describe("facts that the checks settle", () => {
       topic: "lighting-no-rcd",
       board: "cu",
       circuit: "c5",
-      facts: { premises: "home", "asked-when-made": false, place: "dry" },
+      facts: { premises: "home", "asked-when-made": false },
     });
     expect(one.worked.map(({ fact, by, value }) => [fact, by, value])).toEqual([
       ["rcd-30ma", "additional-protection", "no"],
@@ -46,7 +46,7 @@ describe("facts that the checks settle", () => {
   test("stay open where the observation names no circuit", () => {
     const one = reasoned({
       topic: "lighting-no-rcd",
-      facts: { premises: "home", "asked-when-made": false, place: "dry" },
+      facts: { premises: "home", "asked-when-made": false },
     });
     expect(one.worked).toEqual([]);
     expect(one.reasoning.open).toContain("rcd-30ma");
@@ -57,7 +57,7 @@ describe("facts that the checks settle", () => {
       topic: "lighting-no-rcd",
       board: "cu",
       circuit: "c5",
-      facts: { "rcd-30ma": true, premises: "home", "asked-when-made": false, place: "dry" },
+      facts: { "rcd-30ma": true, premises: "home", "asked-when-made": false },
     });
     expect(one.against.map(({ fact, value }) => [fact, value])).toEqual([["rcd-30ma", "no"]]);
     expect(one.reasoning.classification).toBe("none");

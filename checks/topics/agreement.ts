@@ -18,21 +18,21 @@ const cannot = (reason: string): Answer => ({ notKnown: "limited", reason });
 export const READINGS: Readonly<Record<string, GivenReading>> = {
   "live-cu-no-cover": {
     topic: "board-cover-missing",
-    facts: { "live-touchable": true, cover: "off", access: "anyone", energised: "in-service" },
+    facts: { "live-touchable": true, cover: "off", access: "anyone" },
   },
   "live-blank-missing": {
     topic: "board-blank-missing",
-    facts: { "finger-reaches-live": true, gap: "in-line", access: "anyone", energised: "in-service" },
+    facts: { "finger-reaches-live": true, gap: "in-line", access: "anyone" },
     alternatives: { C2: { facts: { "finger-reaches-live": false } } },
   },
   "live-blank-missing-dead-way": {
     topic: "board-blank-missing",
-    facts: { "finger-reaches-live": false, gap: "in-line", access: "anyone", energised: "in-service" },
+    facts: { "finger-reaches-live": false, gap: "in-line", access: "anyone" },
     alternatives: { C3: { facts: { gap: "out-of-line" } } },
   },
   "live-locked-room-blank": {
     topic: "board-blank-missing",
-    facts: { "finger-reaches-live": true, gap: "in-line", access: "skilled-only", energised: "in-service" },
+    facts: { "finger-reaches-live": true, gap: "in-line", access: "skilled-only" },
     alternatives: { C1: { facts: { access: "key-about" } } },
   },
   "live-top-opening": {
@@ -42,7 +42,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "live-socket-cracked": {
     topic: "accessory-broken",
-    facts: { "finger-touches-live": false, damage: "cracked-through", circuit: "in-service" },
+    facts: { "finger-touches-live": false, damage: "cracked-through" },
     alternatives: { C3: { facts: { damage: "hairline" } } },
   },
   "live-metalwork": { topic: "metalwork-live", facts: { voltage: "228 V", "made-dead": false } },
@@ -140,7 +140,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "zs-tt-mcb": { topic: "zs-over-limit", facts: { disconnects: "not-in-time", by: "overcurrent" } },
   "double-pole-fuse": {
     topic: "neutral-fused",
-    facts: { "neutral-device": "alone", supply: "line-neutral", used: true },
+    facts: { "neutral-device": "alone" },
   },
   "cpc-light-class2": {
     topic: "lighting-no-cpc",

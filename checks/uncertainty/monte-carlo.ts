@@ -1,4 +1,12 @@
-import { type Compared, type Evidence, type Ground, isKnown, type Measured, parseAccuracy, type Unit } from "@good-grounds/core";
+import {
+  type Compared,
+  type Evidence,
+  type Ground,
+  isKnown,
+  type Measured,
+  parseAccuracy,
+  type Unit,
+} from "@good-grounds/core";
 import { rangeOf } from "@good-grounds/judgement";
 import type { Chance } from "../../examples/simulate/chance.ts";
 

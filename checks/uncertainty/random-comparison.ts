@@ -25,9 +25,7 @@ export function randomComparison(chance: Chance): Compared {
   const value = tree(chance, leaves, 1 + whole(chance, 3));
   const spread = Math.max(1e-6, (value.high - value.low) / 2, Math.abs(value.value) * 0.05);
   const limit = assumed(TERM.resistance, value.value + spread * chance.between(-0.6, 0.6), "invented");
-  return chance.uniform() < 0.5
-    ? RECKON.atMost(QUESTION, value, limit)
-    : RECKON.atLeast(QUESTION, value, limit);
+  return chance.uniform() < 0.5 ? RECKON.atMost(QUESTION, value, limit) : RECKON.atLeast(QUESTION, value, limit);
 }
 
 function leaf(chance: Chance): Evidence<"ohm"> {

@@ -29,7 +29,6 @@ describe("facts given", () => {
       "finger-reaches-live=yes",
       "gap=in-line",
       "access=anyone",
-      "energised=in-service",
     ]);
     expect([code, err]).toEqual([0, ""]);
     for (const part of [
@@ -47,7 +46,6 @@ describe("facts given", () => {
     const { code, out } = await goodgrounds([
       BLANK,
       "gap=in-line",
-      "energised=in-service",
       "access=skilled-only",
       "--json",
     ]);
@@ -86,7 +84,6 @@ describe("facts given", () => {
       BLANK,
       "finger-reaches-live=yes",
       "access=skilled-only",
-      "energised=in-service",
       "locked-board=does-not-count",
       "--json",
     ]);

@@ -1,12 +1,17 @@
+import Jobs from "../screens/jobs/jobs.tsx";
+import { SHELL } from "../words/shell.ts";
+import { JobFrame } from "./job-frame.tsx";
 import { useRoute } from "./route.ts";
 
 /** The whole app: the list of jobs, or one job with its screens. */
 export function App() {
-  const route = useRoute();
+  const [where, job, screen, ...rest] = useRoute();
   return (
-    <main>
-      <h1>Good Grounds</h1>
-      <p>{route.join(" / ")}</p>
-    </main>
+    <>
+      <a class="skip" href="#main">
+        {SHELL.skip}
+      </a>
+      {where === "job" && job !== undefined ? <JobFrame key={job} job={job} screen={screen} rest={rest} /> : <Jobs />}
+    </>
   );
 }

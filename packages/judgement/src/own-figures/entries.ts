@@ -1,4 +1,4 @@
-import { type Path, parseWritten, SCALES } from "@good-grounds/core";
+import type { Path } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
 
 /** A reading as it stands in the file, whatever it is of. */
@@ -33,12 +33,4 @@ export function entriesOf(file: InspectionFile): readonly Entry[] {
   walk(file.boards, ["boards"]);
   walk(file.conditions, ["conditions"]);
   return entries;
-}
-
-/** The unit of a reading as written; undefined where the text is none. */
-export function unitOf(shown: string): string | undefined {
-  const symbol = shown.trim().split(/[\d\s]/).at(-1) ?? "";
-  const scale = SCALES.get(symbol);
-  if (scale === undefined) return undefined;
-  return "code" in parseWritten(shown, scale.unit) ? undefined : scale.unit;
 }

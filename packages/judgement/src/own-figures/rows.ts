@@ -79,7 +79,7 @@ export function rowsOf(installation: Installation): readonly Row[] {
       const own = (evidence: Evidence<"ohm">) => figureOf(evidence, "continuity");
       const known = (figures: readonly (Figure | undefined)[]) => figures.filter((one) => one !== undefined);
       const atOrigin = board.feeder === undefined ? ze : undefined;
-      const device = circuit.residual.devices.find(({ path }) => path.includes("own"));
+      const device = circuit.residual.devices.find(({ path }) => path.at(-1) === "own");
       return {
         circuit,
         board: at,

@@ -11,13 +11,16 @@ const STEPS = 8;
  * How far, in standard deviations of what is in hand, the straight line may lie beside the computation. Held against
  * Monte Carlo in checks/uncertainty.
  */
-const BENT = 0.2;
+const BENT = Number(process.env.BENT ?? 0.2);
 
 /** Beyond so many standard deviations from the limit, being bent no longer matters. */
 const NEAR = 2.5;
 
 /** A cause with less than this part of the whole is not tried on its own. */
 const SMALL = 0.05;
+
+/** A largest value is taken as one and the same where it lies so many standard deviations ahead of the next. */
+const CLEAR = 2;
 
 /** What is in hand as a straight line in the causes of doubt, laid where it meets the limit. */
 export interface Line {
@@ -59,7 +62,9 @@ export function lineOf(tape: Tape, start: Float64Array, moves: readonly boolean[
   const onLine = tape.difference - along(slopes, at, start);
   const line = { middle, onLine, slopes, standard };
   const bend = bendOf(tape, start, at, line);
-  return { ...line, curved: alike(slopes, tangent.slopes, size) ? bend.beyond() : bend.beyond() || bend.aside() };
+  const bent = bend.beyond() || (!alike(slopes, tangent.slopes, size) && bend.aside());
+  tape.run(start);
+  return { ...line, curved: bent || tape.contested(CLEAR) };
 }
 
 /** Probability that what is in hand is not negative. */
@@ -67,10 +72,14 @@ export function chanceInHand({ onLine, slopes }: Line): number {
   return chanceAtMost(onLine, slopes);
 }
 
-/** What is in hand with every cause that moves at its end, to the worse (−1) or the better (1) side. */
+/**
+ * What is in hand with every cause at its end, to the worse (−1) or the better (1) side; NaN where a cause acts the other
+ * way round there, so that the end is no end.
+ */
 export function atCorner(tape: Tape, start: Float64Array, slopes: Float64Array, side: -1 | 1): number {
   tape.run(start.map((fixed, i) => fixed + side * REACH * Math.sign(slopes[i] as number)));
-  return tape.difference;
+  const turned = slopes.some((slope, i) => slope * (tape.gradient[i] as number) < 0);
+  return turned ? Number.NaN : tape.difference;
 }
 
 /** Moves `at` to the likeliest place where nothing is in hand, as far as the errors reach. The tape has been run there. */
@@ -100,15 +109,12 @@ function towardsLimit(tape: Tape, at: Float64Array, start: Float64Array, moves: 
 /** Whether the computation leaves the line where it matters: beyond the readings, and aside at the ends of single causes. */
 function bendOf(tape: Tape, start: Float64Array, at: Float64Array, { onLine, slopes }: Omit<Line, "curved">) {
   const size = lengthOf(slopes);
-  tape.run(at);
-  const { choice } = tape;
   const main = slopes.reduce((count, slope) => count + (Math.abs(slope) > SMALL * size ? 1 : 0), 0);
   const leaves = (point: Float64Array): boolean => {
     tape.run(point);
     const line = onLine + along(slopes, point, start);
     if (!Number.isFinite(tape.difference)) return true;
     if (Math.min(Math.abs(tape.difference), Math.abs(line)) > NEAR * size) return false;
-    if (tape.choice !== choice) return true;
     // With one cause all that matters is where it crosses the limit.
     if (main === 1) return tape.difference * line < 0 && Math.abs(tape.difference - line) > BENT * size;
     return Math.abs(tape.difference - line) > BENT * size;

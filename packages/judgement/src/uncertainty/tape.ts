@@ -19,14 +19,14 @@ export class Tape {
   readonly #numbers = new Map<Ground, number>();
   readonly #values: Float64Array;
   readonly #slopes: Float64Array;
+  /** Steps that choose one of several values. */
+  readonly #choices: readonly number[];
   readonly #left: number;
   readonly #right: number;
   readonly #sign: number;
   /** What is in hand, and its derivative by every cause, after `run`. */
   difference = Number.NaN;
   readonly gradient: Float64Array;
-  /** Which of several values was the largest or smallest, over the whole computation. */
-  choice = 0;
 
   constructor(compared: Compared, table: InstrumentTable) {
     this.errors = new Errors(table);
@@ -34,6 +34,9 @@ export class Tape {
     this.#left = this.#lay(left);
     this.#right = this.#lay(right);
     this.#sign = compared.relation === "at-most" ? -1 : 1;
+    this.#choices = this.#steps.flatMap(({ operation }, i) =>
+      operation === "largest" || operation === "smallest" ? [i] : [],
+    );
     this.#values = new Float64Array(this.#steps.length);
     this.#slopes = new Float64Array(this.#steps.length);
     this.gradient = new Float64Array(this.errors.causes.length);
@@ -48,14 +51,35 @@ export class Tape {
 
   /** Works the comparison out with every cause at its deviation. */
   run(at: Float64Array): void {
-    this.choice = 0;
     for (let i = 0; i < this.#steps.length; i++) this.#values[i] = this.#valueOf(this.#steps[i] as Step, at);
     this.difference = this.#sign * ((this.#values[this.#left] as number) - (this.#values[this.#right] as number));
+    this.#differentiate(this.#left, this.#right, this.#sign);
+  }
+
+  /**
+   * Whether a largest or smallest value could be another one within so many standard deviations of their distance. The
+   * gradient is spoilt. After `run`.
+   */
+  contested(within: number): boolean {
+    return this.#choices.some((i) => {
+      const { operation, of } = this.#steps[i] as Step;
+      const best = of[this.#chosen(operation, of)] as number;
+      return of.some((rival) => {
+        this.#differentiate(best, rival, 1);
+        const distance = Math.abs((this.#values[best] as number) - (this.#values[rival] as number));
+        const spread = Math.hypot(...this.gradient);
+        return spread > 0 && distance < within * spread;
+      });
+    });
+  }
+
+  /** The derivative of one step less another by every cause. */
+  #differentiate(plus: number, minus: number, sign: number): void {
     this.#slopes.fill(0);
     this.gradient.fill(0);
-    this.#slopes[this.#left] = this.#sign;
-    (this.#slopes[this.#right] as number) -= this.#sign;
-    for (let i = this.#steps.length - 1; i >= 0; i--) this.#pass(this.#steps[i] as Step, i);
+    (this.#slopes[plus] as number) += sign;
+    (this.#slopes[minus] as number) -= sign;
+    for (let i = Math.max(plus, minus); i >= 0; i--) this.#pass(this.#steps[i] as Step, i);
   }
 
   #lay(root: Evidence<Unit>): number {
@@ -111,7 +135,8 @@ export class Tape {
       case "product":
         return value(0) * value(1);
       case "quotient":
-        return value(0) / value(1);
+        // Below nothing a divisor has no meaning here; what is no number is never drawn a line through.
+        return value(1) > 0 ? value(0) / value(1) : Number.NaN;
       case "less-one":
         return value(0) - 1;
       case "square":
@@ -123,12 +148,15 @@ export class Tape {
         return value(0) ** 2 * value(1);
       case "in-parallel": {
         let sum = 0;
-        for (const step of of) sum += 1 / (this.#values[step] as number);
+        for (const step of of) {
+          const part = this.#values[step] as number;
+          sum += part > 0 ? 1 / part : Number.NaN;
+        }
         return 1 / sum;
       }
       case "largest":
       case "smallest":
-        return value(this.#chosen(operation, of, true));
+        return value(this.#chosen(operation, of));
       default:
         return value(0);
     }
@@ -178,20 +206,19 @@ export class Tape {
         break;
       case "largest":
       case "smallest":
-        hand(this.#chosen(operation, of, false), 1);
+        hand(this.#chosen(operation, of), 1);
         break;
       default:
         hand(0, 1);
     }
   }
 
-  #chosen(operation: "largest" | "smallest", of: readonly number[], count: boolean): number {
+  #chosen(operation: Operation | null, of: readonly number[]): number {
     let chosen = 0;
     for (let k = 1; k < of.length; k++) {
       const [one, best] = [this.#values[of[k] as number] as number, this.#values[of[chosen] as number] as number];
       if (operation === "largest" ? one > best : one < best) chosen = k;
     }
-    if (count) this.choice = (this.choice * 31 + chosen + 1) % 1e9;
     return chosen;
   }
 }

@@ -65,6 +65,9 @@ function joint(block: CircuitBlock, around: Surroundings, conductor: "line" | "c
   });
 }
 
+const END = { r1: "r1", rn: "rn", re: "r2" } as const;
+const isEnd = (slot: Slot): slot is keyof typeof END => slot in END;
+
 const SIZES = [1, 1.5, 2.5, 4, 6, 10, 16, 25, 35];
 
 function otherSize(block: CircuitBlock, around: Surroundings): readonly Effect[] {
@@ -97,13 +100,24 @@ function otherSize(block: CircuitBlock, around: Surroundings): readonly Effect[]
   });
 }
 
+/** The circuit as it is where a reading does not count: without a cable to go by, R1+R2 comes from Zs instead. */
+function withoutReading(block: CircuitBlock, around: Surroundings, slot: "r1r2" | "zs"): Nominal {
+  const nominal = here(block, around);
+  const zs = block.readings[block.slots.indexOf("zs")]?.value;
+  if (block.cableKnown || slot === "zs" || zs === undefined) return nominal;
+  const whole = Math.max(0.01, zs - around.before);
+  const share = nominal.line / (nominal.line + nominal.cpc) || 0.5;
+  return { ...nominal, line: whole * share, cpc: whole * (1 - share) };
+}
+
 /** A reading that belongs elsewhere: another circuit's, to the digit, or anything a circuit of this kind may show. */
 function foreign(block: CircuitBlock, around: Surroundings, slot: "r1r2" | "zs"): readonly Effect[] {
+  if (!block.slots.some((one) => one !== slot && (block.cableKnown || isLive(one) !== isLive(slot)))) return [];
   const at = block.slots.indexOf(slot);
   const reading = block.readings[at];
   if (reading === undefined || !(reading.value > 0)) return [];
   const shift = () => 0;
-  const truth = truthOf(here(block, around));
+  const truth = truthOf(withoutReading(block, around, slot));
   const effect = (logDensity: number, logWeight: number, size: string): Effect => ({
     shift,
     step: shift,
@@ -247,6 +261,43 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
         truth: () => truthOf(here(block, around)),
         size: (w) => `${Math.round(w * 100)} %`,
       }),
+  },
+  {
+    id: "ring-bridged",
+    innocent: false,
+    prior: 0.1,
+    words: (size) =>
+      `a cable bridges the ring, so that its ends read about ${size} of what the length gives while the furthest point does not`,
+    effects: (block, around) =>
+      block.ring && block.cableKnown
+        ? spread(block, {
+            low: 0.15,
+            high: 0.93,
+            count: 25,
+            shown: (slot, k) => recorded(slot, block.nominal) * (isEnd(slot) ? k : 1),
+            truth: () => truthOf(here(block, around)),
+            size: (k) => `${Math.round(k * 100)} %`,
+          })
+        : [],
+  },
+  {
+    id: "ring-conductor-high",
+    innocent: false,
+    prior: 0.1,
+    words: (size) => `a joint or a misreading in one conductor of the ring: ${size}`,
+    effects: (block, around) =>
+      (["r1", "rn", "re"] as const).flatMap((end) =>
+        block.slots.includes(end)
+          ? spread(block, {
+              low: 0.05,
+              high: 20,
+              count: 30,
+              shown: (slot, x) => recorded(slot, block.nominal) + (slot === end ? x : 0),
+              truth: () => truthOf(here(block, around)),
+              size: (x) => `about ${ohms(x)} too much in ${END[end]}`,
+            }).map((effect) => ({ ...effect, logWeight: effect.logWeight - Math.log(3) }))
+          : [],
+      ),
   },
   {
     id: "parallel-path",

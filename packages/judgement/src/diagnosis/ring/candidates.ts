@@ -1,5 +1,5 @@
 import { type Fit, fit, misfitOf, type Problem } from "./fit.ts";
-import { LINE, OWN } from "./parameters.ts";
+import { LINE, OWN, positionsAt } from "./parameters.ts";
 import { predict } from "./prediction.ts";
 import type { Observed } from "./readings.ts";
 import { CONDUCTORS, type Conductor, type Hypothesis, PAIRS, type PointState, type RingState } from "./ring-state.ts";
@@ -12,12 +12,16 @@ const TRIED_LENGTHS = [0.03, 0.15];
 const TRIED_SHARES = [0.3, 0.5, 0.7];
 const REFINED = 3;
 const MOST_REFINING = 5;
+const TRYING = 1;
 /** Legs beyond this number are tried by their misfit with the parameters of the middle leg, the best refined. */
 const ALL_REFINED = 16;
 
+/** A display that ends below this, in Ω, does not say that a conductor is open. */
+const NOT_OPEN = 5;
+
 /** Conductors read end to end that are open. */
 function openConductors({ observed }: Problem): readonly Conductor[] {
-  return CONDUCTORS.filter((_, i) => observed[i]?.bound === "above");
+  return CONDUCTORS.filter((_, i) => observed[i]?.bound === "above" && (observed[i]?.shown ?? 0) > NOT_OPEN);
 }
 
 /**
@@ -66,17 +70,17 @@ function legCandidates(
   legs: number,
   before?: readonly number[],
 ): Fit[] {
-  const start = () => (before === undefined ? undefined : extended(problem, before));
   if (legs <= ALL_REFINED && before === undefined) {
-    return Array.from({ length: legs }, (_, leg) => fitted(problem, state(leg), start()));
+    return Array.from({ length: legs }, (_, leg) => fitted(problem, state(leg)));
   }
-  const middle = fitted(problem, state(legs >> 1), start());
-  const tried = Array.from({ length: legs }, (_, leg) => fitted(problem, state(leg), middle.values, 0));
-  tried[legs >> 1] = middle;
+  const start = before === undefined ? undefined : extended(problem, before);
+  const middle = fitted(problem, state(legs >> 1), start);
+  // Distances fitted to a fault in the middle lead astray; sizes do not.
+  const from = positionsAt(middle.hypothesis);
+  const sizes = extended(problem, [...middle.values.slice(0, from)]);
+  const tried = Array.from({ length: legs }, (_, leg) => fitted(problem, state(leg), sizes, TRYING));
   const best = [...tried].sort((a, b) => a.cost - b.cost).slice(0, REFINED);
-  return tried.map((one) =>
-    best.includes(one) && one !== middle ? fit(problem, one.hypothesis, one.values, MOST_REFINING) : one,
-  );
+  return tried.map((one) => (best.includes(one) ? fit(problem, one.hypothesis, one.values, MOST_REFINING) : one));
 }
 
 function extended(problem: Problem, before: readonly number[]): Float64Array {

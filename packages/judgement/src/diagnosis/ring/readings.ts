@@ -72,8 +72,12 @@ export function observedOf({ r1, rn, r2, points }: RingInput): readonly Observed
   return [...ends, ...crossed("line-neutral", "lineNeutral"), ...crossed("line-cpc", "lineCpc")];
 }
 
+/** A continuity reading of more than this is as good as open, Ω. */
+const AS_GOOD_AS_OPEN = 1000;
+
 function observed(asked: Asked, reading: RingReading): Observed {
-  const { shown, bound } = reading;
+  const { shown } = reading;
+  const bound = shown > AS_GOOD_AS_OPEN && reading.bound === "exact" ? "above" : reading.bound;
   return { asked, shown: bound === "below" ? shown / 2 : shown, bound, deviation: ownDeviation(reading) };
 }
 

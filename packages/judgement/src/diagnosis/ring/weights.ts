@@ -9,7 +9,7 @@ const COMMON: Readonly<Record<RingState["kind"], number>> = {
   sound: 1,
   open: 0.02,
   joint: 0.01,
-  interconnection: 0.015,
+  interconnection: 0.03,
   "crossed-in-leg": 0.01,
   "crossed-rings": 0.02,
   "leads-not-nulled": 0.01,

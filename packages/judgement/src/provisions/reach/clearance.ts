@@ -46,7 +46,6 @@ interface Found {
 
 /** Sampling step along a part where barriers are near, m; half of it is taken off, on the safe side. */
 const STEP = 0.025;
-const MOST_SAMPLES = 200;
 
 /** What is as little as this off a surface lies on it, m. */
 const EDGE = 1e-9;
@@ -208,7 +207,7 @@ function barred(
   const held = ways.get(key) ?? waysRound(standing.pieces, lines, sideways);
   ways.set(key, held);
   let least: Found | undefined;
-  const { samples, half } = samplesOf(span, lines);
+  const { samples, half } = samplesOf(span, lines, volume.samples);
   for (const { spot, low, high } of samples) {
     const way = wayTo(held, spot) - half - sideways + planShift;
     for (const element of elements) {
@@ -229,11 +228,12 @@ interface Sample {
 function samplesOf(
   { plan, low, high, slope }: Span,
   lines: readonly Line[],
+  most: number,
 ): { samples: readonly Sample[]; half: number } {
   if (plan.length === 1) return { samples: [{ spot: plan[0] as Spot, low, high }], half: 0 };
   const sides = sidesOf(plan);
   const length = sides.reduce((sum, [a, b]) => sum + lengthOf(a, b), 0);
-  const step = Math.max(STEP, length / MOST_SAMPLES);
+  const step = Math.max(STEP, length / most);
   const rise = slope === undefined ? 0 : Math.abs(slope[1] - slope[0]) / length;
   const samples = sides.flatMap((side) => {
     const size = lengthOf(side[0], side[1]);

@@ -23,6 +23,8 @@ export const SCENE_LIMITS = Object.freeze({
   parts: 200,
   barriers: 60,
   openings: 12,
+  /** Surfaces times parts times barriers. */
+  together: 60_000,
   tolerance: 1,
   objects: 20,
 });
@@ -53,6 +55,11 @@ export function readScene(data: unknown): SceneRead {
   };
   if (fields.issues.length === 0)
     for (const list of ["surfaces", "parts", "barriers"] as const) once(fields, list, scene[list]);
+  const together = scene.surfaces.length * scene.parts.length * scene.barriers.length;
+  if (together > SCENE_LIMITS.together) {
+    const found = `${together} surfaces × parts × barriers`;
+    fields.note("scene-too-large", [], found, `at most ${SCENE_LIMITS.together}`, "divide the scene");
+  }
   return fields.issues.length > 0 ? { ok: false, issues: fields.issues } : { ok: true, scene };
 }
 

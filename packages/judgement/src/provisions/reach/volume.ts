@@ -39,7 +39,12 @@ export interface Volume {
   readonly reach: Reach;
   readonly standing: readonly Standing[];
   readonly barriers: readonly Barrier[];
+  /** Steps a long part is taken in at most where barriers are near: fewer in large scenes, on the safe side. */
+  readonly samples: number;
 }
+
+/** Steps of all parts, from all surfaces, past all barriers. */
+const WORK = 2_000_000;
 
 /** The volume of a scene with a length handled, m. */
 export function volumeOf(scene: ReachScene, objects: number): Volume {
@@ -57,7 +62,9 @@ export function volumeOf(scene: ReachScene, objects: number): Volume {
     const { name, height, solid, outline } = surface;
     return { name, index, height, pieces, bounds: boundsOf(pieces.flat()), edges, solid, outline };
   });
-  return { reach, standing: [...standing, ...barriers.flatMap(topOf)], barriers };
+  const work = scene.surfaces.length * scene.parts.length * Math.max(1, barriers.length);
+  const samples = Math.min(200, Math.max(8, Math.floor(WORK / work)));
+  return { reach, standing: [...standing, ...barriers.flatMap(topOf)], barriers, samples };
 }
 
 /** The top of a barrier on which people can stand, as a line to stand on. */

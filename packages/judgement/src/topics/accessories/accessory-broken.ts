@@ -9,10 +9,10 @@ export const accessoryBroken = topic({
   items: ["accessories.condition"],
   facts: {
     "finger-touches-live": yesNo({
-      asks: "Can a finger touch live metal through the damage, switch on or off?",
+      asks: "With the circuit as you found it, can a finger touch live metal through the damage?",
       effort: "glance",
       yes: "a finger touches live metal through the damage",
-      no: "no live metal can be touched through the damage",
+      no: "no live metal can be touched through the damage, or the circuit is locked off",
       worse: "yes",
       worked: { by: "opening-access", met: "no", notMet: "yes" },
     }),
@@ -23,14 +23,6 @@ export const accessoryBroken = topic({
         "surface-only": "the plate is chipped or scratched on the surface and whole",
         hairline: "there is a hairline crack, and the plate is stiff and screwed tight",
         "cracked-through": "the plate is cracked through or a piece is missing",
-      },
-    }),
-    circuit: ranked({
-      asks: "Is the circuit still in service?",
-      effort: "glance",
-      values: {
-        "locked-off": "the circuit has been made dead and locked off",
-        "in-service": "the circuit is in service",
       },
     }),
   },
@@ -46,7 +38,7 @@ export const accessoryBroken = topic({
           id: "enclosure",
           provision: "barrier-or-enclosure",
           words: "the plate and body of the accessory, or a lock on the dead circuit",
-          gone: all(yes("finger-touches-live"), is("circuit", "in-service")),
+          gone: yes("finger-touches-live"),
           // A crack that goes through opens further with the next knock or pull on a plug.
           sound: all(is("damage", "surface-only", "hairline"), is("finger-touches-live", "no")),
           regulations: ["416.2.1", "416.2.3"],
@@ -78,7 +70,10 @@ export const accessoryBroken = topic({
       words: "Replace the accessory.",
       changes: { "finger-touches-live": "no", damage: "surface-only" },
     },
-    { words: "Until it is replaced, make the circuit dead and lock it off.", changes: { circuit: "locked-off" } },
+    {
+      words: "Until it is replaced, make the circuit dead and lock it off.",
+      changes: { "finger-touches-live": "no" },
+    },
   ],
   examples: [
     {
@@ -97,26 +92,26 @@ export const accessoryBroken = topic({
     },
     {
       name: "corner gone, live terminal shows",
-      facts: { "finger-touches-live": true, damage: "cracked-through", circuit: "in-service" },
+      facts: { "finger-touches-live": true, damage: "cracked-through" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: bare live metal in reach",
     },
     {
       name: "the same after it was locked off",
-      facts: { "finger-touches-live": true, damage: "cracked-through", circuit: "locked-off" },
+      facts: { "finger-touches-live": false, damage: "cracked-through" },
       possible: ["C2"],
       source: "trade practice: only the lock keeps it from being live",
     },
     {
       name: "scratched",
-      facts: { "finger-touches-live": false, damage: "surface-only", circuit: "in-service" },
+      facts: { "finger-touches-live": false, damage: "surface-only" },
       possible: ["none"],
       source: "trade practice: wear is no defect",
     },
     {
       name: "cracked through, reach not tried",
-      facts: { damage: "cracked-through", circuit: "in-service" },
+      facts: { damage: "cracked-through" },
       possible: ["C2", "C1"],
       missing: ["finger-touches-live"],
       source: "union over what a try would show",

@@ -1,6 +1,6 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
-import { ACCESS, IN_SERVICE } from "./facts.ts";
+import { ACCESS } from "./facts.ts";
 
 /** A gap in the front of a board: a missing blank, a knocked-out entry, a device left out. */
 export const boardBlankMissing = topic({
@@ -27,7 +27,6 @@ export const boardBlankMissing = topic({
       },
     }),
     access: ACCESS,
-    energised: IN_SERVICE,
   },
   contested: {
     "locked-board": {
@@ -49,7 +48,7 @@ export const boardBlankMissing = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "somebody touches live metal through the gap",
-      exists: is("energised", "in-service"),
+      exists: not(is("access", "locked-off")),
       layers: [
         {
           id: "enclosure",
@@ -97,33 +96,33 @@ export const boardBlankMissing = topic({
   examples: [
     {
       name: "one blank missing, busbar 25 mm behind, hallway",
-      facts: { "finger-reaches-live": true, gap: "in-line", access: "anyone", energised: "in-service" },
+      facts: { "finger-reaches-live": true, gap: "in-line", access: "anyone" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: nothing stands between a finger and live metal",
     },
     {
       name: "stub shrouded, a ball enters",
-      facts: { "finger-reaches-live": false, gap: "in-line", access: "anyone", energised: "in-service" },
+      facts: { "finger-reaches-live": false, gap: "in-line", access: "anyone" },
       possible: ["C2"],
       source: "trade practice: below IP2X, contact by a thin object",
     },
     {
       name: "reach not tried",
-      facts: { gap: "in-line", access: "anyone", energised: "in-service" },
+      facts: { gap: "in-line", access: "anyone" },
       possible: ["C2", "C1"],
       missing: ["finger-reaches-live"],
       source: "union over what the test would show",
     },
     {
       name: "locked cupboard of maintenance staff",
-      facts: { "finger-reaches-live": true, gap: "in-line", access: "skilled-only", energised: "in-service" },
+      facts: { "finger-reaches-live": true, gap: "in-line", access: "skilled-only" },
       possible: ["C2"],
       source: "trade discussion of a locked electrical cupboard",
     },
     {
       name: "the same where the lock is held not to count",
-      facts: { "finger-reaches-live": true, gap: "in-line", access: "skilled-only", energised: "in-service" },
+      facts: { "finger-reaches-live": true, gap: "in-line", access: "skilled-only" },
       positions: { "locked-board": "does-not-count" },
       possible: ["C1"],
       source: "trade discussion of a locked electrical cupboard",

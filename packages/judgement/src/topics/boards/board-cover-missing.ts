@@ -1,6 +1,6 @@
 import { all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
-import { ACCESS, IN_SERVICE } from "./facts.ts";
+import { ACCESS } from "./facts.ts";
 
 /** The cover of a board off, broken, or held so that it comes off by hand. */
 export const boardCoverMissing = topic({
@@ -27,7 +27,6 @@ export const boardCoverMissing = topic({
       },
     }),
     access: ACCESS,
-    energised: IN_SERVICE,
   },
   contested: {
     "locked-board": {
@@ -49,7 +48,7 @@ export const boardCoverMissing = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "somebody touches live metal where the cover should be",
-      exists: is("energised", "in-service"),
+      exists: not(is("access", "locked-off")),
       layers: [
         {
           id: "cover",
@@ -97,41 +96,41 @@ export const boardCoverMissing = topic({
   examples: [
     {
       name: "hallway, in service, cover off, busbar open",
-      facts: { "live-touchable": true, cover: "off", access: "anyone", energised: "in-service" },
+      facts: { "live-touchable": true, cover: "off", access: "anyone" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: bare live metal within anybody's reach",
     },
     {
       name: "cover taped on",
-      facts: { "live-touchable": false, cover: "weak", access: "anyone", energised: "in-service" },
+      facts: { "live-touchable": false, cover: "weak", access: "anyone" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: further breakage opens the way to live parts",
     },
     {
       name: "one screw lost, tight all round",
-      facts: { "live-touchable": false, cover: "slight", access: "anyone", energised: "in-service" },
+      facts: { "live-touchable": false, cover: "slight", access: "anyone" },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice",
     },
     {
       name: "cover off in a room that only maintenance staff open",
-      facts: { "live-touchable": true, cover: "off", access: "skilled-only", energised: "in-service" },
+      facts: { "live-touchable": true, cover: "off", access: "skilled-only" },
       possible: ["C2"],
       source: "trade discussion of a locked electrical cupboard",
     },
     {
       name: "the same where the lock is held not to count",
-      facts: { "live-touchable": true, cover: "off", access: "skilled-only", energised: "in-service" },
+      facts: { "live-touchable": true, cover: "off", access: "skilled-only" },
       positions: { "locked-board": "does-not-count" },
       possible: ["C1"],
       source: "trade discussion of a locked electrical cupboard",
     },
     {
       name: "a piece is out of the cover, nothing more said",
-      facts: { cover: "off", access: "anyone", energised: "in-service" },
+      facts: { cover: "off", access: "anyone" },
       possible: ["C2", "C1"],
       missing: ["live-touchable"],
       source: "union over what the finger would show",

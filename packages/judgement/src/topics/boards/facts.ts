@@ -1,4 +1,4 @@
-import { oneKind, ranked } from "@good-grounds/core";
+import { ranked } from "@good-grounds/core";
 
 /** Questions that several topics about boards ask in the same words, so that one answer reads the same everywhere. */
 
@@ -6,16 +6,11 @@ export const ACCESS = ranked({
   asks: "Who can get to the front of the board?",
   effort: "glance",
   values: {
+    "locked-off": "the board is out of service and locked off",
     "skilled-only": "the board stands behind a lock that only skilled or instructed persons open",
     "key-about": "the board stands behind a door whose key others can get",
     anyone: "anyone can get to the board",
   },
-});
-
-export const IN_SERVICE = oneKind({
-  asks: "Is the board in service?",
-  effort: "glance",
-  values: { "in-service": "the board is in service", dead: "the board is out of service and locked off" },
 });
 
 /** What a hand, nose, eye and screwdriver, or a thermal picture under load, tell of a board. */

@@ -1,6 +1,6 @@
 import { all, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
-import { ACCESS, IN_SERVICE } from "./facts.ts";
+import { ACCESS } from "./facts.ts";
 
 /** A fuse carrier that is cracked, chipped, held in by tape, or gone. */
 export const fuseCarrierBroken = topic({
@@ -28,7 +28,6 @@ export const fuseCarrierBroken = topic({
       worse: "yes",
     }),
     access: ACCESS,
-    energised: IN_SERVICE,
   },
   contested: {},
   paths: [
@@ -36,7 +35,7 @@ export const fuseCarrierBroken = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "somebody touches live metal at the carrier or in the open way",
-      exists: is("energised", "in-service"),
+      exists: not(is("access", "locked-off")),
       layers: [
         {
           id: "carrier",
@@ -89,33 +88,33 @@ export const fuseCarrierBroken = topic({
   examples: [
     {
       name: "live contacts can be touched while a fuse is changed, in a home",
-      facts: { carrier: "unshielded", "finger-reaches-live": false, access: "anyone", energised: "in-service" },
+      facts: { carrier: "unshielded", "finger-reaches-live": false, access: "anyone" },
       possible: ["C2"],
       source: "trade discussion: live parts on changing a fuse",
     },
     {
       name: "carrier gone, contacts open, hallway",
-      facts: { carrier: "missing", "finger-reaches-live": true, access: "anyone", energised: "in-service" },
+      facts: { carrier: "missing", "finger-reaches-live": true, access: "anyone" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: nothing stands between a finger and live metal",
     },
     {
       name: "cracked across, taped",
-      facts: { carrier: "cracked", "finger-reaches-live": false, access: "anyone", energised: "in-service" },
+      facts: { carrier: "cracked", "finger-reaches-live": false, access: "anyone" },
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: it breaks when next drawn",
     },
     {
       name: "corner chipped",
-      facts: { carrier: "chipped", "finger-reaches-live": false, access: "anyone", energised: "in-service" },
+      facts: { carrier: "chipped", "finger-reaches-live": false, access: "anyone" },
       possible: ["C3"],
       source: "trade practice",
     },
     {
       name: "missing, reach not tried",
-      facts: { carrier: "missing", access: "anyone", energised: "in-service" },
+      facts: { carrier: "missing", access: "anyone" },
       possible: ["C2", "C1"],
       missing: ["finger-reaches-live"],
       source: "union over what the finger would show",

@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Signs that somebody without authority has been at the cut-out or the meter. */
@@ -55,7 +55,7 @@ export const supplyTampered = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "somebody touches a live joint that is fed before every switch",
-      exists: ALWAYS,
+      exists: is("found", "bypass", "fuse-bridged"),
       layers: [
         {
           id: "joints",
@@ -71,7 +71,7 @@ export const supplyTampered = topic({
       id: "no-fuse",
       hazard: "burns-or-fire",
       route: "a fault or overload is not interrupted, and conductors burn",
-      exists: ALWAYS,
+      exists: is("found", "bypass", "fuse-bridged"),
       layers: [
         {
           id: "fuse",
@@ -95,7 +95,7 @@ export const supplyTampered = topic({
       id: "off-yet-live",
       hazard: "contact-with-live-parts",
       route: "somebody works on what the main switch ought to have made dead",
-      exists: ALWAYS,
+      exists: is("found", "bypass", "fuse-bridged"),
       layers: [
         {
           id: "isolation",
@@ -183,11 +183,11 @@ export const supplyTampered = topic({
       source: "union over what was done",
     },
     {
-      name: "seals cut, main switch not tried",
-      facts: { found: "seals", joints: "enclosed" },
-      possible: ["none", "C2"],
-      missing: ["stays-live"],
-      source: "union over the test",
+      name: "tapped before the meter, joints not looked at",
+      facts: { found: "bypass" },
+      possible: ["C2", "C1"],
+      missing: ["joints"],
+      source: "union over the joints",
     },
   ],
 });

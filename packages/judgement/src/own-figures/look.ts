@@ -25,7 +25,8 @@ export interface Found {
 /** What came of a test: what it found, or why there was nothing to look at. */
 export type Looked = readonly Found[] | { readonly because: string };
 
-export interface OwnFiguresTest extends Pick<FiguresToConfirm, "title" | "test" | "assumed" | "innocent"> {
+/** One way of looking at the figures of a job. */
+export interface Look extends Pick<FiguresToConfirm, "title" | "test" | "assumed" | "innocent"> {
   readonly id: string;
   readonly look: (job: Job) => Looked;
 }

@@ -1,0 +1,11 @@
+/** Natural logarithm of ten; odds are given as powers of ten. */
+export const LOG_TEN = Math.LN10;
+
+/** Odds, as a power of ten, from which a misfit is listed at all: 30 to 1. */
+export const LISTED = 1.5;
+
+/** Odds from which a misfit is shown unasked: 100 to 1. Set where sound circuits give fewer than one alarm in a hundred. */
+export const CLEAR = 2;
+
+/** Two explanations are told apart where one is this many times as likely as the other. */
+export const TOLD_APART = 3;

@@ -1,0 +1,211 @@
+import {
+  assumed,
+  type Evidence,
+  type Fact,
+  fact,
+  type Ground,
+  isKnown,
+  isKnownFact,
+  matter,
+  missingOf,
+  type NotKnown,
+  parseAccuracy,
+  Reckoner,
+  TERM,
+  type Unit,
+  type UnknownFact,
+} from "@good-grounds/core";
+import type { Circuit, Installation } from "@good-grounds/inspection";
+import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../../circuits/conductor-expectation.ts";
+import { diagnoseRingReadings, type RingDiagnosis } from "./diagnose.ts";
+import type { RingInput, RingPointReadings, RingReading, Uncertain } from "./readings.ts";
+
+/** The diagnosis of a circuit of an inspection, with what it rests on; or why there is none. */
+export type CircuitRingDiagnosis =
+  | {
+      readonly diagnosis: RingDiagnosis;
+      /** Names of the points, by the numbers the diagnosis uses. */
+      readonly points: readonly string[];
+      /** The readings. */
+      readonly read: readonly Evidence<"ohm">[];
+      /** What was taken to be so, and what was computed from tables. */
+      readonly assumed: readonly Ground[];
+      readonly formula: string;
+    }
+  | {
+      readonly diagnosis: undefined;
+      readonly reason: string;
+      /** What would have to be read or stated. Empty where the question does not arise. */
+      readonly missing: readonly (NotKnown<Unit> | UnknownFact)[];
+    };
+
+const FORMULA =
+  "every reading by nodal analysis of the ring's resistance network; likelihood by the meter's uncertainty; " +
+  "ln n for each fitted size, 2 ln of the legs to choose from, −2 ln of how common the fault is";
+
+/** Conductors of one cable against each other, relative: a habit of the trade's cables, as CONDUCTOR_TOLERANCE is. */
+const NEUTRAL_AGAINST_LINE = 0.02;
+const CPC_AGAINST_LINE = 0.025;
+/** A length stated as one figure is paced or scaled off. */
+const LENGTH_AS_STATED = 0.03;
+
+const ORDER = matter("ring-order", "the points are listed in their order round the ring");
+const NEUTRAL = matter("ring-neutral-size", "the neutral conductor of the ring is of the size of the line conductor");
+
+/**
+ * What explains the ring readings of a circuit. Needs r1, rn and r2; cross-connected readings at the points are what
+ * tells most faults and their places. Sizes, material, length and temperature sharpen it where they are known.
+ */
+export function diagnoseRing(circuit: Circuit, _installation: Installation): CircuitRingDiagnosis {
+  const { shape, readings, cable } = circuit;
+  if (isKnownFact(shape) && shape.word !== "ring") {
+    return { diagnosis: undefined, reason: "not a ring final circuit", missing: [] };
+  }
+  const ends = [readings.r1, readings.rn, readings.r2];
+  const [r1, rn, r2] = ends.map(readingOf);
+  if (r1 === undefined || rn === undefined || r2 === undefined) {
+    const missing = ends.filter((end) => !isKnown(end)).flatMap((end) => missingOf(end));
+    const unasked = isKnownFact(shape) ? [] : missingOf(shape as unknown as Ground);
+    return {
+      diagnosis: undefined,
+      reason: "the end-to-end readings r1, rn and r2 are needed to say anything of a ring",
+      missing: [...missing, ...unasked],
+    };
+  }
+  const reckon = new Reckoner(true);
+  const points = pointsOf(circuit);
+  const line = perMetreNow(cable.line, circuit, reckon);
+  const neutralStated = isKnown(cable.neutral);
+  const neutral = ratioOf(neutralStated ? cable.neutral : cable.line, circuit, reckon, NEUTRAL_AGAINST_LINE);
+  const cpc = isMetalOfCable(circuit) ? ratioOf(cable.cpc, circuit, reckon, CPC_AGAINST_LINE) : undefined;
+  const length = lengthOf(cable.length);
+  const input: RingInput = {
+    r1,
+    rn,
+    r2,
+    points,
+    orderKnown: true,
+    neutralRatio: neutral ?? { value: 1, deviation: NEUTRAL_AGAINST_LINE },
+    ...(isKnown(line) ? { linePerMetre: spread(line) } : {}),
+    ...(cpc === undefined ? {} : { cpcRatio: cpc }),
+    ...(length === undefined ? {} : { length }),
+  };
+  const read = [...ends, ...[...readings.crossLineNeutral, ...readings.crossLineCpc].map(({ reading }) => reading)];
+  return {
+    diagnosis: diagnoseRingReadings(input),
+    points: points.map(({ name }) => name),
+    read,
+    assumed: assumptions(circuit, line, neutralStated, read),
+    formula: FORMULA,
+  };
+}
+
+function readingOf(evidence: Evidence<"ohm">): RingReading | undefined {
+  if (evidence.kind !== "measured") return undefined;
+  const { resolution, bound, accuracy } = evidence.detail;
+  return {
+    shown: evidence.value,
+    resolution,
+    bound,
+    accuracy: accuracy === null ? null : (parseAccuracy(accuracy) ?? null),
+  };
+}
+
+/** Points by their names, in the order in which they are listed; a name that stands twice in one list is two points. */
+function pointsOf({ readings }: Circuit): readonly RingPointReadings[] {
+  const found = new Map<string, { name: string; lineNeutral?: RingReading; lineCpc?: RingReading }>();
+  const add = (listed: typeof readings.crossLineNeutral, key: "lineNeutral" | "lineCpc") => {
+    const seen = new Map<string, number>();
+    for (const { point, reading } of listed) {
+      const times = (seen.get(point) ?? 0) + 1;
+      seen.set(point, times);
+      const id = `${times} ${point}`;
+      const entry = found.get(id) ?? { name: point };
+      const made = readingOf(reading);
+      if (made !== undefined) entry[key] = made;
+      found.set(id, entry);
+    }
+  };
+  add(readings.crossLineNeutral, "lineNeutral");
+  add(readings.crossLineCpc, "lineCpc");
+  return [...found.values()];
+}
+
+/** Ω/m at the temperature of the test, with the tolerance of real conductors. */
+function perMetreNow(
+  area: Evidence<"square-millimetre">,
+  circuit: Circuit,
+  reckon: Reckoner,
+): Evidence<"ohm-per-metre"> {
+  const at20 = perMetre(TERM.conductorPerMetre, area, circuit.cable.material, reckon);
+  const atTest = reckon.product(TERM.conductorPerMetre, at20, testFactor(circuit.readings.temperature));
+  return reckon.product(TERM.conductorPerMetre, atTest, CONDUCTOR_TOLERANCE);
+}
+
+function ratioOf(
+  area: Evidence<"square-millimetre">,
+  { cable }: Circuit,
+  reckon: Reckoner,
+  relative: number,
+): Uncertain | undefined {
+  const other = perMetre(TERM.conductorPerMetre, area, cable.material, reckon);
+  const line = perMetre(TERM.conductorPerMetre, cable.line, cable.material, reckon);
+  if (!isKnown(other) || !isKnown(line)) return undefined;
+  const value = other.value / line.value;
+  return { value, deviation: value * relative };
+}
+
+/** Whether the protective conductor is a conductor of the table, not armour or conduit. */
+function isMetalOfCable({ cable: { cpcArrangement } }: Circuit): boolean {
+  return !isKnownFact(cpcArrangement) || cpcArrangement.word === "in-cable" || cpcArrangement.word === "separate";
+}
+
+function lengthOf(length: Evidence<"metre">): Uncertain | undefined {
+  if (!isKnown(length) || !(length.value > 0)) return undefined;
+  const { value, deviation } = spread(length);
+  return { value, deviation: Math.max(deviation, value * LENGTH_AS_STATED) };
+}
+
+/** A band as a rectangular distribution. */
+function spread({ low, high }: Evidence<Unit>): Uncertain {
+  return { value: (low + high) / 2, deviation: (high - low) / Math.sqrt(12) };
+}
+
+function assumptions(
+  { readings, cable }: Circuit,
+  line: Evidence<"ohm-per-metre">,
+  neutralStated: boolean,
+  read: readonly Evidence<"ohm">[],
+): readonly Ground[] {
+  const found: Ground[] = [line];
+  if (readings.crossLineNeutral.length + readings.crossLineCpc.length > 0) found.push(LISTED_IN_ORDER);
+  if (!neutralStated) found.push(NEUTRAL_AS_LINE);
+  if (isKnown(cable.length)) found.push(cable.length);
+  if (read.some((one) => one.kind === "measured" && one.detail.accuracy === null)) found.push(NO_ACCURACY);
+  return found;
+}
+
+const LISTED_IN_ORDER: Fact<boolean> = fact<boolean>(
+  ORDER,
+  true,
+  [],
+  "true",
+  "assumed",
+  "the file does not say otherwise; distances between the points are left open",
+);
+const NEUTRAL_AS_LINE: Fact<boolean> = fact<boolean>(
+  NEUTRAL,
+  true,
+  [],
+  "true",
+  "assumed",
+  "line and neutral of one cable are of one size",
+);
+const NO_ACCURACY = assumed(
+  TERM.operatingUncertainty,
+  1,
+  "accuracy of the instrument not stated: an error common to all readings up to the greatest its standard allows, and " +
+    "of each reading 2 % and 3 digits by the habit of such instruments",
+  [0.7, 1.3],
+  { work: "BS EN 61557-4", edition: "all", basis: "published" },
+);

@@ -1,0 +1,69 @@
+import { MeanRatio } from "../evidence.ts";
+import type { Look } from "../look.ts";
+import { deadFit, liveFit, ROW_FIT_ASSUMED } from "../row-fit.ts";
+import { CABLE_ASSUMED, type Row } from "../rows.ts";
+import { leavesOf, number } from "../words.ts";
+
+type Columns = "whole rows" | "the dead readings" | "Zs";
+const COLUMNS: readonly Columns[] = ["whole rows", "the dead readings", "Zs"];
+
+/** ln likelihood of two circuits with what was written to either, or with it changed over. */
+function logFit(a: Row, b: Row, swapped: Columns | undefined): number {
+  const dead = swapped === undefined || swapped === "Zs" ? ([a, b] as const) : ([b, a] as const);
+  const live = swapped === undefined || swapped === "the dead readings" ? ([a, b] as const) : ([b, a] as const);
+  return (
+    deadFit(a, dead[0]) + deadFit(b, dead[1]) + liveFit(a, dead[0], live[0].zs) + liveFit(b, dead[1], live[1].zs)
+  );
+}
+
+interface Swap {
+  readonly a: Row;
+  readonly b: Row;
+  readonly columns: Columns;
+  readonly ratio: number;
+}
+
+/** Two circuits of a board whose readings fit each other's cables and not their own. */
+export const swappedRows: Look = {
+  id: "swapped-rows",
+  title: "Two rows may have changed places",
+  test: "Holds the readings of every two circuits of a board against their own cables and loops and against each other's, and compares how well they fit: whole rows, the dead readings alone, and Zs alone.",
+  assumed: [CABLE_ASSUMED, ROW_FIT_ASSUMED],
+  innocent: ["the circuits were renumbered and the descriptions changed over", "the sizes or lengths of the cables were written to the wrong circuit", "faults in both circuits"],
+  look({ rows, installation }) {
+    const ratio = new MeanRatio();
+    let best: Swap | undefined;
+    for (const board of installation.boards.keys()) {
+      const here = rows.filter((row) => row.board === board && row.cable !== undefined);
+      for (const [i, a] of here.entries()) {
+        for (const b of here.slice(i + 1)) {
+          const asWritten = logFit(a, b, undefined);
+          for (const columns of COLUMNS) {
+            const log = logFit(a, b, columns) - asWritten;
+            ratio.add(log);
+            if (best === undefined || log > best.ratio) best = { a, b, columns, ratio: log };
+          }
+        }
+      }
+    }
+    if (best === undefined) return { because: "no board has two circuits whose cables are known" };
+    const { a, b, columns } = best;
+    return [
+      {
+        words: `The readings of ${a.name} and ${b.name} fit each other's cables and not their own: ${columns} may have changed places.`,
+        numbers: [
+          number("what their cables let expect, R1+R2", [a, b].map(expected).join(" and ")),
+          number("how much better they fit changed over", `${Math.exp(Math.min(best.ratio, 600)).toPrecision(2)} times`),
+        ],
+        readings: leavesOf([a, b].flatMap((row) => [row.r1, row.r2, row.r1r2, row.zs])),
+        chance: ratio.chance,
+      },
+    ];
+  },
+};
+
+/** What a cable lets expect at its furthest point, in words. */
+export function expected({ cable, ring }: Row): string {
+  if (cable === undefined) return "not known";
+  return `${((cable.line + cable.cpc) * (ring ? 0.25 : 1)).toFixed(2)} Ω`;
+}
