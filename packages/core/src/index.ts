@@ -18,5 +18,6 @@ export * from "./quantity/written.ts";
 export * from "./reasoning/index.ts";
 export * from "./terms/index.ts";
 export * from "./terms/term.ts";
+export * from "./then-and-now.ts";
 export * from "./verdict/verdict.ts";
 export * from "./vocabulary/index.ts";

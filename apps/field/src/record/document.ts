@@ -64,6 +64,7 @@ function build(record: JobRecord, path: string): Value | undefined {
       .filter((name) => !isRemoved(record, join(path, name)))
       .map((name) => ({ name, order: orderOf(record, join(path, name)) }))
       .sort((a, b) => a.order - b.order || (a.name < b.name ? -1 : 1));
+    if (members.length === 0) return own ?? (names.length > 0 ? [] : undefined);
     return members.flatMap(({ name }) => {
       const member = build(record, join(path, name));
       if (member === undefined || member === null) return list.named ? [{ id: name }] : [];
@@ -97,6 +98,8 @@ export function placesOf(data: { readonly [name: string]: Value }): readonly (re
   const walk = (path: string, value: Value): void => {
     const list = LISTS.find((one) => matches(one.path, path));
     if (list !== undefined && Array.isArray(value)) {
+      // A list that was found empty is something else than one nobody has looked at.
+      if (value.length === 0) places.push([path, value]);
       for (const [number, member] of value.entries()) {
         const name = list.named
           ? String((member as { readonly id?: Value }).id ?? `m${number}`)

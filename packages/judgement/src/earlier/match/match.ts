@@ -26,7 +26,7 @@ export interface Divided {
 }
 
 /** Circuits that may be the same, without enough to tell which is which, or whether at all. */
-export interface Unsettled {
+export interface OpenGroup {
   readonly then: readonly Circuit[];
   readonly now: readonly Circuit[];
 }
@@ -35,7 +35,7 @@ export interface Matching {
   readonly pairs: readonly Pair[];
   readonly splits: readonly Divided[];
   readonly merges: readonly Divided[];
-  readonly unsettled: readonly Unsettled[];
+  readonly unsettled: readonly OpenGroup[];
   readonly onlyThen: readonly Circuit[];
   readonly onlyNow: readonly Circuit[];
   readonly boards: ReadonlyMap<Board, Board>;
@@ -155,7 +155,7 @@ function unsettledOf(
   after: readonly Traits[],
   takenThen: ReadonlySet<number>,
   takenNow: ReadonlySet<number>,
-): readonly Unsettled[] {
+): readonly OpenGroup[] {
   const near = excess.filter((one) => one.excess < NEAR && !takenThen.has(one.row) && !takenNow.has(one.column));
   const group = new Map<string, Set<string>>();
   for (const { row, column } of near) {

@@ -24,7 +24,7 @@ export const SCENE_LIMITS = Object.freeze({
   barriers: 60,
   openings: 12,
   /** Surfaces times parts times barriers. */
-  together: 60_000,
+  together: 30_000,
   tolerance: 1,
   objects: 20,
 });

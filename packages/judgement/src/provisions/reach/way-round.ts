@@ -110,6 +110,7 @@ function isClear(from: Spot, to: Spot, lines: readonly Line[]): boolean {
 export interface Ways {
   readonly pieces: readonly Piece[];
   readonly lines: readonly Line[];
+  /** The nearest to the pieces first. */
   readonly bends: readonly { readonly at: Spot; readonly off: number }[];
   /** No way longer than this is told, m. */
   readonly furthest: number;
@@ -131,7 +132,10 @@ export function waysRound(pieces: readonly Piece[], lines: readonly Line[], reac
       if (length < (off[i] as number) && isClear(places[here] as Spot, places[i] as Spot, lines)) off[i] = length;
     }
   }
-  const bends = places.map((at, i) => ({ at, off: off[i] as number })).filter((bend) => bend.off < furthest);
+  const bends = places
+    .map((at, i) => ({ at, off: off[i] as number }))
+    .filter((bend) => bend.off < furthest)
+    .sort((one, other) => one.off - other.off);
   return { pieces, lines, bends, furthest };
 }
 
@@ -139,6 +143,7 @@ export function waysRound(pieces: readonly Piece[], lines: readonly Line[], reac
 export function wayTo({ pieces, lines, bends, furthest }: Ways, spot: Spot): number {
   let best = straightTo(pieces, spot, lines, furthest);
   for (const { at, off } of bends) {
+    if (off >= best) break;
     const length = off + lengthOf(at, spot);
     if (length < best && isClear(at, spot, lines)) best = length;
   }

@@ -1,0 +1,104 @@
+import type { Change, ChangeNote, ChangeSilence, ReadingChange } from "@good-grounds/core";
+import { chanceAtMost } from "../../uncertainty/sum-of-errors.ts";
+import { combined, type Doubted, sameInstrument, standardOf } from "./doubt.ts";
+import { normalCdf } from "../../uncertainty/normal.ts";
+import type { Normalised } from "./normalise.ts";
+
+/** By default a change is called one where readings of something unchanged would differ as much once in a thousand. */
+export const LEVEL = 0.001;
+
+type Named = Pick<ReadingChange, "reading" | "about">;
+
+/** Resistances and impedances, compared in ohms. */
+export function differenceOf(named: Named, then: Normalised, now: Normalised, level: number): ReadingChange {
+  const open = unless(named, then, now);
+  if (open !== undefined) return open;
+  const [a, b] = [then.doubted as Doubted, now.doubted as Doubted];
+  const change = combined(1, b, -1, a);
+  const deviations = [...change.errors.values()];
+  return decided(named, then, now, "difference", change, standardOf(change), level, (amount) =>
+    chanceAtMost(-Math.abs(amount), deviations),
+  );
+}
+
+/**
+ * Quantities spread over decades, compared as logarithms of their ratio. `surroundings` is the standard deviation of
+ * ln R from one visit to another with nothing changed but moisture, warmth or season.
+ */
+export function ratioOf(
+  named: Named,
+  then: Normalised,
+  now: Normalised,
+  surroundings: number,
+  level: number,
+): ReadingChange {
+  const open = unless(named, then, now);
+  if (open !== undefined) return open;
+  const [a, b] = [then.doubted as Doubted, now.doubted as Doubted];
+  // A reading of nothing has no logarithm; it is as far below as a display can show.
+  const [ra, rb] = [Math.max(a.value, Number.MIN_VALUE), Math.max(b.value, Number.MIN_VALUE)];
+  const change = combined(1 / rb, b, -1 / ra, a);
+  const standard = Math.hypot(standardOf(change), surroundings, surroundings);
+  const amount = { ...change, value: Math.log(rb / ra) };
+  const noted = { ...now, notes: [...now.notes, "surroundings" as const] };
+  return decided(named, then, noted, "ratio", amount, standard, level, (value) => normalCdf(-Math.abs(value) / standard));
+}
+
+/** A comparison that cannot be made. */
+export function silent(named: Named, then: Normalised, now: Normalised, why: ChangeSilence): ReadingChange {
+  return {
+    ...named,
+    then: then.shown,
+    now: now.shown,
+    change: "cannot-say",
+    why,
+    scale: "difference",
+    amount: Number.NaN,
+    standard: Number.NaN,
+    chance: Number.NaN,
+    notes: notesOf(then, now),
+  };
+}
+
+function unless(named: Named, then: Normalised, now: Normalised): ReadingChange | undefined {
+  if (then.doubted !== undefined && now.doubted !== undefined) return undefined;
+  const why = then.doubted !== undefined ? "not-taken-now" : now.doubted !== undefined ? "not-taken-then" : "not-taken";
+  return silent(named, then, now, why);
+}
+
+function decided(
+  named: Named,
+  then: Normalised,
+  now: Normalised,
+  scale: ReadingChange["scale"],
+  { value: amount, open }: Doubted,
+  standard: number,
+  level: number,
+  beyond: (amount: number) => number,
+): ReadingChange {
+  const chance = Math.min(1, 2 * beyond(amount));
+  // Where a display has ended the true change may lie further out on that side: only what it is at least can be told.
+  const told = chance < level && (open === 0 || Math.sign(amount) === open);
+  const change: Change = told ? (amount > 0 ? "up" : "down") : open === 0 ? "within" : "cannot-say";
+  return {
+    ...named,
+    then: then.shown,
+    now: now.shown,
+    change,
+    why: change === "cannot-say" ? "display-ended" : null,
+    scale,
+    amount,
+    standard,
+    chance,
+    notes: notesOf(then, now),
+  };
+}
+
+function notesOf(then: Normalised, now: Normalised): readonly ChangeNote[] {
+  const shared =
+    then.doubted !== undefined && now.doubted !== undefined && sameInstrument(then.doubted, now.doubted)
+      ? (["same-instrument"] as const)
+      : [];
+  return [...new Set([...then.notes, ...now.notes, ...shared])].sort();
+}
+
