@@ -103,11 +103,11 @@ function observed(
   };
 }
 
-/** Readings name people and instruments that are there, or none. */
+/** Readings and steps for safety name people and instruments that are there, or none. */
 function settled(value: unknown, taken: Readonly<Record<"by" | "with", readonly string[]>>): unknown {
   if (Array.isArray(value)) return value.map((inner) => settled(inner, taken));
   if (typeof value !== "object" || value === null) return value;
-  const reading = "shown" in value;
+  const reading = "shown" in value || ("at" in value && !("classification" in value));
   return Object.fromEntries(
     Object.entries(value).flatMap(([name, inner]) => {
       if (!reading || (name !== "by" && name !== "with")) return [[name, settled(inner, taken)]];

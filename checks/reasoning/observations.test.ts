@@ -1,5 +1,5 @@
 import { parseInspection, resolveInstallation } from "@good-grounds/inspection";
-import { reasonObservations, topicIssues, weigh } from "@good-grounds/judgement";
+import { factsFromFigures, reasonObservations, topicById, topicIssues, weigh } from "@good-grounds/judgement";
 import { describe, expect, test } from "vitest";
 import { changed } from "../reports/example.ts";
 
@@ -61,6 +61,36 @@ describe("facts that the checks settle", () => {
     });
     expect(one.against.map(({ fact, value }) => [fact, value])).toEqual([["rcd-30ma", "no"]]);
     expect(one.reasoning.classification).toBe("none");
+  });
+});
+
+describe("an RCD whose button is dead and whose time is good", () => {
+  const figures = {
+    standard: "BS EN 61008",
+    delay: "general",
+    "at-rated": "22 ms",
+    "at-five": "18 ms",
+    button: "does-not-trip",
+  };
+
+  test.each([
+    ["rcd-does-not-trip", { operates: "yes", button: "no" }],
+    ["rcd-slow-at-five-times", { "in-time-at-rated": "yes", "in-time-at-five": "yes" }],
+    ["rcd-test-not-possible", { operates: "yes" }],
+  ])("%s reads the time from its time only", (id, expected) => {
+    const topic = topicById(id);
+    if (topic === undefined) throw new Error(id);
+    const { worked, issues } = factsFromFigures(topic, figures);
+    expect(issues).toEqual([]);
+    expect(Object.fromEntries(worked.map(({ fact, value }) => [fact, value]))).toEqual(expected);
+  });
+
+  test.each([true, false])("from the readings of a file too, grounds kept: %s", (grounds) => {
+    const installation = resolveInstallation(withObservation({}));
+    const { boards, circuits } = weigh(installation, grounds);
+    const times = [...boards, ...circuits].flat().filter(({ check }) => check === "rcd-time");
+    expect(times.length).toBeGreaterThan(0);
+    for (const { settles } of times) expect(settles?.map(({ matter }) => matter.id)).toContain("rcd-not-slow");
   });
 });
 

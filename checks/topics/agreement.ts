@@ -183,7 +183,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "firestop-missing": {
     topic: "fire-stopping",
     facts: { element: "escape-route", opening: "bunch" },
-    alternatives: { C3: { facts: { opening: "single-cable", detection: true } } },
+    alternatives: { C3: { facts: { opening: "single-cable" } } },
   },
   "downlight-insulation": { topic: "downlight-insulation", facts: { covered: true, scorch: true } },
   "vir-bare": { topic: "rubber-or-lead-cable", facts: { insulation: "bare", enclosure: "open" } },

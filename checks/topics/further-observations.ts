@@ -25,7 +25,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     topic: "accessory-broken",
     facts: { "finger-touches-live": true, damage: "cracked-through" },
     usual: "C1",
-    alternatives: { C2: { condition: "the circuit has been locked off", facts: { circuit: "locked-off" } } },
+    alternatives: { C2: { condition: "the circuit has been locked off", facts: { "finger-touches-live": false } } },
   },
   "live-switch-no-plate": {
     situation: "A light switch has no plate; bare terminals at 1.4 m.",
@@ -38,7 +38,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     topic: "lampholder-or-rose-open",
     facts: { state: "live-open" },
     usual: "C1",
-    alternatives: { C2: { condition: "only from steps", facts: { "from-the-floor": false }, positions: { height: "counts" } } },
+    alternatives: {
+      C2: { condition: "only from steps", facts: { "from-the-floor": false }, positions: { height: "counts" } },
+    },
   },
   "live-cable-end": {
     situation: "The cable of a removed cooker sticks out of the kitchen wall, live, its cores bare.",
@@ -50,7 +52,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "live-knockout-side": {
     situation: "A 20 mm knockout is open in the side of a consumer unit; the finger touches nothing live.",
     topic: "board-blank-missing",
-    facts: { "finger-reaches-live": false, gap: "in-line" },
+    facts: { "finger-reaches-live": false, gap: "in-line", access: "anyone" },
     usual: "C2",
     alternatives: {
       C3: { condition: "live metal lies well out of line", facts: { gap: "out-of-line" } },
@@ -146,7 +148,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     topic: "bath-socket-position",
     facts: { distance: "2 m", outlet: "mains", "rcd-30ma": false },
     usual: "C2",
-    alternatives: { C3: { condition: "RCD held enough", facts: { "rcd-30ma": true }, positions: { "rcd-enough": "enough" } } },
+    alternatives: {
+      C3: { condition: "RCD held enough", facts: { "rcd-30ma": true }, positions: { "rcd-enough": "enough" } },
+    },
   },
   "socket-scorched": {
     situation: "A socket-outlet is browned round the pins of a heater's plug.",
@@ -179,21 +183,21 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "earthing-none": {
     situation: "There is no earthing conductor and no electrode.",
     topic: "no-means-of-earthing",
-    facts: { means: "absent" },
+    facts: { means: "absent", "metal-live": false },
     usual: "C2",
     alternatives: { C1: { condition: "metal is live now", facts: { "metal-live": true } } },
   },
   "earthing-off": {
     situation: "The earthing conductor is out of the main earthing terminal.",
     topic: "earthing-conductor-condition",
-    facts: { connection: "off" },
+    facts: { connection: "off", "metal-live": false },
     usual: "C2",
     alternatives: { C1: { condition: "metal is live now", facts: { "metal-live": true } } },
   },
   "earthing-water-pipe": {
     situation: "The public water pipe is the only means of earthing.",
     topic: "no-means-of-earthing",
-    facts: { means: "pipe-only" },
+    facts: { means: "pipe-only", "metal-live": false },
     usual: "C2",
   },
   "earthing-label": {
@@ -205,7 +209,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "earthing-6": {
     situation: "A sound 6 mm² earthing conductor on PME; the adiabatic check is met.",
     topic: "earthing-conductor-undersized",
-    facts: { adiabatic: true, "table-size": false, "below-pme-size": true },
+    facts: { adiabatic: true, "table-size": false, "below-pme-size": true, "heat-damage": false },
     usual: "C3",
     alternatives: { C2: { condition: "below bonding size on PME", positions: { "pme-current": "danger" } } },
   },
@@ -315,7 +319,12 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     topic: "board-damp",
     facts: { inside: "wet-now" },
     usual: "C1",
-    alternatives: { C2: { condition: "dry now, marks on live parts, pipe still leaks", facts: { inside: "on-live-parts", "source-stopped": false } } },
+    alternatives: {
+      C2: {
+        condition: "dry now, marks on live parts, pipe still leaks",
+        facts: { inside: "on-live-parts", "source-stopped": false },
+      },
+    },
   },
   "cu-high": {
     situation: "A consumer unit is at 2.6 m over a door, reached from steps.",
@@ -341,7 +350,13 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     topic: "overload-device-oversize",
     facts: { "within-cable": false, excess: "large", load: "can-exceed" },
     usual: "C2",
-    alternatives: { C3: { condition: "one fixed load", facts: { load: "stays-under", excess: "slight" }, positions: { "load-today": "counts" } } },
+    alternatives: {
+      C3: {
+        condition: "one fixed load",
+        facts: { load: "stays-under", excess: "slight", heat: "none" },
+        positions: { "load-today": "counts" },
+      },
+    },
   },
   "cu-switch-63": {
     situation: "A 63 A RCD main switch behind a 100 A fuse; demand logged at 40 A.",
@@ -382,7 +397,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "fuse-carrier-broken": {
     situation: "A fuse carrier is cracked; no live metal is touched.",
     topic: "fuse-carrier-broken",
-    facts: { carrier: "cracked", "finger-reaches-live": false },
+    facts: { carrier: "cracked", "finger-reaches-live": false, access: "anyone" },
     usual: "C2",
     alternatives: { C1: { condition: "the way is open", facts: { carrier: "missing", "finger-reaches-live": true } } },
   },
@@ -473,7 +488,11 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     facts: { "live-conductor-open": true, legs: "overloadable" },
     usual: "C2",
     alternatives: {
-      C3: { condition: "light loads", facts: { legs: "light-load", heat: "none", cpc: "whole" }, positions: { "light-load": "counts" } },
+      C3: {
+        condition: "light loads",
+        facts: { legs: "light-load", heat: "none", cpc: "whole" },
+        positions: { "light-load": "counts" },
+      },
     },
   },
   "ring-broken-cpc": {
@@ -547,7 +566,10 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     facts: { shared: true, switching: "apart" },
     usual: "C2",
     alternatives: {
-      C3: { condition: "one RCD and a notice", facts: { switching: "same-rcd", notice: true, "neutral-carries": true } },
+      C3: {
+        condition: "one RCD and a notice",
+        facts: { switching: "same-rcd", notice: true, "neutral-carries": true },
+      },
       none: { condition: "one linked device", facts: { switching: "together", notice: true, "neutral-carries": true } },
     },
   },
@@ -595,7 +617,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cable-loose": {
     situation: "A surface cable has lost its clips and sags; nothing pulls on it.",
     topic: "cable-unsupported",
-    facts: { support: "sagging" },
+    facts: { support: "sagging", "way-out": false },
     usual: "C3",
     alternatives: { C2: { condition: "pulls on connections", facts: { support: "pulling" } } },
   },
@@ -658,13 +680,35 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     facts: { enclosure: "none", terminals: "taped", connection: "doubtful" },
     usual: "C2",
   },
+  "segregation-data": {
+    situation: "Data cable lies beside sheathed mains cable in one trunking.",
+    topic: "wiring-not-kept-apart",
+    facts: { together: "sheathed", insulation: "whole" },
+    usual: "C3",
+    alternatives: { C2: { condition: "single mains cores", facts: { together: "cores" } } },
+  },
   // Accessories and equipment
+  "elv-driver-loose": {
+    situation: "A driver of downlights lies loose in the void, cool.",
+    topic: "lighting-transformer",
+    facts: { place: "loose", heat: "none", "safe-source": true, bare: "insulated" },
+    usual: "C3",
+    alternatives: { C2: { condition: "a terminal is browned", facts: { heat: "browned" } } },
+  },
+  "motor-restart": {
+    situation: "A bench saw starts again by itself after a loss of supply.",
+    topic: "motor-protection",
+    facts: { restart: "dangerous" },
+    usual: "C2",
+  },
   "accessory-hot": {
     situation: "An immersion heater switch is melted and too hot to hold.",
     topic: "accessory-overheated",
     facts: { marks: "melted", "hot-now": true },
     usual: "C1",
-    alternatives: { C2: { condition: "browned, cool now", facts: { marks: "browned", "hot-now": false, "cause-removed": false } } },
+    alternatives: {
+      C2: { condition: "browned, cool now", facts: { marks: "browned", "hot-now": false, "cause-removed": false } },
+    },
   },
   "accessory-flush-lug": {
     situation: "A metal switch plate is earthed by screws only, through a fixed lug; reads low.",
@@ -676,7 +720,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "immersion-plastic": {
     situation: "An immersion heater without cut-out under a plain plastic cistern.",
     topic: "immersion-cutout",
-    facts: { "cut-out": false, cistern: "plastic" },
+    facts: { "cut-out": false, cistern: "plastic", "thermostat-fails": false },
     usual: "C2",
     alternatives: { C1: { condition: "the water has boiled", facts: { "thermostat-fails": true } } },
   },
@@ -770,7 +814,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "caravan-pme": {
     situation: "A caravan is fed from a PME earth.",
     topic: "pitch-or-mooring-supply",
-    facts: { earthing: "pme", "rcd-any": true },
+    facts: { earthing: "pme", "rcd-any": true, outlet: "sound" },
     usual: "C2",
   },
   // Intake
@@ -799,7 +843,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     topic: "meter-tails-size",
     facts: { "fuse-within": false, load: "below", heat: false },
     usual: "C3",
-    alternatives: { C2: { condition: "assessment does not count", positions: { "assessed-demand": "does-not-count" } } },
+    alternatives: {
+      C2: { condition: "assessment does not count", positions: { "assessed-demand": "does-not-count" } },
+    },
   },
   // Other sources
   "ev-no-rcd": {
@@ -886,7 +932,45 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     usual: "C2",
     alternatives: { C3: { condition: "marked at its ends", facts: { marked: true } } },
   },
+  "medical-bond": {
+    situation: "Metal round the couch of a surgery (group 1) is not joined to the bonding bar.",
+    topic: "medical-place",
+    facts: { group: "group-1", bonding: false },
+    usual: "C2",
+  },
+  "live-crane-wires": {
+    situation: "Bare crane conductors 4 m up in a workshop that anyone enters.",
+    topic: "live-parts-out-of-reach",
+    facts: { reach: "beyond", control: "anyone" },
+    usual: "C2",
+    alternatives: {
+      none: { condition: "skilled persons only, notices", facts: { control: "skilled-only", notice: true } },
+    },
+  },
+  "water-ceiling-light": {
+    situation: "Water drips through a ceiling light that is on.",
+    topic: "water-in-equipment",
+    facts: { water: "running-in", circuit: "in-service" },
+    usual: "C1",
+    alternatives: {
+      C2: { condition: "locked off", facts: { circuit: "locked-off" } },
+      C3: { condition: "old marks, leak stopped", facts: { water: "dry-marks", "source-stopped": true } },
+    },
+  },
   // Fire
+  "firestop-downlights": {
+    situation: "Open-backed downlights are cut into the ceiling between two flats.",
+    topic: "fire-stopping",
+    facts: { element: "escape-route", opening: "fittings" },
+    usual: "C2",
+  },
+  "emergency-light-dead": {
+    situation: "No emergency light comes on in the inner stair of flats.",
+    topic: "emergency-lighting",
+    facts: { "relied-on": true, light: "none" },
+    usual: "C2",
+    alternatives: { C3: { condition: "all come on, for half their time", facts: { light: "short" } } },
+  },
   "firestop-tails": {
     situation: "The hole for the tails in a plain inside wall is not sealed.",
     topic: "fire-stopping",
@@ -896,7 +980,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "fire-flood-lamp": {
     situation: "Stock touches a halogen flood in a store.",
     topic: "luminaire-heat",
-    facts: { "near-fuel": "touching" },
+    facts: { "near-fuel": "touching", damage: "none" },
     usual: "C2",
   },
 };

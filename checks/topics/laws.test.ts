@@ -9,12 +9,13 @@ import {
   MOST_CHANGED,
   nextQuestion,
   possibleLeaves,
+  Reckoner,
   readAnswers,
   reason,
   SEVERITIES,
   settledIn,
 } from "@good-grounds/core";
-import { COMPUTATIONS, compiledTopic, TOPICS } from "@good-grounds/judgement";
+import { COMPUTATIONS, compiledTopic, givenFromText, TOPICS } from "@good-grounds/judgement";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { assignments, countOf, EXHAUSTIVE, severityAt } from "./assignments.ts";
@@ -190,8 +191,17 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
     expect(cited.length).toBeGreaterThan(0);
     for (const regulation of cited)
       expect(regulation).toMatch(/^(?:\d{3}(?:\.\d{1,3}){0,5}|Appendix \d+|Table \d+[\d.A-Z]*)$/);
-    for (const { worked } of Object.values(topic.facts))
-      if (worked !== undefined) expect(COMPUTATIONS.has(worked.by), worked.by).toBe(true);
+    for (const { worked } of Object.values(topic.facts)) {
+      if (worked === undefined) continue;
+      const one = COMPUTATIONS.get(worked.by);
+      expect(one, worked.by).toBeDefined();
+      if (worked.matter === undefined || one === undefined || !("conclude" in one)) continue;
+      const settled = one.examples.flatMap(({ given }) => {
+        const made = givenFromText(one.needs, given);
+        return made.ok ? (one.conclude(made.given, new Reckoner(false)).settles ?? []) : [];
+      });
+      expect(settled.map(({ matter }) => matter.id)).toContain(worked.matter);
+    }
   });
 });
 

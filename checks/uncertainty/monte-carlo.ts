@@ -42,8 +42,8 @@ export function drawn(
   for (let i = 0; i < draws; i++) {
     const draw: Draw = new Map();
     const values = new Map<Ground, number>();
-    const a = valueOf(left, draw, values, chance, assumptions);
-    const b = valueOf(right, draw, values, chance, assumptions);
+    const a = drawnValue(left, draw, values, chance, assumptions);
+    const b = drawnValue(right, draw, values, chance, assumptions);
     const inHand = compared.relation === "at-most" ? b - a : a - b;
     if (inHand >= 0) holds++;
     sum += inHand;
@@ -53,7 +53,7 @@ export function drawn(
   return { holds: holds / draws, mean, deviation: Math.sqrt(Math.max(0, squares / draws - mean * mean)) };
 }
 
-function valueOf(
+function drawnValue(
   node: Evidence<Unit>,
   draw: Draw,
   values: Map<Ground, number>,
@@ -83,7 +83,7 @@ function fresh(
     return chance.between(node.low, node.high);
   const parts = node.from
     .filter((part): part is Evidence<Unit> => "term" in part && "value" in part)
-    .map((part) => valueOf(part, draw, values, chance, assumptions));
+    .map((part) => drawnValue(part, draw, values, chance, assumptions));
   const [a = Number.NaN, b = Number.NaN] = parts;
   switch (node.detail) {
     case "sum":

@@ -6,10 +6,10 @@ import {
   measured,
   parseAccuracy,
   parseWritten,
+  quantity,
   Reckoner,
   seenBetween,
   TERM,
-  type Unit,
   type Written,
 } from "@good-grounds/core";
 import type { Chance } from "../../examples/simulate/chance.ts";
@@ -31,7 +31,13 @@ export function randomComparison(chance: Chance): Compared {
 function leaf(chance: Chance): Evidence<"ohm"> {
   if (chance.uniform() < 0.15) {
     const low = chance.between(0.2, 2);
-    return seenBetween(TERM.resistance, low as never, (low * chance.between(1, 1.3)) as never, "invented", []);
+    return seenBetween(
+      TERM.resistance,
+      quantity(low, "ohm"),
+      quantity(low * chance.between(1, 1.3), "ohm"),
+      "invented",
+      [],
+    );
   }
   const term = READ_AS[whole(chance, READ_AS.length)] ?? TERM.measuredZs;
   const text = `${chance.between(0.2, 3).toFixed(2)} Ω`;
@@ -47,14 +53,14 @@ function tree(chance: Chance, leaves: readonly Evidence<"ohm">[], depth: number)
   if (depth === 0) return pick();
   const one = tree(chance, leaves, depth - 1);
   const other = chance.uniform() < 0.5 ? pick() : tree(chance, leaves, depth - 1);
-  const { resistance, ratio } = { resistance: TERM.resistance, ratio: TERM.temperatureRise };
+  const { resistance, temperatureRise: ratio } = TERM;
   switch (whole(chance, 7)) {
     case 0:
       return RECKON.sum(resistance, one, other);
     case 1:
       return RECKON.difference(resistance, one, other);
     case 2:
-      return RECKON.product(resistance, one, RECKON.quotient(ratio, other, pick()) as Evidence<Unit> as never);
+      return RECKON.product(resistance, one, RECKON.quotient(ratio, other, pick()));
     case 3:
       return RECKON.inParallel(resistance, [one, other]);
     case 4:

@@ -13,6 +13,8 @@ export interface Conclusion {
   /** Judgements shown for comparison, such as a rule of thumb. They never decide. */
   readonly beside: readonly Judgement[];
   readonly remarks: readonly Remark[];
+  /** Matters within it that facts of an observation rest on singly; kept whether grounds are kept or not. */
+  readonly settles?: readonly Judgement[];
 }
 
 /** A conclusion about a place in an inspection file. */

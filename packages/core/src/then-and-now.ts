@@ -52,7 +52,7 @@ export type ComparedReading =
   | "bonding";
 
 /** `within`: no more than repeating the test may give. `cannot-say`: what would settle it is not known. */
-export type Change = "within" | "up" | "down" | "cannot-say";
+export type ChangeVerdict = "within" | "up" | "down" | "cannot-say";
 
 /** Why a change cannot be told. */
 export type ChangeSilence =
@@ -85,9 +85,9 @@ export interface ReadingChange {
   readonly reading: ComparedReading;
   /** What it is about where the reading alone does not say, such as the part that is bonded; else empty. */
   readonly about: string;
-  readonly then: Evidence<"ohm">;
+  readonly past: Evidence<"ohm">;
   readonly now: Evidence<"ohm">;
-  readonly change: Change;
+  readonly change: ChangeVerdict;
   readonly why: ChangeSilence | null;
   /** `difference`: `amount` and `standard` are ohms, now less then. `ratio`: natural logarithms of now over then. */
   readonly scale: "difference" | "ratio";
@@ -103,7 +103,7 @@ export interface ReadingChange {
 /** Circuits of both files held to be the same: one and one, or one and its parts. */
 export interface MatchedCircuits {
   readonly kind: "same" | "split" | "merged";
-  readonly then: readonly CircuitAt[];
+  readonly past: readonly CircuitAt[];
   readonly now: readonly CircuitAt[];
   /** 0 to 1. */
   readonly confidence: number;
@@ -121,13 +121,13 @@ export interface AgainstEarlier {
   /** Too many circuits: only names were compared. */
   readonly byNameOnly: boolean;
   readonly circuits: readonly MatchedCircuits[];
-  readonly unsettled: readonly { readonly then: readonly CircuitAt[]; readonly now: readonly CircuitAt[] }[];
+  readonly unsettled: readonly { readonly past: readonly CircuitAt[]; readonly now: readonly CircuitAt[] }[];
   readonly onlyThen: readonly CircuitAt[];
   readonly onlyNow: readonly CircuitAt[];
   readonly supply: readonly ReadingChange[];
   readonly boards: readonly {
     readonly path: Path;
-    readonly then: string;
+    readonly past: string;
     readonly now: string;
     readonly readings: readonly ReadingChange[];
   }[];

@@ -7,3 +7,4 @@ export * from "./parse.ts";
 export * from "./print.ts";
 export { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
 export { INSTRUMENT_RANGES } from "./schema/instrument.ts";
+export { PRECAUTIONS } from "./schema/safety.ts";

@@ -118,6 +118,38 @@ describe("references", () => {
     ]);
   });
 
+  test("of steps for safety lead to people", () => {
+    const by = (person: string) => ({ at: "2026-10-20T10:00:00Z", by: person });
+    expect(
+      issuesOf({
+        people: [{ id: "known", name: "n" }],
+        precautions: [
+          { step: "covers.dead", outcome: "done", ...by("known") },
+          { step: "covers.locked", outcome: "done", ...by("ghost") },
+        ],
+        earthingOff: [{ off: by("known"), on: by("ghost") }, { off: by("ghost") }],
+        boards: [
+          {
+            ...board("a", "supply"),
+            circuits: [
+              {
+                id: "1",
+                designation: "1",
+                description: "d",
+                liveBeforeContinuity: { reason: "r", ...by("ghost") },
+              },
+            ],
+          },
+        ],
+      }),
+    ).toEqual([
+      "unknown-reference precautions/1/by",
+      "unknown-reference earthingOff/0/on/by",
+      "unknown-reference earthingOff/1/off/by",
+      "unknown-reference boards/0/circuits/0/liveBeforeContinuity/by",
+    ]);
+  });
+
   test("name what there is to choose from", () => {
     const people = Array.from({ length: 12 }, (_, i) => ({ id: `p${i}`, name: "n" }));
     const advice = (file: Partial<InspectionFile>) => referenceIssues({ ...smallestFile(), ...file })[0]?.advice;

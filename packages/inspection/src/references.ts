@@ -70,6 +70,7 @@ export function referenceIssues(file: InspectionFile): readonly Issue[] {
   for (const [i, signature] of file.signatures.entries()) {
     refer(issues, people, "person", signature.person, ["signatures", i, "person"]);
   }
+  for (const [path, by] of safetyReferences(file)) refer(issues, people, "person", by, path);
   for (const [path, key, value] of takenReferences(file)) {
     if (key === "by") refer(issues, people, "person", value, path);
     else refer(issues, instruments, "instrument", value, path);
@@ -134,6 +135,21 @@ function feedingCycles(file: InspectionFile): Issue[] {
     for (const step of trail) settled.add(step);
   }
   return issues;
+}
+
+/** Who took the steps for safety, wherever one is named. */
+function* safetyReferences(file: InspectionFile): Generator<readonly [Path, string]> {
+  for (const [i, { by }] of (file.precautions ?? []).entries())
+    if (by !== undefined) yield [["precautions", i, "by"], by];
+  for (const [i, times] of (file.earthingOff ?? []).entries())
+    for (const key of ["off", "on"] as const) {
+      const by = times[key]?.by;
+      if (by !== undefined) yield [["earthingOff", i, key, "by"], by];
+    }
+  for (const [i, { circuits }] of file.boards.entries())
+    for (const [j, { liveBeforeContinuity }] of circuits.entries())
+      if (liveBeforeContinuity?.by !== undefined)
+        yield [["boards", i, "circuits", j, "liveBeforeContinuity", "by"], liveBeforeContinuity.by];
 }
 
 /** Every "by" and "with" of a reading, wherever it stands. The document is a tree of limited depth by its schema. */

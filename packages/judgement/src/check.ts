@@ -82,11 +82,12 @@ export function doesNotArise(reason: string, ...because: readonly Ground[]): Doe
 const NO_JUDGEMENTS: Conclusion["beside"] = Object.freeze([]);
 const NO_REMARKS: Conclusion["remarks"] = Object.freeze([]);
 
-/** A conclusion; judgements beside it and remarks are optional. */
+/** A conclusion; judgements beside it, remarks and the matters within it that facts may rest on are optional. */
 export function concluded(
   judgement: Conclusion["judgement"],
   beside: Conclusion["beside"] = NO_JUDGEMENTS,
   remarks: Conclusion["remarks"] = NO_REMARKS,
+  settles?: Conclusion["settles"],
 ): Conclusion {
-  return { judgement, beside, remarks };
+  return settles === undefined ? { judgement, beside, remarks } : { judgement, beside, remarks, settles };
 }

@@ -44,8 +44,7 @@ function apply<S extends Scope>(
   reckon: Reckoner,
   path: Finding["path"],
 ): Finding {
-  const { judgement, beside, remarks } = applied(one, subject, installation, reckon);
-  return { check: one.id, path, judgement, beside, remarks };
+  return { check: one.id, path, ...applied(one, subject, installation, reckon) };
 }
 
 function applied<S extends Scope>(

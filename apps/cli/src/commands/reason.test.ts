@@ -24,12 +24,7 @@ const BLANK = "board-blank-missing";
 
 describe("facts given", () => {
   test("the argument says what follows, why, and what would change it, within 80 columns", async () => {
-    const { code, out, err } = await goodgrounds([
-      BLANK,
-      "finger-reaches-live=yes",
-      "gap=in-line",
-      "access=anyone",
-    ]);
+    const { code, out, err } = await goodgrounds([BLANK, "finger-reaches-live=yes", "gap=in-line", "access=anyone"]);
     expect([code, err]).toEqual([0, ""]);
     for (const part of [
       "Follows from the facts: C1",
@@ -43,12 +38,7 @@ describe("facts given", () => {
   });
 
   test("JSON holds the possible set, the next question with what each answer leaves, and the deciding facts", async () => {
-    const { code, out } = await goodgrounds([
-      BLANK,
-      "gap=in-line",
-      "access=skilled-only",
-      "--json",
-    ]);
+    const { code, out } = await goodgrounds([BLANK, "gap=in-line", "access=skilled-only", "--json"]);
     expect(code).toBe(0);
     const answer = JSON.parse(out);
     expect(answer).toMatchObject({

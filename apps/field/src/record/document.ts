@@ -10,6 +10,8 @@ const LISTS: readonly { readonly path: string; readonly named: boolean }[] = [
   { path: "instruments", named: true },
   { path: "visits", named: false },
   { path: "brief/records", named: false },
+  { path: "precautions", named: false },
+  { path: "earthingOff", named: false },
   { path: "limitations", named: true },
   { path: "extent/sampling", named: false },
   { path: "supply/bonding", named: true },
@@ -28,6 +30,9 @@ const LISTS: readonly { readonly path: string; readonly named: boolean }[] = [
 
 /** Places whose whole content is one value although it is an object: a reading, a device, a choice. */
 const WHOLE: readonly string[] = [
+  "precautions/*",
+  "earthingOff/*/off",
+  "earthingOff/*/on",
   "supply/device",
   "supply/mainSwitch",
   "supply/readings/*",
@@ -40,6 +45,7 @@ const WHOLE: readonly string[] = [
   "boards/*/circuits/*/rcd",
   "boards/*/circuits/*/cable/*",
   "boards/*/circuits/*/readings/*",
+  "boards/*/circuits/*/liveBeforeContinuity",
   "observations/*/choice",
   "observations/*/madeSafe",
   "observations/*/facts/*",
@@ -47,8 +53,11 @@ const WHOLE: readonly string[] = [
   "conclusion/nextInspection",
 ];
 
-/** The place of a member's order within its list; smaller first. Not part of the inspection file. */
-export const ORDER = "~order";
+/** Names that begin so are the record's own and not part of the inspection file. */
+export const OWN = "~";
+
+/** The place of a member's order within its list; smaller first. */
+export const ORDER = `${OWN}order`;
 
 /** A record as the data of an inspection file. Where several values stand at a place, none is taken. */
 export function documentOf(record: JobRecord): { readonly [name: string]: Value } {
@@ -58,14 +67,11 @@ export function documentOf(record: JobRecord): { readonly [name: string]: Value 
 function build(record: JobRecord, path: string): Value | undefined {
   const own = record.value(path);
   const list = LISTS.find((one) => matches(one.path, path));
-  const names = record.names(path).filter((name) => name !== ORDER);
+  const names = record.names(path).filter((name) => !name.startsWith(OWN));
   if (list !== undefined) {
-    const members = names
-      .filter((name) => !isRemoved(record, join(path, name)))
-      .map((name) => ({ name, order: orderOf(record, join(path, name)) }))
-      .sort((a, b) => a.order - b.order || (a.name < b.name ? -1 : 1));
+    const members = membersOf(record, path);
     if (members.length === 0) return own ?? (names.length > 0 ? [] : undefined);
-    return members.flatMap(({ name }) => {
+    return members.flatMap((name) => {
       const member = build(record, join(path, name));
       if (member === undefined || member === null) return list.named ? [{ id: name }] : [];
       if (!list.named) return [member];
@@ -79,6 +85,16 @@ function build(record: JobRecord, path: string): Value | undefined {
     if (member !== undefined && member !== null) members[name] = member;
   }
   return Object.keys(members).length === 0 ? own : members;
+}
+
+/** Names of the members of a list that were not taken out, in their order. */
+export function membersOf(record: JobRecord, path: string): readonly string[] {
+  return record
+    .names(path)
+    .filter((name) => !name.startsWith(OWN) && !isRemoved(record, join(path, name)))
+    .map((name) => ({ name, order: orderOf(record, join(path, name)) }))
+    .sort((a, b) => a.order - b.order || (a.name < b.name ? -1 : 1))
+    .map(({ name }) => name);
 }
 
 /** Whether a member of a list was taken out. */
@@ -105,6 +121,10 @@ export function placesOf(data: { readonly [name: string]: Value }): readonly (re
           ? String((member as { readonly id?: Value }).id ?? `m${number}`)
           : `m${String(number).padStart(4, "0")}`;
         const at = join(path, name);
+        if (WHOLE.some((one) => matches(one, at))) {
+          places.push([at, member as Value], [join(at, ORDER), number]);
+          continue;
+        }
         places.push([at, true], [join(at, ORDER), number]);
         for (const [key, inner] of Object.entries(member as object))
           if (!(list.named && key === "id")) walk(join(at, key), inner as Value);

@@ -123,6 +123,23 @@ describe("a record and an inspection file", () => {
     expect(parsed.file).toEqual(original.file);
   });
 
+  test("steps for safety go in and come out whole, and what is the record's own stays out of the file", () => {
+    const at = "2026-11-01T10:00:00Z";
+    const data = {
+      precautions: [
+        { step: "covers.dead", outcome: "done", at, by: "p" },
+        { step: "covers.locked", outcome: "not-applicable", at },
+      ],
+      earthingOff: [{ off: { at, by: "p" }, on: { at } }, { off: { at } }],
+    };
+    const record = new JobRecord();
+    for (const [path, value] of [...placesOf(data), ["~earlier/a", { id: "a" }] as const])
+      record.add(record.next("a", "", at, path, value));
+    expect(record.value("precautions/m0000")).toEqual(data.precautions[0]);
+    expect(record.value("earthingOff/m0000/on")).toEqual({ at });
+    expect(documentOf(record)).toEqual(data);
+  });
+
   test("a member taken out is gone from the file and stays in the history", () => {
     const record = new JobRecord();
     const write = (path: string, value: Value) => record.add(record.next("a", "", "2026-11-01T10:00:00Z", path, value));

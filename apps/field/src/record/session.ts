@@ -46,6 +46,11 @@ export class Session {
   /** Who is at work from now on, as a person's id. */
   set person(id: string) {
     this.#by = id;
+    this.#tell();
+  }
+
+  get person(): string {
+    return this.#by;
   }
 
   get keeping(): Keeping {
@@ -68,6 +73,11 @@ export class Session {
     const fresh = entries.filter((entry) => this.record.add(entry));
     await this.#keep(fresh);
     return fresh.length;
+  }
+
+  /** Tries again to keep what is not kept yet. */
+  async again(): Promise<void> {
+    await this.#flush();
   }
 
   /** Calls back whenever something of the job changes; returns how to stop that. */

@@ -11,6 +11,8 @@ export const PRICE: Readonly<Record<Effort, number>> = Object.freeze({ glance: 1
 export interface Worked {
   /** Id of a check or another computation. */
   readonly by: string;
+  /** Id of a matter within it that the fact rests on, where it is not the whole; see `settles` of a conclusion. */
+  readonly matter?: string;
   readonly met: string;
   readonly notMet: string;
 }

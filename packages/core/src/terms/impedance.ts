@@ -91,7 +91,12 @@ export const IMPEDANCE = {
   lineNeutralLoop: term("line-neutral-loop", "measured line to neutral loop impedance", "Z(L-N)", "ohm"),
   resistance: term("resistance", "resistance", "R", "ohm"),
   resistanceAt20: term("resistance-at-20", "resistance at 20 °C", "R20", "ohm"),
-  circuitPartAt20: term("circuit-part-at-20", "part of the loop that belongs to the circuit, at 20 °C", "(Zs − Ze)20", "ohm"),
+  circuitPartAt20: term(
+    "circuit-part-at-20",
+    "part of the loop that belongs to the circuit, at 20 °C",
+    "(Zs − Ze)20",
+    "ohm",
+  ),
   resistanceDifference: term("resistance-difference", "difference of resistances", "ΔR", "ohm"),
   conductorPerMetre: term("conductor-per-metre", "conductor resistance per metre at 20 °C", "r", "ohm-per-metre"),
   linePerMetre: term("line-per-metre", "line conductor resistance per metre at 20 °C", "r1", "ohm-per-metre"),

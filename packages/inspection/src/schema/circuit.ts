@@ -11,6 +11,7 @@ import {
 import * as z from "zod";
 import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
 import { protectiveDevice, residualDevice } from "./device.ts";
+import { liveBeforeContinuity } from "./safety.ts";
 
 const cable = z.strictObject({
   kind: stated(z.enum(CABLE_KINDS)).optional(),
@@ -70,5 +71,6 @@ export const circuit = z.strictObject({
   cable: cable.optional(),
   designCurrent: statedQuantity("ampere", "design current").optional(),
   readings: circuitReadings.optional(),
+  liveBeforeContinuity: liveBeforeContinuity.optional(),
   note: paragraph.optional(),
 });

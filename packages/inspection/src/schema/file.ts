@@ -7,6 +7,7 @@ import { day, id, line, paragraph, reading } from "./common.ts";
 import { extent, limitation } from "./extent.ts";
 import { instrument } from "./instrument.ts";
 import { conclusion, observation, photograph, signature } from "./observation.ts";
+import { earthingOff, precaution } from "./safety.ts";
 import { supply } from "./supply.ts";
 
 /** The marker every inspection file carries, so that another kind of document is recognised as such. */
@@ -39,6 +40,10 @@ export const inspectionFile = z
         note: paragraph.optional(),
       })
       .optional(),
+    /** Steps taken for safety on site. */
+    precautions: z.array(precaution).max(200).optional(),
+    /** Times during which the earthing conductor was disconnected. */
+    earthingOff: z.array(earthingOff).max(60).optional(),
     extent,
     limitations: z.array(limitation).max(200),
     supply,
@@ -60,6 +65,11 @@ export const inspectionFile = z
       .max(200)
       .optional(),
     photographs: z.array(photograph).max(2000),
+    /** What the inspector wrote for themselves to a check of their own figures, by the check's id. No report carries it. */
+    ownFigures: z
+      .array(z.strictObject({ check: id, note: paragraph }))
+      .max(200)
+      .optional(),
     conclusion: conclusion.optional(),
     signatures: z.array(signature).max(20),
   })

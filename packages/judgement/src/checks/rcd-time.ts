@@ -45,13 +45,18 @@ export const rcdTime = check({
   conclude(given, reckon) {
     const { atRated, atFive, button } = given;
     const limits = limitsOf(given, 1, reckon);
-    const parts: Judgement[] = [reckon.atMost(QUESTION.rcdNotSlow, atRated, limits.most)];
+    const notSlow = reckon.atMost(QUESTION.rcdNotSlow, atRated, limits.most);
+    const parts: Judgement[] = [notSlow];
     if (limits.least !== null) parts.push(reckon.atLeast(QUESTION.rcdNotFast, atRated, limits.least));
-    if (isKnownFact(button)) {
-      parts.push(reckon.byWord(QUESTION.rcdButton, button, (word) => (word === "trips" ? "met" : "not-met")));
-    }
+    const byButton = reckon.byWord(QUESTION.rcdButton, button, (word) => (word === "trips" ? "met" : "not-met"));
+    if (isKnownFact(button)) parts.push(byButton);
     const beside = isKnown(atFive) ? [reckon.atMost(QUESTION.rcdFive, atFive, limitsOf(given, 5, reckon).most)] : [];
-    return concluded(reckon.all(QUESTION.rcdOperates, ...parts), beside, isKnownFact(button) ? [] : [NO_BUTTON]);
+    // Whether it opens in time and whether its button works are told apart: a dead button is not a slow device.
+    return concluded(reckon.all(QUESTION.rcdOperates, ...parts), beside, isKnownFact(button) ? [] : [NO_BUTTON], [
+      notSlow,
+      byButton,
+      ...beside,
+    ]);
   },
   examples: [
     {
@@ -77,6 +82,18 @@ export const rcdTime = check({
       given: { standard: "BS 4293", delay: "general", atRated: "240 ms" },
       verdict: "not-met",
       source: "BS 4293: 200 ms at IΔn",
+    },
+    {
+      name: "in time, and its button is dead",
+      given: {
+        standard: "BS EN 61008",
+        delay: "general",
+        atRated: "22 ms",
+        atFive: "18 ms",
+        button: "does-not-trip",
+      },
+      verdict: "not-met",
+      source: "regulation 643.10: the button is part of the test",
     },
     {
       name: "not tested",

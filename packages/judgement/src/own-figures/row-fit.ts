@@ -1,4 +1,4 @@
-import { type Figure, type Row } from "./rows.ts";
+import type { Figure, Row } from "./rows.ts";
 import { logNormal, logSum } from "./statistics/chances.ts";
 
 /** Part of circuits whose readings something explains that no cable does: a joint, a parallel path, a wrong length. */
@@ -34,6 +34,8 @@ const usual = (value: number) => (value > 0 ? logNormal(Math.log(value), USUAL, 
 
 /** How well the dead readings of one row fit the cable of another: ln likelihood. */
 export function deadFit({ ring, cable }: Row, { r1, r2, r1r2 }: Row): number {
+  // A row without dead readings fits any circuit.
+  if (r1 === undefined && r2 === undefined && r1r2 === undefined) return 0;
   const hasEnds = r1 !== undefined && r2 !== undefined;
   const shape = hasEnds ? (ring ? RING_WITH_ENDS : ENDS_BUT_NO_RING) : ring ? RING_WITHOUT : 0;
   if (hasEnds && (ring || r1r2 === undefined)) {

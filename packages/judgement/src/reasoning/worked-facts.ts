@@ -1,5 +1,6 @@
 import {
   type Answer,
+  type Conclusion,
   type Finding,
   type Issue,
   type Judgement,
@@ -53,8 +54,9 @@ export function factsFromFigures(
       issues.push(...made.issues.map((issue) => ({ ...issue, path: issue.path.map((step) => kebab(String(step))) })));
       continue;
     }
-    const { judgement } = one.conclude(made.given, new Reckoner(true));
-    worked.push({ fact, by: link.by, value: answerFor(link, judgement.verdict), judgement });
+    const judgement = judgementFor(link, one.conclude(made.given, new Reckoner(true)));
+    if (judgement !== undefined)
+      worked.push({ fact, by: link.by, value: answerFor(link, judgement.verdict), judgement });
   }
   return { worked, issues };
 }
@@ -63,11 +65,19 @@ export function factsFromFigures(
 export function factsFromFindings(topic: Topic, findings: readonly Finding[]): readonly WorkedFact[] {
   return Object.entries(topic.facts).flatMap(([fact, { worked: link }]) => {
     if (link === undefined) return [];
-    const found = findings.filter(({ check }) => check === link.by).map(({ judgement }) => judgement);
+    const found = findings.flatMap((finding) => {
+      const judgement = finding.check === link.by ? judgementFor(link, finding) : undefined;
+      return judgement === undefined ? [] : [judgement];
+    });
     const judgement =
       found.find(({ verdict }) => verdict === "not-met") ?? found.find(({ verdict }) => verdict !== "met") ?? found[0];
     return judgement === undefined ? [] : [{ fact, by: link.by, value: answerFor(link, judgement.verdict), judgement }];
   });
+}
+
+/** What of a conclusion a fact rests on: the whole, or the matter within it that the link names. */
+function judgementFor({ matter }: Worked, { judgement, settles }: Conclusion): Judgement | undefined {
+  return matter === undefined ? judgement : settles?.find((one) => one.matter.id === matter);
 }
 
 /** What is said, completed by what was worked out; what somebody said stands, and where the two differ both are kept. */

@@ -67,8 +67,13 @@ export function comparedConformity(compared: Compared, table: InstrumentTable): 
 
 /** Whether being curved has a part in what is said: not where the limit lies beyond every end of the errors. */
 function isBent({ free, worst, best, corners, tie }: Doubt): boolean {
-  if (corners[0] >= -tie || corners[1] < -tie) return false;
-  return free.curved || worst.curved || best.curved;
+  return beyondReach(free, corners, tie) === undefined && (free.curved || worst.curved || best.curved);
+}
+
+/** 1 or 0 where the limit is met or missed at every end of the errors alike. */
+function beyondReach(tangent: Line, corners: Doubt["corners"], tie: number): 0 | 1 | undefined {
+  if (tangent.curved) return undefined;
+  return corners[0] >= -tie ? 1 : corners[1] < -tie ? 0 : undefined;
 }
 
 function doubtOf(compared: Compared, table: InstrumentTable): Doubt {
@@ -77,11 +82,12 @@ function doubtOf(compared: Compared, table: InstrumentTable): Doubt {
   const everything = causes.map(() => true);
   const instruments = causes.map(({ kind }) => kind !== "range");
   const middle = new Float64Array(causes.length);
-  const { slopes } = tangentOf(tape, middle, everything);
+  const tangent = tangentOf(tape, middle, everything);
+  const { slopes } = tangent;
   const corners = [atCorner(tape, middle, slopes, -1), atCorner(tape, middle, slopes, 1)] as const;
   const tie = TIE_SLACK * Math.abs(finite((compared.from[1] as Evidence<Unit>).value));
   // Where the limit lies beyond every end of the errors, nothing has to be laid against it.
-  const lay = corners[0] >= -tie || corners[1] < -tie ? tangentOf : lineOf;
+  const lay = beyondReach(tangent, corners, tie) === undefined ? lineOf : tangentOf;
   const free = lay(tape, middle, everything);
   if (!instruments.includes(false)) return { tape, free, worst: free, best: free, corners, tie };
   const ranges = (side: -1 | 1) =>
@@ -98,7 +104,7 @@ function doubtOf(compared: Compared, table: InstrumentTable): Doubt {
 
 /** A limit: JCGM 106 7.3 for the probability, 8.2 (simple acceptance) and 8.3 (guard band w = U) for the decision. */
 function againstLimit({ tape, free, worst, best, corners, tie }: Doubt): Statement {
-  const sure = corners[0] >= -tie ? 1 : corners[1] < -tie ? 0 : undefined;
+  const sure = beyondReach(free, corners, tie);
   const ends = sure ?? (worst.curved ? 0 : chance(worst, tie));
   const top = sure ?? (best.curved ? 1 : chance(best, tie));
   const middle = sure ?? (free.curved ? null : chance(free, tie));

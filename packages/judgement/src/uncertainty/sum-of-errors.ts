@@ -9,7 +9,7 @@ const NARROW = 1e-4;
 /**
  * Chance that a sum of independent errors lies at or below `at`. Each error is rectangular about zero and given by its
  * standard deviation. The two widest are taken as they are, the rest as one normal part of their joint variance: exact
- * for one error and for two, and by the central limit close for more (within 0.003 for three equal ones).
+ * for one error and for two, and by the central limit close for more (within 0.0033 for three equal ones).
  */
 export function chanceAtMost(at: number, deviations: ArrayLike<number>): number {
   const { first, second, rest } = divided(deviations);

@@ -11,7 +11,7 @@ const STEPS = 8;
  * How far, in standard deviations of what is in hand, the straight line may lie beside the computation. Held against
  * Monte Carlo in checks/uncertainty.
  */
-const BENT = Number(process.env.BENT ?? 0.2);
+const BENT = 0.2;
 
 /** Beyond so many standard deviations from the limit, being bent no longer matters. */
 const NEAR = 2.5;
@@ -41,7 +41,7 @@ export function tangentOf(tape: Tape, start: Float64Array, moves: readonly boole
   tape.run(start);
   const slopes = moving(tape.gradient, moves);
   const [middle, standard] = [tape.difference, lengthOf(slopes)];
-  const curved = !Number.isFinite(middle) || !Number.isFinite(standard);
+  const curved = !Number.isFinite(middle) || !Number.isFinite(standard) || tape.contested(CLEAR);
   return { middle, onLine: middle, slopes, standard, curved };
 }
 
@@ -55,16 +55,18 @@ export function lineOf(tape: Tape, start: Float64Array, moves: readonly boolean[
   if (tangent.curved || tangent.standard === 0) return tangent;
   const { middle, standard } = tangent;
   const at = start.slice();
+  tape.run(at);
   towardsLimit(tape, at, start, moves);
   const slopes = moving(tape.gradient, moves);
   const size = lengthOf(slopes);
   if (!Number.isFinite(tape.difference) || !(size > 0)) return { ...tangent, curved: true };
   const onLine = tape.difference - along(slopes, at, start);
   const line = { middle, onLine, slopes, standard };
+  const straight = alike(slopes, tangent.slopes, size);
   const bend = bendOf(tape, start, at, line);
-  const bent = bend.beyond() || (!alike(slopes, tangent.slopes, size) && bend.aside());
-  tape.run(start);
-  return { ...line, curved: bent || tape.contested(CLEAR) };
+  const bent = bend.beyond() || (!straight && bend.aside());
+  if (straight || bent) return { ...line, curved: bent };
+  return { ...line, onLine: onLine + bow(tape, at, slopes, size), curved: false };
 }
 
 /** Probability that what is in hand is not negative. */
@@ -127,6 +129,28 @@ function bendOf(tape: Tape, start: Float64Array, at: Float64Array, { onLine, slo
           Math.abs(slope) > SMALL * size && (leaves(moved(start, i, -REACH)) || leaves(moved(start, i, REACH))),
       ),
   };
+}
+
+/** Step for second differences, in standard deviations. */
+const STEP = 0.5;
+
+/**
+ * How far the computation bows away from the line on average along the limit: half the sum of its second derivatives but
+ * that across the limit (the leading term of the second-order reliability method). 0 where that is no number.
+ */
+function bow(tape: Tape, at: Float64Array, slopes: Float64Array, size: number): number {
+  tape.run(at);
+  const { difference } = tape;
+  const second = (by: (i: number) => number): number => {
+    tape.run(at.map((one, i) => one + STEP * by(i)));
+    const ahead = tape.difference;
+    tape.run(at.map((one, i) => one - STEP * by(i)));
+    return (ahead + tape.difference - 2 * difference) / STEP ** 2;
+  };
+  let sum = -second((i) => (slopes[i] as number) / size);
+  for (let k = 0; k < slopes.length; k++)
+    if (Math.abs(slopes[k] as number) > SMALL * size) sum += second((i) => (i === k ? 1 : 0));
+  return Number.isFinite(sum) ? sum / 2 : 0;
 }
 
 function moved(start: Float64Array, i: number, by: number): Float64Array {

@@ -156,7 +156,8 @@ export class Tape {
       }
       case "largest":
       case "smallest":
-        return value(this.#chosen(operation, of));
+        // What is no number is neither larger nor smaller, and must not be lost.
+        return of.some((step) => Number.isNaN(this.#values[step])) ? Number.NaN : value(this.#chosen(operation, of));
       default:
         return value(0);
     }

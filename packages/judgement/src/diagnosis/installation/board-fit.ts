@@ -145,7 +145,11 @@ export function fitBoard(readings: BoardReadings, state: BoardState): BoardFit |
   const prior = priorOf(shared, state);
   const parts: Part[] = [];
   for (const block of loop === undefined ? circuits : [loop, ...circuits]) {
-    const contribution = contributionOf(block, Float64Array.from(block.readings, ({ value }) => value), shared.size);
+    const contribution = contributionOf(
+      block,
+      Float64Array.from(block.readings, ({ value }) => value),
+      shared.size,
+    );
     const circuit = block === loop ? undefined : (block as CircuitBlock);
     if (contribution !== undefined) parts.push({ block, circuit, contribution });
   }

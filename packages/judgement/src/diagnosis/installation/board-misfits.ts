@@ -1,4 +1,11 @@
-import { type Evidence, isKnownFact, type Misfit, type MisfitReading, printQuantity, type Unit } from "@good-grounds/core";
+import {
+  type Evidence,
+  isKnownFact,
+  type Misfit,
+  type MisfitReading,
+  printQuantity,
+  type Unit,
+} from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { type BoardFit, type BoardReadings, type BoardState, fitBoard } from "./board-fit.ts";
 import { circuitMisfit, readingsOf } from "./circuit-misfit.ts";
@@ -40,9 +47,8 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
 
 function statesOf({ circuits, shared }: BoardReadings): readonly BoardState[] {
   const dead = (meter: string) =>
-    circuits.filter(
-      ({ slots, readings }) => slots.some((slot, i) => !isLive(slot) && readings[i]?.meter === meter),
-    ).length >= ENOUGH;
+    circuits.filter(({ slots, readings }) => slots.some((slot, i) => !isLive(slot) && readings[i]?.meter === meter))
+      .length >= ENOUGH;
   const known = circuits.filter(({ cableKnown }) => cableKnown).length >= ENOUGH;
   return [
     ...shared.meters.filter(dead).map((meter): BoardState => ({ kind: "leads-not-nulled", meter })),
@@ -72,10 +78,17 @@ function commonMisfit(readings: BoardReadings, plain: BoardFit, fits: readonly B
     path: board.path,
     title: `${board.name}: dead tests that are all out by the same`,
     formula: "R1+R2 = (r1 + r2)·L·Ft + leads; Zs = Zdb + (R1+R2)",
-    innocentCauses: ["a longer pair of leads", "lengths taken from drawings", "a conductor temperature that was guessed"],
+    innocentCauses: [
+      "a longer pair of leads",
+      "lengths taken from drawings",
+      "a conductor temperature that was guessed",
+    ],
     soundLog: plain.logEvidence,
     suspects,
-    nexts: { leads: "join the leads as they were used and read them", length: "pace one route and set its length down anew" },
+    nexts: {
+      leads: "join the leads as they were used and read them",
+      length: "pace one route and set its length down anew",
+    },
     readings: plain.circuits.flatMap(({ block, sound }) => readingsOf(block, sound)).slice(0, MOST_READINGS),
     grounds: plain.circuits.flatMap(({ block }) => block.readings.map(({ evidence }) => evidence)),
   });
@@ -96,13 +109,15 @@ function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: Installa
   const off = seen - reading.value;
   const x = Math.abs(off);
   const name = loop.isZe ? "Ze" : "Zdb";
-  const own = fit.loop.sound.expected.map((one): MisfitReading => ({
-    ...one,
-    name,
-    unit: "ohm",
-    shown: reading.evidence.detail.text,
-    measured: reading.value,
-  }));
+  const own = fit.loop.sound.expected.map(
+    (one): MisfitReading => ({
+      ...one,
+      name,
+      unit: "ohm",
+      shown: reading.evidence.detail.text,
+      measured: reading.value,
+    }),
+  );
   const path = reading.evidence.detail.path;
   const would = (value: number) => [{ path, value, low: 0.9 * value, high: 1.1 * value }];
   const tn = !isKnownFact(supply.earthing) || supply.earthing.word !== "TT";
@@ -185,7 +200,9 @@ function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: Installa
     readings: own,
     grounds: [
       reading.evidence,
-      ...circuits.slice(0, MOST_READINGS).flatMap((block) => block.readings.map(({ evidence }): Evidence<Unit> => evidence)),
+      ...circuits
+        .slice(0, MOST_READINGS)
+        .flatMap((block) => block.readings.map(({ evidence }): Evidence<Unit> => evidence)),
       ...(reading.stated ? [] : [FALLBACK]),
     ],
   });

@@ -16,19 +16,22 @@ interface Family {
   readonly truth: (x: number) => Truth;
   readonly size: (x: number) => string;
   readonly beforeShare?: (x: number) => number;
+  /** How much more likely a size is than others, in proportion; all alike where left out. */
+  readonly weight?: (x: number) => number;
 }
 
 /** A fault whose size may lie anywhere on a logarithmic scale. */
 function spread(block: CircuitBlock, family: Family): readonly Effect[] {
-  const { low, high, count, shown, truth, size, beforeShare } = family;
+  const { low, high, count, shown, truth, size, beforeShare, weight = () => 1 } = family;
   const { values, ratio } = logGrid(low, high, count);
+  const whole = values.reduce((sum, x) => sum + weight(x), 0);
   const half = Math.sqrt(ratio);
   return values.map((x) => ({
     shift: (slot) => shown(slot, x) - recorded(slot, block.nominal),
     // Within a step the size is as likely anywhere: a twelfth of its width squared.
     step: (slot) => (shown(slot, x * half) - shown(slot, x / half)) / Math.sqrt(12),
     beforeShare: beforeShare?.(x) ?? 1,
-    logWeight: -Math.log(count),
+    logWeight: Math.log(weight(x) / whole),
     truth: truth(x),
     size: size(x),
   }));
@@ -60,7 +63,13 @@ function joint(block: CircuitBlock, around: Surroundings, conductor: "line" | "c
     count: 60,
     shown: (slot, x) => recorded(slot, nominal) + (feels(slot) ? x : 0),
     truth: (x) =>
-      added(truthOf(here(block, around)), x, "r1r2", "zs", ...(conductor === "cpc" ? (["r2"] as const) : (["r1rn"] as const))),
+      added(
+        truthOf(here(block, around)),
+        x,
+        "r1r2",
+        "zs",
+        ...(conductor === "cpc" ? (["r2"] as const) : (["r1rn"] as const)),
+      ),
     size: ohms,
   });
 }
@@ -143,14 +152,14 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
   {
     id: "joint-in-protective-conductor",
     innocent: false,
-    prior: 0.12,
+    prior: 0.14,
     words: (size) => `a joint of about ${size} in the protective conductor, there in the dead and in the live test`,
     effects: (block, around) => joint(block, around, "cpc"),
   },
   {
     id: "joint-in-line",
     innocent: false,
-    prior: 0.06,
+    prior: 0.07,
     words: (size) => `a joint of about ${size} in the line conductor, there in the dead and in the live test`,
     effects: (block, around) => joint(block, around, "line"),
   },
@@ -170,6 +179,8 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
         shown: (slot, k) => recorded(slot, scaled(k)),
         truth: (k) => ({ ...truthOf({ ...scaled(k), before: around.before }), length: k * length }),
         size: (k) => printQuantity(Math.round(k * length * 2) / 2, "metre"),
+        // Guesses are more often out by a third than by half or twice.
+        weight: (k) => Math.exp(-Math.abs(Math.log(k)) / 0.4),
       });
     },
   },
@@ -250,7 +261,8 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
     id: "warm-conductors",
     innocent: true,
     prior: 0.05,
-    words: (size) => `the conductors were warm from load in the live test: ${size} more resistance than in the dead test`,
+    words: (size) =>
+      `the conductors were warm from load in the live test: ${size} more resistance than in the dead test`,
     effects: (block, around) =>
       spread(block, {
         low: 0.04,
@@ -318,7 +330,7 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
   {
     id: "other-earth",
     innocent: false,
-    prior: 0.04,
+    prior: 0.05,
     words: (size) =>
       `an earth of its own at the far end, about ${size}: the earth of another supply, bonded metal in the ground, an electrode`,
     effects: (block, around) => {
@@ -333,7 +345,7 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
           isLive(slot)
             ? line + inParallel(way, p) + (p / (way + p)) ** 2 * (block.nominal.before - before)
             : recorded(slot, block.nominal),
-        truth: (p) => ({ ...truthOf(here(block, around)), zs: line + inParallel(way, p) }),
+        truth: (p) => ({ ...truthOf(here(block, around)), zs: line + inParallel(way, p), beyond: before + p }),
         size: ohms,
         beforeShare: (p) => (p / (way + p)) ** 2,
       });
@@ -371,7 +383,10 @@ function parallel(block: CircuitBlock, around: Surroundings, dead: boolean): rea
     high: nominal.cpc * 8,
     count: 30,
     shown: (slot, x) => recorded(slot, nominal) - (feels(slot) ? less(x) : 0),
-    truth: (x) => added(truthOf(here(block, around)), -less(x), "zs", ...(dead ? (["r1r2", "r2"] as const) : [])),
+    truth: (x) => ({
+      ...added(truthOf(here(block, around)), -less(x), "zs", ...(dead ? (["r1r2", "r2"] as const) : [])),
+      beyond: x,
+    }),
     size: ohms,
   });
 }

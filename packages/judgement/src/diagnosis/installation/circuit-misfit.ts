@@ -1,9 +1,9 @@
 import type { Explanation, Misfit, MisfitReading } from "@good-grounds/core";
-import { CLEAR, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
 import type { JudgedCircuit } from "./board-fit.ts";
 import type { Block, Slot } from "./circuit-model.ts";
 import type { FaultFit, SoundFit } from "./judge-block.ts";
 import { nextForCircuit } from "./next-reading.ts";
+import { CLEAR, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
 
 /** Explanations less likely than this beside the leading one are not shown. */
 const SHOWN = 0.01;
@@ -43,7 +43,7 @@ export function circuitMisfit({ block, sound, faults, logOdds }: JudgedCircuit):
     readings: readingsOf(block, sound),
     explanations,
     toldApart,
-    next: second === undefined ? null : nextForCircuit(block, named(first), named(second)),
+    next: nextForCircuit(block, named(first), named(second ?? first)),
     innocentCauses: INNOCENT,
     formula: block.ring ? "R1+R2 ≈ (r1 + r2)/4; Zs = Zdb + (R1+R2)" : "R1+R2 = (r1 + r2)·L·Ft; Zs = Zdb + (R1+R2)",
     grounds: [...block.readings.map(({ evidence }) => evidence), ...block.grounds],

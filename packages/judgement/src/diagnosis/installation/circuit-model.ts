@@ -1,7 +1,6 @@
 import {
   type Assumed,
   assumed,
-  type ConductorMaterial,
   type Evidence,
   type Ground,
   isKnown,
@@ -154,9 +153,9 @@ export function circuitBlock(circuit: Circuit, fed: readonly Board[], shared: Sh
   const { line, cpc, length } = expectation;
   const cableKnown = line !== undefined && cpc !== undefined && length !== undefined;
   if (taken.length < (cableKnown ? 1 : 2)) return undefined;
-  const valueOf = (slot: Slot) => taken.find(([one]) => one === slot)?.[1].value;
+  const shownAt = (slot: Slot) => taken.find(([one]) => one === slot)?.[1].value;
   const share = ring ? 1 / 4 : 1;
-  const whole = valueOf("r1r2") ?? Math.max(0.05, (valueOf("zs") ?? valueOf("fed") ?? 0) - shared.before);
+  const whole = shownAt("r1r2") ?? Math.max(0.05, (shownAt("zs") ?? shownAt("fed") ?? 0) - shared.before);
   const lineShare = line !== undefined && cpc !== undefined ? line / (line + cpc) : 0.45;
   const lineOhms = cableKnown ? line * length * share : whole * lineShare;
   const cpcOhms = cableKnown ? cpc * length * share : whole * (1 - lineShare);

@@ -7,6 +7,8 @@ export interface Truth {
   /** Line and neutral joined at the far end, read at the board. */
   readonly r1rn?: number;
   readonly zs?: number;
+  /** From metal earthed at the far end to the main earthing terminal, the circuit's own protective conductor off. */
+  readonly beyond?: number;
   /** Size of the protective conductor, mm². */
   readonly cpcSize?: number;
   /** Length of the cable, m. */

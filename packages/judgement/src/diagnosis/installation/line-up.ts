@@ -1,4 +1,4 @@
-import type { Explanation, ExpectedReading, Ground, Misfit, MisfitReading, NextReading } from "@good-grounds/core";
+import type { ExpectedReading, Explanation, Ground, Misfit, MisfitReading, NextReading } from "@good-grounds/core";
 import { logSum } from "./gaussian.ts";
 import { CLEAR, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
 
@@ -35,7 +35,15 @@ export function lineUp(occasion: Occasion): Misfit | undefined {
   const odds = Math.min(MOST_ODDS, (all - soundLog) / LOG_TEN);
   if (!(odds >= LISTED)) return undefined;
   const explanations = ranked
-    .map(({ id, words, innocent, log, would }): Explanation => ({ id, words, innocent, share: Math.exp(log - all), would }))
+    .map(
+      ({ id, words, innocent, log, would }): Explanation => ({
+        id,
+        words,
+        innocent,
+        share: Math.exp(log - all),
+        would,
+      }),
+    )
     .filter(({ share }) => share >= SHOWN);
   return {
     kind,

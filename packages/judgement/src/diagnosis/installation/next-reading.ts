@@ -18,6 +18,9 @@ const ohms = (value: number) => printQuantity(Math.round(value * 100) / 100, "oh
 const continuity = (value: number) => 0.02 + 0.03 * value;
 const loop = (value: number) => 0.03 + 0.04 * value;
 
+/** Stands for no connection, Ω. */
+const NOTHING = 1e6;
+
 const CANDIDATES: readonly Candidate[] = [
   {
     id: "cpc-size",
@@ -60,6 +63,15 @@ const CANDIDATES: readonly Candidate[] = [
     effort: 1.2,
   },
   {
+    id: "beyond",
+    words:
+      "isolate, take the circuit's protective conductor off at the board and read with a long lead from the earthed metal at the far end to the main earthing terminal",
+    expects: ({ beyond }) => beyond ?? NOTHING,
+    deviation: (value) => 0.05 + 0.25 * value,
+    print: (value) => (value >= NOTHING ? "no connection" : ohms(value)),
+    effort: 2,
+  },
+  {
     id: "length",
     words: "follow or pace the route and set the length down anew",
     expects: ({ length }) => length,
@@ -72,14 +84,19 @@ const CANDIDATES: readonly Candidate[] = [
 /** Explanations are told apart by a reading that differs by this many deviations. */
 const SEPARATES = 2;
 
-/** Which reading separates two explanations best for its trouble; null where none of them does. */
+/**
+ * Which reading separates two explanations best for its trouble. Where none does, the one that tells the leading
+ * explanation from what was written down; null where there is none of that either.
+ */
 export function nextForCircuit(
   block: CircuitBlock,
   first: { readonly id: string; readonly truth: Truth },
   second: { readonly id: string; readonly truth: Truth },
 ): NextReading | null {
   const [a, b] = [first.truth, second.truth].map((truth) => withWritten(block, truth)) as [Truth, Truth];
-  let best: { readonly candidate: Candidate; readonly worth: number; readonly values: readonly [number, number] } | undefined;
+  let best:
+    | { readonly candidate: Candidate; readonly worth: number; readonly values: readonly [number, number] }
+    | undefined;
   for (const candidate of CANDIDATES) {
     const [va, vb] = [candidate.expects(a), candidate.expects(b)];
     if (va === undefined || vb === undefined) continue;
@@ -90,16 +107,38 @@ export function nextForCircuit(
       best = { candidate, worth, values: [va, vb] };
     }
   }
-  if (best === undefined) return null;
+  if (best === undefined) return repeated(block, first, a);
   const { candidate, values } = best;
   return {
     id: candidate.id,
     words: candidate.words,
     expects: [
-      { explanation: first.id, words: `about ${candidate.print(values[0])}` },
-      { explanation: second.id, words: `about ${candidate.print(values[1])}` },
+      { explanation: first.id, words: about(candidate, values[0]) },
+      { explanation: second.id, words: about(candidate, values[1]) },
     ],
   };
+}
+
+function about({ print }: Candidate, value: number): string {
+  return value >= NOTHING ? print(value) : `about ${print(value)}`;
+}
+
+/** The reading to take again: the one that lies furthest from what the explanation expects of it. */
+function repeated(
+  { slots, readings }: CircuitBlock,
+  { id }: { readonly id: string },
+  truth: Truth,
+): NextReading | null {
+  const found = (["r1r2", "zs"] as const).flatMap((slot) => {
+    const [was, is] = [readings[slots.indexOf(slot)]?.value, truth[slot]];
+    const candidate = CANDIDATES.find((one) => one.id === `${slot}-again`);
+    if (was === undefined || is === undefined || candidate === undefined) return [];
+    return [{ candidate, is, apart: Math.abs(was - is) / candidate.deviation(is) }];
+  });
+  const [furthest] = found.sort((one, other) => other.apart - one.apart);
+  if (furthest === undefined || furthest.apart < SEPARATES) return null;
+  const { candidate, is } = furthest;
+  return { id: candidate.id, words: candidate.words, expects: [{ explanation: id, words: about(candidate, is) }] };
 }
 
 /** Where an explanation does not speak of size or length, what is written down holds. */

@@ -10,9 +10,8 @@ const NO_POINTS: readonly PointState[] = Object.freeze([]);
 const TRIED_RUNS = 4;
 const TRIED_LENGTHS = [0.03, 0.15];
 const TRIED_SHARES = [0.3, 0.5, 0.7];
-const REFINED = 3;
+const REFINED = 4;
 const MOST_REFINING = 5;
-const TRYING = 1;
 /** Legs beyond this number are tried by their misfit with the parameters of the middle leg, the best refined. */
 const ALL_REFINED = 16;
 
@@ -78,7 +77,7 @@ function legCandidates(
   // Distances fitted to a fault in the middle lead astray; sizes do not.
   const from = positionsAt(middle.hypothesis);
   const sizes = extended(problem, [...middle.values.slice(0, from)]);
-  const tried = Array.from({ length: legs }, (_, leg) => fitted(problem, state(leg), sizes, TRYING));
+  const tried = Array.from({ length: legs }, (_, leg) => fitted(problem, state(leg), sizes, 0));
   const best = [...tried].sort((a, b) => a.cost - b.cost).slice(0, REFINED);
   return tried.map((one) => (best.includes(one) ? fit(problem, one.hypothesis, one.values, MOST_REFINING) : one));
 }

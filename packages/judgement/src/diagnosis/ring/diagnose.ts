@@ -51,6 +51,7 @@ const LEAST_PROBABILITY = 1e-4;
 const WIDENED = 3;
 /** Steps of the fit for the legs of the leading explanation. */
 const MOST_STEPS = 3;
+const MOST_LEGS = 24;
 
 /**
  * What explains the readings of a ring final circuit: hypotheses fitted by the resistance network, ranked by likelihood,
@@ -85,7 +86,9 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
 function withEveryLeg(kinds: readonly Ranked[], problem: Problem): readonly Ranked[] {
   const [leader, ...others] = kinds;
   if (leader === undefined || leader.members.length === 1) return kinds;
-  const refined = leader.members.map((one) => fit(problem, one.fit.hypothesis, one.fit.values, MOST_STEPS));
+  const refined = leader.members.map(({ fit: one }, i) =>
+    i < MOST_LEGS ? fit(problem, one.hypothesis, one.values, MOST_STEPS) : one,
+  );
   return ranked([...refined, ...others.flatMap(({ members }) => members.map((one) => one.fit))], problem);
 }
 

@@ -1,6 +1,6 @@
 import { factorise, substitute } from "../../networks/cholesky.ts";
-import { isSized, LINE, OFFSET, OWN, ownCount, positionsAt, SCALE } from "./parameters.ts";
-import { cutOf, predict, shownFor } from "./prediction.ts";
+import { CPC_RATIO, isSized, LINE, NEUTRAL_RATIO, OFFSET, OWN, ownCount, positionsAt, SCALE } from "./parameters.ts";
+import { cutOf, type Networks, predict, predictMoved, shownFor } from "./prediction.ts";
 import { type Prior, priorOf } from "./prior.ts";
 import type { Observed, RingInput } from "./readings.ts";
 import type { Asked, Hypothesis } from "./ring-state.ts";
@@ -39,10 +39,10 @@ export function fit(problem: Problem, hypothesis: Hypothesis, start?: Float64Arr
   const size = prior.centre.length;
   let values = held(hypothesis, start ?? prior.centre.slice(), problem.input.orderKnown);
   const work = new Float64Array(problem.asked.length);
-  let { cost, misfit, expected } = evaluate(problem, hypothesis, prior, values, work);
+  let { cost, misfit, expected, networks } = evaluate(problem, hypothesis, prior, values, work);
   let factor = new Float64Array(size * size);
   for (let step = 0; step < most; step++) {
-    const { normal, slope } = linearised(problem, hypothesis, prior, values, work);
+    const { normal, slope } = linearised(problem, hypothesis, prior, values, work, networks);
     factor = normal;
     if (!factorise(factor, size)) break;
     substitute(factor, size, slope);
@@ -58,7 +58,7 @@ export function fit(problem: Problem, hypothesis: Hypothesis, start?: Float64Arr
       if (tried.cost >= cost) continue;
       better = true;
       values = next;
-      ({ cost, misfit, expected } = tried);
+      ({ cost, misfit, expected, networks } = tried);
     }
     if (!better || before - cost < GOOD_ENOUGH) break;
   }
@@ -93,10 +93,10 @@ function held(hypothesis: Hypothesis, values: Float64Array, orderKnown: boolean)
 }
 
 function evaluate(problem: Problem, hypothesis: Hypothesis, prior: Prior, values: Float64Array, work: Float64Array) {
-  predict(hypothesis, values, problem.asked, work);
+  const networks = predict(hypothesis, values, problem.asked, work);
   const expected = work.map((ohms) => shownFor(ohms, values));
   const misfit = misfitOf(problem.observed, expected);
-  return { expected, misfit, cost: misfit + quadratic(prior, values) };
+  return { expected, networks, misfit, cost: misfit + quadratic(prior, values) };
 }
 
 /** Σ of squares over the readings; open against closed costs {@link IMPOSSIBLE}. */
@@ -132,6 +132,13 @@ function quadratic({ centre, form }: Prior, values: Float64Array): number {
   return sum;
 }
 
+/** The readings a parameter can change: the neutral's own resistance is not in those from line to cpc, nor the cpc's in the others. */
+function touchedBy({ ring }: Hypothesis, parameter: number): ((one: Asked) => boolean) | undefined {
+  if (ring.kind === "crossed-in-leg" || (parameter !== NEUTRAL_RATIO && parameter !== CPC_RATIO)) return undefined;
+  const pair = parameter === NEUTRAL_RATIO ? "line-cpc" : "line-neutral";
+  return (one) => one.point < 0 || one.pair !== pair;
+}
+
 function inProportion({ ring, points }: Hypothesis): boolean {
   return ring.kind !== "joint" && ring.kind !== "leads-not-nulled" && points.every(({ kind }) => kind !== "terminal");
 }
@@ -143,6 +150,7 @@ function linearised(
   prior: Prior,
   values: Float64Array,
   base: Float64Array,
+  networks: Networks,
 ) {
   const size = values.length;
   const from = positionsAt(hypothesis);
@@ -152,16 +160,16 @@ function linearised(
     if (j === SCALE) return base;
     // With every resistance in proportion to the line's, so are the readings.
     if (j === LINE && inProportion(hypothesis)) return base.map((ohms) => ohms * gain);
-    const column = new Float64Array(asked.length);
-    if (j === OFFSET) return column.fill(1);
+    if (j === OFFSET) return new Float64Array(asked.length).fill(1);
+    const column = base.slice();
     const moved = values.slice();
     moved[j] = (moved[j] as number) + STEP;
-    predict(hypothesis, moved, asked, column, cut);
+    predict(hypothesis, moved, asked, column, cut, touchedBy(hypothesis, j));
     return column.map((ohms, i) => ((ohms - (base[i] as number)) / STEP) * gain);
   });
   const moved = values.map((value, i) => (i < from ? value : value + STEP));
   const byPlace = new Float64Array(asked.length);
-  predict(hypothesis, moved, asked, byPlace, cut);
+  predictMoved(hypothesis, moved, asked, byPlace, networks);
 
   const normal = prior.form.slice();
   const slope = new Float64Array(size);

@@ -90,10 +90,12 @@ function candidates({ input, asked }: Problem, retake: boolean): readonly Asked[
         found.push({ arrangement: "cross-connected", pair, point });
       }
     }
-  for (const terminals of PAIRS)
-    for (const point of points) {
-      if (terminals !== "line-cpc") found.push({ arrangement: "cross-connected", pair: "line-cpc", terminals, point });
-    }
+  // At a point where terminals are mixed up, the pair that is not joined tells which.
+  for (const pair of ["line-neutral", "line-cpc"] as const)
+    for (const terminals of PAIRS)
+      for (const point of points) {
+        if (terminals !== pair) found.push({ arrangement: "cross-connected", pair, terminals, point });
+      }
   for (const pair of PAIRS) for (const point of points) found.push({ arrangement: "joined-at-one-end", pair, point });
   return found;
 }

@@ -11,10 +11,14 @@ export function cutOf(ring: RingState, values: Float64Array, from: number): numb
   return (before + after) / 2;
 }
 
+/** The networks of the readings, one for each run of readings that are taken in one arrangement. */
+export type Networks = readonly RingNetwork[];
+
 /**
  * What a hypothesis says every reading would show, Ω, before scale and offset of the meter but with leads that were not
  * nulled: by the network, from the parameters. Infinite where nothing connects. `cut` keeps the place of a fault while
- * points are moved for a derivative.
+ * points are moved for a derivative. `touched` leaves out readings that are known not to change: those stay as they are
+ * in `out`. Returns the networks.
  */
 export function predict(
   hypothesis: Hypothesis,
@@ -22,19 +26,54 @@ export function predict(
   asked: readonly Asked[],
   out: Float64Array,
   cut = cutOf(hypothesis.ring, values, positionsAt(hypothesis)),
-): void {
+  touched?: (one: Asked) => boolean,
+): Networks {
   const from = positionsAt(hypothesis);
+  const networks: RingNetwork[] = [];
   let network: RingNetwork | undefined;
   let last: Asked | undefined;
   for (let i = 0; i < asked.length; i++) {
     const one = asked[i] as Asked;
-    if (network === undefined || last?.arrangement !== one.arrangement || last.pair !== one.pair) {
+    if (touched !== undefined && !touched(one)) continue;
+    if (network === undefined || last === undefined || !isAlike(one, last)) {
       network = new RingNetwork(hypothesis.ring, values, cut, one.arrangement, one.pair);
+      networks.push(network);
     }
     last = one;
-    out[i] =
-      one.point < 0 ? atBoard(hypothesis, values, network, one) : atPoint(hypothesis, values, network, one, from);
+    out[i] = readingAt(hypothesis, values, network, one, from);
   }
+  return networks;
+}
+
+/** The readings again, with points moved and the conductors as they were when the networks were made. */
+export function predictMoved(
+  hypothesis: Hypothesis,
+  values: Float64Array,
+  asked: readonly Asked[],
+  out: Float64Array,
+  networks: Networks,
+): void {
+  const from = positionsAt(hypothesis);
+  let k = -1;
+  for (let i = 0; i < asked.length; i++) {
+    const one = asked[i] as Asked;
+    if (i === 0 || !isAlike(one, asked[i - 1] as Asked)) k++;
+    out[i] = readingAt(hypothesis, values, networks[k] as RingNetwork, one, from);
+  }
+}
+
+function isAlike(one: Asked, other: Asked): boolean {
+  return one.arrangement === other.arrangement && one.pair === other.pair;
+}
+
+function readingAt(
+  hypothesis: Hypothesis,
+  values: Float64Array,
+  network: RingNetwork,
+  one: Asked,
+  from: number,
+): number {
+  return one.point < 0 ? atBoard(hypothesis, values, network, one) : atPoint(hypothesis, values, network, one, from);
 }
 
 function atBoard({ ring }: Hypothesis, values: Float64Array, network: RingNetwork, one: Asked): number {

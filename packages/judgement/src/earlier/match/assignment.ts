@@ -26,7 +26,10 @@ export function assign(rows: number, columns: number, edges: readonly Edge[]): A
   const rowAlone = new Array<number>(rows).fill(0);
   const columnAlone = new Array<number>(columns).fill(0);
   const excess: (Edge & { readonly excess: number })[] = [];
-  for (const part of parts(rows, edges.filter(({ weight }) => weight > 0))) {
+  for (const part of parts(
+    rows,
+    edges.filter(({ weight }) => weight > 0),
+  )) {
     const solved = solve(part);
     for (const [i, row] of part.rows.entries()) {
       columnOf[row] = part.columns[solved.columnOf[i] as number] ?? -1;

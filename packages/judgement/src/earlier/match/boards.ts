@@ -8,11 +8,11 @@ const CIRCUIT = 1;
 
 /** Boards held to be the same: those that share most circuits, with their names as a help. Ties are left out. */
 export function matchBoards(
-  then: Installation,
+  past: Installation,
   now: Installation,
-  circuits: readonly (readonly [then: Circuit, now: Circuit])[],
+  circuits: readonly (readonly [past: Circuit, now: Circuit])[],
 ): ReadonlyMap<Board, Board> {
-  const words = new Map([...then.boards, ...now.boards].map((board) => [board, wordsOf(board.name)]));
+  const words = new Map([...past.boards, ...now.boards].map((board) => [board, wordsOf(board.name)]));
   const vocabulary = new Vocabulary([...words.values()]);
   const shared = new Map<Board, Map<Board, number>>();
   for (const [a, b] of circuits) {
@@ -20,21 +20,26 @@ export function matchBoards(
     shared.set(a.board, list);
     list.set(b.board, (list.get(b.board) ?? 0) + 1);
   }
-  const edges: Edge[] = then.boards.flatMap((a, row) =>
+  const edges: Edge[] = past.boards.flatMap((a, row) =>
     now.boards.map((b, column) => {
-      const likeness = vocabulary.likeness(words.get(a) as ReadonlySet<string>, words.get(b) as ReadonlySet<string>) ?? 0;
+      const likeness =
+        vocabulary.likeness(words.get(a) as ReadonlySet<string>, words.get(b) as ReadonlySet<string>) ?? 0;
       const same = a.name.trim().toLowerCase() === b.name.trim().toLowerCase() ? 1 : likeness;
       return { row, column, weight: CIRCUIT * (shared.get(a)?.get(b) ?? 0) + NAME * same };
     }),
   );
-  const { columnOf, excess } = assign(then.boards.length, now.boards.length, edges);
+  const { columnOf, excess } = assign(past.boards.length, now.boards.length, edges);
   const contested = new Set(
-    excess.filter((one) => one.excess < 1e-9 && columnOf[one.row] !== one.column).flatMap(({ row, column }) => [`t${row}`, `n${column}`]),
+    excess
+      .filter((one) => one.excess < 1e-9 && columnOf[one.row] !== one.column)
+      .flatMap(({ row, column }) => [`t${row}`, `n${column}`]),
   );
   return new Map(
     columnOf.flatMap((column, row) => {
-      const [a, b] = [then.boards[row], now.boards[column]];
-      return a === undefined || b === undefined || contested.has(`t${row}`) || contested.has(`n${column}`) ? [] : [[a, b] as const];
+      const [a, b] = [past.boards[row], now.boards[column]];
+      return a === undefined || b === undefined || contested.has(`t${row}`) || contested.has(`n${column}`)
+        ? []
+        : [[a, b] as const];
     }),
   );
 }

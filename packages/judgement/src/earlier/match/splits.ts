@@ -5,7 +5,7 @@ import type { Vocabulary } from "./words.ts";
 
 /** A split or a merge, by positions: one of one file, several of the other. */
 export interface DividedAt {
-  readonly then: readonly number[];
+  readonly past: readonly number[];
   readonly now: readonly number[];
   readonly confidence: number;
   readonly because: readonly TraitWeight[];
@@ -38,18 +38,18 @@ export function splitsOf(
   before: readonly Traits[],
   after: readonly Traits[],
   partnerOf: ReadonlyMap<number, number>,
-  weightOf: (then: number, now: number) => number,
+  weightOf: (past: number, now: number) => number,
   vocabulary: Vocabulary,
 ): readonly DividedAt[] {
   const backwards = new Map([...partnerOf].map(([i, j]) => [j, i]));
   const splits = hypotheses(before, after, partnerOf, backwards, weightOf, vocabulary).map((one) => ({
     one,
-    then: [one.whole],
+    past: [one.whole],
     now: one.pieces,
   }));
   const merges = hypotheses(after, before, backwards, partnerOf, (j, i) => weightOf(i, j), vocabulary).map((one) => ({
     one,
-    then: one.pieces,
+    past: one.pieces,
     now: [one.whole],
   }));
   const all = [...splits, ...merges];
@@ -58,11 +58,11 @@ export function splitsOf(
       all.every(
         (b) =>
           a === b ||
-          !(a.then.some((i) => b.then.includes(i)) || a.now.some((j) => b.now.includes(j))) ||
+          !(a.past.some((i) => b.past.includes(i)) || a.now.some((j) => b.now.includes(j))) ||
           a.one.gain - b.one.gain >= CLEARLY,
       ),
     )
-    .map(({ one: { gain, because }, then, now }) => ({ then, now, because, confidence: 1 / (1 + Math.exp(-gain)) }));
+    .map(({ one: { gain, because }, past, now }) => ({ past, now, because, confidence: 1 / (1 + Math.exp(-gain)) }));
 }
 
 function hypotheses(
@@ -82,7 +82,11 @@ function hypotheses(
     if (pool.length < 2 || pool.length > MOST_CANDIDATES) continue;
     for (const pieces of choices(pool)) {
       if (own !== undefined && !pieces.includes(own)) continue;
-      const because = divisionWeights(whole, pieces.map((j) => others[j] as Traits), vocabulary);
+      const because = divisionWeights(
+        whole,
+        pieces.map((j) => others[j] as Traits),
+        vocabulary,
+      );
       if (because === undefined) continue;
       const single = Math.max(0, ...pieces.map((j) => weightOf(i, j)));
       const gain = because.reduce((sum, { weight }) => sum + weight, 0) + RARE - Math.log(wholes.length) - single;
@@ -128,17 +132,29 @@ function divisionWeights(
   }
   const lengths = pieces.map(({ length }) => length);
   if (whole.length !== null && lengths.every((length) => length !== null)) {
-    const [low, high] = [0, 1].map((end) => lengths.reduce((all, length) => all + (length[end] as number), 0)) as [number, number];
-    const ratio = low > whole.length[1] ? Math.log(low / whole.length[1]) : high < whole.length[0] ? Math.log(high / whole.length[0]) : 0;
+    const [low, high] = [0, 1].map((end) => lengths.reduce((all, length) => all + (length[end] as number), 0)) as [
+      number,
+      number,
+    ];
+    const ratio =
+      low > whole.length[1]
+        ? Math.log(low / whole.length[1])
+        : high < whole.length[0]
+          ? Math.log(high / whole.length[0])
+          : 0;
     weights.push({ trait: "length", weight: closeness(ratio, LENGTH) });
   }
   if (weights.length === 0) return undefined;
   const known = (trait: "load" | "line") => whole[trait] !== null && pieces.every((piece) => piece[trait] !== null);
   if (known("load")) weights.push({ trait: "load", weight: LIKE.load });
-  if (known("line")) weights.push({ trait: "line", weight: LIKE.line[pieces.every(({ line }) => line === whole.line) ? 1 : 0] });
-  if (whole.shape === "ring" && pieces.every(({ shape }) => shape === "radial")) weights.push({ trait: "shape", weight: LIKE.rings });
+  if (known("line"))
+    weights.push({ trait: "line", weight: LIKE.line[pieces.every(({ line }) => line === whole.line) ? 1 : 0] });
+  if (whole.shape === "ring" && pieces.every(({ shape }) => shape === "radial"))
+    weights.push({ trait: "shape", weight: LIKE.rings });
   // Sorted before they are added, so that the order in which pieces stand changes nothing.
-  const likeness = pieces.map(({ words }) => vocabulary.likeness(whole.words, words)).filter((part) => part !== undefined);
+  const likeness = pieces
+    .map(({ words }) => vocabulary.likeness(whole.words, words))
+    .filter((part) => part !== undefined);
   if (likeness.length === pieces.length) {
     const mean = likeness.sort((a, b) => a - b).reduce((sum, part) => sum + part, 0) / likeness.length;
     const [against, favour] = LIKE.words;

@@ -1,4 +1,4 @@
-import { type Evidence, isKnown, isKnownFact, type Fact, type Unit } from "@good-grounds/core";
+import { type Evidence, type Fact, isKnown, isKnownFact, type Unit } from "@good-grounds/core";
 import type { Circuit } from "@good-grounds/inspection";
 import { factorAt } from "../readings/temperature.ts";
 import { wordsOf } from "./words.ts";
@@ -42,7 +42,10 @@ export function traitsOf(circuit: Circuit): Traits {
     rated: value(device.rated),
     line: value(cable.line),
     cpc: value(cable.cpc),
-    length: isKnown(cable.length) && cable.length.low > 0 && Number.isFinite(cable.length.high) ? [cable.length.low, cable.length.high] : null,
+    length:
+      isKnown(cable.length) && cable.length.low > 0 && Number.isFinite(cable.length.high)
+        ? [cable.length.low, cable.length.high]
+        : null,
     points: circuit.points === undefined || circuit.points === 0 ? null : circuit.points,
     resistances: {
       r1r2: at20(readings.r1r2),

@@ -72,7 +72,13 @@ function resistances(a: Traits, b: Traits): number | null {
   }
   if (found.length === 0) return null;
   const [least, most] = RESISTANCES;
-  return Math.max(least, Math.min(most, found.reduce((sum, one) => sum + one, 0)));
+  return Math.max(
+    least,
+    Math.min(
+      most,
+      found.reduce((sum, one) => sum + one, 0),
+    ),
+  );
 }
 
 /** ln of the ratio of two lengths known between limits; 0 where one may be the other. */

@@ -32,7 +32,9 @@ const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
 
 /** Words that tell nothing of which circuit it is. */
 const EMPTY: ReadonlySet<string> = new Set(
-  "a an and at for from in into of on the to with circuit final main floor radial supply way new old existing kw".split(" "),
+  "a an and at for from in into of on the to with circuit final main floor radial supply way new old existing kw".split(
+    " ",
+  ),
 );
 
 /** Words of which a circuit has at most one in earnest: two of a list on two circuits speak against their being one. */
@@ -42,7 +44,9 @@ const APART: readonly ReadonlySet<string>[] = [
 ];
 
 const CANONICAL: ReadonlyMap<string, string> = new Map(
-  Object.entries(SYNONYMS).flatMap(([word, others]) => [[word, word], ...others.map((other) => [other, word] as const)] as [string, string][]),
+  Object.entries(SYNONYMS).flatMap(
+    ([word, others]) => [[word, word], ...others.map((other) => [other, word] as const)] as [string, string][],
+  ),
 );
 
 /** Two words merged into one before the text is taken apart. */

@@ -1,7 +1,7 @@
-import type { Change, ChangeNote, ChangeSilence, ReadingChange } from "@good-grounds/core";
+import type { ChangeNote, ChangeSilence, ChangeVerdict, ReadingChange } from "@good-grounds/core";
+import { normalCdf } from "../../uncertainty/normal.ts";
 import { chanceAtMost } from "../../uncertainty/sum-of-errors.ts";
 import { combined, type Doubted, sameInstrument, standardOf } from "./doubt.ts";
-import { normalCdf } from "../../uncertainty/normal.ts";
 import type { Normalised } from "./normalise.ts";
 
 /** By default a change is called one where readings of something unchanged would differ as much once in a thousand. */
@@ -10,13 +10,13 @@ export const LEVEL = 0.001;
 type Named = Pick<ReadingChange, "reading" | "about">;
 
 /** Resistances and impedances, compared in ohms. */
-export function differenceOf(named: Named, then: Normalised, now: Normalised, level: number): ReadingChange {
-  const open = unless(named, then, now);
+export function differenceOf(named: Named, past: Normalised, now: Normalised, level: number): ReadingChange {
+  const open = unless(named, past, now);
   if (open !== undefined) return open;
-  const [a, b] = [then.doubted as Doubted, now.doubted as Doubted];
+  const [a, b] = [past.doubted as Doubted, now.doubted as Doubted];
   const change = combined(1, b, -1, a);
   const deviations = [...change.errors.values()];
-  return decided(named, then, now, "difference", change, standardOf(change), level, (amount) =>
+  return decided(named, past, now, "difference", change, standardOf(change), level, (amount) =>
     chanceAtMost(-Math.abs(amount), deviations),
   );
 }
@@ -27,28 +27,30 @@ export function differenceOf(named: Named, then: Normalised, now: Normalised, le
  */
 export function ratioOf(
   named: Named,
-  then: Normalised,
+  past: Normalised,
   now: Normalised,
   surroundings: number,
   level: number,
 ): ReadingChange {
-  const open = unless(named, then, now);
+  const open = unless(named, past, now);
   if (open !== undefined) return open;
-  const [a, b] = [then.doubted as Doubted, now.doubted as Doubted];
+  const [a, b] = [past.doubted as Doubted, now.doubted as Doubted];
   // A reading of nothing has no logarithm; it is as far below as a display can show.
   const [ra, rb] = [Math.max(a.value, Number.MIN_VALUE), Math.max(b.value, Number.MIN_VALUE)];
   const change = combined(1 / rb, b, -1 / ra, a);
   const standard = Math.hypot(standardOf(change), surroundings, surroundings);
   const amount = { ...change, value: Math.log(rb / ra) };
   const noted = { ...now, notes: [...now.notes, "surroundings" as const] };
-  return decided(named, then, noted, "ratio", amount, standard, level, (value) => normalCdf(-Math.abs(value) / standard));
+  return decided(named, past, noted, "ratio", amount, standard, level, (value) =>
+    normalCdf(-Math.abs(value) / standard),
+  );
 }
 
 /** A comparison that cannot be made. */
-export function silent(named: Named, then: Normalised, now: Normalised, why: ChangeSilence): ReadingChange {
+export function silent(named: Named, past: Normalised, now: Normalised, why: ChangeSilence): ReadingChange {
   return {
     ...named,
-    then: then.shown,
+    past: past.shown,
     now: now.shown,
     change: "cannot-say",
     why,
@@ -56,19 +58,19 @@ export function silent(named: Named, then: Normalised, now: Normalised, why: Cha
     amount: Number.NaN,
     standard: Number.NaN,
     chance: Number.NaN,
-    notes: notesOf(then, now),
+    notes: notesOf(past, now),
   };
 }
 
-function unless(named: Named, then: Normalised, now: Normalised): ReadingChange | undefined {
-  if (then.doubted !== undefined && now.doubted !== undefined) return undefined;
-  const why = then.doubted !== undefined ? "not-taken-now" : now.doubted !== undefined ? "not-taken-then" : "not-taken";
-  return silent(named, then, now, why);
+function unless(named: Named, past: Normalised, now: Normalised): ReadingChange | undefined {
+  if (past.doubted !== undefined && now.doubted !== undefined) return undefined;
+  const why = past.doubted !== undefined ? "not-taken-now" : now.doubted !== undefined ? "not-taken-then" : "not-taken";
+  return silent(named, past, now, why);
 }
 
 function decided(
   named: Named,
-  then: Normalised,
+  past: Normalised,
   now: Normalised,
   scale: ReadingChange["scale"],
   { value: amount, open }: Doubted,
@@ -79,10 +81,10 @@ function decided(
   const chance = Math.min(1, 2 * beyond(amount));
   // Where a display has ended the true change may lie further out on that side: only what it is at least can be told.
   const told = chance < level && (open === 0 || Math.sign(amount) === open);
-  const change: Change = told ? (amount > 0 ? "up" : "down") : open === 0 ? "within" : "cannot-say";
+  const change: ChangeVerdict = told ? (amount > 0 ? "up" : "down") : open === 0 ? "within" : "cannot-say";
   return {
     ...named,
-    then: then.shown,
+    past: past.shown,
     now: now.shown,
     change,
     why: change === "cannot-say" ? "display-ended" : null,
@@ -90,15 +92,14 @@ function decided(
     amount,
     standard,
     chance,
-    notes: notesOf(then, now),
+    notes: notesOf(past, now),
   };
 }
 
-function notesOf(then: Normalised, now: Normalised): readonly ChangeNote[] {
+function notesOf(past: Normalised, now: Normalised): readonly ChangeNote[] {
   const shared =
-    then.doubted !== undefined && now.doubted !== undefined && sameInstrument(then.doubted, now.doubted)
+    past.doubted !== undefined && now.doubted !== undefined && sameInstrument(past.doubted, now.doubted)
       ? (["same-instrument"] as const)
       : [];
-  return [...new Set([...then.notes, ...now.notes, ...shared])].sort();
+  return [...new Set([...past.notes, ...now.notes, ...shared])].sort();
 }
-

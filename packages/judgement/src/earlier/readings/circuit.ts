@@ -1,4 +1,11 @@
-import { type ComparedReading, type Evidence, isKnown, isKnownFact, type Reckoner, type ReadingChange } from "@good-grounds/core";
+import {
+  type ComparedReading,
+  type Evidence,
+  isKnown,
+  isKnownFact,
+  type ReadingChange,
+  type Reckoner,
+} from "@good-grounds/core";
 import type { Board, Circuit, Installation } from "@good-grounds/inspection";
 import { differenceOf, ratioOf, silent } from "./change.ts";
 import type { JobDoubt } from "./doubt.ts";
@@ -21,24 +28,24 @@ const INSULATION = ["insulationLiveLive", "insulationLiveEarth"] as const;
 
 /** Every reading of a circuit beside its earlier self. What was recorded in neither is left out. */
 export function circuitChanges(
-  then: Circuit,
+  past: Circuit,
   now: Circuit,
-  jobs: { readonly then: Job; readonly now: Job; readonly boards: ReadonlyMap<Board, Board> },
+  jobs: { readonly past: Job; readonly now: Job; readonly boards: ReadonlyMap<Board, Board> },
   level: number,
   reckon: Reckoner,
 ): readonly ReadingChange[] {
-  const [a, b] = [then.readings, now.readings];
+  const [a, b] = [past.readings, now.readings];
   const changes: ReadingChange[] = [];
   const named = (reading: ComparedReading) => ({ reading, about: "" });
   for (const name of CONTINUITY) {
     if (isAbsent(a[name]) && isAbsent(b[name])) continue;
-    const before = at20(a[name], a.temperature, jobs.then.doubt, reckon);
+    const before = at20(a[name], a.temperature, jobs.past.doubt, reckon);
     const after = at20(b[name], b.temperature, jobs.now.doubt, reckon);
     changes.push(differenceOf(named(name), before, after, level));
   }
   for (const name of INSULATION) {
     if (isAbsent(a[name]) && isAbsent(b[name])) continue;
-    const [before, after] = [asRead(a[name], jobs.then.doubt), asRead(b[name], jobs.now.doubt)];
+    const [before, after] = [asRead(a[name], jobs.past.doubt), asRead(b[name], jobs.now.doubt)];
     const [u, v] = [a.insulationVoltage, b.insulationVoltage];
     const differ = isKnownFact(u) && isKnownFact(v) && u.word !== v.word;
     changes.push(
@@ -47,41 +54,47 @@ export function circuitChanges(
         : ratioOf(named(name), before, after, INSULATION_MOVES, level),
     );
   }
-  if (!isAbsent(a.zs) || !isAbsent(b.zs)) changes.push(loopChange(then, now, jobs, level, reckon));
+  if (!isAbsent(a.zs) || !isAbsent(b.zs)) changes.push(loopChange(past, now, jobs, level, reckon));
   return changes;
 }
 
 /** Zs without the loop before the circuit; where that is not known on both sides, Zs as a whole can at least be unchanged. */
 function loopChange(
-  then: Circuit,
+  past: Circuit,
   now: Circuit,
-  jobs: { readonly then: Job; readonly now: Job; readonly boards: ReadonlyMap<Board, Board> },
+  jobs: { readonly past: Job; readonly now: Job; readonly boards: ReadonlyMap<Board, Board> },
   level: number,
   reckon: Reckoner,
 ): ReadingChange {
   const named = { reading: "zs", about: "" } as const;
-  const [za, zb] = [then.readings.zs, now.readings.zs];
-  const before = loopsBefore(then, now, jobs);
+  const [za, zb] = [past.readings.zs, now.readings.zs];
+  const before = loopsBefore(past, now, jobs);
   if (isKnown(za) && isKnown(zb) && before !== undefined) {
     return differenceOf(
       named,
-      circuitPartAt20(za, before[0], then.readings.temperature, jobs.then.doubt, reckon),
+      circuitPartAt20(za, before[0], past.readings.temperature, jobs.past.doubt, reckon),
       circuitPartAt20(zb, before[1], now.readings.temperature, jobs.now.doubt, reckon),
       level,
     );
   }
-  const [whole, wholeNow] = [asRead(za, jobs.then.doubt), asRead(zb, jobs.now.doubt)];
+  const [whole, wholeNow] = [asRead(za, jobs.past.doubt), asRead(zb, jobs.now.doubt)];
   const change = differenceOf(named, whole, { ...wholeNow, notes: [...wholeNow.notes, "as-a-whole"] }, level);
-  return change.change === "up" || change.change === "down" ? silent(named, whole, wholeNow, "supply-not-known") : change;
+  return change.change === "up" || change.change === "down"
+    ? silent(named, whole, wholeNow, "supply-not-known")
+    : change;
 }
 
 /** The loop before the circuit on both sides, of the same place: at the board, else at the origin. */
-function loopsBefore(then: Circuit, now: Circuit, { boards, then: a, now: b }: { readonly then: Job; readonly now: Job; readonly boards: ReadonlyMap<Board, Board> }) {
-  const [za, zb] = [then.board.zdb, now.board.zdb];
-  const sameBoard = boards.get(then.board) === now.board;
+function loopsBefore(
+  past: Circuit,
+  now: Circuit,
+  { boards, past: a, now: b }: { readonly past: Job; readonly now: Job; readonly boards: ReadonlyMap<Board, Board> },
+) {
+  const [za, zb] = [past.board.zdb, now.board.zdb];
+  const sameBoard = boards.get(past.board) === now.board;
   if (sameBoard && isKnown(za) && isKnown(zb)) return [za, zb] as const;
   const [oa, ob] = [a.installation.supply.ze, b.installation.supply.ze];
-  const atOrigin = then.board.feeder === undefined && now.board.feeder === undefined;
+  const atOrigin = past.board.feeder === undefined && now.board.feeder === undefined;
   return atOrigin && isKnown(oa) && isKnown(ob) ? ([oa, ob] as const) : undefined;
 }
 

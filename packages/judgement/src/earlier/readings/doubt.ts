@@ -1,7 +1,7 @@
 import type { Known, Measured } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { Errors } from "../../uncertainty/errors.ts";
-import { instrumentTableOf } from "../../uncertainty/instruments.ts";
+import { type InstrumentTable, instrumentTableOf } from "../../uncertainty/instruments.ts";
 import { rangeOf } from "../../uncertainty/range-of-term.ts";
 
 /** A value as its expectation and independent errors by cause, as standard deviations. Errors of the same cause add up with their signs. */
@@ -15,12 +15,14 @@ export interface Doubted {
 /** The errors of the readings of one inspection, under names that are the same in another inspection where the cause is. */
 export class JobDoubt {
   readonly #errors: Errors;
+  readonly #table: InstrumentTable;
   readonly #job: string;
   readonly #serials: ReadonlyMap<string, string>;
 
   /** `job` tells the causes of one inspection from those of another. */
   constructor(installation: Installation, job: string) {
-    this.#errors = new Errors(instrumentTableOf(installation));
+    this.#table = instrumentTableOf(installation);
+    this.#errors = new Errors(this.#table);
     this.#job = job;
     this.#serials = new Map(installation.file.instruments.map(({ id, serial }) => [id, serial.trim().toLowerCase()]));
   }
@@ -33,6 +35,11 @@ export class JobDoubt {
       errors: new Map(causes.map((cause, k) => [this.#nameOf(cause, leaf), deviations[k] as number])),
       open,
     };
+  }
+
+  /** Whether what the leads may have added to a reading follows from a record of nulling. */
+  leadsRecorded({ detail }: Measured<"ohm">): boolean {
+    return this.#table.leadsOf(detail.taken.instrument, detail.taken.at).recorded;
   }
 
   /** A name of this inspection alone. */
@@ -67,4 +74,3 @@ export function standardOf({ errors }: Doubted): number {
 export function sameInstrument(x: Doubted, y: Doubted): boolean {
   return [...x.errors.keys()].some((name) => name.startsWith("gain ") && y.errors.has(name));
 }
-

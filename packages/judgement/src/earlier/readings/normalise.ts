@@ -1,5 +1,6 @@
 import { type ChangeNote, type Evidence, isKnown, type Known, type Reckoner, TERM } from "@good-grounds/core";
-import type { JobDoubt, Doubted } from "./doubt.ts";
+import { rangeOf } from "../../uncertainty/range-of-term.ts";
+import type { Doubted, JobDoubt } from "./doubt.ts";
 import { factorAt } from "./temperature.ts";
 
 /** Standard deviation of a rectangular error that reaches one either way. */
@@ -26,7 +27,7 @@ export function at20(
   const shown = reckon.quotient(TERM.resistanceAt20, reading, factor);
   if (!isKnown(reading)) return { shown: reading, doubted: undefined, notes: [] };
   const { doubted, notes } = warmed(job.of(reading), temperature, job);
-  return { shown, doubted, notes: [...notes, ...readingNotes(reading, true)] };
+  return { shown, doubted, notes: [...notes, ...readingNotes(reading, job)] };
 }
 
 /**
@@ -47,13 +48,13 @@ export function circuitPartAt20(
   for (const [name, deviation] of origin.errors) errors.set(name, (errors.get(name) ?? 0) - deviation);
   const open = origin.open === 0 ? loop.open : Number.NaN;
   const { doubted, notes } = warmed({ value: loop.value - origin.value, errors, open }, temperature, job);
-  return { shown, doubted, notes: [...notes, ...readingNotes(zs, false), "supply-taken-out"] };
+  return { shown, doubted, notes: [...notes, ...readingNotes(zs, job), "supply-taken-out"] };
 }
 
 /** A value that no temperature is taken out of. */
 export function asRead(reading: Evidence<"ohm">, job: JobDoubt): Normalised {
   if (!isKnown(reading)) return { shown: reading, doubted: undefined, notes: [] };
-  return { shown: reading, doubted: job.of(reading), notes: readingNotes(reading, false) };
+  return { shown: reading, doubted: job.of(reading), notes: readingNotes(reading, job) };
 }
 
 /** A resistance brought to 20 °C; the doubt of the temperature is a part of the resistance. */
@@ -81,7 +82,9 @@ function forTheWholeJob(temperature: Known<"celsius">): boolean {
   return temperature.kind === "measured" && temperature.detail.path[0] === "conditions";
 }
 
-function readingNotes(reading: Known<"ohm">, continuity: boolean): readonly ChangeNote[] {
-  const stated = reading.kind !== "measured" || reading.detail.accuracy !== null;
-  return [...(stated ? [] : (["accuracy-assumed"] as const)), ...(continuity ? (["leads-assumed"] as const) : [])];
+function readingNotes(reading: Known<"ohm">, job: JobDoubt): readonly ChangeNote[] {
+  if (reading.kind !== "measured") return [];
+  const notes: ChangeNote[] = reading.detail.accuracy === null ? ["accuracy-assumed"] : [];
+  if (rangeOf(reading.term) === "continuity" && !job.leadsRecorded(reading)) notes.push("leads-assumed");
+  return notes;
 }

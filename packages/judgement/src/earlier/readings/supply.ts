@@ -1,4 +1,4 @@
-import { isKnownFact, type Reckoner, type ReadingChange } from "@good-grounds/core";
+import { type Evidence, isKnownFact, notKnown, type ReadingChange, type Reckoner, TERM } from "@good-grounds/core";
 import type { BondingConductor } from "@good-grounds/inspection";
 import { differenceOf, ratioOf } from "./change.ts";
 import { isAbsent, type Job } from "./circuit.ts";
@@ -11,25 +11,35 @@ import { asRead, at20 } from "./normalise.ts";
 export const ELECTRODE_MOVES = 0.25;
 
 /** Readings at the origin beside their earlier selves. On TT the loop runs through the electrode and moves with it. */
-export function supplyChanges(then: Job, now: Job, level: number, reckon: Reckoner): readonly ReadingChange[] {
-  const [a, b] = [then.installation.supply, now.installation.supply];
+export function supplyChanges(past: Job, now: Job, level: number, reckon: Reckoner): readonly ReadingChange[] {
+  const [a, b] = [past.installation.supply, now.installation.supply];
   const changes: ReadingChange[] = [];
   const throughEarth = [a.earthing, b.earthing].some((system) => isKnownFact(system) && system.word === "TT");
   for (const reading of ["ze", "lineNeutralLoop", "ra"] as const) {
     if (isAbsent(a[reading]) && isAbsent(b[reading])) continue;
-    const [before, after] = [asRead(a[reading], then.doubt), asRead(b[reading], now.doubt)];
+    const [before, after] = [asRead(a[reading], past.doubt), asRead(b[reading], now.doubt)];
     const named = { reading, about: "" };
     const season = reading === "ra" || (reading === "ze" && throughEarth);
-    changes.push(season ? ratioOf(named, before, after, ELECTRODE_MOVES, level) : differenceOf(named, before, after, level));
+    changes.push(
+      season ? ratioOf(named, before, after, ELECTRODE_MOVES, level) : differenceOf(named, before, after, level),
+    );
   }
-  const temperatures = [then, now].map(({ installation }) => installation.conductorTemperature);
+  const [coolThen, coolNow] = [temperatureOf(past), temperatureOf(now)];
   for (const [one, other] of bonds(a.bonding, b.bonding)) {
     if (isAbsent(one.resistance) && isAbsent(other.resistance)) continue;
     const named = { reading: "bonding" as const, about: other.to };
-    const [ta, tb] = temperatures as [(typeof temperatures)[number], (typeof temperatures)[number]];
-    changes.push(differenceOf(named, at20(one.resistance, ta!, then.doubt, reckon), at20(other.resistance, tb!, now.doubt, reckon), level));
+    const before = at20(one.resistance, coolThen, past.doubt, reckon);
+    changes.push(differenceOf(named, before, at20(other.resistance, coolNow, now.doubt, reckon), level));
   }
   return changes;
+}
+
+/** The temperature stated for the whole job. */
+function temperatureOf({ installation: { circuits, file } }: Job): Evidence<"celsius"> {
+  const unknown = notKnown(TERM.testTemperature, ["conditions", "conductorTemperature"]);
+  if (file.conditions?.conductorTemperature === undefined) return unknown;
+  const leaves = circuits.map(({ readings }) => readings.temperature);
+  return leaves.find((leaf) => leaf.kind === "measured" && leaf.detail.path[0] === "conditions") ?? unknown;
 }
 
 /** Bonding conductors that are the only one to a part of their kind on both sides. */

@@ -45,7 +45,10 @@ function lookAt(figures: readonly Figure[], what: string, columns: number): read
   const chance = (figures.length - count + 1) * sameDigits(spread, first.resolution) ** (count - 2) * columns;
   return [
     {
-      words: `${count} readings of ${what} in a row go by the same step, ${run.slice(0, 6).map(({ leaf }) => leaf.detail.text).join(", ")}${count > 6 ? " and so on" : ""}.`,
+      words: `${count} readings of ${what} in a row go by the same step, ${run
+        .slice(0, 6)
+        .map(({ leaf }) => leaf.detail.text)
+        .join(", ")}${count > 6 ? " and so on" : ""}.`,
       numbers: [
         number("step", `${(second.value - first.value).toPrecision(2)} Ω`),
         number("readings in the run", String(count)),

@@ -13,7 +13,9 @@ interface Reading {
 const SPREAD = 0.4;
 
 /** Displays end at round figures; a value at the end of the range may stand without its ">". Ω. */
-const RANGE_ENDS = new Set([50, 99.9, 100, 199, 199.9, 200, 299, 299.9, 300, 499, 500, 550, 999, 1000, 1999, 2000].map((n) => n * 1e6));
+const RANGE_ENDS = new Set(
+  [50, 99.9, 100, 199, 199.9, 200, 299, 299.9, 300, 499, 500, 550, 999, 1000, 1999, 2000].map((n) => n * 1e6),
+);
 
 /** The steps in which values were really written down, by the resolution shown: round numbers repeat more easily. */
 function stepsOf(figures: readonly Figure[]): ReadonlyMap<number, number> {
@@ -37,7 +39,7 @@ export const identicalInsulation: Look = {
   test: "Counts finite insulation resistances that are alike to the last digit, on several circuits or in both tests of one, and bounds the chance of it for resistances spread as insulation is. Ends of ranges do not count.",
   assumed: ["sound insulation is spread by at least a factor of 1.5 either way; common practice"],
   innocent: [
-    "the value is the end of the display, written without \">\"",
+    'the value is the end of the display, written without ">"',
     "circuits were tested together and the one reading written to each: say so in the method",
     "values rounded to the same round number",
   ],
@@ -64,7 +66,13 @@ export const identicalInsulation: Look = {
       return [{ row, chance: digitChance(a), equal: sameShown(a.value, b.value, a.resolution) }];
     });
     const equal = both.filter((one) => one.equal);
-    const inBoth = equal.length === 0 ? 1 : atLeastOf(both.map(({ chance }) => chance), equal.length);
+    const inBoth =
+      equal.length === 0
+        ? 1
+        : atLeastOf(
+            both.map(({ chance }) => chance),
+            equal.length,
+          );
     const rows = several <= inBoth ? [...new Set(largest.map(({ row }) => row))] : equal.map(({ row }) => row);
     return [
       {

@@ -1,4 +1,4 @@
-import { WEIGHT, type Found, type Look } from "../look.ts";
+import { type Found, type Look, WEIGHT } from "../look.ts";
 import { CABLE_ASSUMED, type Row } from "../rows.ts";
 import { leavesOf, number } from "../words.ts";
 
@@ -12,14 +12,19 @@ const MUCH_LONGER = 5;
 function lookAt(row: Row, dwelling: boolean): readonly Found[] {
   const { r1r2, r1, r2, cable, circuit, zs, before } = row;
   if (cable === undefined) return [];
-  const ends = row.ring ? (r1 === undefined || r2 === undefined ? undefined : { value: r1.value + r2.value, doubt: r1.doubt + r2.doubt }) : r1r2;
+  const ends = row.ring
+    ? r1 === undefined || r2 === undefined
+      ? undefined
+      : { value: r1.value + r2.value, doubt: r1.doubt + r2.doubt }
+    : r1r2;
   if (ends === undefined) return [];
   const most = (ends.value + 3 * ends.doubt) / (cable.perMetre * 0.92);
   const least = Math.max(0, ends.value - 3 * ends.doubt) / (cable.perMetre * 1.05);
   const points = circuit.points ?? 1;
   const needed = LEAST_BETWEEN_POINTS * Math.max(0, points - 1);
   // What Zs shows as well is really there, a loose joint for one: no length has to explain it.
-  const confirmed = r1r2 !== undefined && zs !== undefined && before !== undefined && zs.value - before.value > r1r2.value / 2;
+  const confirmed =
+    r1r2 !== undefined && zs !== undefined && before !== undefined && zs.value - before.value > r1r2.value / 2;
   const longest = dwelling ? LONGEST.dwelling : LONGEST.other;
   const short = most < needed;
   const long = !confirmed && least > longest && least > MUCH_LONGER * cable.length[1];

@@ -47,7 +47,11 @@ export const lastDigits: Look = {
   title: "Last digits are not evenly spread",
   test: "Counts the last digits of R1+R2, r1, r2 and Zs (together), of finite insulation resistances and of RCD times, each with 50 readings or more of equal resolution, and holds the counts against even ones by chi-squared.",
   assumed: ["readings that spread over many digits end in each of them equally often"],
-  innocent: ["an instrument that shows steps of 2 or 5 in its last digit", "readings rounded on the sheet", "many circuits that are alike"],
+  innocent: [
+    "an instrument that shows steps of 2 or 5 in its last digit",
+    "readings rounded on the sheet",
+    "many circuits that are alike",
+  ],
   look({ rows }) {
     // rn follows r1 and the points of a ring follow its ends: they would count the same digits twice.
     const kinds = [
@@ -62,7 +66,8 @@ export const lastDigits: Look = {
       }
       return [...byResolution.values()].filter((same) => same.length >= LEAST_READINGS && isSpread(same));
     });
-    if (kinds.length === 0) return { because: `fewer than ${LEAST_READINGS} readings of one kind and equal resolution` };
+    if (kinds.length === 0)
+      return { because: `fewer than ${LEAST_READINGS} readings of one kind and equal resolution` };
     return kinds.flatMap((figures) => lookAt(figures, kinds.length));
   },
 };

@@ -58,8 +58,14 @@ export const littleSpread: Look = {
   id: "little-spread",
   title: "Sister circuits read too much alike",
   test: "Takes circuits of one shape, cable and length, counts those with the same R1+R2 or Zs to the last digit, and bounds the chance of it by the repeatability of readings and the spread of cables.",
-  assumed: [REPEATABILITY_ASSUMED, "two cables of one size and length differ by 1 %, one standard deviation; common practice"],
-  innocent: ["one circuit was tested for all of them by agreement: say so in the method", "an instrument that shows only tenths of an ohm"],
+  assumed: [
+    REPEATABILITY_ASSUMED,
+    "two cables of one size and length differ by 1 %, one standard deviation; common practice",
+  ],
+  innocent: [
+    "one circuit was tested for all of them by agreement: say so in the method",
+    "an instrument that shows only tenths of an ohm",
+  ],
   look({ rows }) {
     const kinds = new Map<string, Row[]>();
     for (const row of rows) kinds.set(kindOf(row), [...(kinds.get(kindOf(row)) ?? []), row]);

@@ -3,13 +3,20 @@ import { isKnownFact } from "@good-grounds/core";
 import { type Look, WEIGHT } from "../look.ts";
 import { listed, number } from "../words.ts";
 
+/** Values up to a tenth above the end of a range may be its margin. */
+const CLEARLY_ABOVE = 1.1;
+
 /** Ends of the insulation range that differ, or a value above the end, from one instrument at one test voltage. */
 export const mixedRangeEnds: Look = {
   id: "mixed-range-ends",
   title: "One instrument ends its range in different places",
-  test: "Collects the ends of range (such as \">999 MΩ\") that one instrument shows at one insulation test voltage, and the highest value it shows.",
+  test: 'Collects the ends of range (such as ">999 MΩ") that one instrument shows at one insulation test voltage, and the highest value it shows.',
   assumed: ["a display ends at one value for one test voltage"],
-  innocent: ["two instruments were used and the file names one", "circuits were tested at different voltages", "an end of range was written from habit"],
+  innocent: [
+    "two instruments were used and the file names one",
+    "circuits were tested at different voltages",
+    "an end of range was written from habit",
+  ],
   look(job) {
     const byInstrument = new Map<string, Measured<Unit>[]>();
     const several = job.installation.file.instruments.length > 1;
@@ -29,7 +36,7 @@ export const mixedRangeEnds: Look = {
     return [...byInstrument.values()].flatMap((leaves) => {
       const ends = above(leaves);
       const lowest = Math.min(...ends.map(({ value }) => value));
-      const beyond = leaves.filter(({ detail, value }) => detail.bound === "exact" && value > lowest * 1.001);
+      const beyond = leaves.filter(({ detail, value }) => detail.bound === "exact" && value > lowest * CLEARLY_ABOVE);
       const shown = [...new Set(ends.map(({ detail }) => detail.text))];
       const values = new Set(ends.map(({ value }) => value));
       if (values.size < 2 && beyond.length === 0) return [];
@@ -37,8 +44,15 @@ export const mixedRangeEnds: Look = {
       return [
         {
           words: `The same instrument shows ${listed(texts)}: its range ends in one place.`,
-          numbers: [number("ends of range", shown.join(", ")), number("values above the lowest end", String(beyond.length))],
-          readings: [...ends.filter(({ value }) => value === lowest), ...ends.filter(({ value }) => value !== lowest), ...beyond],
+          numbers: [
+            number("ends of range", shown.join(", ")),
+            number("values above the lowest end", String(beyond.length)),
+          ],
+          readings: [
+            ...ends.filter(({ value }) => value === lowest),
+            ...ends.filter(({ value }) => value !== lowest),
+            ...beyond,
+          ],
           chance: null,
           weight: WEIGHT.odd,
         },

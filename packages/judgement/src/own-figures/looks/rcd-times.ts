@@ -47,7 +47,9 @@ function alike(devices: readonly Device[]): readonly Found[] {
     const key = `${board} ${id}`;
     return !ids.has(key) && ids.add(key);
   });
-  const timed = separate.flatMap((device) => (device.atRated === undefined ? [] : [{ device, figure: device.atRated }]));
+  const timed = separate.flatMap((device) =>
+    device.atRated === undefined ? [] : [{ device, figure: device.atRated }],
+  );
   const groups = new Map<number, typeof timed>();
   for (const one of timed) {
     const key = Math.round(one.figure.value * 1e7);
@@ -59,7 +61,10 @@ function alike(devices: readonly Device[]): readonly Found[] {
   return [
     {
       words: `${largest[0]?.figure.leaf.detail.text} stands for ${largest.length} of ${timed.length} devices: ${listed(largest.slice(0, 5).map(({ device }) => device.name))}${largest.length > 5 ? " and more" : ""}.`,
-      numbers: [number("devices with a time", String(timed.length)), number("alike to the last digit", String(largest.length))],
+      numbers: [
+        number("devices with a time", String(timed.length)),
+        number("alike to the last digit", String(largest.length)),
+      ],
       readings: largest.map(({ figure }) => figure.leaf),
       chance: Math.min(1, 2 * someAlike(largest.length, timed.length, sameDigits(SPREAD, resolution))),
     },
@@ -99,7 +104,10 @@ function oneDevice(devices: readonly Device[]): readonly Found[] {
     return [
       {
         words: `Device ${same[0]?.id} has ${texts.size} times on the circuits it serves: ${listed([...texts].slice(0, 5))}. It is one device.`,
-        numbers: [number("circuits with a time", String(figures.length)), number("different times", String(texts.size))],
+        numbers: [
+          number("circuits with a time", String(figures.length)),
+          number("different times", String(texts.size)),
+        ],
         readings: figures.map(({ leaf }) => leaf),
         chance: null,
         weight: WEIGHT.odd,
@@ -114,7 +122,11 @@ export const rcdTimes: Look = {
   title: "RCD times alike on separate devices, or different for one",
   test: "Counts devices with the same operating time to the last digit, times at the rated and at five times the rated current that are the same, and devices named on several circuits with different times.",
   assumed: ["operating times of sound devices are spread by 3 ms or more; common practice"],
-  innocent: ["one device serves the group and its time was written to every circuit", "the test was repeated and each result written down", "the instrument shows whole milliseconds only"],
+  innocent: [
+    "one device serves the group and its time was written to every circuit",
+    "the test was repeated and each result written down",
+    "the instrument shows whole milliseconds only",
+  ],
   look(job) {
     const devices = devicesOf(job);
     if (devices.every(({ atRated }) => atRated === undefined)) return { because: "no RCD has an operating time" };

@@ -15,7 +15,10 @@ export const sameTemperature: Look = {
   title: "The same conductor temperature everywhere",
   test: `Asks whether ${LEAST} or more temperatures written circuit by circuit are all the same, and are 20 °C from November to March, or come from three days or more.`,
   assumed: ["circuits in lofts, outer walls and outdoors are not at 20 °C in the cold months"],
-  innocent: ["one temperature was taken for the job: write it once under its conditions", "a heated building, all of it indoors"],
+  innocent: [
+    "one temperature was taken for the job: write it once under its conditions",
+    "a heated building, all of it indoors",
+  ],
   look({ rows, installation }) {
     const own = rows.flatMap(({ circuit }) => {
       const { temperature } = circuit.readings;
@@ -23,7 +26,8 @@ export const sameTemperature: Look = {
     });
     if (own.length < LEAST) return { because: `fewer than ${LEAST} temperatures written circuit by circuit` };
     const [first] = own;
-    if (first === undefined || !own.every(({ value, detail }) => sameShown(value, first.value, detail.resolution))) return [];
+    if (first === undefined || !own.every(({ value, detail }) => sameShown(value, first.value, detail.resolution)))
+      return [];
     const days = new Set(own.flatMap(({ detail }) => detail.taken.at?.slice(0, 10) ?? []));
     const cold = first.value === OF_TABLES && COLD.has(installation.file.inspectedOn.slice(5, 7));
     if (!cold && days.size < 3) return [];

@@ -16,23 +16,17 @@ interface Shift {
   readonly ratio: number;
 }
 
-/** For each row, by how much its readings fit the circuit `by` rows on better than its own; null where there is none. */
-function gains(here: readonly Row[], columns: Columns, by: 1 | -1): readonly (number | null)[] {
-  return here.map((row, i) => {
-    const owner = here[i + by];
-    if (owner === undefined) return null;
-    switch (columns) {
-      case "the readings":
-        return deadFit(owner, row) - deadFit(row, row) + liveFit(owner, row, row.zs) - liveFit(row, row, row.zs);
-      case "the dead readings":
-        // The owner's Zs stays where it is and is explained by the dead readings that belong to it.
-        return (
-          deadFit(owner, row) - deadFit(row, row) + liveFit(owner, row, owner.zs) - liveFit(owner, owner, owner.zs)
-        );
-      case "Zs":
-        return liveFit(owner, owner, row.zs) - liveFit(row, row, row.zs);
-    }
-  });
+/** By how much what is written in a row fits the circuit `owner` better than the row's own circuit. */
+function gain(row: Row, owner: Row, columns: Columns): number {
+  switch (columns) {
+    case "the readings":
+      return deadFit(owner, row) - deadFit(row, row) + liveFit(owner, row, row.zs) - liveFit(row, row, row.zs);
+    case "the dead readings":
+      // The owner's Zs stays where it is and is explained by the dead readings that belong to it.
+      return deadFit(owner, row) - deadFit(row, row) + liveFit(owner, row, owner.zs) - liveFit(owner, owner, owner.zs);
+    case "Zs":
+      return liveFit(owner, owner, row.zs) - liveFit(row, row, row.zs);
+  }
 }
 
 /** The last row against the direction keeps its own Zs but loses the dead readings it was explained by. */
@@ -46,23 +40,29 @@ export const shiftedRows: Look = {
   title: "The schedule may have slipped by a row",
   test: "Holds the readings of three or more successive circuits against the cables and loops of the circuits one row up, and one row down, and compares how well they fit with how they fit their own: all readings, the dead ones alone, and Zs alone.",
   assumed: [CABLE_ASSUMED, ROW_FIT_ASSUMED],
-  innocent: ["circuits were renumbered after the readings were taken", "a spare way was left out on one list and not on the other"],
+  innocent: [
+    "circuits were renumbered after the readings were taken",
+    "a spare way was left out on one list and not on the other",
+  ],
   look({ rows, installation }) {
     const ratio = new MeanRatio();
     let best: Shift | undefined;
     let looked = false;
     for (const board of installation.boards.keys()) {
-      const here = rows.filter((row) => row.board === board && hasReadings(row));
+      const here = rows.filter((row) => row.board === board);
       looked ||= here.length >= LEAST_ROWS && here.some(({ cable }) => cable !== undefined);
       for (const columns of ["the readings", "the dead readings", "Zs"] as const) {
         for (const by of [1, -1] as const) {
-          const each = gains(here, columns, by);
+          const each = here.map((row, i) => {
+            const owner = here[i + by];
+            return owner === undefined ? null : gain(row, owner, columns);
+          });
           for (let from = 0; from < here.length; from++) {
             let sum = columns === "the dead readings" && by === 1 ? loss(here[from] as Row) : 0;
             for (let to = from; to < here.length; to++) {
-              const gain = each[to];
-              if (gain === null || gain === undefined) break;
-              sum += gain;
+              const more = each[to];
+              if (more === null || more === undefined) break;
+              sum += more;
               if (to - from + 1 < LEAST_ROWS) continue;
               const log = sum + (columns === "the dead readings" && by === -1 ? loss(here[to] as Row) : 0);
               ratio.add(log);
@@ -88,5 +88,3 @@ export const shiftedRows: Look = {
     ];
   },
 };
-
-const hasReadings = ({ r1, r1r2, zs }: Row) => r1 !== undefined || r1r2 !== undefined || zs !== undefined;

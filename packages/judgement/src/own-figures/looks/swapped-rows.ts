@@ -11,9 +11,7 @@ const COLUMNS: readonly Columns[] = ["whole rows", "the dead readings", "Zs"];
 function logFit(a: Row, b: Row, swapped: Columns | undefined): number {
   const dead = swapped === undefined || swapped === "Zs" ? ([a, b] as const) : ([b, a] as const);
   const live = swapped === undefined || swapped === "the dead readings" ? ([a, b] as const) : ([b, a] as const);
-  return (
-    deadFit(a, dead[0]) + deadFit(b, dead[1]) + liveFit(a, dead[0], live[0].zs) + liveFit(b, dead[1], live[1].zs)
-  );
+  return deadFit(a, dead[0]) + deadFit(b, dead[1]) + liveFit(a, dead[0], live[0].zs) + liveFit(b, dead[1], live[1].zs);
 }
 
 interface Swap {
@@ -29,7 +27,11 @@ export const swappedRows: Look = {
   title: "Two rows may have changed places",
   test: "Holds the readings of every two circuits of a board against their own cables and loops and against each other's, and compares how well they fit: whole rows, the dead readings alone, and Zs alone.",
   assumed: [CABLE_ASSUMED, ROW_FIT_ASSUMED],
-  innocent: ["the circuits were renumbered and the descriptions changed over", "the sizes or lengths of the cables were written to the wrong circuit", "faults in both circuits"],
+  innocent: [
+    "the circuits were renumbered and the descriptions changed over",
+    "the sizes or lengths of the cables were written to the wrong circuit",
+    "faults in both circuits",
+  ],
   look({ rows, installation }) {
     const ratio = new MeanRatio();
     let best: Swap | undefined;
@@ -53,7 +55,10 @@ export const swappedRows: Look = {
         words: `The readings of ${a.name} and ${b.name} fit each other's cables and not their own: ${columns} may have changed places.`,
         numbers: [
           number("what their cables let expect, R1+R2", [a, b].map(expected).join(" and ")),
-          number("how much better they fit changed over", `${Math.exp(Math.min(best.ratio, 600)).toPrecision(2)} times`),
+          number(
+            "how much better they fit changed over",
+            `${Math.exp(Math.min(best.ratio, 600)).toPrecision(2)} times`,
+          ),
         ],
         readings: leavesOf([a, b].flatMap((row) => [row.r1, row.r2, row.r1r2, row.zs])),
         chance: ratio.chance,

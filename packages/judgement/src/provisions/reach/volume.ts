@@ -44,7 +44,7 @@ export interface Volume {
 }
 
 /** Steps of all parts, from all surfaces, past all barriers. */
-const WORK = 2_000_000;
+const WORK = 1_000_000;
 
 /** The volume of a scene with a length handled, m. */
 export function volumeOf(scene: ReachScene, objects: number): Volume {

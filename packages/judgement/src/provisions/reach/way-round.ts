@@ -108,7 +108,7 @@ function isClear(from: Spot, to: Spot, lines: readonly Line[]): boolean {
 
 /** The ways of a hand from the occupied pieces round closing lines: how far each place where one can bend lies off. */
 export interface Ways {
-  readonly pieces: readonly Piece[];
+  readonly starts: readonly Start[];
   readonly lines: readonly Line[];
   /** The nearest to the pieces first. */
   readonly bends: readonly { readonly at: Spot; readonly off: number }[];
@@ -116,11 +116,36 @@ export interface Ways {
   readonly furthest: number;
 }
 
+/** One piece with the places a way can end at besides the nearest: corners, and either side of where a line meets it. */
+interface Start {
+  readonly piece: Piece;
+  readonly middle: Spot;
+  readonly sides: readonly Line[];
+  readonly ends: readonly Spot[];
+}
+
+function startAt(piece: Piece, lines: readonly Line[]): Start {
+  const [middle, sides] = [middleOf(piece), sidesOf(piece)];
+  const ends = sides.flatMap((side) => {
+    const size = lengthOf(side[0], side[1]);
+    const meetings = lines.flatMap((line) => {
+      const at = meeting(side, line);
+      if (at === undefined || at[1] < 0 || at[1] > 1) return [];
+      return [at[0] - (3 * BESIDE) / size, at[0] + (3 * BESIDE) / size];
+    });
+    return [0, 1, ...meetings]
+      .filter((stop) => stop >= 0 && stop <= 1)
+      .map((stop) => inward(along(side, stop), middle));
+  });
+  return { piece, middle, sides, ends };
+}
+
 /** Works out the ways once for all parts that meet the same lines. Ways beyond the reach and a metre are left out. */
 export function waysRound(pieces: readonly Piece[], lines: readonly Line[], reach: number): Ways {
   const furthest = reach + HORIZON;
+  const starts = pieces.map((piece) => startAt(piece, lines));
   const places = lines.flatMap(bendsOf);
-  const off = places.map((place) => straightTo(pieces, place, lines, furthest));
+  const off = places.map((place) => straightTo(starts, place, lines, furthest));
   const open = new Set(places.keys());
   while (open.size > 0) {
     let here = -1;
@@ -136,12 +161,12 @@ export function waysRound(pieces: readonly Piece[], lines: readonly Line[], reac
     .map((at, i) => ({ at, off: off[i] as number }))
     .filter((bend) => bend.off < furthest)
     .sort((one, other) => one.off - other.off);
-  return { pieces, lines, bends, furthest };
+  return { starts, lines, bends, furthest };
 }
 
 /** Length in plan of the shortest way of a hand to a spot, bending round the free ends of the lines, m. */
-export function wayTo({ pieces, lines, bends, furthest }: Ways, spot: Spot): number {
-  let best = straightTo(pieces, spot, lines, furthest);
+export function wayTo({ starts, lines, bends, furthest }: Ways, spot: Spot): number {
+  let best = straightTo(starts, spot, lines, furthest);
   for (const { at, off } of bends) {
     if (off >= best) break;
     const length = off + lengthOf(at, spot);
@@ -163,28 +188,18 @@ function bendsOf([a, b]: Line): readonly Spot[] {
 }
 
 /** Length of the shortest straight clear way from a spot to the pieces, if it is less than `best`; otherwise `best`. */
-function straightTo(pieces: readonly Piece[], spot: Spot, lines: readonly Line[], best: number): number {
+function straightTo(starts: readonly Start[], spot: Spot, lines: readonly Line[], best: number): number {
   let least = best;
-  for (const piece of pieces) {
+  const attempt = (target: Spot) => {
+    const length = lengthOf(spot, target);
+    if (length < least && isClear(spot, target, lines)) least = length;
+  };
+  for (const { piece, middle, sides, ends } of starts) {
     const away = toPiece(piece, spot);
-    if (away >= least) continue;
     if (away === 0) return 0;
-    const middle = middleOf(piece);
-    for (const side of sidesOf(piece)) {
-      const stops = [footOn(side, spot), 0, 1];
-      const size = lengthOf(side[0], side[1]);
-      for (const line of lines) {
-        const at = meeting(side, line);
-        if (at === undefined || at[1] < 0 || at[1] > 1) continue;
-        stops.push(at[0] - (3 * BESIDE) / size, at[0] + (3 * BESIDE) / size);
-      }
-      for (const stop of stops) {
-        if (!(stop >= 0 && stop <= 1)) continue;
-        const target = inward(along(side, stop), middle);
-        const length = lengthOf(spot, target);
-        if (length < least && isClear(spot, target, lines)) least = length;
-      }
-    }
+    if (away >= least) continue;
+    for (const side of sides) attempt(inward(along(side, footOn(side, spot)), middle));
+    for (const end of ends) attempt(end);
   }
   return least;
 }

@@ -13,14 +13,17 @@ import { equipmentConnectionOpen } from "./equipment-connection-open.ts";
 import { fixedEquipmentIsolation } from "./fixed-equipment-isolation.ts";
 import { immersionCutout } from "./immersion-cutout.ts";
 import { lampholderOrRoseOpen } from "./lampholder-or-rose-open.ts";
+import { lightingTransformer } from "./lighting-transformer.ts";
 import { luminaireHeat } from "./luminaire-heat.ts";
 import { luminaireUnsupported } from "./luminaire-unsupported.ts";
 import { metalAccessoryUnearthed } from "./metal-accessory-unearthed.ts";
+import { motorProtection } from "./motor-protection.ts";
 import { showerOverloaded } from "./shower-overloaded.ts";
 import { smokeAlarmAbsent } from "./smoke-alarm-absent.ts";
 import { socketHeight } from "./socket-height.ts";
 import { socketNearWater } from "./socket-near-water.ts";
 import { socketOldType } from "./socket-old-type.ts";
+import { waterInEquipment } from "./water-in-equipment.ts";
 
 export const ACCESSORIES: readonly Topic[] = Object.freeze([
   accessoryBroken,
@@ -37,12 +40,15 @@ export const ACCESSORIES: readonly Topic[] = Object.freeze([
   fixedEquipmentIsolation,
   immersionCutout,
   lampholderOrRoseOpen,
+  lightingTransformer,
   luminaireHeat,
   luminaireUnsupported,
   metalAccessoryUnearthed,
+  motorProtection,
   showerOverloaded,
   smokeAlarmAbsent,
   socketHeight,
   socketNearWater,
   socketOldType,
+  waterInEquipment,
 ]);

@@ -18,6 +18,7 @@ import { deviceFaulty } from "./device-faulty.ts";
 import { fuseCarrierBroken } from "./fuse-carrier-broken.ts";
 import { fuseWireOversize } from "./fuse-wire-oversize.ts";
 import { isolationIncomplete } from "./isolation-incomplete.ts";
+import { livePartsOutOfReach } from "./live-parts-out-of-reach.ts";
 import { mainSwitchMissingOrFaulty } from "./main-switch-missing-or-faulty.ts";
 import { mainSwitchPoles } from "./main-switch-poles.ts";
 import { maximumDemandExceeded } from "./maximum-demand-exceeded.ts";
@@ -36,6 +37,7 @@ export const BOARDS: readonly Topic[] = Object.freeze([
   boardBlankMissing,
   boardInnerShield,
   boardTopOpening,
+  livePartsOutOfReach,
   boardCableEntry,
   boardCombustible,
   oldWoodenBoard,

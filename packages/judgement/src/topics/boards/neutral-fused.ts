@@ -15,7 +15,8 @@ export const neutralFused = topic({
         none: "nothing that can open stands in the neutral",
         linked: "a device that opens line and neutral together stands in the neutral",
         "two-lines": "the circuit lies between two lines with a device in each, and neither is a neutral",
-        disconnected: "a fuse or single-pole device stands in the neutral of a circuit that is disconnected at the board",
+        disconnected:
+          "a fuse or single-pole device stands in the neutral of a circuit that is disconnected at the board",
         alone: "a fuse or single-pole device that can open alone stands in the neutral",
       },
     }),
@@ -72,7 +73,6 @@ export const neutralFused = topic({
       words: "Replace the neutral fuse by a solid link and protect the line by a device that suits the circuit.",
       changes: { "neutral-device": "none" },
     },
-    { words: "Take the circuit out of use and disconnect it.", changes: { "neutral-device": "disconnected" } },
     {
       words: "Replace the board by one with devices in the line, or devices that open both.",
       changes: { "neutral-device": "linked" },

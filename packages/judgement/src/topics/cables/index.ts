@@ -18,6 +18,7 @@ import { pvcExudation } from "./pvc-exudation.ts";
 import { rubberOrLeadCable } from "./rubber-or-lead-cable.ts";
 import { sheathMissing } from "./sheath-missing.ts";
 import { trunkingOrConduitOpen } from "./trunking-or-conduit-open.ts";
+import { wiringNotKeptApart } from "./wiring-not-kept-apart.ts";
 
 export const CABLES: readonly Topic[] = Object.freeze([
   cableDamaged,
@@ -31,6 +32,7 @@ export const CABLES: readonly Topic[] = Object.freeze([
   cableUnderInsulation,
   cableBunchedOrHot,
   cableNearServices,
+  wiringNotKeptApart,
   cableThroughJoist,
   cableBuried,
   cableArmourUnearthed,

@@ -34,7 +34,7 @@ export const zsOverLimit = topic({
       yes: "the RCD passed its test and covers the whole circuit",
       no: "the RCD was not shown to work, or does not cover the whole circuit",
       worse: "no",
-      worked: { by: "rcd-time", met: "yes", notMet: "no" },
+      worked: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no" },
     }),
     unaccounted: yesNo({
       asks: "Is the reading well above what length, size and earlier readings account for, or unsteady?",

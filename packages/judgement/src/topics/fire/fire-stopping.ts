@@ -1,15 +1,15 @@
 import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
-/** Holes made for cables through walls and floors that hold back fire. */
+/** Holes made for cables and fittings through walls, floors and ceilings that hold back fire. */
 export const fireStopping = topic({
   id: "fire-stopping",
-  title: "Opening for cables in a fire-resisting wall or floor",
+  title: "Opening for cables or fittings in a fire-resisting wall, floor or ceiling",
   group: "fire",
   items: ["circuits.barriers", "fire.construction"],
   facts: {
     element: ranked({
-      asks: "What does the wall or floor divide?",
+      asks: "What does the wall, floor or ceiling divide?",
       effort: "glance",
       values: {
         plain: "the wall or floor is not meant to hold back fire",
@@ -18,11 +18,12 @@ export const fireStopping = topic({
       },
     }),
     opening: ranked({
-      asks: "How large is the unsealed gap round the cables?",
+      asks: "What is not sealed: a gap round one cable, a hole, boxes or lights cut in?",
       effort: "glance",
       values: {
         sealed: "the opening is sealed as well as the wall",
         "single-cable": "a small gap is left round a single cable",
+        fittings: "boxes or lights are cut into it without a kind or cover that holds fire back",
         bunch: "an open hole is left round a bunch of cables or containment",
       },
     }),
@@ -38,8 +39,8 @@ export const fireStopping = topic({
     "single-gap": {
       question: "Does a small gap round one cable let enough smoke through to matter?",
       positions: {
-        "with-alarm-not": {
-          words: "not while linked alarms warn the people behind it",
+        improve: {
+          words: "a small gap round one cable is to be sealed, and is not potentially dangerous",
           because: "the gap is small against the wall, and there is time to leave",
         },
         matters: {
@@ -68,12 +69,11 @@ export const fireStopping = topic({
           provision: "surroundings",
           words: "a wall or floor that holds fire and smoke back",
           gone: any(
-            all(is("opening", "bunch"), is("element", "escape-route")),
-            all(is("opening", "bunch"), no("detection")),
+            all(is("opening", "fittings", "bunch"), any(is("element", "escape-route"), no("detection"))),
             all(
-              is("opening", "single-cable", "bunch"),
+              is("opening", "single-cable", "fittings", "bunch"),
               is("element", "escape-route"),
-              any(no("detection"), held("single-gap", "matters")),
+              held("single-gap", "matters"),
             ),
           ),
           sound: is("opening", "sealed"),
@@ -84,13 +84,13 @@ export const fireStopping = topic({
   ],
   departures: [
     {
-      when: all(is("element", "fire-resisting", "escape-route"), is("opening", "single-cable", "bunch")),
-      words: "the opening round the cables is not sealed",
+      when: all(is("element", "fire-resisting", "escape-route"), is("opening", "single-cable", "fittings", "bunch")),
+      words: "the opening for cables or fittings is not sealed",
       regulations: ["527.2.1"],
     },
   ],
   client: {
-    C2: "There is a hole for cables in a fire wall. Smoke could reach the way out. Have it sealed soon.",
+    C2: "There is a hole in a wall or ceiling that should hold back fire. Smoke could pass. Have it sealed soon.",
     C3: "There is a small gap round a cable in a fire wall. Have it sealed when work is next done.",
     FI: "We could not see if cable holes in a fire wall are sealed. This must be looked at soon.",
     none: "Holes for cables are sealed where they have to be.",

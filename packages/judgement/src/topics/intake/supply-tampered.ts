@@ -1,4 +1,4 @@
-import { all, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, held, is, NEVER, ranked } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Signs that somebody without authority has been at the cut-out or the meter. */
@@ -26,13 +26,6 @@ export const supplyTampered = topic({
         taped: "joints are taped or loosely covered, and no live metal is reached",
         "live-reached": "live metal can be touched",
       },
-    }),
-    "stays-live": yesNo({
-      asks: "With the main switch off, does anything stay live that ought not to?",
-      effort: "measured",
-      yes: "with the main switch off, part of the installation stays live",
-      no: "with the main switch off, the installation is dead",
-      worse: "yes",
     }),
   },
   contested: {
@@ -91,30 +84,6 @@ export const supplyTampered = topic({
         },
       ],
     },
-    {
-      id: "off-yet-live",
-      hazard: "contact-with-live-parts",
-      route: "somebody works on what the main switch ought to have made dead",
-      exists: is("found", "bypass", "fuse-bridged"),
-      layers: [
-        {
-          id: "isolation",
-          provision: "isolation",
-          words: "a main switch that isolates everything",
-          gone: yes("stays-live"),
-          sound: NEVER,
-          regulations: ["462.1", "462.1.201"],
-        },
-        {
-          id: "covers",
-          provision: "barrier-or-enclosure",
-          words: "the covers of what is worked on",
-          gone: NEVER,
-          sound: NEVER,
-          regulations: ["416.2.1"],
-        },
-      ],
-    },
   ],
   departures: [
     {
@@ -135,19 +104,19 @@ export const supplyTampered = topic({
     {
       words:
         "Keep people away, tell the distributor and the person who ordered the report at once, and have it all removed.",
-      changes: { found: "nothing", joints: "enclosed", "stays-live": "no" },
+      changes: { found: "nothing", joints: "enclosed" },
     },
   ],
   examples: [
     {
       name: "seal missing, nothing else",
-      facts: { found: "seals", joints: "enclosed", "stays-live": false },
+      facts: { found: "seals", joints: "enclosed" },
       possible: ["none"],
       source: "trade practice: told to the distributor",
     },
     {
       name: "the same where it is held to be an improvement",
-      facts: { found: "seals", joints: "enclosed", "stays-live": false },
+      facts: { found: "seals", joints: "enclosed" },
       positions: { "seal-missing": "improvement" },
       possible: ["C3"],
       source: "trade discussion of missing seals",
@@ -176,7 +145,6 @@ export const supplyTampered = topic({
       facts: {
         found: { notKnown: "limited", reason: "the boxing was not to be opened" },
         joints: { notKnown: "limited", reason: "the boxing was not to be opened" },
-        "stays-live": false,
       },
       possible: ["none", "C2", "C1"],
       classification: "FI",

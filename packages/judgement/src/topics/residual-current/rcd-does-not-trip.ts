@@ -15,7 +15,7 @@ export const rcdDoesNotTrip = topic({
       yes: "the RCD opens in time at its rated residual current",
       no: "the RCD does not open in time at its rated residual current",
       worse: "no",
-      worked: { by: "rcd-time", met: "yes", notMet: "no" },
+      worked: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no" },
     }),
     button: yesNo({
       asks: "Does it open when its test button is pressed?",
@@ -23,6 +23,7 @@ export const rcdDoesNotTrip = topic({
       yes: "the RCD opens when its test button is pressed",
       no: "the RCD does not open when its test button is pressed",
       worse: "no",
+      worked: { by: "rcd-time", matter: "rcd-button", met: "yes", notMet: "no" },
     }),
     role: ROLE,
   },

@@ -14,7 +14,7 @@ export const rcdSlowAtFiveTimes = topic({
       yes: "the RCD opens in time at its rated residual current",
       no: "the RCD is too slow at its rated residual current",
       worse: "no",
-      worked: { by: "rcd-time", met: "yes", notMet: "no" },
+      worked: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no" },
     }),
     "in-time-at-five": yesNo({
       asks: "Does it open within 40 ms at five times its rated residual current?",
@@ -22,6 +22,7 @@ export const rcdSlowAtFiveTimes = topic({
       yes: "the RCD opens within 40 ms at five times its rated residual current",
       no: "the RCD takes more than 40 ms at five times its rated residual current",
       worse: "no",
+      worked: { by: "rcd-time", matter: "rcd-five", met: "yes", notMet: "no" },
     }),
     "additional-protection": yesNo({
       asks: "Is it of 30 mA or less and meant as additional protection?",

@@ -9,12 +9,12 @@ export const rcdTestNotPossible = topic({
   items: ["boards.rcd", "notices.rcd-test"],
   facts: {
     operates: yesNo({
-      asks: "Tested by instrument and by its button, does it open as it should?",
+      asks: "Tested by instrument, does it open in time?",
       effort: "measured",
-      yes: "the RCD opens as it should",
-      no: "the RCD does not open as it should",
+      yes: "the RCD opens in time",
+      no: "the RCD does not open in time",
       worse: "no",
-      worked: { by: "rcd-time", met: "yes", notMet: "no" },
+      worked: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no" },
     }),
     "button-reach": ranked({
       asks: "Can the user get at the test button?",

@@ -1,0 +1,55 @@
+import { isKnownFact, type Misfit } from "@good-grounds/core";
+import type { Board, Installation } from "@good-grounds/inspection";
+import { boardReadings } from "./board-fit.ts";
+import { boardMisfits } from "./board-misfits.ts";
+import { insulationMisfits } from "./insulation-misfits.ts";
+import { readingOf } from "./noise.ts";
+import { polarityMisfits } from "./polarity-misfits.ts";
+import { residualMisfits } from "./residual-misfits.ts";
+import { supplyMisfits } from "./supply-misfits.ts";
+
+/** Boards are fitted until so many circuits were; no building has more, and a file that claims so must not hold anyone up. */
+const MOST_CIRCUITS = 4000;
+
+/**
+ * Readings of an installation that cannot all be true, worst first: circuit by circuit, board by board, at the origin.
+ * Each with the explanations looked at, how likely they are beside each other given what the instruments can err, what
+ * each reading would be under them and what to read next. A misfit is no classification.
+ */
+export function diagnoseInstallation(installation: Installation): readonly Misfit[] {
+  const { boards } = installation;
+  const fedBy = new Map<string, Board[]>();
+  for (const board of boards) {
+    const { feeder } = board;
+    if (feeder === undefined) continue;
+    const key = `${feeder.board.id} ${feeder.id}`;
+    fedBy.set(key, [...(fedBy.get(key) ?? []), board]);
+  }
+  const lineNeutral = lineNeutralOf(installation);
+  const found: Misfit[] = [];
+  let left = MOST_CIRCUITS;
+  for (const board of boards) {
+    left -= board.circuits.length;
+    if (left < 0) break;
+    const readings = boardReadings(board, installation, fedBy, board.feeder === undefined ? lineNeutral : undefined);
+    if (readings !== undefined) found.push(...boardMisfits(readings, installation));
+  }
+  found.push(
+    ...supplyMisfits(installation),
+    ...insulationMisfits(installation),
+    ...residualMisfits(installation),
+    ...polarityMisfits(installation),
+  );
+  return found.sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
+}
+
+/** Line to neutral loop at the origin: as read, or from a fault current that is one to neutral. */
+function lineNeutralOf({ supply }: Installation): number | undefined {
+  const { phases, faultCurrentMethod } = supply;
+  const read = readingOf(supply.lineNeutralLoop);
+  if (read !== undefined && read.value > 0) return read.value;
+  const current = readingOf(supply.faultCurrent);
+  const single = isKnownFact(phases) && phases.word === "1";
+  const toNeutral = isKnownFact(faultCurrentMethod) && faultCurrentMethod.word === "line-neutral";
+  return current !== undefined && current.value > 0 && (single || toNeutral) ? 230 / current.value : undefined;
+}

@@ -1,0 +1,154 @@
+import { type Evidence, type Measured, type Misfit, printQuantity } from "@good-grounds/core";
+import type { Circuit, Installation } from "@good-grounds/inspection";
+import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
+
+/** So many other readings of the same kind are needed before one can be called odd among them. */
+const ENOUGH = 3;
+
+/** Sound insulation is spread this much at the least, on the natural logarithmic scale; and above this nothing is low, Ω. */
+const LEAST_SPREAD = 1;
+const NEVER_LOW = 50e6;
+
+const FAULTY = 0.03;
+
+interface Row {
+  readonly circuit: Circuit;
+  readonly reading: Measured<"ohm">;
+}
+
+const print = (value: number) => printQuantity(value, "ohm");
+
+/** Circuits whose insulation is far below that of the others of the installation. */
+export function insulationMisfits({ circuits }: Installation): readonly Misfit[] {
+  return [
+    ...lowAmong(circuits, (circuit) => circuit.readings.insulationLiveEarth, "live conductors to earth"),
+    ...lowAmong(circuits, (circuit) => circuit.readings.insulationLiveLive, "line to neutral"),
+  ];
+}
+
+function lowAmong(
+  circuits: readonly Circuit[],
+  of: (circuit: Circuit) => Evidence<"ohm">,
+  between: string,
+): readonly Misfit[] {
+  const rows = circuits.flatMap((circuit): Row[] => {
+    const reading = of(circuit);
+    return reading.kind === "measured" && reading.value > 0 ? [{ circuit, reading }] : [];
+  });
+  const logs = rows.map(({ reading }) => Math.log(reading.value)).sort((a, b) => a - b);
+  if (rows.length <= ENOUGH) return [];
+  const middle = median(logs);
+  const spread = Math.max(
+    LEAST_SPREAD,
+    1.4826 * median(logs.map((one) => Math.abs(one - middle)).sort((a, b) => a - b)),
+  );
+  return rows.flatMap(({ circuit, reading }) => misfit(circuit, reading, between, middle, spread) ?? []);
+}
+
+function median(sorted: readonly number[]): number {
+  const half = sorted.length >> 1;
+  const upper = sorted[half] ?? 0;
+  return sorted.length % 2 === 1 ? upper : ((sorted[half - 1] ?? upper) + upper) / 2;
+}
+
+function misfit(
+  circuit: Circuit,
+  reading: Measured<"ohm">,
+  between: string,
+  middle: number,
+  spread: number,
+): Misfit | undefined {
+  const { value, detail } = reading;
+  if (!(value < NEVER_LOW) || detail.bound === "above") return undefined;
+  const toEarth = between !== "line to neutral";
+  const usual = Math.exp(middle);
+  const density = logSpread(value, 1, NEVER_LOW) + Math.log(value);
+  const would = (middle_: number) => [{ path: detail.path, value: middle_, low: middle_ / 7, high: middle_ * 7 }];
+  const again = {
+    stays: { apart: `still about ${print(value)}`, halves: "low in one half only" },
+    rises: { apart: `towards the others, about ${print(usual)}`, halves: "no half low once it is off" },
+  };
+  const suspect = (
+    id: string,
+    innocent: boolean,
+    prior: number,
+    words: string,
+    expects: Suspect["expects"],
+    is: number = value,
+  ): Suspect => ({
+    id,
+    innocent,
+    words,
+    expects,
+    log: Math.log(FAULTY * prior) + density,
+    would: would(is),
+  });
+  const contact = value < 1000;
+  return lineUp({
+    kind: "insulation",
+    path: circuit.path,
+    title: `Circuit ${circuit.designation}: one low insulation resistance among good ones, ${between}`,
+    formula: "one circuit against the middle of the others; together 1/Σ(1/R)",
+    innocentCauses: [
+      "a pump, heater, dimmer, indicator or surge device left in the circuit",
+      "a long cable, or mineral insulation with damp ends",
+      "a reading taken before the display had settled",
+    ],
+    soundLog: Math.log(1 - FAULTY) + logNormal(Math.log(value), middle, spread),
+    suspects: [
+      ...(contact
+        ? [
+            suspect(
+              "conductors-touch",
+              false,
+              0.4,
+              toEarth
+                ? "a live conductor, as a rule the neutral, touches the protective conductor or metalwork"
+                : "line and neutral touch, or a load is switched on",
+              again.stays,
+            ),
+          ]
+        : [
+            suspect(
+              "damp-or-damaged",
+              false,
+              toEarth ? 0.5 : 0.25,
+              "damp or damaged insulation at one place of this circuit",
+              again.stays,
+            ),
+          ]),
+      suspect(
+        "equipment-connected",
+        true,
+        toEarth ? 0.25 : 0.5,
+        "equipment that was left connected",
+        again.rises,
+        usual,
+      ),
+      suspect(
+        "made-so",
+        true,
+        0.1,
+        "a cable or load that reads low by its nature: mineral insulation, heating elements, a pump in water",
+        again.stays,
+      ),
+    ],
+    nexts: {
+      apart: "disconnect everything fixed to the circuit, wait until the display settles and read again",
+      halves: "open the circuit in the middle and read both halves",
+    },
+    readings: [
+      {
+        path: detail.path,
+        name: `insulation, ${between}`,
+        unit: "ohm",
+        shown: detail.text,
+        measured: value,
+        value: usual,
+        low: Math.exp(middle - 1.96 * spread),
+        high: Math.exp(middle + 1.96 * spread),
+      },
+    ],
+    grounds: [reading],
+  });
+}

@@ -1,0 +1,1 @@
+export { type ThenAndNowOptions, thenAndNow } from "./then-and-now.ts";

@@ -1,0 +1,144 @@
+import { sameShown } from "../equal.ts";
+import type { Found, Look } from "../look.ts";
+import { REPEATABILITY_ASSUMED } from "../repeatability.ts";
+import type { Figure, Row } from "../rows.ts";
+import { atLeastOf, sameDigits, someAlike } from "../statistics/chances.ts";
+import { leavesOf, number } from "../words.ts";
+
+/** Between two inspections insulation changes by more than between two readings: part of it, one standard deviation. */
+const INSULATION_CHANGES = 0.3;
+/** RCD times differ from year to year by this, s. */
+const RCD_CHANGES = 0.001;
+
+interface Pair {
+  readonly what: string;
+  readonly now: Figure;
+  readonly then: Figure;
+  /** The greatest chance that the later one shows the same digits. */
+  readonly chance: number;
+  readonly equal: boolean;
+}
+
+const normal = (words: string) =>
+  words
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, " ")
+    .trim();
+
+/** The circuit of the earlier file that a circuit is: by board and number, or by its words where they stand once. */
+function match(row: Row, earlier: readonly Row[]): Row | undefined {
+  const { circuit } = row;
+  const same = earlier.filter((one) => normal(one.circuit.description) === normal(circuit.description));
+  const placed = same.filter(
+    ({ circuit: one }) =>
+      one.board.id === circuit.board.id && (one.id === circuit.id || one.designation === circuit.designation),
+  );
+  if (placed.length === 1) return placed[0];
+  if (same.length === 1) return same[0];
+  const numbered = earlier.filter(({ circuit: one }) => one.board.id === circuit.board.id && one.id === circuit.id);
+  return numbered.length === 1 ? numbered[0] : undefined;
+}
+
+function pair(what: string, now: Figure | undefined, then: Figure | undefined, changes = 0): readonly Pair[] {
+  if (now === undefined || then === undefined || !sameShown(now.resolution, then.resolution, now.resolution)) return [];
+  const deviation = Math.hypot(now.repeat, then.repeat, changes);
+  return [
+    {
+      what,
+      now,
+      then,
+      chance: sameDigits(deviation, now.resolution),
+      equal: sameShown(now.value, then.value, now.resolution),
+    },
+  ];
+}
+
+function pairsOf(now: Row, then: Row): readonly Pair[] {
+  return [
+    ...pair("r1", now.r1, then.r1),
+    ...pair("rn", now.rn, then.rn),
+    ...pair("r2", now.r2, then.r2),
+    ...now.crossLineNeutral.flatMap((one, i) => pair("ring points", one, then.crossLineNeutral[i])),
+    ...now.crossLineCpc.flatMap((one, i) => pair("ring points", one, then.crossLineCpc[i])),
+    ...pair("R1+R2", now.r1r2, then.r1r2),
+    ...pair("Zs", now.zs, then.zs),
+    ...now.insulation.flatMap((one) => {
+      const same = then.insulation.find(({ leaf }) => leaf.term.id === one.leaf.term.id);
+      return pair("insulation", one, same, INSULATION_CHANGES * one.value);
+    }),
+    ...pair("RCD times", now.rcdTime, then.rcdTime, RCD_CHANGES),
+  ];
+}
+
+/** Exact repeats, counted over everything that was read then and now. */
+function repeats(pairs: readonly Pair[]): Found {
+  const equal = pairs.filter((one) => one.equal);
+  return {
+    words: `${equal.length} of ${pairs.length} readings are those of the earlier file to the last digit.`,
+    numbers: [
+      number("readings in both files", String(pairs.length)),
+      number("equal to the last digit", String(equal.length)),
+      number("expected at most from repeatability", pairs.reduce((sum, { chance }) => sum + chance, 0).toFixed(1)),
+    ],
+    readings: equal.flatMap(({ now, then }) => leavesOf([now, then])),
+    chance: atLeastOf(
+      pairs.map(({ chance }) => chance),
+      equal.length,
+    ),
+  };
+}
+
+/** R1+R2 or Zs that all differ from the earlier ones by one amount: the same list, moved. */
+function shifted(pairs: readonly Pair[], what: string): readonly Found[] {
+  const own = pairs.filter((one) => one.what === what);
+  const groups = new Map<number, Pair[]>();
+  for (const one of own) {
+    const key = Math.round((one.now.value - one.then.value) / one.now.resolution);
+    if (key !== 0) groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  const [largest] = [...groups.values()].sort((a, b) => b.length - a.length);
+  if (largest === undefined || largest.length < 3) return [];
+  const [first] = largest as [Pair];
+  return [
+    {
+      words: `${what} differs from the earlier file by the same amount on ${largest.length} of ${own.length} circuits.`,
+      numbers: [
+        number("circuits with both readings", String(own.length)),
+        number("the amount", `${(first.now.value - first.then.value).toPrecision(2)} Ω`),
+      ],
+      readings: largest.flatMap(({ now, then }) => leavesOf([now, then])),
+      // Two kinds of reading are looked at, and exact repeats besides.
+      chance: Math.min(1, 3 * someAlike(largest.length, own.length, Math.max(...own.map(({ chance }) => chance)))),
+    },
+  ];
+}
+
+/** A schedule that is an earlier one, to the digit or moved by a constant. */
+export const copiedSchedule: Look = {
+  id: "copied-schedule",
+  title: "The readings are those of an earlier file",
+  test: "Matches circuits by board, number and words, counts readings that are alike to the last digit, and compares the count with what repeatability allows; also whether R1+R2, or Zs, differ by one constant.",
+  assumed: [
+    REPEATABILITY_ASSUMED,
+    "between two inspections insulation changes by 30 % and RCD times by 1 ms, one standard deviation; common practice",
+  ],
+  innocent: [
+    "the earlier file is another version of this one",
+    "readings were agreed to be taken over: say so under the limitations",
+    "few readings, coarse resolution",
+  ],
+  look({ rows, earlier }) {
+    if (earlier === undefined) return { because: "no earlier file was given" };
+    const pairs = rows.flatMap((row) => {
+      const then = match(row, earlier.rows);
+      return then === undefined ? [] : pairsOf(row, then);
+    });
+    if (pairs.length === 0) return { because: "no circuit of the earlier file with readings was found again" };
+    const all = repeats(pairs);
+    return [
+      { ...all, chance: Math.min(1, 3 * (all.chance ?? 1)) },
+      ...shifted(pairs, "R1+R2"),
+      ...shifted(pairs, "Zs"),
+    ];
+  },
+};

@@ -1,0 +1,126 @@
+import { ALWAYS, all, any, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { topic } from "../topic.ts";
+
+/** Bare live parts that nothing encloses: they are only out of reach or behind an obstacle. */
+export const livePartsOutOfReach = topic({
+  id: "live-parts-out-of-reach",
+  title: "Bare live parts guarded by distance or an obstacle only",
+  group: "boards",
+  items: ["boards.enclosure"],
+  facts: {
+    reach: ranked({
+      asks: "From where people stand, is bare live metal within arm's reach (2.5 m upwards, 1.25 m sideways and down), counting what they carry?",
+      effort: "measured",
+      values: {
+        beyond: "bare live metal is beyond arm's reach, counting what people carry",
+        obstacle: "bare live metal is within arm's reach behind a fixed obstacle that keeps people from it by mistake",
+        "long-objects": "bare live metal is beyond arm's reach, and ladders or long things are carried there",
+        "in-reach": "bare live metal is within arm's reach, with nothing in the way",
+      },
+    }),
+    control: ranked({
+      asks: "Who gets to the place?",
+      effort: "glance",
+      values: {
+        "skilled-only": "only skilled persons, or instructed persons under them, enter a locked place with a notice",
+        "key-about": "the place is locked, and others can get the key",
+        anyone: "anyone can enter the place",
+      },
+    }),
+    notice: yesNo({
+      asks: "Do notices warn of the bare live parts?",
+      effort: "glance",
+      yes: "notices warn of the bare live parts",
+      no: "no notice warns of the bare live parts",
+      worse: "no",
+    }),
+  },
+  contested: {},
+  paths: [
+    {
+      id: "touch",
+      hazard: "contact-with-live-parts",
+      route: "somebody touches bare live metal, or brings something against it",
+      exists: ALWAYS,
+      layers: [
+        {
+          id: "distance",
+          provision: "out-of-reach",
+          words: "distance or an obstacle, which count only where skilled persons are in control",
+          gone: is("reach", "in-reach"),
+          sound: all(is("reach", "beyond", "obstacle"), is("control", "skilled-only")),
+          regulations: ["417.2", "417.3"],
+        },
+        {
+          id: "control",
+          provision: "restricted-access",
+          words: "a lock and control by skilled persons",
+          gone: not(is("control", "skilled-only")),
+          sound: NEVER,
+          regulations: ["417.1", "729.513"],
+        },
+      ],
+    },
+  ],
+  departures: [
+    {
+      when: any(not(is("control", "skilled-only")), is("reach", "long-objects", "in-reach")),
+      words: "bare live parts are guarded in a way that is allowed only under the control of skilled persons",
+      regulations: ["417.1", "417.3"],
+    },
+    { when: no("notice"), words: "no notice warns of bare live parts", regulations: ["514.10.1"] },
+  ],
+  client: {
+    C1: "Bare live metal can be touched. This can kill. Keep everybody away. It must be made safe now.",
+    C2: "Only distance keeps people off bare live metal. A ladder or long tool could touch it. Have it covered soon.",
+    C3: "Bare live metal is out of reach in a locked room. The warning or the guard could be better.",
+    FI: "We could not find out if bare live metal can be reached. It must be looked at soon.",
+    none: "The bare live parts are out of reach, in a room for trained people only.",
+  },
+  remedies: [
+    { words: "Put up lasting notices at every way in.", changes: { notice: "yes" } },
+    {
+      words: "Lock the place, and keep the key with skilled persons.",
+      changes: { control: "skilled-only", notice: "yes" },
+    },
+    {
+      words: "Enclose the live parts to IP2X or IPXXB, or have them replaced by enclosed ones.",
+      changes: { reach: "beyond", control: "skilled-only", notice: "yes" },
+    },
+  ],
+  examples: [
+    {
+      name: "bare crane conductors 4 m up, workshop open to all",
+      facts: { reach: "beyond", control: "anyone" },
+      possible: ["C2"],
+      classification: "C2",
+      source: "regulation 417.1: only under the control of skilled persons",
+    },
+    {
+      name: "locked switchroom, beyond reach, notices",
+      facts: { reach: "beyond", control: "skilled-only", notice: true },
+      possible: ["none"],
+      source: "regulation 417.3",
+    },
+    {
+      name: "within arm's reach in a place anyone enters",
+      facts: { reach: "in-reach", control: "anyone" },
+      possible: ["C1"],
+      classification: "C1",
+      source: "trade practice: live parts in reach",
+    },
+    {
+      name: "locked switchroom, no notice",
+      facts: { reach: "beyond", control: "skilled-only", notice: false },
+      possible: ["C3"],
+      source: "regulation 514.10.1",
+    },
+    {
+      name: "height not measured",
+      facts: { control: "anyone" },
+      possible: ["C2", "C1"],
+      missing: ["reach"],
+      source: "union over the height",
+    },
+  ],
+});
