@@ -15,6 +15,8 @@ export interface Score {
   /** Among the explanations that cannot be told apart from the leading one. */
   readonly found: number;
   readonly first: number;
+  /** Sound rings of which a fault is said with more than even odds, or faulty ones of which another fault is. */
+  readonly wrong: number;
   /** First, and nothing beside it that cannot be told apart. */
   readonly alone: number;
   /** Distance of the place stated from the true one, m, smallest first; of those first in rank. */
@@ -26,18 +28,19 @@ export interface Score {
 }
 
 /** Diagnoses so many rings of one kind. The same seed gives the same rings. */
-export function scoreOf(kind: PlantedKind, rings: number, seed: number): Score {
+export function scoreOf(kind: PlantedKind, rings: number, seed: number, points?: number): Score {
   const chance = new Chance(seed);
-  let [found, first, alone, within] = [0, 0, 0, 0];
+  let [found, first, alone, wrong, within] = [0, 0, 0, 0, 0];
   const [errors, times]: [number[], number[]] = [[], []];
   for (let i = 0; i < rings; i++) {
-    const ring = plantedRing(kind, chance);
+    const ring = plantedRing(kind, chance, points);
     const input = inputOf(ring, chance);
     const started = performance.now();
     const diagnosis = diagnoseRingReadings(input);
     times.push(performance.now() - started);
     const rank = rankOf(diagnosis, ring.planted);
     if (rank < diagnosis.leading) found++;
+    if (rank !== 0 && (diagnosis.explanations[0]?.probability ?? 0) > 0.5) wrong++;
     if (rank !== 0) continue;
     first++;
     if (diagnosis.leading === 1) alone++;
@@ -48,7 +51,18 @@ export function scoreOf(kind: PlantedKind, rings: number, seed: number): Score {
   }
   const sorted = (values: number[]) => values.sort((a, b) => a - b);
   const { name, threshold } = kind;
-  return { kind: name, threshold, rings, found, first, alone, errors: sorted(errors), within, times: sorted(times) };
+  return {
+    kind: name,
+    threshold,
+    rings,
+    found,
+    first,
+    alone,
+    wrong,
+    errors: sorted(errors),
+    within,
+    times: sorted(times),
+  };
 }
 
 export function quantile(sorted: readonly number[], part: number): number {

@@ -11,6 +11,8 @@ export interface PlantedKind {
   readonly shows?: (ring: TrueRing) => boolean;
   /** Whether the readings hold anything of where it is. */
   readonly placed: boolean;
+  /** What reads the same, so that no reading of this test can tell: the targets do not hold for it. */
+  readonly alike?: string;
 }
 
 const CONDUCTORS = ["line", "neutral", "cpc"] as const;
@@ -18,8 +20,8 @@ const leg = (ring: Omit<TrueRing, "planted">, chance: Chance) =>
   Math.floor(chance.uniform() * (ring.points.length + 1));
 const point = (ring: Omit<TrueRing, "planted">, chance: Chance) => Math.floor(chance.uniform() * ring.points.length);
 
-export const INTERCONNECTION_SHOWS = 0.05;
-export const ALWAYS = "always";
+const INTERCONNECTION_SHOWS = 0.05;
+const ALWAYS = "always";
 
 /** What the greatest line to neutral reading of an interconnected ring has over the least, Ω. */
 function bulge(ring: TrueRing): number {
@@ -49,6 +51,7 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
       },
       shows: (ring) => bulge(ring) >= INTERCONNECTION_SHOWS,
       placed: true,
+      ...(least === 1 ? { alike: "a spur at that point" } : {}),
     }),
   ),
   {
@@ -74,13 +77,16 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
   ...CONDUCTORS.map(
     (conductor): PlantedKind => ({
       name: `loose terminal, ${conductor}`,
-      threshold: "0.10 Ω",
+      // In line and cpc of one size a spur adds the same to both readings of its point as a poor line connection does.
+      threshold: conductor === "line" ? "0.15 Ω, cpc of a smaller size" : "0.10 Ω",
       plant: (ring, chance) => ({
         kind: "terminal",
         conductor,
         point: point(ring, chance),
         ohms: 10 ** chance.between(-1, 0.3),
       }),
+      shows: ({ planted, perMetre: [line, , cpc] }) =>
+        planted.kind === "terminal" && (conductor !== "line" || (planted.ohms >= 0.15 && cpc > 1.3 * line)),
       placed: true,
     }),
   ),

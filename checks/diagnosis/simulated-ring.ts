@@ -1,20 +1,25 @@
 import type { Chance } from "../../examples/simulate/chance.ts";
-import type { Conductor, Pair, RingInput, RingReading } from "../../packages/judgement/src/diagnosis/ring/index.ts";
+import type {
+  RingConductor,
+  RingInput,
+  RingPair,
+  RingReading,
+} from "../../packages/judgement/src/diagnosis/ring/index.ts";
 import { type Resistor, SolvedNetwork } from "../../packages/judgement/src/networks/index.ts";
 
 /** A fault put into a ring. Legs and points are numbered as in the diagnosis; lengths in m. */
 export type Planted =
   | { readonly kind: "sound" }
-  | { readonly kind: "open"; readonly conductors: readonly Conductor[]; readonly leg: number }
-  | { readonly kind: "joint"; readonly conductor: Conductor; readonly leg: number; readonly ohms: number }
+  | { readonly kind: "open"; readonly conductors: readonly RingConductor[]; readonly leg: number }
+  | { readonly kind: "joint"; readonly conductor: RingConductor; readonly leg: number; readonly ohms: number }
   | { readonly kind: "interconnection"; readonly from: number; readonly to: number; readonly metres: number }
-  | { readonly kind: "crossed-in-leg"; readonly pair: Pair; readonly leg: number }
+  | { readonly kind: "crossed-in-leg"; readonly pair: RingPair; readonly leg: number }
   | { readonly kind: "crossed-rings" }
   | { readonly kind: "leads-not-nulled"; readonly readings: "all" | "r2"; readonly ohms: number }
-  | { readonly kind: "same-ends-joined"; readonly pairs: readonly Pair[] }
+  | { readonly kind: "same-ends-joined"; readonly pairs: readonly RingPair[] }
   | { readonly kind: "spur"; readonly point: number; readonly metres: number }
-  | { readonly kind: "terminal"; readonly point: number; readonly conductor: Conductor; readonly ohms: number }
-  | { readonly kind: "swapped"; readonly point: number; readonly pair: Pair };
+  | { readonly kind: "terminal"; readonly point: number; readonly conductor: RingConductor; readonly ohms: number }
+  | { readonly kind: "swapped"; readonly point: number; readonly pair: RingPair };
 
 export interface TrueRing {
   readonly metres: number;
@@ -27,8 +32,8 @@ export interface TrueRing {
   readonly planted: Planted;
 }
 
-const NAMES: readonly Conductor[] = ["line", "neutral", "cpc"];
-const PAIR: Readonly<Record<Pair, readonly [number, number]>> = {
+const NAMES: readonly RingConductor[] = ["line", "neutral", "cpc"];
+const PAIR: Readonly<Record<RingPair, readonly [number, number]>> = {
   "line-neutral": [0, 1],
   "line-cpc": [0, 2],
   "neutral-cpc": [1, 2],
@@ -75,7 +80,7 @@ class FullRing {
   readonly #stride: number;
   #nodes: number;
 
-  constructor(ring: TrueRing, joined: Pair | undefined) {
+  constructor(ring: TrueRing, joined: RingPair | undefined) {
     this.#ring = ring;
     this.#stride = ring.points.length + 2;
     this.#nodes = 3 * this.#stride;
@@ -109,7 +114,7 @@ class FullRing {
 
   #leg(c: number, k: number, ohms: number): void {
     const { planted, points } = this.#ring;
-    const name = NAMES[c] as Conductor;
+    const name = NAMES[c] as RingConductor;
     const from = c * this.#stride + k;
     let to = from + 1;
     let more = 0;
@@ -141,7 +146,7 @@ export function trueReadings(ring: TrueRing): TrueReadings {
   const leads = planted.kind === "leads-not-nulled" ? planted.ohms : 0;
   const all = planted.kind === "leads-not-nulled" && planted.readings === "all" ? leads : 0;
   const ends = [0, 1, 2].map((c) => open.between(c * stride, (c + 1) * stride - 1) + (c === 2 ? leads : all));
-  const crossed = (pair: Pair) => {
+  const crossed = (pair: RingPair) => {
     const full = new FullRing(ring, pair);
     const solved = full.solved();
     return points.map((_, point) => {
@@ -163,14 +168,14 @@ export function trueReadings(ring: TrueRing): TrueReadings {
 }
 
 /** A meter of ±(2 % + 2 digits), 0.01 Ω to the digit. */
-export const METER = Object.freeze({ ofReading: 0.02, digits: 2, resolution: 0.01 });
+const METER = Object.freeze({ ofReading: 0.02, digits: 2, resolution: 0.01 });
 
 /**
  * The noise. Common to all readings of a ring: a scale uniform within ±1 % and an offset within ±0.01 Ω, half of the
  * meter's accuracy. Each reading: an error uniform within the other half, a contact of up to a few milliohms (the
  * magnitude of a normal deviate of 4 mΩ), and the rounding of the display.
  */
-export function readWith(chance: Chance): (ohms: number) => RingReading {
+function readWith(chance: Chance): (ohms: number) => RingReading {
   const { ofReading, digits, resolution } = METER;
   const scale = chance.between(-0.5, 0.5) * ofReading;
   const offset = chance.between(-0.5, 0.5) * digits * resolution;

@@ -1,8 +1,11 @@
 import type { InspectionFile } from "@good-grounds/inspection";
-import { Chance } from "../../examples/simulate/chance.ts";
+import type { Chance } from "../../examples/simulate/chance.ts";
 
 /** A circuit of a job as plain data. */
-type Plain = Record<string, unknown> & { readonly readings?: Record<string, unknown>; readonly cable?: Record<string, unknown> };
+type Plain = Record<string, unknown> & {
+  readonly readings?: Record<string, unknown>;
+  readonly cable?: Record<string, unknown>;
+};
 
 interface Shown {
   shown: string;
@@ -13,7 +16,8 @@ export const PLANTED = {
   "Zs added up": (file: InspectionFile) => summed(file, "zs"),
   "R1+R2 worked back": (file: InspectionFile) => summed(file, "r1r2"),
   "rows swapped": swapped,
-  "R1+R2 of two rows swapped": (file: InspectionFile, chance: Chance) => swapped(file, chance, ["r1r2", "r1", "rn", "r2"]),
+  "R1+R2 of two rows swapped": (file: InspectionFile, chance: Chance) =>
+    swapped(file, chance, ["r1r2", "r1", "rn", "r2"]),
   "decimal slipped": slipped,
   "schedule shifted": shifted,
   "R1+R2 column shifted": (file: InspectionFile, chance: Chance) => shifted(file, chance, ["r1r2", "r1", "rn", "r2"]),
@@ -52,7 +56,15 @@ function summed(clean: InspectionFile, which: "zs" | "r1r2"): InspectionFile | u
 
 /** R1+R2 the cable lets expect, Ω at 20 °C; to choose rows that differ. */
 function expectedOf({ cable, shape }: Plain): number {
-  const milliohm: Readonly<Record<string, number>> = { "1": 18.1, "1.5": 12.1, "2.5": 7.41, "4": 4.61, "6": 3.08, "10": 1.83, "16": 1.15 };
+  const milliohm: Readonly<Record<string, number>> = {
+    "1": 18.1,
+    "1.5": 12.1,
+    "2.5": 7.41,
+    "4": 4.61,
+    "6": 3.08,
+    "10": 1.83,
+    "16": 1.15,
+  };
   const per = (size: unknown) => milliohm[String(size).split(" ")[0] ?? ""] ?? Number.NaN;
   const length = cable?.length;
   const metres =
@@ -75,7 +87,9 @@ const taken = ({ readings }: Plain) => ohmsOf(readings?.r1r2) !== undefined && o
 function swapped(clean: InspectionFile, chance: Chance, columns?: readonly string[]): InspectionFile | undefined {
   const file = copyOf(clean);
   const pairs = circuitsOf(file).flatMap(({ circuits }) =>
-    circuits.flatMap((a, i) => circuits.slice(i + 1).flatMap((b) => (taken(a) && taken(b) && differ(a, b) ? [[a, b] as const] : []))),
+    circuits.flatMap((a, i) =>
+      circuits.slice(i + 1).flatMap((b) => (taken(a) && taken(b) && differ(a, b) ? [[a, b] as const] : [])),
+    ),
   );
   const pair = pairs[Math.floor(chance.uniform() * pairs.length)];
   if (pair === undefined) return undefined;
@@ -84,7 +98,11 @@ function swapped(clean: InspectionFile, chance: Chance, columns?: readonly strin
 }
 
 /** Gives each circuit the readings, or the named columns of them, that stand beside it. */
-function moveReadings(circuits: readonly Plain[], from: readonly Plain["readings"][], columns: readonly string[] | undefined): void {
+function moveReadings(
+  circuits: readonly Plain[],
+  from: readonly Plain["readings"][],
+  columns: readonly string[] | undefined,
+): void {
   const sources = from.map((readings) => JSON.parse(JSON.stringify(readings ?? {})) as Record<string, unknown>);
   for (const [i, circuit] of circuits.entries()) {
     const source = sources[i] as Record<string, unknown>;
@@ -100,13 +118,17 @@ function moveReadings(circuits: readonly Plain[], from: readonly Plain["readings
   }
 }
 
-/** One resistance ten times too large or too small. */
+/** One resistance of a circuit, 0.1 Ω or more, ten times too large or too small: any of its readings, points of rings too. */
 function slipped(clean: InspectionFile, chance: Chance): InspectionFile | undefined {
   const file = copyOf(clean);
   const candidates = circuitsOf(file).flatMap(({ circuits }) =>
-    circuits.flatMap(({ readings = {} }) =>
-      ["r1r2", "zs", "r1", "rn", "r2"].flatMap((key) => ((ohmsOf(readings[key]) ?? 0) >= 0.1 ? [readings[key] as Shown] : [])),
-    ),
+    circuits.flatMap(({ readings = {} }) => {
+      const points = ["crossLineNeutral", "crossLineCpc"].flatMap((key) =>
+        ((readings[key] ?? []) as { readonly reading: Shown }[]).map(({ reading }) => reading),
+      );
+      const single = ["r1r2", "zs", "r1", "rn", "r2"].map((key) => readings[key] as Shown);
+      return [...single, ...points].filter((reading) => (ohmsOf(reading) ?? 0) >= 0.1);
+    }),
   );
   const one = candidates[Math.floor(chance.uniform() * candidates.length)];
   const value = ohmsOf(one);

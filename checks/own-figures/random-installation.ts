@@ -20,10 +20,40 @@ interface Pattern {
 /** Circuits as dwellings and small shops have them. */
 const PATTERNS: readonly Pattern[] = [
   { name: "sockets", shape: "ring", load: "socket-outlets", rated: 32, sizes: [[2.5, 1.5]], length: [28, 95] },
-  { name: "sockets, radial", shape: "radial", load: "socket-outlets", rated: 20, sizes: [[2.5, 1.5], [4, 1.5]], length: [8, 45] },
-  { name: "lights", shape: "radial", load: "lighting", rated: 6, sizes: [[1, 1], [1.5, 1]], length: [12, 65] },
+  {
+    name: "sockets, radial",
+    shape: "radial",
+    load: "socket-outlets",
+    rated: 20,
+    sizes: [
+      [2.5, 1.5],
+      [4, 1.5],
+    ],
+    length: [8, 45],
+  },
+  {
+    name: "lights",
+    shape: "radial",
+    load: "lighting",
+    rated: 6,
+    sizes: [
+      [1, 1],
+      [1.5, 1],
+    ],
+    length: [12, 65],
+  },
   { name: "cooker", shape: "radial", load: "cooker", rated: 32, sizes: [[6, 2.5]], length: [5, 22] },
-  { name: "shower", shape: "radial", load: "shower", rated: 40, sizes: [[6, 2.5], [10, 4]], length: [6, 25] },
+  {
+    name: "shower",
+    shape: "radial",
+    load: "shower",
+    rated: 40,
+    sizes: [
+      [6, 2.5],
+      [10, 4],
+    ],
+    length: [6, 25],
+  },
   { name: "boiler", shape: "radial", load: "fixed-equipment", rated: 6, sizes: [[1.5, 1]], length: [4, 25] },
   { name: "immersion heater", shape: "radial", load: "water-heater", rated: 16, sizes: [[2.5, 1.5]], length: [5, 22] },
   { name: "smoke alarms", shape: "radial", load: "alarm", rated: 6, sizes: [[1.5, 1]], length: [8, 35] },
@@ -45,7 +75,10 @@ function circuitOf(i: number, chance: Chance, draw: Draw): TrueCircuit {
     methods: ["C"] satisfies readonly ReferenceMethod[],
     lengthKnown: chance.uniform() < 0.8,
   };
-  const points = Array.from({ length: 4 + Math.floor(chance.uniform() * 5) }, (_, k, all = k + 1) => 0.08 + 0.12 * k + 0.01 * (all % 2));
+  const points = Array.from(
+    { length: 4 + Math.floor(chance.uniform() * 5) },
+    (_, k, all = k + 1) => 0.08 + 0.12 * k + 0.01 * (all % 2),
+  );
   return {
     id: `c${i + 1}`,
     name: `${name} ${i + 1}`,

@@ -177,3 +177,19 @@ test("an edition without the rule derives nothing from it", () => {
   expect(one("2018+A4").reasoning.edition).toBe("2018+A4");
   expect(one("2018+A2+A3").reasoning.edition).toBe("2018+A2+A3");
 });
+
+test("two standing views on one point are a problem, for only one can hold", () => {
+  const view = { topic: "board-blank-missing", point: "locked-board", reason: "r" };
+  const file = withObservation(
+    {},
+    {
+      standingViews: [
+        { ...view, position: "counts" },
+        { ...view, position: "does-not-count" },
+      ],
+    },
+  );
+  expect(topicIssues(file).map(({ code, path }) => [code, path])).toEqual([
+    ["given-twice", ["standingViews", 1, "point"]],
+  ]);
+});

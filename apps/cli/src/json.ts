@@ -1,10 +1,13 @@
 import {
   type CheckLabel,
+  type Conformity,
   type Evidence,
+  type ExpectedReading,
   type Fact,
   type Finding,
   type Ground,
   type Issue,
+  type Misfit,
   missingOf,
   pointer,
   type Remark,
@@ -12,13 +15,14 @@ import {
   weakestBasis,
 } from "@good-grounds/core";
 import type { ReportInput } from "@good-grounds/report";
+import { conformityJson } from "./conformity-json.ts";
 import { observationJson } from "./reasoning-json.ts";
 
 /** Name and version of the JSON output; the version changes when a member changes its meaning or goes. */
 const OUTPUT = Object.freeze({ format: "good-grounds-weighing", version: 1 });
 
 /** A number as JSON can hold it: "unbounded" for what has no end, null for what is not there. */
-function number(value: number): number | "unbounded" | null {
+export function number(value: number): number | "unbounded" | null {
   if (Number.isNaN(value)) return null;
   return Number.isFinite(value) ? value : "unbounded";
 }
@@ -26,7 +30,7 @@ function number(value: number): number | "unbounded" | null {
 /** A weighing as plain data. With `grounds`, each finding carries its argument as nodes that refer to each other by number. */
 export function weighingJson(input: ReportInput, grounds: boolean): object {
   const { installation, weighing, outcome, edition } = input;
-  const finding = (one: Finding) => findingJson(one, grounds);
+  const finding = (one: Finding) => findingJson(one, grounds, input.conformity?.get(one));
   return {
     ...OUTPUT,
     file: installation.file.id,
@@ -47,10 +51,15 @@ export function weighingJson(input: ReportInput, grounds: boolean): object {
       findings: (weighing.circuits[i] ?? []).map(finding),
     })),
     observations: input.reasoned.map(observationJson),
+    misfits: (input.misfits ?? []).map((one) => misfitJson(one, grounds)),
   };
 }
 
-function findingJson({ check, path, judgement, beside, remarks }: Finding, grounds: boolean): object {
+function findingJson(
+  { check, path, judgement, beside, remarks }: Finding,
+  grounds: boolean,
+  conformity?: Conformity,
+): object {
   return {
     check,
     place: pointer(path),
@@ -65,12 +74,36 @@ function findingJson({ check, path, judgement, beside, remarks }: Finding, groun
     })),
     restsOn: weakestBasis(judgement) ?? null,
     remarks,
+    ...(conformity === undefined ? {} : { conformity: conformityJson(conformity) }),
     ...(grounds ? { grounds: groundsJson([judgement, ...beside]), beside: beside.length } : {}),
   };
 }
 
+/** Readings that do not agree. With `grounds`, the leaves they rest on. */
+function misfitJson({ path, readings, explanations, grounds, ...rest }: Misfit, withGrounds: boolean): object {
+  const expected = ({ path: at, value, low, high }: ExpectedReading) => ({
+    place: pointer(at),
+    value: number(value),
+    low: number(low),
+    high: number(high),
+  });
+  return {
+    place: pointer(path),
+    ...rest,
+    readings: readings.map(({ name, unit, shown, measured, ...one }) => ({
+      ...expected(one),
+      name,
+      unit,
+      shown,
+      measured: number(measured),
+    })),
+    explanations: explanations.map(({ would, ...one }) => ({ ...one, would: would.map(expected) })),
+    ...(withGrounds ? { grounds: groundsJson(grounds) } : {}),
+  };
+}
+
 /** Nodes of a tree as a list; the first `roots` nodes are the roots, and `from` holds positions in the list. */
-function groundsJson(roots: readonly Ground[]): readonly object[] {
+export function groundsJson(roots: readonly Ground[]): readonly object[] {
   const numbers = new Map<Ground, number>();
   const order: Ground[] = [];
   const add = (node: Ground) => {

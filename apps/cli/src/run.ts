@@ -7,6 +7,7 @@ const VERSION = "0.1.0";
 
 const OPTIONS = {
   all: { type: "boolean" },
+  earlier: { type: "string", multiple: true },
   edition: { type: "string" },
   by: { type: "string" },
   grounds: { type: "boolean" },
@@ -14,14 +15,15 @@ const OPTIONS = {
   json: { type: "boolean" },
   list: { type: "boolean" },
   out: { type: "string" },
+  probability: { type: "boolean" },
   help: { type: "boolean", short: "h" },
   version: { type: "boolean" },
 } as const;
 
 /** The options each command has; another one is refused, so that nobody believes it did something. */
 const OPTIONS_OF: Readonly<Record<string, readonly (keyof typeof OPTIONS)[]>> = {
-  weigh: ["all", "grounds", "grounds-of", "json"],
-  report: ["out"],
+  weigh: ["all", "earlier", "grounds", "grounds-of", "json", "probability"],
+  report: ["earlier", "out"],
   compute: ["list", "json"],
   "compare-choices": ["by", "json"],
   reason: ["edition", "list", "json"],
@@ -64,11 +66,15 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     case "weigh": {
       const { weighCommand } = await import("./commands/weigh.ts");
       const grounds = values["grounds-of"] ?? values.grounds ?? false;
-      return weighCommand(rest, { grounds, all: values.all === true, json }, host);
+      return weighCommand(
+        rest,
+        { grounds, all: values.all === true, json, probability: values.probability === true, earlier: values.earlier ?? [] },
+        host,
+      );
     }
     case "report": {
       const { reportCommand } = await import("./commands/report.ts");
-      return reportCommand(rest, values.out, host);
+      return reportCommand(rest, values.out, host, values.earlier);
     }
     case "compute": {
       const { computeCommand } = await import("./commands/compute.ts");

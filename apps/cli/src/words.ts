@@ -16,11 +16,13 @@ export function issueLines(name: string, issues: readonly Issue[]): string {
 
 export const USAGE = `goodgrounds – weigh the evidence of an electrical inspection
 
-  goodgrounds weigh FILE... [--all] [--json]
+  goodgrounds weigh FILE... [--all] [--json] [--probability]
                       [--grounds | --grounds-of CHECK]
       Check every circuit by calculation. FILE is an inspection file, a folder of
       them, a .jsonl stream with one inspection a line, or - for standard input.
-  goodgrounds report FILE --out PATH
+  goodgrounds weigh FILE --earlier FILE [--earlier FILE]...
+      The same, and then and now: beside earlier inspections of the installation.
+  goodgrounds report FILE --out PATH [--earlier FILE]...
       Write the condition report as PDF, with the inspection file attached.
   goodgrounds compute NAME [need=value...] [--json]
       Run one check, calculation or table with figures given by hand.

@@ -1,4 +1,13 @@
-import type { Basis, CheckLabel, EditionId, Outcome, Path, Weighing } from "@good-grounds/core";
+import type {
+  Basis,
+  CheckLabel,
+  Conformity,
+  EditionId,
+  Finding,
+  Misfit,
+  Outcome,
+  Path,
+  Weighing, ThenAndNow } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import type { ReasonedObservation } from "./words/reasoning.ts";
 
@@ -44,4 +53,10 @@ export interface ReportInput {
   readonly samples: readonly (SampleReach | null)[];
   /** The reasoning of every observation that names its topic. */
   readonly reasoned: readonly ReasonedObservation[];
+  /** How sure each finding is; left out where it was not asked for. */
+  readonly conformity?: ReadonlyMap<Finding, Conformity>;
+  /** Readings that do not agree, worst first; left out where they were not looked for. */
+  readonly misfits?: readonly Misfit[];
+  /** The comparison with earlier inspections, where any were given. */
+  readonly thenAndNow?: ThenAndNow;
 }

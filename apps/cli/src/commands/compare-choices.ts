@@ -2,7 +2,7 @@ import { CHOSEN_BY, type ChosenBy } from "@good-grounds/core";
 import { ChoiceCollection, LEAST_COMMON } from "@good-grounds/judgement";
 import { printable, renderChoices } from "@good-grounds/report";
 import { choicesJson, type Unused } from "../choices-json.ts";
-import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
+import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { type Item, itemsOf } from "../many/sources.ts";
 import { itemsOfInput } from "../many/standard-input.ts";
@@ -61,7 +61,7 @@ export async function compareChoicesCommand(
   const comparison = collection.compare(by);
   if (json) host.stdout.write(`${JSON.stringify(choicesJson(comparison, unused), null, 2)}\n`);
   else if (comparison.count.inspections > 0) {
-    const width = Math.min(host.columns ?? 80, 100);
+    const width = widthOf(host);
     host.stdout.write(renderChoices(comparison, { width, unused: unused.length, least: LEAST_COMMON }));
   }
   // Wrong input is named before what could not be read: it is what somebody has to mend.

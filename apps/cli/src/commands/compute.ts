@@ -1,7 +1,7 @@
 import { type CheckLabel, type Issue, Reckoner, UNIT_SYMBOL } from "@good-grounds/core";
 import { COMPUTATIONS, type Computation, givenFromText, type Need } from "@good-grounds/judgement";
 import { renderConclusion, renderResults, wrapped } from "@good-grounds/report";
-import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
+import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { conclusionJson, problemsJson, resultsJson } from "../json.ts";
 import { issueLines } from "../words.ts";
 
@@ -13,7 +13,7 @@ export interface ComputeOptions {
 
 /** `goodgrounds compute`: one check, calculation or table with figures given by hand. */
 export function computeCommand(args: readonly string[], options: ComputeOptions, host: Host): ExitCode {
-  const width = Math.min(host.columns ?? 80, 100);
+  const width = widthOf(host);
   if (options.list) {
     host.stdout.write(listing(width));
     return EXIT.done;

@@ -1,9 +1,10 @@
+import { readFileSync } from "node:fs";
 import { PassThrough, Readable } from "node:stream";
 import { describe, expect, test } from "vitest";
 import type { Host } from "../host.ts";
 import { run } from "../run.ts";
 
-async function goodgrounds(args: readonly string[], typed?: string) {
+async function goodgrounds(args: readonly string[], typed?: string, columns = 80) {
   const stdout = new PassThrough();
   const stderr = new PassThrough();
   const text = { out: "", err: "" };
@@ -14,7 +15,7 @@ async function goodgrounds(args: readonly string[], typed?: string) {
     text.err += chunk.toString("utf8");
   });
   const stdin = Object.assign(Readable.from([Buffer.from(typed ?? "")]), { isTTY: typed !== undefined });
-  const host: Host = { stdin, stdout, stderr, columns: 80, interactive: typed !== undefined };
+  const host: Host = { stdin, stdout, stderr, columns, interactive: typed !== undefined };
   const code = await run(["reason", ...args], host);
   await new Promise((done) => setImmediate(done));
   return { code, ...text };
@@ -94,6 +95,46 @@ describe("wrong input exits 2 and names everything", () => {
     expect(err).toMatch(message);
   });
 
+  test.each([
+    ["a fact", [BLANK, "gap=tight", "gap=in-line"]],
+    ["a figure", ["rcd-does-not-trip", "at-rated=20 ms", "at-rated=900 ms"]],
+    ["a position", [BLANK, "locked-board=counts", "locked-board=does-not-count"]],
+  ] as const)("%s given twice, which would leave one unread", async (_, args) => {
+    const { code, out, err } = await goodgrounds(args);
+    expect([code, out]).toEqual([2, ""]);
+    expect(err).toMatch(/given twice/);
+  });
+
+  test("a length below nothing", async () => {
+    const { code, err } = await goodgrounds(["cable-in-wall", "depth=-5 mm"]);
+    expect(code).toBe(2);
+    expect(err).toContain("/depth");
+  });
+
+  test("what is wrong with a figure is said once, though two facts rest on it", async () => {
+    const { err } = await goodgrounds(["rcd-slow-at-five-times", "at-rated=22"]);
+    expect(err).toContain("1 problem");
+  });
+
+  test.each([[`${"x".repeat(50_000)}=yes`], [`gap=${"x".repeat(50_000)}`], [`locked-board=${"x".repeat(50_000)}`]])(
+    "a message shows no more of a huge word than helps",
+    async (pair) => {
+      const { code, err } = await goodgrounds([BLANK, pair]);
+      expect(code).toBe(2);
+      expect(err.length).toBeLessThan(1000);
+    },
+  );
+
+  test("a position is one of its words and never several", async () => {
+    const { err } = await goodgrounds([BLANK, "locked-board=counts | does-not-count"]);
+    expect(err).toContain("expected one of counts, does-not-count\n");
+  });
+
+  test.each(["__proto__", "constructor", "toString"])("%s is neither topic nor fact", async (name) => {
+    expect((await goodgrounds([name])).code).toBe(2);
+    expect((await goodgrounds([BLANK, `${name}=yes`])).code).toBe(2);
+  });
+
   test("two wrong facts are two problems, in text and in JSON", async () => {
     const { code, err, out } = await goodgrounds([BLANK, "gap=huge", "colour=white", "--json"]);
     expect(code).toBe(2);
@@ -137,5 +178,43 @@ test("every topic is listed and describes itself with an example that works", as
     const { code, out: help } = await goodgrounds([id, "--help"]);
     expect(code).toBe(0);
     expect(help).toContain("Facts:");
+  }
+});
+
+test.each([0, 10, 500])("a terminal that reports %i columns still gets lines that can be read", async (columns) => {
+  const { out } = await goodgrounds([BLANK, "finger-reaches-live=yes", "access=anyone"], undefined, columns);
+  const longest = Math.max(...out.split("\n").map((line) => [...line].length));
+  expect(longest).toBeGreaterThanOrEqual(40);
+  expect(longest).toBeLessThanOrEqual(100);
+});
+
+test("garbage and the end of input leave what was understood", async () => {
+  const { code, out, err } = await goodgrounds([BLANK], "garbage\n99\n0\n-1\n\u0000\u001b[A\nyes\n");
+  expect(code).toBe(0);
+  expect(err.match(/none of the answers/g)).toHaveLength(5);
+  expect(out).toContain("Still possible: C3, C2 or C1");
+});
+
+test("ranges of a quantity bear no number that could be taken for an answer", async () => {
+  const { err } = await goodgrounds(["cable-in-wall"], "1\n");
+  expect(err).not.toMatch(/^ {2}1 /m);
+  expect(err).toContain("a quantity in m");
+});
+
+test("JSON has the members that docs/cli.md states, and no others", async () => {
+  const docs = readFileSync(new URL("../../../../docs/cli.md", import.meta.url), "utf8");
+  const section = docs.split("### `good-grounds-reasoning`")[1]?.split("###")[0] ?? "";
+  const rows = [...section.matchAll(/^\| (`.+?) \| (.+) \|$/gm)].map(
+    ([, names = "", holds = ""]) =>
+      [[...names.matchAll(/`([a-zA-Z]+)(?:\[\])?`/g)].map(([, name]) => name), holds] as const,
+  );
+  const { out } = await goodgrounds([BLANK, "gap=in-line", "access=skilled-only", "--json"]);
+  const answer = JSON.parse(out);
+  const stated = ["format", "version", ...rows.flatMap(([names]) => names)];
+  expect(Object.keys(answer).sort()).toEqual(stated.sort());
+  for (const list of ["paths", "departures", "contested", "remedies"]) {
+    const holds = rows.find(([names]) => names.includes(list))?.[1] ?? "";
+    const [first] = answer[list];
+    for (const member of Object.keys(first)) expect(holds, `${list}: ${member}`).toContain(`\`${member}`);
   }
 });

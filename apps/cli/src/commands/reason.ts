@@ -12,7 +12,7 @@ import {
   topicById,
 } from "@good-grounds/judgement";
 import { headline, REASONING, renderReasoning, severityWords, TOPIC_GROUP, WORDS, wrapped } from "@good-grounds/report";
-import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
+import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { problemsJson } from "../json.ts";
 import { reasoningJson } from "../reasoning-json.ts";
 import { issueLines } from "../words.ts";
@@ -33,7 +33,7 @@ interface Said {
 
 /** `goodgrounds reason`: the line of reasoning of one topic, asked for question by question or from facts given. */
 export async function reasonCommand(args: readonly string[], options: ReasonOptions, host: Host): Promise<ExitCode> {
-  const width = Math.min(host.columns ?? 80, 100);
+  const width = widthOf(host);
   if (options.list) {
     host.stdout.write(options.json ? `${JSON.stringify(TOPICS.map(labelOf), null, 2)}\n` : listing(width));
     return EXIT.done;
@@ -132,9 +132,11 @@ function questionLines(fact: FactOf, leaves: Leaves, width: number): string[] {
         : fact.kind === "choice"
           ? (fact.values[value] ?? value)
           : value;
-    return wrapped(`${clause} → ${severityWords(severitiesOf(possible))}`, width, `  ${i + 1}  `, "     ");
+    // A quantity is typed, not chosen by number, so its ranges bear none.
+    const lead = fact.kind === "quantity" ? "     " : `  ${i + 1}  `;
+    return wrapped(`${clause} → ${severityWords(severitiesOf(possible))}`, width, lead, "     ");
   });
-  const unit = fact.kind === "quantity" ? [`  (${unitSymbol(fact)})`] : [];
+  const unit = fact.kind === "quantity" ? [`  a quantity in ${unitSymbol(fact)} or a multiple of it`] : [];
   return [...wrapped(fact.asks, width), ...choices.flat(), ...unit];
 }
 
@@ -152,6 +154,7 @@ function readTyped(text: string, fact: FactOf, leaves: Leaves): Said["facts"][st
 function saidIn(pairs: readonly string[], topic: Topic): Said {
   const said: Said = { facts: Object.create(null), positions: Object.create(null), figures: Object.create(null) };
   const figures = needsOf(topic);
+  const named = new Set<string>();
   for (const pair of pairs) {
     const at = pair.indexOf("=");
     if (at < 1)
@@ -161,6 +164,12 @@ function saidIn(pairs: readonly string[], topic: Topic): Said {
       );
     const name = pair.slice(0, at);
     const value = pair.slice(at + 1);
+    if (named.has(name))
+      throw new Stop(
+        EXIT.input,
+        `reason ${topic.id}: ${JSON.stringify(name.slice(0, 60))} is given twice. Several values that are possible stand as "a | b".`,
+      );
+    named.add(name);
     if (Object.hasOwn(topic.contested, name)) said.positions[name] = value;
     else if (!Object.hasOwn(topic.facts, name) && figures.has(name)) said.figures[name] = value;
     else said.facts[name] = value === "?" ? { notKnown: "limited", reason: "not settled when asked" } : value;
@@ -217,7 +226,7 @@ function describe(topic: Topic, width: number): string {
     ),
   ]);
   const figures = [...needsOf(topic)].flatMap(([need, by]) =>
-    wrapped(`for ${by.join(", ")}`, width, `  ${need}: `, "      "),
+    Object.hasOwn(topic.facts, need) ? [] : wrapped(`for ${by.join(", ")}`, width, `  ${need}: `, "      "),
   );
   const [example] = topic.examples;
   const pairs = Object.entries(example?.facts ?? {}).map(([name, value]) => {

@@ -2,13 +2,14 @@ import { randomUUID } from "node:crypto";
 import { realpath, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, join, resolve } from "node:path";
 import { assemble } from "../assemble.ts";
+import { readEarlier, withEarlier } from "../earlier.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { readText, reason } from "../read.ts";
 import { issueLines } from "../words.ts";
 
 /** `goodgrounds report`: the condition report as PDF with the inspection file attached. */
-export async function reportCommand(paths: readonly string[], out: string | undefined, host: Host): Promise<ExitCode> {
+export async function reportCommand(paths: readonly string[], out: string | undefined, host: Host, earlier: readonly string[] = []): Promise<ExitCode> {
   const [path, ...more] = paths;
   if (path === undefined || more.length > 0) throw new Stop(EXIT.input, "report: name one inspection file.");
   if (out === undefined || out === "") throw new Stop(EXIT.input, "report: say where to write it with --out PATH.");
@@ -20,7 +21,8 @@ export async function reportCommand(paths: readonly string[], out: string | unde
     return EXIT.input;
   }
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
-  const pdf = writeReportPdf(assemble(parsed.file), { json: text });
+  const input = withEarlier(assemble(parsed.file, true), await readEarlier(earlier, parsed.file, host));
+  const pdf = writeReportPdf(input, { json: text });
   await writeWhole(target, pdf);
   host.stdout.write(`${target}\n`);
   return EXIT.done;

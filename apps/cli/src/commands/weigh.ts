@@ -1,11 +1,13 @@
 import { CHECKS } from "@good-grounds/judgement";
 import { renderWeighing } from "@good-grounds/report";
 import { assemble } from "../assemble.ts";
-import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
+import { readEarlier, withEarlier } from "../earlier.ts";
+import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { problemsJson, weighingJson } from "../json.ts";
 import { isMany, itemsOf } from "../many/sources.ts";
 import { decode, gathered, readText } from "../read.ts";
+import { thenAndNowJson } from "../then-and-now-json.ts";
 import { issueLines } from "../words.ts";
 
 export interface WeighOptions {
@@ -13,6 +15,10 @@ export interface WeighOptions {
   readonly grounds: boolean | string;
   readonly all: boolean;
   readonly json: boolean;
+  /** How sure each finding is. */
+  readonly probability: boolean;
+  /** Files of earlier inspections of the same installation. */
+  readonly earlier: readonly string[];
 }
 
 const LINE_FEED = 10;
@@ -31,8 +37,15 @@ export async function weighCommand(paths: readonly string[], options: WeighOptio
     if (only === "-") return weighStandardInput(options, host);
     if (!(await isMany(only))) return weighText(only, await readText(only), options, host);
   }
+  refuseEarlier(options);
   const { weighMany } = await import("../many/weigh-many.ts");
   return weighMany(itemsOf(paths, host.stdin), many(options), host);
+}
+
+/** Which of many an earlier inspection belongs to is not said. */
+function refuseEarlier({ earlier }: WeighOptions): void {
+  if (earlier.length > 0)
+    throw new Stop(EXIT.input, "weigh: --earlier goes with one inspection. Weigh it by itself.");
 }
 
 /** A check that is not there would show no grounds, and nobody would know why. */
@@ -44,8 +57,8 @@ function checkId(grounds: WeighOptions["grounds"]): void {
   );
 }
 
-function many({ json, grounds }: WeighOptions) {
-  return { json, grounds: grounds !== false };
+function many({ json, grounds, probability }: WeighOptions) {
+  return { json, grounds: grounds !== false, probability };
 }
 
 /**
@@ -67,6 +80,7 @@ async function weighStandardInput(options: WeighOptions, host: Host): Promise<Ex
     const first = await lines.next();
     const second = await lines.next();
     if (first.done !== true && second.done !== true) {
+      refuseEarlier(options);
       const { itemsOfLines } = await import("../many/sources.ts");
       const { weighMany } = await import("../many/weigh-many.ts");
       const stream = async function* () {
@@ -98,7 +112,7 @@ function isDocument(text: string): boolean {
   }
 }
 
-function weighText(name: string, text: string, options: WeighOptions, host: Host): ExitCode {
+async function weighText(name: string, text: string, options: WeighOptions, host: Host): Promise<ExitCode> {
   const parsed = readInspection(text);
   if (!parsed.ok) {
     if (options.json) {
@@ -108,11 +122,12 @@ function weighText(name: string, text: string, options: WeighOptions, host: Host
     return EXIT.input;
   }
   for (const step of parsed.migrated) host.stderr.write(`${name}: written by an older version; ${step}\n`);
-  const input = assemble(parsed.file);
+  const input = withEarlier(assemble(parsed.file, options.probability), await readEarlier(options.earlier, parsed.file, host));
+  const grounds = options.grounds !== false;
   host.stdout.write(
     options.json
-      ? `${JSON.stringify(weighingJson(input, options.grounds !== false), null, 2)}\n`
-      : renderWeighing(input, { width: Math.min(host.columns ?? 80, 100), all: options.all, grounds: options.grounds }),
+      ? `${JSON.stringify({ ...weighingJson(input, grounds), ...thenAndNowJson(input.thenAndNow, grounds) }, null, 2)}\n`
+      : renderWeighing(input, { width: widthOf(host), all: options.all, grounds: options.grounds }),
   );
   return EXIT.done;
 }

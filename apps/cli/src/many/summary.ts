@@ -13,6 +13,7 @@ import type { Item } from "./sources.ts";
 export interface SummaryOptions {
   readonly json: boolean;
   readonly grounds: boolean;
+  readonly probability: boolean;
 }
 
 /** What comes of one item: a line for standard output, or text for standard error. */
@@ -38,7 +39,10 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
     return { out, problem: issueLines(name, parsed.issues) };
   }
   if (options.json)
-    return { out: `${JSON.stringify(weighingJson(assemble(parsed.file), options.grounds))}\n`, problem: "" };
+    return {
+      out: `${JSON.stringify(weighingJson(assemble(parsed.file, options.probability), options.grounds))}\n`,
+      problem: "",
+    };
   const installation = resolveInstallation(parsed.file);
   const { supply, boards, circuits } = weigh(installation, false);
   const findings = [...supply, ...boards.flat(), ...circuits.flat()];

@@ -66,7 +66,7 @@ export function documentOf(record: JobRecord): { readonly [name: string]: Value 
 
 function build(record: JobRecord, path: string): Value | undefined {
   const own = record.value(path);
-  const list = LISTS.find((one) => matches(one.path, path));
+  const { list, whole } = kindOf(path);
   const names = record.names(path).filter((name) => !name.startsWith(OWN));
   if (list !== undefined) {
     const members = membersOf(record, path);
@@ -78,7 +78,7 @@ function build(record: JobRecord, path: string): Value | undefined {
       return [{ id: name, ...(member as { readonly [name: string]: Value }) }];
     });
   }
-  if (names.length === 0 || WHOLE.some((one) => matches(one, path))) return own;
+  if (names.length === 0 || whole) return own;
   const members: Record<string, Value> = {};
   for (const name of names) {
     const member = build(record, join(path, name));
@@ -112,7 +112,7 @@ function orderOf(record: JobRecord, path: string): number {
 export function placesOf(data: { readonly [name: string]: Value }): readonly (readonly [path: string, value: Value])[] {
   const places: (readonly [string, Value])[] = [];
   const walk = (path: string, value: Value): void => {
-    const list = LISTS.find((one) => matches(one.path, path));
+    const { list, whole } = kindOf(path);
     if (list !== undefined && Array.isArray(value)) {
       // A list that was found empty is something else than one nobody has looked at.
       if (value.length === 0) places.push([path, value]);
@@ -121,7 +121,7 @@ export function placesOf(data: { readonly [name: string]: Value }): readonly (re
           ? String((member as { readonly id?: Value }).id ?? `m${number}`)
           : `m${String(number).padStart(4, "0")}`;
         const at = join(path, name);
-        if (WHOLE.some((one) => matches(one, at))) {
+        if (kindOf(at).whole) {
           places.push([at, member as Value], [join(at, ORDER), number]);
           continue;
         }
@@ -131,9 +131,7 @@ export function placesOf(data: { readonly [name: string]: Value }): readonly (re
       }
       return;
     }
-    const isBranch =
-      typeof value === "object" && value !== null && !Array.isArray(value) && Object.keys(value).length > 0;
-    if (!isBranch || WHOLE.some((one) => matches(one, path))) {
+    if (whole || !isBranch(value)) {
       places.push([path, value]);
       return;
     }
@@ -147,7 +145,38 @@ export function join(path: string, name: string): string {
   return path === "" ? name : `${path}/${name}`;
 }
 
-function matches(pattern: string, path: string): boolean {
-  const [wanted, found] = [pattern.split("/"), path.split("/")];
-  return wanted.length === found.length && wanted.every((step, i) => step === "*" || step === found[i]);
+/** What of {@link LISTS} and {@link WHOLE} a place is. The same places are asked for at every change, so it is remembered. */
+function kindOf(path: string): Kind {
+  const known = KINDS.get(path);
+  if (known !== undefined) return known;
+  const steps = path.split("/");
+  const kind = {
+    list: LISTS.find((_, i) => matches(LIST_STEPS[i] as readonly string[], steps)),
+    whole: WHOLE_STEPS.some((pattern) => matches(pattern, steps)),
+  };
+  KINDS.set(path, kind);
+  return kind;
+}
+
+interface Kind {
+  readonly list: (typeof LISTS)[number] | undefined;
+  readonly whole: boolean;
+}
+
+const KINDS = new Map<string, Kind>();
+const LIST_STEPS = LISTS.map(({ path }) => path.split("/"));
+const WHOLE_STEPS = WHOLE.map((path) => path.split("/"));
+
+function matches(pattern: readonly string[], steps: readonly string[]): boolean {
+  return pattern.length === steps.length && pattern.every((step, i) => step === "*" || step === steps[i]);
+}
+
+/** Members that make an object one statement: a reading, a range, or why there is none. */
+const STATEMENTS = ["shown", "notTaken", "notKnown", "from"];
+
+/** Whether the members of a value are values of their own. */
+function isBranch(value: Value): value is { readonly [name: string]: Value } {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) return false;
+  const names = Object.keys(value);
+  return names.length > 0 && !names.some((name) => STATEMENTS.includes(name));
 }

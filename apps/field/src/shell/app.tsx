@@ -1,17 +1,43 @@
+import { Notice } from "../parts/notice.tsx";
 import Jobs from "../screens/jobs/jobs.tsx";
+import Settings from "../screens/settings/settings.tsx";
 import { SHELL } from "../words/shell.ts";
 import { JobFrame } from "./job-frame.tsx";
 import { useRoute } from "./route.ts";
+import { Trouble } from "./trouble.tsx";
+import { useUpdate } from "./update.ts";
 
-/** The whole app: the list of jobs, or one job with its screens. */
+/** The whole app: the list of jobs, the settings, or one job with its screens. */
 export function App() {
   const [where, job, screen, ...rest] = useRoute();
+  const changeOver = useUpdate();
   return (
     <>
-      <a class="skip" href="#main">
+      {/* A button: the address after "#" says where the app is, so a link within the page cannot be followed. */}
+      <button type="button" class="skip" onClick={() => document.getElementById("main")?.focus()}>
         {SHELL.skip}
-      </a>
-      {where === "job" && job !== undefined ? <JobFrame key={job} job={job} screen={screen} rest={rest} /> : <Jobs />}
+      </button>
+      <Trouble key={`${where} ${job}`} job={where === "job" ? job : undefined}>
+        {where === "job" && job !== undefined ? (
+          <JobFrame key={job} job={job} screen={screen} rest={rest} />
+        ) : where === "settings" ? (
+          <Settings />
+        ) : (
+          <Jobs />
+        )}
+      </Trouble>
+      {changeOver !== undefined && (
+        <div class="update">
+          <Notice kind="status">
+            <div class="row between">
+              <span>{SHELL.update}</span>
+              <button type="button" onClick={changeOver}>
+                {SHELL.takeUpdate}
+              </button>
+            </div>
+          </Notice>
+        </div>
+      )}
     </>
   );
 }

@@ -19,7 +19,10 @@ export interface EarthingOff {
 export function earthingOff(record: JobRecord): EarthingOff | undefined {
   const open = membersOf(record, TIMES)
     .map((name) => join(TIMES, name))
-    .filter((path) => record.standing(join(path, "on")).every(({ value }) => value === null));
+    .filter((path) => {
+      const on = record.standing(join(path, "on"));
+      return on.length === 0 || on.some(({ value }) => value === null);
+    });
   const [first] = open;
   if (first === undefined) return undefined;
   const off = record.value(join(first, "off")) as { readonly at?: Value; readonly by?: Value } | undefined;

@@ -33,8 +33,8 @@ export async function askToKeep(): Promise<void> {
   await (navigator.storage as StorageManager | undefined)?.persist?.().catch(() => false);
 }
 
-/** The state of the storage, looked at again every minute and whenever the app comes back to the front. */
-export function useStorage(): Storage | undefined {
+/** The state of the storage, looked at again every minute and whenever the app comes back to the front or `asked` changes. */
+export function useStorage(asked = 0): Storage | undefined {
   const [storage, setStorage] = useState<Storage>();
   useEffect(() => {
     let left = false;
@@ -47,6 +47,6 @@ export function useStorage(): Storage | undefined {
       clearInterval(timer);
       document.removeEventListener("visibilitychange", again);
     };
-  }, []);
+  }, [asked]);
   return storage;
 }

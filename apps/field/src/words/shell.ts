@@ -8,9 +8,11 @@ export const PART = {
 } as const;
 
 export const SHELL = {
+  app: "Good Grounds",
   skip: "Skip to content",
   jobs: "Jobs",
   overview: "The visit",
+  settings: "Settings",
   back: "Back",
   next: (title: string) => `Next: ${title}`,
   loading: "Opening…",
@@ -18,10 +20,39 @@ export const SHELL = {
   keeping: (count: number) => `keeping ${count}`,
   writing: "writing…",
   notKept: (reason: string) => `not kept: ${reason}`,
-  noRoom: "the device has no room left. Free some space or take the job file off this device.",
-  theme: { device: "Light as the device", light: "Light", dim: "Dim" },
-  invented: "Demonstration: names and figures are invented.",
+  noRoom: "no room left on this device. Free some space; this is tried again by itself.",
+  tryAgain: "Try again",
+  theme: { device: "Light as the device says", light: "Light theme", dim: "Dim theme" },
+  themeShort: { device: "auto", light: "light", dim: "dim" },
+  invented: "Demonstration. Names and figures are invented.",
   unnamed: "Job without a name",
-  noScreen: "There is no such place in this job.",
   noJob: "This job is not on this device.",
+  update: "A newer version is ready. What you typed stays.",
+  takeUpdate: "Change over now",
+  little: (left: string) =>
+    `Only ${left} of room left for this app. Free some space on the device before taking photographs.`,
+  conflicts: (count: number) =>
+    count === 1 ? "One place holds two different answers." : `${count} places hold different answers.`,
+} as const;
+
+export const TROUBLE = {
+  title: "Something went wrong on this screen",
+  kept: "Everything that was shown as kept is still on this device.",
+  todo: "Try the screen again. If it fails again, save the job file first, then go on with another screen.",
+  again: "Try the screen again",
+  reload: "Start the app again",
+  save: "Save the job file",
+  details: "What happened",
+} as const;
+
+export const EARTHING = {
+  off: "Earthing conductor disconnected",
+  since: (time: string, who: string | undefined) => `since ${time}${who === undefined ? "" : `, by ${who}`}`,
+  stay: "Keep the installation isolated.",
+  putBack: "Put it back",
+  open: (job: string) => `Open ${job}`,
+  stillTitle: "The earthing conductor was left disconnected",
+  stillAsk: "Nothing in the record says that it is back. Go and look before anything else.",
+  stillOff: "It is still off",
+  goBack: "Record that it is back",
 } as const;

@@ -55,7 +55,7 @@ export function readAnswers(
     const variable = index.get(`fact ${name}`);
     const about = Object.hasOwn(subject.facts, name) ? subject.facts[name] : undefined;
     if (variable === undefined || about === undefined) {
-      faults.push({ code: "unknown-fact", name, found: name, expected: Object.keys(subject.facts) });
+      faults.push({ code: "unknown-fact", name, found: shown(name), expected: Object.keys(subject.facts) });
       continue;
     }
     const read = readAnswer(name, about, answer, [...path, name]);
@@ -75,15 +75,21 @@ export function readAnswers(
   for (const [name, position] of Object.entries(answers.positions ?? {})) {
     const variable = index.get(`point ${name}`);
     if (variable === undefined) {
-      faults.push({ code: "unknown-point", name, found: name, expected: Object.keys(subject.contested) });
+      faults.push({ code: "unknown-point", name, found: shown(name), expected: Object.keys(subject.contested) });
       continue;
     }
     const { values } = (variables[variable] as Compiled["variables"][number]).cells;
     const number = values.indexOf(position);
-    if (number < 0) faults.push({ code: "not-a-value", name, found: position, expected: values, isPosition: true });
+    if (number < 0)
+      faults.push({ code: "not-a-value", name, found: shown(position), expected: values, isPosition: true });
     else masks[variable] = 1 << number;
   }
   return { knowledge: { masks, beyond, grounds }, faults };
+}
+
+/** As much of what was written as a message shows. */
+function shown(text: string): string {
+  return text.length > 80 ? `${text.slice(0, 79)}…` : text;
 }
 
 interface Read {
@@ -116,7 +122,7 @@ function readWords(
   const values = text.split("|").map((part) => part.trim().toLowerCase());
   const matched = values.map((value) => allowed.find((one) => one.toLowerCase() === value));
   if (matched.some((value) => value === undefined) || matched.length === 0)
-    return { code: "not-a-value", name, found: text.slice(0, 80), expected: allowed };
+    return { code: "not-a-value", name, found: shown(text), expected: allowed };
   const words = matched as readonly string[];
   const clause = (value: string) =>
     about.kind === "yes-no" ? about[value as "yes" | "no"] : (about.values[value] as string);
@@ -130,7 +136,7 @@ function readQuantity(name: string, about: QuantityFact, answer: boolean | strin
   const wrong = (code: AnswerFault["code"]): AnswerFault => ({
     code,
     name,
-    found: String(answer).slice(0, 80),
+    found: shown(String(answer)),
     expected: [about.unit],
   });
   if (typeof answer === "boolean") return wrong("not-a-quantity");
@@ -138,6 +144,8 @@ function readQuantity(name: string, about: QuantityFact, answer: boolean | strin
   const written = parts.map((part) => parseWritten(part.trim(), about.unit));
   const [from, to] = written;
   if (from === undefined || isFault(from) || written.length > 2) return wrong("not-a-quantity");
+  // Nothing that is asked for can be less than nothing but a temperature.
+  if (from.value < 0 && about.unit !== "celsius") return wrong("not-a-quantity");
   const subject = term(name, about.name, "", about.unit);
   if (to === undefined) {
     const [low, high] = bandOf(from, null);

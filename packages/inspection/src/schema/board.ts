@@ -1,7 +1,7 @@
 import { DEVICE_STANDARDS, FAULT_CURRENT_METHODS } from "@good-grounds/core";
 import * as z from "zod";
 import { circuit } from "./circuit.ts";
-import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
+import { id, line, paragraph, reading, sharedMisfits, stated, statedQuantity } from "./common.ts";
 import { mainSwitch, residualDevice } from "./device.ts";
 
 export const board = z.strictObject({
@@ -37,8 +37,25 @@ export const board = z.strictObject({
       faultCurrentMethod: stated(z.enum(FAULT_CURRENT_METHODS)).optional(),
       polarity: stated(z.enum(["correct", "incorrect"])).optional(),
       phaseSequence: stated(z.enum(["correct", "incorrect"])).optional(),
+      /** All circuits of the board measured together, everything switched on and connected as usual for the test. */
+      insulationLiveLive: reading("ohm", "insulation resistance between live conductors, all circuits together").optional(),
+      insulationLiveEarth: reading(
+        "ohm",
+        "insulation resistance between live conductors and earth, all circuits together",
+      ).optional(),
+      /** Insulation between the neutrals of two circuits, disconnected from the bar: shows a neutral they share. */
+      betweenNeutrals: z
+        .array(
+          z.strictObject({
+            circuits: z.tuple([id, id]),
+            reading: reading("ohm", "insulation resistance between the neutrals of two circuits"),
+          }),
+        )
+        .max(200)
+        .optional(),
     })
     .optional(),
   circuits: z.array(circuit).max(400),
+  sharedMisfits,
   note: paragraph.optional(),
 });

@@ -9,7 +9,7 @@ import {
   REFERENCE_METHODS,
 } from "@good-grounds/core";
 import * as z from "zod";
-import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
+import { id, line, paragraph, reading, sharedMisfits, stated, statedQuantity } from "./common.ts";
 import { protectiveDevice, residualDevice } from "./device.ts";
 import { liveBeforeContinuity } from "./safety.ts";
 
@@ -71,6 +71,7 @@ export const circuit = z.strictObject({
   cable: cable.optional(),
   designCurrent: statedQuantity("ampere", "design current").optional(),
   readings: circuitReadings.optional(),
+  sharedMisfits,
   liveBeforeContinuity: liveBeforeContinuity.optional(),
   note: paragraph.optional(),
 });

@@ -1,4 +1,4 @@
-import { UNIT_SYMBOL, type Unit } from "@good-grounds/core";
+import { MISFIT_KINDS, UNIT_SYMBOL, type Unit } from "@good-grounds/core";
 import * as z from "zod";
 import { written } from "./written.ts";
 
@@ -75,3 +75,12 @@ export function reading(unit: Unit, meaning: string) {
     ),
   ]);
 }
+
+/**
+ * Readings of a place that do not agree and that the inspector chooses to show in the report, by what they are about.
+ * None is shown otherwise: what they may mean is for the inspector first.
+ */
+export const sharedMisfits = z
+  .array(z.strictObject({ kind: z.enum(MISFIT_KINDS), note: paragraph.optional() }))
+  .max(20)
+  .optional();

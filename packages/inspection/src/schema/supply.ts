@@ -1,6 +1,6 @@
 import { CONDUCTOR_MATERIALS, EARTHING_SYSTEMS, FAULT_CURRENT_METHODS, OTHER_SOURCES } from "@good-grounds/core";
 import * as z from "zod";
-import { id, line, paragraph, reading, stated, statedQuantity } from "./common.ts";
+import { id, line, paragraph, reading, sharedMisfits, stated, statedQuantity } from "./common.ts";
 import { mainSwitch, protectiveDevice } from "./device.ts";
 
 const conductor = z.strictObject({
@@ -67,5 +67,6 @@ export const supply = z.strictObject({
       phaseSequence: stated(z.enum(["correct", "incorrect"])).optional(),
     })
     .optional(),
+  sharedMisfits,
   note: paragraph.optional(),
 });

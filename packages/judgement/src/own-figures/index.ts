@@ -1,2 +1,2 @@
 export { LOOKS as OWN_FIGURES_LOOKS } from "./looks/index.ts";
-export { lookAtOwnFigures, SHOWN_BELOW } from "./own-figures.ts";
+export { lookAtOwnFigures } from "./own-figures.ts";

@@ -25,9 +25,23 @@ export interface Found {
 /** What came of a test: what it found, or why there was nothing to look at. */
 export type Looked = readonly Found[] | { readonly because: string };
 
+/**
+ * The chance at which something is shown: sound readings of a job come to less than this with each of the tests. There are
+ * about twenty, most of them bounded from above, so that fewer than one sound job in a hundred shows anything.
+ */
+export const SHOWN_BELOW = 1e-3;
+
+/**
+ * The same for tests by mean likelihood ratios. Their chance is a bound that sound jobs stay far from (measured over
+ * thousands: one in a thousand comes to a tenth of it), so it may be larger.
+ */
+export const RATIO_SHOWN_BELOW = 5e-3;
+
 /** One way of looking at the figures of a job. */
 export interface Look extends Pick<FiguresToConfirm, "title" | "test" | "assumed" | "innocent"> {
   readonly id: string;
+  /** The chance below which it shows what it found, where it is not {@link SHOWN_BELOW}. */
+  readonly shownBelow?: number;
   readonly look: (job: Job) => Looked;
 }
 

@@ -1,15 +1,9 @@
 import type { FiguresToConfirm, OwnFigures } from "@good-grounds/core";
 import { type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
 import { entriesOf } from "./entries.ts";
-import type { Found, Job, Look } from "./look.ts";
+import { type Found, type Job, type Look, SHOWN_BELOW } from "./look.ts";
 import { LOOKS } from "./looks/index.ts";
 import { rowsOf } from "./rows.ts";
-
-/**
- * The chance at which something is shown: sound readings of a job come to less than this with each of the tests. There are
- * about twenty, most of them bounded from above, so that about one sound job in a hundred shows anything at the most.
- */
-export const SHOWN_BELOW = 1e-3;
 
 /** No chance counts for more than this many powers of ten: the models behind them are not that good. */
 const MOST_WEIGHT = 12;
@@ -35,9 +29,10 @@ export function lookAtOwnFigures(installation: Installation, earlier?: Inspectio
   const toConfirm = oneStory(
     looked
       .flatMap(({ look, result }) =>
-        "because" in result ? [] : result.map((found) => toConfirmOf(look, found, notes)),
+        "because" in result
+          ? []
+          : result.filter((found) => isShown(look, found)).map((found) => toConfirmOf(look, found, notes)),
       )
-      .filter(({ chance }) => chance === null || chance <= SHOWN_BELOW)
       .sort((a, b) => b.weight - a.weight),
   );
   const shown = new Set(toConfirm.map(({ check }) => check));
@@ -48,6 +43,10 @@ export function lookAtOwnFigures(installation: Installation, earlier?: Inspectio
     ),
     otherNotes: notes.filter(({ check }) => !shown.has(check)),
   };
+}
+
+function isShown({ shownBelow = SHOWN_BELOW }: Look, { chance }: Found): boolean {
+  return chance === null || chance <= shownBelow;
 }
 
 function jobOf(installation: Installation, earlier: Job | undefined): Job {

@@ -1,10 +1,14 @@
 import type { Figure, Row } from "./rows.ts";
 import { logNormal, logSum } from "./statistics/chances.ts";
 
-/** Part of circuits whose readings something explains that no cable does: a joint, a parallel path, a wrong length. */
-const FAULTY = 0.05;
-/** Such a reading may be off by any factor up to 10 either way: even on a logarithmic scale. */
-const ANYWHERE = Math.log(1 / (2 * Math.LN10));
+/**
+ * Part of circuits whose resistance no cable explains: above, by a joint, an unknown spur or a wrong length; below, by a
+ * wrong length or size alone.
+ */
+const FAULTY_ABOVE = 0.04;
+const FAULTY_BELOW = 0.01;
+/** Such a reading may be off by any factor up to 10: even on a logarithmic scale. */
+const ANYWHERE = -Math.log(Math.LN10);
 const FAR_AWAY = Math.log(0.005);
 /** Where nothing is known of a cable: resistances of final circuits lie about half an ohm. */
 const USUAL = Math.log(0.5);
@@ -17,15 +21,16 @@ const RING_WITHOUT = Math.log(0.1);
 const ENDS_BUT_NO_RING = Math.log(0.001);
 
 export const ROW_FIT_ASSUMED =
-  "one circuit in twenty has a joint, a parallel path or a wrong length, by which its readings may be off by any factor up to ten; common practice";
+  "one circuit in 25 has more resistance than its cable explains (a joint, an unknown spur, a wrong length), one in 100 less, by any factor up to ten; common practice";
 
 /** ln density of ln(value) about what is expected, with its faults. */
 function fit(value: number, doubt: number, expected: number, spread: number): number {
   if (!(value > 0)) return FAR_AWAY;
   const off = Math.log(value / expected);
   const deviation = Math.hypot(spread, doubt / value);
-  const sound = Math.log(1 - FAULTY) + logNormal(off, 0, deviation);
-  const faulty = Math.log(FAULTY) + (Math.abs(off) < Math.LN10 ? ANYWHERE : FAR_AWAY);
+  const sound = Math.log(1 - FAULTY_ABOVE - FAULTY_BELOW) + logNormal(off, 0, deviation);
+  const part = off > 0 ? FAULTY_ABOVE : FAULTY_BELOW;
+  const faulty = Math.log(part) + (Math.abs(off) < Math.LN10 ? ANYWHERE : FAR_AWAY);
   return logSum(sound, faulty);
 }
 

@@ -48,7 +48,7 @@ export interface Row {
 /** Part of a stated accuracy that is taken as a standard deviation: errors uniform within it. */
 const UNIFORM = 1 / Math.sqrt(3);
 /** Taken where an instrument states no accuracy: part of the reading and digits. */
-const UNSTATED: Readonly<Record<Kind, readonly [number, number]>> = {
+export const UNSTATED: Readonly<Record<Kind, readonly [number, number]>> = {
   continuity: [0.03, 2],
   loop: [0.05, 3],
   insulation: [0.05, 1],
@@ -72,6 +72,10 @@ export function figureOf(evidence: Evidence<Unit> | undefined, kind: Kind): Figu
 
 /** Every circuit of an installation with its figures. */
 export function rowsOf(installation: Installation): readonly Row[] {
+  return withOwnSpread(read(installation));
+}
+
+function read(installation: Installation): readonly Row[] {
   const ze = figureOf(installation.supply.ze, "loop");
   return installation.boards.flatMap((board, at) =>
     board.circuits.map((circuit): Row => {
@@ -104,6 +108,48 @@ export function rowsOf(installation: Installation): readonly Row[] {
   );
 }
 
+/** Circuits it takes to tell from a job how well its lengths hold, and the limits within which that is believed. */
+const ENOUGH = 4;
+const LEAST_SPREAD = 0.015;
+const MOST_SPREAD = 0.1;
+const MOST_BIAS = 0.12;
+/** Readings coarser than this part of themselves say more about the display than about the cable. */
+const COARSE = 0.06;
+/** A standard deviation from the median of the amounts: of a normal quantity. */
+const OF_MEDIAN = 1.4826;
+
+/**
+ * Some inspectors measure lengths on a plan, others pace them and forget the drops: how well the lengths of a job hold is
+ * taken from the job, as the median by which its circuits are off and the median distance from that, which a few odd ones
+ * do not move.
+ */
+function withOwnSpread(rows: readonly Row[]): readonly Row[] {
+  const off = rows.flatMap(({ r1, r2, r1r2, ring, cable }) => {
+    const value = ring ? (r1?.value ?? Number.NaN) + (r2?.value ?? Number.NaN) : (r1r2?.value ?? Number.NaN);
+    const doubt = ring ? Math.hypot(r1?.doubt ?? 0, r2?.doubt ?? 0) : (r1r2?.doubt ?? 0);
+    if (cable === undefined || !(value > 0) || doubt > COARSE * value || cable.length[0] !== cable.length[1]) return [];
+    return [Math.log(value / (cable.line + cable.cpc))];
+  });
+  if (off.length < ENOUGH) return rows;
+  const bias = Math.min(MOST_BIAS, Math.max(-MOST_BIAS, median(off)));
+  const own = Math.min(MOST_SPREAD, Math.max(LEAST_SPREAD, OF_MEDIAN * median(off.map((one) => Math.abs(one - bias)))));
+  const factor = Math.exp(bias);
+  return rows.map((row) => {
+    if (row.cable === undefined) return row;
+    const { line, cpc, spread, perMetre } = row.cable;
+    const square = spread ** 2 - LENGTH_SPREAD ** 2 - CONDUCTOR_SPREAD ** 2 + own ** 2;
+    const cable = { ...row.cable, line: line * factor, cpc: cpc * factor, perMetre: perMetre * factor };
+    return { ...row, cable: { ...cable, spread: Math.sqrt(Math.max(square, own ** 2)) } };
+  });
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const half = sorted.length >> 1;
+  const upper = sorted[half] ?? 0;
+  return sorted.length % 2 === 1 ? upper : (upper + (sorted[half - 1] ?? upper)) / 2;
+}
+
 /** Real conductors lie a few per cent below the greatest permitted resistance, and stated lengths are paced or drawn. */
 const BELOW_GREATEST = 0.97;
 const CONDUCTOR_SPREAD = 0.02;
@@ -111,7 +157,7 @@ const LENGTH_SPREAD = 0.03;
 const UNKNOWN_TEMPERATURE_SPREAD = 0.03;
 
 export const CABLE_ASSUMED =
-  "conductors 3 % below the greatest resistance of BS EN 60228, spread 2 %; stated lengths right to 3 %; conductors between 0 and 30 °C where no temperature is recorded; common practice";
+  "conductors 3 % below the greatest resistance of BS EN 60228, spread 2 %; stated lengths right to what most circuits of the job show (3 % where too few do); conductors between 0 and 30 °C where no temperature is recorded; common practice";
 
 function expectationOf(cable: Cable, temperature: Evidence<"celsius">): CableExpectation | undefined {
   const { line, cpc, material, length, cpcArrangement } = cable;

@@ -30,7 +30,18 @@ export function topicIssues(file: InspectionFile): readonly Issue[] {
     for (const issue of factsFromFigures(topic, Object.fromEntries(given)).issues)
       issues.push({ ...issue, path: [...at, "facts", ...issue.path] });
   }
+  const viewed = new Set<string>();
   for (const [number, { topic: name, point, position }] of (file.standingViews ?? []).entries()) {
+    const key = JSON.stringify([name, point]);
+    if (viewed.has(key))
+      issues.push({
+        code: "given-twice",
+        path: ["standingViews", number, "point"],
+        found: point,
+        expected: "one standing view on each contested point",
+        advice: "keep the one that the firm holds",
+      });
+    viewed.add(key);
     const topic = topicById(name);
     if (topic === undefined) {
       issues.push(noTopic(["standingViews", number, "topic"], name));
@@ -51,7 +62,8 @@ export function topicIssues(file: InspectionFile): readonly Issue[] {
 export function answerIssue(fault: AnswerFault, at: readonly (string | number)[], flat = false): Issue {
   const { code, name, found, expected } = fault;
   const isPoint = code === "unknown-point" || fault.isPosition === true;
-  const path = flat ? [name] : [...at, isPoint ? "positions" : "facts", name];
+  const short = name.length > 80 ? `${name.slice(0, 79)}…` : name;
+  const path = flat ? [short] : [...at, isPoint ? "positions" : "facts", short];
   const list = expected.join(", ");
   switch (code) {
     case "unknown-fact":
@@ -69,7 +81,7 @@ export function answerIssue(fault: AnswerFault, at: readonly (string | number)[]
         code,
         path,
         found,
-        expected: `one of ${list}; several that are possible as "a | b"`,
+        expected: isPoint ? `one of ${list}` : `one of ${list}; several that are possible as "a | b"`,
         advice: "choose one of these",
       };
     case "not-a-quantity":

@@ -39,6 +39,7 @@ export function factsFromFigures(
 ): { readonly worked: readonly WorkedFact[]; readonly issues: readonly Issue[] } {
   const worked: WorkedFact[] = [];
   const issues: Issue[] = [];
+  const tried = new Set<string>();
   for (const [fact, { worked: link }] of Object.entries(topic.facts)) {
     const one = link === undefined ? undefined : COMPUTATIONS.get(link.by);
     if (link === undefined || one === undefined || !("conclude" in one)) continue;
@@ -51,7 +52,10 @@ export function factsFromFigures(
     if (Object.keys(text).length === 0) continue;
     const made = givenFromText(one.needs, text);
     if (!made.ok) {
-      issues.push(...made.issues.map((issue) => ({ ...issue, path: issue.path.map((step) => kebab(String(step))) })));
+      // Two facts may rest on one computation; what is wrong with its figures is said once.
+      if (!tried.has(link.by))
+        issues.push(...made.issues.map((issue) => ({ ...issue, path: issue.path.map((step) => kebab(String(step))) })));
+      tried.add(link.by);
       continue;
     }
     const judgement = judgementFor(link, one.conclude(made.given, new Reckoner(true)));

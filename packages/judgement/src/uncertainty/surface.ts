@@ -111,14 +111,15 @@ function towardsLimit(tape: Tape, at: Float64Array, start: Float64Array, moves: 
 /** Whether the computation leaves the line where it matters: beyond the readings, and aside at the ends of single causes. */
 function bendOf(tape: Tape, start: Float64Array, at: Float64Array, { onLine, slopes }: Omit<Line, "curved">) {
   const size = lengthOf(slopes);
-  const main = slopes.reduce((count, slope) => count + (Math.abs(slope) > SMALL * size ? 1 : 0), 0);
+  const causes = slopes.reduce((count, slope) => count + (Math.abs(slope) > SMALL * size ? 1 : 0), 0);
+  const single = causes === 1 || tape.uncertain === 1;
   const leaves = (point: Float64Array): boolean => {
     tape.run(point);
     const line = onLine + along(slopes, point, start);
     if (!Number.isFinite(tape.difference)) return true;
     if (Math.min(Math.abs(tape.difference), Math.abs(line)) > NEAR * size) return false;
-    // With one cause all that matters is where it crosses the limit.
-    if (main === 1) return tape.difference * line < 0 && Math.abs(tape.difference - line) > BENT * size;
+    // With one cause, or one value, all that matters is where it crosses the limit.
+    if (single) return tape.difference * line < 0 && Math.abs(tape.difference - line) > BENT * size;
     return Math.abs(tape.difference - line) > BENT * size;
   };
   return {

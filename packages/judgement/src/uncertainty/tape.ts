@@ -42,6 +42,11 @@ export class Tape {
     this.gradient = new Float64Array(this.errors.causes.length);
   }
 
+  /** How many values with errors the comparison rests on. */
+  get uncertain(): number {
+    return this.#steps.filter(({ leaf }) => leaf !== null && leaf.causes.length > 0).length;
+  }
+
   /** Leaves that are open at one end: whether what is in hand grows (1) or shrinks (−1) towards it. After `run`. */
   openness(): readonly number[] {
     return this.#steps.flatMap(({ leaf }, i) =>

@@ -33,12 +33,25 @@ export const PROVISION: Readonly<Record<Provision, string>> = Object.freeze({
 
 export const LAYER_STATE: Readonly<Record<LayerState, string>> = Object.freeze({
   gone: "does not hold",
-  "by-one": "holds, until one foreseeable event",
-  sound: "holds, and no single event takes it away",
+  "by-one": "holds until one foreseeable event",
+  sound: "holds whatever single event comes",
 });
 
 const list = (parts: readonly string[], last: string): string =>
   parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} ${last} ${parts[parts.length - 1]}`;
+
+/** What is left between a hazard and a person, by the least and the most it can be: nothing, one layer, two or more. */
+const LAYERS_LEFT: readonly string[] = [
+  "nothing stands between",
+  "nothing or one layer stands between",
+  "nothing, one layer or more stand between",
+  "",
+  "one layer is left",
+  "one layer or more is left",
+  "",
+  "",
+  "two layers or more are left",
+];
 
 /** Sentences of a line of reasoning. */
 export const REASONING = Object.freeze({
@@ -58,22 +71,18 @@ export const REASONING = Object.freeze({
   route: (route: string) => route,
   noRoute: (route: string) => `This route is not there: ${route}`,
   openRoute: (route: string) => `Whether this route is there is open: ${route}`,
-  layersLeft: (least: number, most: number) =>
-    least === most
-      ? least === 0
-        ? "nothing stands between"
-        : least === 1
-          ? "one layer is left"
-          : "two or more layers are left"
-      : `from ${layerCount(least)} to ${layerCount(most)} left`,
+  /** The count of layers left, of which two stand for two or more. */
+  layersLeft: (least: number, most: number) => LAYERS_LEFT[least * 3 + most] ?? "",
   departs: (words: string) => `Short of the edition: ${words}`,
+  alsoDeparts: (words: string) => `Short of the edition besides: ${words}`,
+  notNeeded: (route: string) => `Not asked, because it cannot change the answer: ${route}`,
   mayDepart: (words: string) => `Perhaps short of the edition: ${words}`,
   noDeparture: "No departure from the edition is shown.",
   states: (states: readonly LayerState[]) =>
-    list(
+    `${states.length > 1 ? "not known: " : ""}${list(
       states.map((state) => LAYER_STATE[state]),
       "or",
-    ),
+    )}`,
   seen: "seen",
   measured: "measured",
   assumed: "assumed",
@@ -81,15 +90,15 @@ export const REASONING = Object.freeze({
   computed: "computed",
   notKnown: "not known",
   position: "position",
+  held: (question: string, words: string) => (words === "" ? question : `${question} Taken: ${words}`),
   notAsked: "not known",
   workedBy: (check: string) => `by calculation (${check})`,
   against: (clause: string, check: string) => `The calculation ${check} says otherwise: ${clause}`,
   whyNotWorse: (worse: string) => `Why not ${worse}`,
   whyNotBetter: (better: string) => `Why not ${better}`,
-  holds: (words: string) => `${words} still holds`,
-  fails: (words: string) => `${words} does not hold`,
-  stillDeparts: (words: string) => words,
-  noRouteLeft: "no route to harm is left with fewer layers",
+  holds: (route: string, layers: readonly string[]) => `${route} – still holding: ${list(layers, "and")}`,
+  fails: (route: string, layers: readonly string[]) => `${route} – not holding: ${list(layers, "and")}`,
+  oneLayer: (route: string) => `${route}: one foreseeable event is all it takes`,
   changes: "What would change it",
   change: (to: string, clauses: readonly string[]) => `to ${to} if ${list(clauses, "and")}`,
   more: (count: number) => `and ${count} more, see --json`,
@@ -109,10 +118,6 @@ export const REASONING = Object.freeze({
   notUnderstood: "That is none of the answers; type one of them, or the start of one.",
   list,
 });
-
-function layerCount(count: number): string {
-  return count === 0 ? "none" : count === 1 ? "one" : "two or more";
-}
 
 /** Groups of topics, in the order of a walk from the origin outwards. */
 export const TOPIC_GROUP = Object.freeze({

@@ -19,7 +19,7 @@ const WORKINGS_WIDTH = 100;
 export function writeReportPdf(input: ReportInput, source: { readonly json: string }): Uint8Array {
   const { covers } = fonts();
   const { data, drawings } = reportModel(input);
-  const workings = renderWeighing(input, { width: WORKINGS_WIDTH, all: true, grounds: true });
+  const workings = renderWeighing(input, { width: WORKINGS_WIDTH, all: true, grounds: true, misfits: false });
   return layOut(
     TEMPLATE,
     new Map([

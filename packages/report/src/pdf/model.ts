@@ -12,6 +12,7 @@ import { frame } from "./sections/frame.ts";
 import { items } from "./sections/items.ts";
 import { observations } from "./sections/observations.ts";
 import { origin } from "./sections/origin.ts";
+import { thenAndNow } from "./sections/then-and-now.ts";
 
 /** Everything the layout needs: plain data with every sentence made, and the drawings it names. */
 export interface ReportModel {
@@ -31,6 +32,7 @@ export function reportModel(input: ReportInput): ReportModel {
     boards: boards(input, drawings),
     diagram: diagram(input, drawings),
     curves: curves(input, drawings),
+    past: thenAndNow(input, drawings),
     calculations: calculations(input),
     items: items(input),
     extent: extent(input),

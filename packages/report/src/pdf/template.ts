@@ -240,6 +240,38 @@ export const TEMPLATE = String.raw`
   }
 }
 
+// ---------------------------------------------------------------- then and now
+#if d.past.earlier.len() > 0 {
+  heading(level: 1, d.past.title)
+  small(d.past.method)
+  for e in d.past.earlier {
+    heading(level: 2, e.title)
+    for w in e.words { block(above: 0.45em, below: 0pt, w) }
+    if e.rows.len() > 0 {
+      block(above: 0.8em, table(
+        columns: (1fr, 30mm, 19mm, 19mm, 18mm, 1.3fr),
+        align: (left, left, right, right, center, left),
+        table.header(..d.past.head.map(h => [#h])),
+        ..e.rows.map(r => ([#r.where], [#r.label], [#r.past], [#r.now], drawing(r.step, r.alt, 16mm), [#r.words#if r.notes != "" { text(size: 7.2pt, fill: quiet, [ – #r.notes]) }])).flatten(),
+      ))
+    }
+    for w in e.left { block(above: 0.5em, below: 0pt, w) }
+  }
+  if d.past.trends.len() > 0 or d.past.more != "" {
+    heading(level: 2, d.past.trends-title)
+    if d.past.next != "" { block(above: 0.4em, below: 0.4em, d.past.next) }
+    if d.past.trends.len() > 0 {
+      table(
+        columns: (42mm, 42mm, 1fr),
+        align: left,
+        table.header(..d.past.trend-head.map(h => [#h])),
+        ..d.past.trends.map(t => ([#t.where], drawing(t.line, t.alt, 38mm), [#t.words])).flatten(),
+      )
+    }
+    if d.past.more != "" { block(above: 0.5em, small(d.past.more)) }
+  }
+}
+
 // ---------------------------------------------------------------- calculations
 #heading(level: 1, d.calculations.title)
 #plain-table((1fr, 40mm, 13mm, 15mm, 17mm, 11mm, 18mm), d.calculations.head, d.calculations.rows, aligns: (left, left, right, right, right, right, right))

@@ -1,7 +1,16 @@
-import { type CheckLabel, type Conclusion, isKnown, missingOf, type Path, weakestBasis } from "@good-grounds/core";
+import {
+  type CheckLabel,
+  type Conclusion,
+  type Conformity,
+  isKnown,
+  missingOf,
+  type Path,
+  weakestBasis,
+} from "@good-grounds/core";
 import { VERDICT_SHORT, WORDS } from "../locales/en.ts";
 import { comparisonWords, decidingComparison, decidingFacts, sides } from "../words/comparison.ts";
 import { bandWords, marginFigure } from "../words/figure.ts";
+import { probabilityWords } from "../words/probability.ts";
 import { renderArgument } from "./argument.ts";
 import { marginBar } from "./margin-bar.ts";
 import { columns, padded, wrapped } from "./wrap.ts";
@@ -13,7 +22,12 @@ const BAR_WIDTH = 24;
 export function renderFinding(
   label: CheckLabel,
   conclusion: Conclusion,
-  options: { readonly width: number; readonly place: (path: Path) => string; readonly grounds: boolean },
+  options: {
+    readonly width: number;
+    readonly place: (path: Path) => string;
+    readonly grounds: boolean;
+    readonly conformity?: Conformity | undefined;
+  },
 ): string[] {
   const { judgement, beside, remarks } = conclusion;
   const { width, place } = options;
@@ -33,6 +47,8 @@ export function renderFinding(
     });
     lines.push(...wrapped(`${WORDS.missing}: ${[...new Set(names)].join("; ")}`, width, indent));
   }
+  if (options.conformity !== undefined)
+    for (const sentence of probabilityWords(options.conformity)) lines.push(...wrapped(sentence, width, indent));
   for (const remark of remarks) lines.push(...wrapped(remark.words, width, indent));
   if (weakestBasis(judgement) === "memory") lines.push(`${indent}${WORDS.rests}`);
   if (options.grounds) {

@@ -6,9 +6,12 @@ import { REASONING } from "../locales/reasoning-en.ts";
 import { decidingComparison, sides } from "../words/comparison.ts";
 import { marginWords } from "../words/figure.ts";
 import { placeWords } from "../words/place.ts";
+import { inDoubt } from "../words/probability.ts";
 import { headline } from "../words/reasoning.ts";
 import { renderFinding } from "./finding.ts";
+import { misfitLines } from "./misfits.ts";
 import { renderReasoning } from "./reasoning.ts";
+import { renderThenAndNow } from "./then-and-now.ts";
 import { columns, padded, printable, wrapped } from "./wrap.ts";
 
 export interface WeighingOptions {
@@ -17,6 +20,8 @@ export interface WeighingOptions {
   readonly all?: boolean;
   /** Show the argument: of every finding shown, or of one check. */
   readonly grounds?: boolean | string;
+  /** Readings that do not agree are left out where this is false: what goes to others shows only what was chosen. */
+  readonly misfits?: false;
 }
 
 /** One place of the installation with its findings. */
@@ -34,9 +39,14 @@ export function renderWeighing(input: ReportInput, options: WeighingOptions = {}
   const place = (path: Path) => placeWords(path, input.installation);
   const lines = [...heading(input, width), ""];
   for (const one of places(input).sort(worstFirst)) {
-    lines.push(...rule(one, width), ...body(one, labels, place, width, options), "");
+    lines.push(...rule(one, width), ...body(one, labels, place, width, options, input.conformity), "");
   }
+  if (options.misfits !== false) lines.push(...misfitLines(input.misfits ?? [], width, options.all === true));
   lines.push(...observationLines(input, width, options));
+  if (input.thenAndNow !== undefined) {
+    const { all = false, grounds } = options;
+    lines.push(...renderThenAndNow(input.thenAndNow, input.installation, { width, all, grounds: grounds === true }), "");
+  }
   lines.push(WORDS.legend, "", ...wrapped(WORDS.competent, width));
   return `${lines.join("\n")}\n`;
 }
@@ -142,12 +152,18 @@ function body(
   place: (path: Path) => string,
   width: number,
   options: WeighingOptions,
+  conformity: ReportInput["conformity"],
 ): string[] {
   const ordered = [...findings].sort(
     (a, b) =>
       SEVERITY[b.judgement.verdict] - SEVERITY[a.judgement.verdict] || order(a.judgement.margin, b.judgement.margin),
   );
-  const shown = options.all === true ? ordered : ordered.filter(({ judgement }) => ATTENTION.has(judgement.verdict));
+  const attention = (finding: Finding): boolean => {
+    const sure = conformity?.get(finding);
+    const { verdict } = finding.judgement;
+    return ATTENTION.has(verdict) || (sure !== undefined && inDoubt(sure, verdict));
+  };
+  const shown = options.all === true ? ordered : ordered.filter((finding) => attention(finding));
   const lines = shown.flatMap((finding) => {
     const label = labels.get(finding.check) ?? {
       id: finding.check,
@@ -159,9 +175,11 @@ function body(
     // A device or a bond within the place is named; the place itself stands in the heading above.
     const at = place(finding.path);
     const title = at === place(path) ? label.title : `${label.title} (${at})`;
-    return renderFinding({ ...label, title }, finding, { width, place, grounds });
+    return renderFinding({ ...label, title }, finding, { width, place, grounds, conformity: conformity?.get(finding) });
   });
-  const met = ordered.filter(({ judgement }) => judgement.verdict === "met");
+  const met = ordered.filter(
+    (finding) => finding.judgement.verdict === "met" && (options.all === true || !attention(finding)),
+  );
   if (options.all !== true && met.length > 0) {
     const tight = met.find(({ judgement }) => isGraded(judgement));
     const title = labels.get(tight?.check ?? "")?.title ?? "";

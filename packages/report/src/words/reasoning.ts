@@ -101,13 +101,29 @@ export function reasoningParts(one: ReasonedTopic): readonly ReasoningPart[] {
 }
 
 function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
-  const { paths, departures } = one.reasoning;
+  const { paths, departures, possible } = one.reasoning;
   const lines: ReasoningLine[] = [];
-  for (const { path, exists, layers, possible } of paths) {
-    const facts = exists.because.map((name) => factLine(name, one, 1));
-    const route = capital(path.route);
+  const said = new Set<string>();
+  for (const { path, exists, layers, possible: severities } of paths) {
+    // Within a route a fact is said once; the layers below it rest on the same.
+    const inRoute = new Set<string>();
+    const leaves = (names: readonly string[], depth: number, settled: boolean) =>
+      names.flatMap((name) => {
+        // What is settled rests on what is known; what is not known stands where it is open.
+        if (inRoute.has(name) || (settled && !isKnown(name, one))) return [];
+        inRoute.add(name);
+        said.add(name);
+        return [factLine(name, one, depth)];
+      });
     if (exists.truth === "false") {
-      lines.push(plain(0, `${REASONING.noRoute(path.route)} (${HAZARD[path.hazard]})`), ...facts);
+      lines.push(
+        plain(0, `${REASONING.noRoute(path.route)} (${HAZARD[path.hazard]})`),
+        ...leaves(exists.because, 1, true),
+      );
+      continue;
+    }
+    if (exists.truth === "open" && possible.length === 1) {
+      lines.push(plain(0, `${REASONING.notNeeded(path.route)} (${HAZARD[path.hazard]})`));
       continue;
     }
     const left = layers.map(({ states }) => states.map((state) => LAYER_STATES.indexOf(state)));
@@ -120,33 +136,49 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
       sum((values) => Math.min(...values)),
       sum((values) => Math.max(...values)),
     );
-    const opening = exists.truth === "open" ? REASONING.openRoute(path.route) : route;
+    const opening = exists.truth === "open" ? REASONING.openRoute(path.route) : capital(path.route);
     lines.push(
-      plain(0, `${opening} (${HAZARD[path.hazard]}): ${between} → ${severityWords(possible)}`),
-      ...facts,
+      plain(0, `${opening} (${HAZARD[path.hazard]}): ${between} → ${severityWords(severities)}`),
+      ...leaves(exists.because, 1, exists.truth === "true"),
       ...layers.flatMap(({ layer, states, because }) => [
         plain(
           1,
-          `${capital(layer.words)} (${PROVISION[layer.provision]}${layer.regulations === undefined || layer.regulations.length === 0 ? "" : `, ${layer.regulations.join(", ")}`}): ${REASONING.states(states)}`,
+          `${capital(layer.words)} (${[PROVISION[layer.provision], ...(layer.regulations ?? [])].join(", ")}): ${REASONING.states(states)}`,
         ),
-        ...because.map((name) => factLine(name, one, 2)),
+        ...leaves(because, 2, states.length === 1),
       ]),
     );
   }
+  const danger = possible.every((severity) => SEVERITIES.indexOf(severity) > SEVERITIES.indexOf("C3"));
   for (const { departure, holds } of departures) {
-    if (holds.truth === "false") continue;
-    const words = holds.truth === "true" ? REASONING.departs(departure.words) : REASONING.mayDepart(departure.words);
-    lines.push(
-      plain(
-        0,
-        `${words}${REASONING.regulations(departure.regulations)} → ${holds.truth === "true" ? "C3 at the least" : severityWords(["none", "C3"])}`,
-      ),
-      ...holds.because.map((name) => factLine(name, one, 1)),
-    );
+    const regulations = REASONING.regulations(departure.regulations);
+    if (holds.truth === "true")
+      // Beside a danger, a departure is worth naming and settles nothing.
+      lines.push(
+        plain(
+          0,
+          danger
+            ? `${REASONING.alsoDeparts(departure.words)}${regulations}`
+            : `${REASONING.departs(departure.words)}${regulations} → ${possible.length === 1 ? "C3" : "C3 at the least"}`,
+        ),
+        ...holds.because.filter((name) => !said.has(name)).map((name) => factLine(name, one, 1)),
+      );
+    else if (holds.truth === "open" && !danger)
+      lines.push(
+        plain(0, `${REASONING.mayDepart(departure.words)}${regulations} → ${severityWords(["none", "C3"])}`),
+        ...holds.because.filter((name) => !said.has(name)).map((name) => factLine(name, one, 1)),
+      );
   }
   for (const { fact, by, value } of one.against)
     lines.push(plain(0, REASONING.against(clauseOf(fact, value ?? "", one.topic), by)));
   return lines;
+}
+
+function isKnown(name: string, { reasoning }: ReasonedTopic): boolean {
+  return (
+    name.startsWith("point ") ||
+    (reasoning.grounds.get(name.replace(/^fact /, ""))?.kind ?? "fact-not-known") !== "fact-not-known"
+  );
 }
 
 /** Why the next worse classification does not follow: the layers that still hold on the routes that are there. */
@@ -156,12 +188,11 @@ function whyNotWorse(one: ReasonedTopic): ReasoningPart {
   const worse = SEVERITIES[at + 1];
   if (at < 0 || worse === undefined || one.reasoning.possible.length > 1) return { heading: "", lines: [] };
   const holding = paths
-    .filter(({ exists }) => exists.truth !== "false")
-    .flatMap(({ layers, path }) =>
-      layers
-        .filter(({ states }) => !states.includes("gone"))
-        .map(({ layer }) => plain(0, `${capital(REASONING.holds(layer.words))}: ${path.route}`)),
-    );
+    .filter(({ exists }) => exists.truth === "true")
+    .map(({ layers, path }) => {
+      const left = layers.filter(({ states }) => !states.includes("gone")).map(({ layer }) => layer.words);
+      return plain(0, REASONING.holds(capital(path.route), left));
+    });
   const absent = paths
     .filter(({ exists }) => exists.truth === "false")
     .map(({ path }) => plain(0, REASONING.noRoute(path.route)));
@@ -183,12 +214,14 @@ function whyNotBetter(one: ReasonedTopic): ReasoningPart {
             plain(0, `${capital(departure.words)}${REASONING.regulations(departure.regulations)}`),
           )
       : paths
-          .filter(({ possible }) => possible.includes(SEVERITIES[at] as Severity))
-          .flatMap(({ layers }) =>
-            layers
-              .filter(({ states }) => states.includes("gone"))
-              .map(({ layer }) => plain(0, capital(REASONING.fails(layer.words)))),
-          );
+          .filter(({ possible }) => possible.length === 1 && possible[0] === SEVERITIES[at])
+          .map(({ layers, path }) => {
+            const gone = layers.filter(({ states }) => states.join() === "gone").map(({ layer }) => layer.words);
+            return plain(
+              0,
+              gone.length === 0 ? REASONING.oneLayer(capital(path.route)) : REASONING.fails(capital(path.route), gone),
+            );
+          });
   return { heading: REASONING.whyNotBetter(better === "none" ? SEVERITY_WORDS.none : better), lines };
 }
 
@@ -240,7 +273,7 @@ function factLine(name: string, one: ReasonedTopic, depth: number): ReasoningLin
       .find((view) => view.point === point)
       ?.positions.find((position) => position.taken);
     const about = topic.contested[point];
-    return { depth, tag: REASONING.position, words: taken?.words ?? about?.question ?? point };
+    return { depth, tag: REASONING.position, words: REASONING.held(about?.question ?? point, taken?.words ?? "") };
   }
   const fact = name.startsWith("fact ") ? name.slice(5) : name;
   const ground = reasoning.grounds.get(fact);

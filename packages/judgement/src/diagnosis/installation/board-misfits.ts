@@ -11,7 +11,7 @@ import { type BoardFit, type BoardReadings, type BoardState, fitBoard } from "./
 import { circuitMisfit, readingsOf } from "./circuit-misfit.ts";
 import { isLive, LENGTHS_DEVIATION, SharedErrors } from "./circuit-model.ts";
 import { lineUp, logSpread, type Suspect } from "./line-up.ts";
-import { FALLBACK, NULL_DEVIATION } from "./noise.ts";
+import { FALLBACK, NULL_DEVIATION, readingOf, wholeDeviation } from "./noise.ts";
 import { LISTED, LOG_TEN } from "./thresholds.ts";
 
 /** How often the leads were not nulled, or all lengths of a board are out, before any reading is looked at. */
@@ -130,10 +130,17 @@ function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: Installa
     words: string,
     expects: Suspect["expects"],
   ): Suspect => ({ id, innocent, words, expects, would: would(value), log: Math.log(0.03 * prior) + density });
+  const ze = readingOf(supply.ze);
+  // Two readings that agree were not both misread.
+  const borneOut =
+    !loop.isZe &&
+    board.feeder === undefined &&
+    ze !== undefined &&
+    Math.abs(ze.value - reading.value) < 3 * Math.hypot(wholeDeviation(ze), wholeDeviation(reading), 0.02);
   const wrong = suspect(
     "loop-reading-wrong",
     true,
-    0.25,
+    borneOut ? 0.01 : 0.12,
     logSpread(Math.max(reading.value, 0.01), 0.005, 1e4),
     seen,
     `${name} was misread, mistyped or taken elsewhere`,
@@ -143,7 +150,7 @@ function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: Installa
     suspect(
       "earthing-conductor-off",
       false,
-      tn && board.feeder === undefined ? 0.25 : 0.02,
+      tn && board.feeder === undefined ? 0.45 : 0.02,
       logSpread(x, 1, 500),
       reading.value,
       `the earthing conductor was off while the circuits were tested: about ${ohms(x)} more on every Zs`,
@@ -152,8 +159,8 @@ function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: Installa
     suspect(
       "joint-before-circuits",
       false,
-      0.35,
-      logSpread(x, 0.03, 20),
+      0.3,
+      logSpread(x, 0.03, 5),
       reading.value,
       `about ${ohms(x)} between where ${name} was read and the circuits: earthing conductor, earth terminal or line terminals of the board`,
       { zdb: `between ${ohms(reading.value)} and ${ohms(seen)}, higher behind the joint`, zs: "as before" },

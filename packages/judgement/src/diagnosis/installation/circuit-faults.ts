@@ -330,7 +330,7 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
   {
     id: "other-earth",
     innocent: false,
-    prior: 0.05,
+    prior: 0.08,
     words: (size) =>
       `an earth of its own at the far end, about ${size}: the earth of another supply, bonded metal in the ground, an electrode`,
     effects: (block, around) => {

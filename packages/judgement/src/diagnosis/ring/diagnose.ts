@@ -48,7 +48,7 @@ export interface RingDiagnosis {
 const SHOWN = 8;
 const LEAST_PROBABILITY = 1e-4;
 /** Explanations of the ring to which states of points are added. */
-const WIDENED = 3;
+const WIDENED = 2;
 /** Steps of the fit for the legs of the leading explanation. */
 const MOST_STEPS = 3;
 const MOST_LEGS = 24;

@@ -27,7 +27,7 @@ export interface Problem {
 }
 
 /** Cost of a reading that is open where the hypothesis has a value, or the other way round: a slip of the hand. */
-export const IMPOSSIBLE = 40;
+const IMPOSSIBLE = 40;
 
 const STEP = 1e-5;
 const MOST_STEPS = 12;

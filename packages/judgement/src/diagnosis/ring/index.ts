@@ -1,12 +1,17 @@
 export {
   diagnoseRingReadings,
-  type ReadingAndExpected,
+  type ReadingAndExpected as RingReadingAndExpected,
   type RingDiagnosis,
   type RingExplanation,
-  TOLD_APART,
+  TOLD_APART as RINGS_TOLD_APART,
 } from "./diagnose.ts";
 export { type CircuitRingDiagnosis, diagnoseRing } from "./from-circuit.ts";
-export type { NextReading } from "./next-reading.ts";
-export type { Banded, RingFault, RingPlace } from "./place.ts";
-export type { RingInput, RingPointReadings, RingReading, Uncertain } from "./readings.ts";
-export type { Asked, Conductor, Hypothesis, Pair } from "./ring-state.ts";
+export type { NextReading as NextRingReading } from "./next-reading.ts";
+export type { Banded as RingBand, RingFault, RingPlace } from "./place.ts";
+export type { RingInput, RingPointReadings, RingReading, Uncertain as RingFigure } from "./readings.ts";
+export type {
+  Asked as RingAsked,
+  Conductor as RingConductor,
+  Hypothesis as RingHypothesis,
+  Pair as RingPair,
+} from "./ring-state.ts";

@@ -16,7 +16,7 @@ export interface NextReading {
   readonly separates: "explanations" | "places";
 }
 
-export const OPEN_AGAINST_CLOSED = 99;
+const OPEN_AGAINST_CLOSED = 99;
 /** A second explanation less probable than this is no rival. */
 const RIVAL = 0.01;
 /** A reading that separates by less is not worth taking. */

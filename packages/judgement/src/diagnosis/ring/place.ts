@@ -127,20 +127,18 @@ function legAt({ hypothesis, values }: Fit, part: number): number {
 function legPlace({ members }: Ranked, problem: Problem): RingPlace {
   const legs: number[] = [];
   let [held, mean, low, high] = [0, 0, 1, 0];
-  let weight = 0;
   for (const { fit, part } of members) {
     const { hypothesis, values } = fit;
     const from = positionsAt(hypothesis);
-    mean += part * cutOf(hypothesis.ring, values, from);
-    weight += part;
     if (held > 0.9 || !("leg" in hypothesis.ring)) continue;
+    mean += part * cutOf(hypothesis.ring, values, from);
     const { leg } = hypothesis.ring;
     held += part;
     legs.push(leg);
     low = Math.min(low, leg === 0 ? 0 : (values[from + leg - 1] as number));
     high = Math.max(high, leg >= values.length - from ? 1 : (values[from + leg] as number));
   }
-  const part = { value: mean / weight, low, high };
+  const part = { value: held > 0 ? mean / held : (low + high) / 2, low, high };
   const best = members[0]?.fit;
   const length = best === undefined ? undefined : metresOf(best, problem);
   return { part, metres: length === undefined ? undefined : times(part, length), legs };

@@ -13,9 +13,9 @@ export interface Ranked {
 }
 
 /** What makes explanations one kind: everything but the leg and the sizes. */
-export function keyOf({ ring, points }: Hypothesis): string {
+function keyOf({ ring, points }: Hypothesis): string {
   const { leg: _, ...state } = { leg: 0, ...ring };
-  const sorted = [...points].sort((a, b) => a.point - b.point || a.kind.localeCompare(b.kind, "en"));
+  const sorted = [...points].sort((a, b) => a.point - b.point || (a.kind < b.kind ? -1 : 1));
   return JSON.stringify([state, sorted]);
 }
 

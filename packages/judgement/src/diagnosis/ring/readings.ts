@@ -82,13 +82,13 @@ function observed(asked: Asked, reading: RingReading): Observed {
 }
 
 /** Contact of the probes from one reading to the next, Ω, standard deviation. */
-export const CONTACT = 0.004;
+const CONTACT = 0.004;
 
 /** Where no accuracy is stated: a reading's own error in parts of it and in digits, a habit of the trade's instruments. */
-export const FALLBACK = Object.freeze({ ofReading: 0.02, digits: 3 });
+const FALLBACK = Object.freeze({ ofReading: 0.02, digits: 3 });
 
 /** Where no accuracy is stated: the error common to all readings lies within this part of them, BS EN 61557-4. */
-export const CEILING = 0.3;
+const CEILING = 0.3;
 
 /**
  * Standard deviation of a reading's own error, Ω. The accuracy bounds the whole error; half of it is left to what is

@@ -1,4 +1,4 @@
-import { type Place, type Resistor, SolvedNetwork } from "../../networks/index.ts";
+import { type NetworkPlace, type Resistor, SolvedNetwork } from "../../networks/index.ts";
 import { CPC_RATIO, LINE, NEUTRAL_RATIO, OWN } from "./parameters.ts";
 import { type Arrangement, CONDUCTORS, OF_PAIR, type Pair, type RingState } from "./ring-state.ts";
 
@@ -49,7 +49,7 @@ export class RingNetwork {
     return this.#solved.between(this.#place(first, at), this.#place(second, at));
   }
 
-  #place(conductor: number, at: number): Place {
+  #place(conductor: number, at: number): NetworkPlace {
     const stretches = this.#stretches[conductor] as Stretch[];
     // A conductor that is not part of the arrangement hangs free.
     if (stretches.length === 0) return 2 * conductor;

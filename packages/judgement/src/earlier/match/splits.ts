@@ -11,8 +11,8 @@ export interface DividedAt {
   readonly because: readonly TraitWeight[];
 }
 
-/** ln of the odds that a given circuit was divided at all, and of each choice of pieces beyond the first. */
-const RARE = Math.log(1 / 15);
+/** ln of the odds that a circuit was divided rather than taken away and others put in. */
+const RARE = Math.log(1 / 8);
 
 /** By how much a division has to be better than what else explains the same circuits: odds of 9 to 1. */
 const CLEARLY = Math.log(9);
@@ -20,7 +20,8 @@ const CLEARLY = Math.log(9);
 /** More candidates for pieces of one circuit than this, and nothing can be told apart any more. */
 const MOST_CANDIDATES = 14;
 
-const LIKE = Object.freeze({ load: 1.2, line: [-2.5, 0.9] as const, rings: 0.4, words: [-1.5, 2.5] as const });
+/** As for pairs; two pieces that are alike in load and size say more than one, and less than twice as much. */
+const LIKE = Object.freeze({ load: 2, line: [-2.5, 1.5] as const, rings: 0.4, words: [-1.5, 4] as const });
 
 interface Hypothesis {
   readonly whole: number;

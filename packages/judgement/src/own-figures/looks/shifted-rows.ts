@@ -1,5 +1,5 @@
 import { MeanRatio } from "../evidence.ts";
-import type { Look } from "../look.ts";
+import { type Look, RATIO_SHOWN_BELOW } from "../look.ts";
 import { deadFit, liveFit, ROW_FIT_ASSUMED } from "../row-fit.ts";
 import { CABLE_ASSUMED, type Row } from "../rows.ts";
 import { leavesOf, named, number } from "../words.ts";
@@ -37,6 +37,7 @@ function loss(first: Row): number {
 /** Readings that fit the circuit one row up or down, for three rows or more. */
 export const shiftedRows: Look = {
   id: "shifted-rows",
+  shownBelow: RATIO_SHOWN_BELOW,
   title: "The schedule may have slipped by a row",
   test: "Holds the readings of three or more successive circuits against the cables and loops of the circuits one row up, and one row down, and compares how well they fit with how they fit their own: all readings, the dead ones alone, and Zs alone.",
   assumed: [CABLE_ASSUMED, ROW_FIT_ASSUMED],

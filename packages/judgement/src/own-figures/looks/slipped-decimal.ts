@@ -1,7 +1,8 @@
 import { isKnown, isKnownFact } from "@good-grounds/core";
 import { MeanRatio } from "../evidence.ts";
-import type { Job, Look } from "../look.ts";
-import { CABLE_ASSUMED, type Figure, type Row } from "../rows.ts";
+import { type Job, type Look, RATIO_SHOWN_BELOW } from "../look.ts";
+import type { Kind } from "../repeatability.ts";
+import { CABLE_ASSUMED, type Figure, type Row, UNSTATED } from "../rows.ts";
 import { logNormal, logSum } from "../statistics/chances.ts";
 import { leavesOf, number } from "../words.ts";
 
@@ -22,10 +23,16 @@ interface Suspect {
   readonly witnesses: readonly Witness[];
   /** Part of sound jobs' readings of this kind that are off by any factor while all that foretells them agrees. */
   readonly odd: number;
+  /** The same for readings below what is foretold. */
+  readonly oddBelow: number;
+  readonly kind: Kind;
 }
 
-/** A sound reading that stands alone against two witnesses that agree, with no slip: one in ten thousand. */
-const ODD = 1e-4;
+/**
+ * A sound reading that stands alone against two witnesses that agree, with no slip: one in fifty thousand. Something must
+ * have been put right between two tests of one circuit.
+ */
+const ODD = 2e-5;
 /** Zs under TT is often lowered by other earths. */
 const ODD_UNDER_TT = 0.02;
 /** One witness may itself be what is wrong. */
@@ -39,6 +46,10 @@ const SLIPS = [
   { places: 2, weight: 0.05 },
   { places: -2, weight: 0.05 },
 ] as const;
+/** Resolution of ohmmeters and loop testers in their lowest range, Ω. */
+const USUAL_RESOLUTION = 0.01;
+const SOUND = { odd: ODD, oddBelow: ODD, kind: "continuity" } as const;
+const LOOP = { odd: ODD, oddBelow: ODD, kind: "loop" } as const;
 const ANYWHERE = Math.log(1 / (2 * Math.LN10));
 const RING_SPREAD = 0.15;
 
@@ -100,7 +111,7 @@ function ringSuspects(row: Row): readonly Suspect[] {
     ...suspects,
     ...points("line to neutral", crossLineNeutral, rn),
     ...points("line to cpc", crossLineCpc, r2),
-  ].flatMap(([what, figure, witnesses]) => (figure === undefined ? [] : [{ name, what, figure, witnesses, odd: ODD }]));
+  ].flatMap(([what, figure, witnesses]) => (figure === undefined ? [] : [{ name, what, figure, witnesses, ...SOUND }]));
 }
 
 function circuitSuspects(row: Row, tt: boolean): readonly Suspect[] {
@@ -117,7 +128,7 @@ function circuitSuspects(row: Row, tt: boolean): readonly Suspect[] {
       witnesses.push(
         read("the ends of the ring", (r1.value + r2.value) / 4, (RING_SPREAD * (r1.value + r2.value)) / 4),
       );
-    suspects.push({ name, what: "R1+R2", figure: r1r2, witnesses, odd: ODD });
+    suspects.push({ name, what: "R1+R2", figure: r1r2, witnesses, ...SOUND });
   }
   if (zs !== undefined && before !== undefined) {
     const witnesses: Witness[] = [];
@@ -130,7 +141,15 @@ function circuitSuspects(row: Row, tt: boolean): readonly Suspect[] {
         doubt: Math.hypot(before.doubt, far * spread),
         read: false,
       });
-    suspects.push({ name, what: "Zs", figure: zs, witnesses, odd: tt ? ODD_UNDER_TT : ODD });
+    suspects.push({
+      name,
+      what: "Zs",
+      figure: zs,
+      witnesses,
+      odd: ODD,
+      oddBelow: tt ? ODD_UNDER_TT : ODD,
+      kind: "loop",
+    });
   }
   return suspects;
 }
@@ -158,54 +177,82 @@ function loopSuspects({ rows, installation }: Job): readonly Suspect[] {
     const { before, ze } = first;
     if (ze === undefined || ze === before)
       return [
-        { name: board.name, what: ze === undefined ? "Zdb" : "Ze", figure: before, witnesses: circuits, odd: ODD },
+        { name: board.name, what: ze === undefined ? "Zdb" : "Ze", figure: before, witnesses: circuits, ...LOOP },
       ];
     return [
-      { name: board.name, what: "Zdb", figure: before, witnesses: [loop("Ze", ze), ...circuits], odd: ODD },
-      { name: board.name, what: "Ze", figure: ze, witnesses: [loop("Zdb", before), ...circuits], odd: ODD },
+      { name: board.name, what: "Zdb", figure: before, witnesses: [loop("Ze", ze), ...circuits], ...LOOP },
+      { name: board.name, what: "Ze", figure: ze, witnesses: [loop("Zdb", before), ...circuits], ...LOOP },
     ];
   });
 }
 
-/** What agreeing witnesses foretell together, ln and its deviation; undefined where they do not agree. */
-function together(
-  witnesses: readonly Witness[],
-  resolution: number,
-): { readonly log: number; readonly spread: number } | undefined {
+interface Foretold {
+  readonly value: number;
+  /** Standard deviation as a part of the value. */
+  readonly spread: number;
+}
+
+/**
+ * What witnesses foretell together. Where they do not agree, a joint may be what keeps them apart: then the other reading
+ * counts, if the reading itself lies to one side of all of them. Undefined where they tell no one story.
+ */
+function together({ witnesses, figure }: Suspect): Foretold | undefined {
   const usable = witnesses
     .filter(({ value }) => value > 0)
-    .map(({ value, doubt }) => ({ log: Math.log(value), spread: Math.hypot(doubt, resolution / 4) / value }));
+    .map((one) => ({ ...one, spread: Math.hypot(one.doubt, figure.resolution / 4) / one.value }));
   if (usable.length === 0) return undefined;
   const weights = usable.map(({ spread }) => 1 / spread ** 2);
   const all = weights.reduce((sum, weight) => sum + weight, 0);
-  const log = usable.reduce((sum, one, i) => sum + one.log * (weights[i] as number), 0) / all;
-  if (usable.some((one) => Math.abs(one.log - log) > APART * one.spread)) return undefined;
-  return { log, spread: 1 / Math.sqrt(all) };
+  const log = usable.reduce((sum, one, i) => sum + Math.log(one.value) * (weights[i] as number), 0) / all;
+  if (usable.every((one) => Math.abs(Math.log(one.value) - log) <= APART * one.spread))
+    return { value: Math.exp(log), spread: 1 / Math.sqrt(all) };
+  const readings = usable.filter((one) => one.read);
+  const [only] = readings;
+  const below = usable.every((one) => figure.value + APART * figure.doubt < one.value * (1 - APART * one.spread));
+  const above = usable.every((one) => figure.value - APART * figure.doubt > one.value * (1 + APART * one.spread));
+  return readings.length === 1 && only !== undefined && (below || above) ? only : undefined;
 }
 
-/** ln likelihood ratio of a slip by so many places against the reading as it stands. */
-function slipRatio({ figure, witnesses, odd }: Suspect, places: number): number {
-  const foretold = together(witnesses, figure.resolution);
+/** Part of a sound reading of this kind that is off by any factor while its witnesses stand as they do. */
+function oddPart({ witnesses, figure, oddBelow, odd }: Suspect, foretold: Foretold): number {
+  const usual = figure.value < foretold.value ? oddBelow : odd;
+  return witnesses.length < 2 || witnesses.every((one) => !one.read) ? Math.max(usual, ODD_BESIDE_ONE) : usual;
+}
+
+/** Doubt of a reading of the size foretold, as a part of it: small readings are coarse. */
+function doubtAt({ kind }: Suspect, { value }: Foretold): number {
+  const [part, digits] = UNSTATED[kind];
+  return (part * value + digits * USUAL_RESOLUTION) / (Math.sqrt(3) * value);
+}
+
+/** ln likelihood ratio of a slip by so many places against the reading as it stands, in the logarithm of the reading. */
+function slipRatio(suspect: Suspect, places: number): number {
+  const { figure } = suspect;
+  const foretold = together(suspect);
   if (foretold === undefined || !(figure.value > 0)) return Number.NEGATIVE_INFINITY;
-  const own = (value: number) => Math.hypot(foretold.spread, 0.02, figure.doubt / value);
-  const off = Math.log(figure.value) - foretold.log;
-  const slipped = off - places * Math.LN10;
-  // As it stands, the doubt is that of a reading of the size foretold: small readings are coarse.
-  const standing = Math.hypot(foretold.spread, figure.doubt / Math.min(figure.value, Math.exp(foretold.log)));
-  const lone = witnesses.length < 2 || witnesses.every((one) => !one.read);
-  const oddPart = Math.max(odd, lone ? ODD_BESIDE_ONE : 0);
-  const asWritten = logSum(logNormal(off, 0, standing), Math.log(oddPart) + ANYWHERE);
-  return logNormal(slipped, 0, own(figure.value)) - asWritten;
+  const off = Math.log(figure.value / foretold.value);
+  const deviation = Math.hypot(
+    foretold.spread,
+    0.02,
+    Math.max(figure.doubt / figure.value, doubtAt(suspect, foretold)),
+  );
+  const standing = Math.hypot(foretold.spread * foretold.value, figure.doubt);
+  const asWritten = logSum(
+    logNormal(figure.value, foretold.value, standing) + Math.log(figure.value),
+    Math.log(oddPart(suspect, foretold)) + ANYWHERE,
+  );
+  return logNormal(off - places * Math.LN10, 0, deviation) - asWritten;
 }
 
 /** One reading that is a factor of ten, or a hundred, from what its cable, its neighbours and other readings explain. */
 export const slippedDecimal: Look = {
   id: "slipped-decimal",
+  shownBelow: RATIO_SHOWN_BELOW,
   title: "A decimal point may have slipped",
   test: "Foretells each resistance from the others of its circuit, its cable and its neighbours; where these agree, compares how well the reading fits as it stands with how well it fits ten or a hundred times larger or smaller.",
   assumed: [
     CABLE_ASSUMED,
-    "one sound reading in 10,000 stands off by any factor while all that foretells it agrees (Zs under TT: one in 50)",
+    "one sound reading in 50,000 stands off by any factor while all that foretells it agrees (Zs under TT: one in 50)",
   ],
   innocent: [
     "the range of the instrument changed and the unit was read wrong",
@@ -231,14 +278,14 @@ export const slippedDecimal: Look = {
     });
     const best = each.reduce((a, b) => (b.slip.log > a.slip.log ? b : a));
     const { name, what, figure, witnesses } = best.suspect;
-    const foretold = together(witnesses, figure.resolution);
+    const foretold = together(best.suspect);
     if (foretold === undefined) return [];
     const times = 10 ** Math.abs(best.slip.places);
     return [
       {
         words: `${name}: ${what} is ${figure.leaf.detail.text}, about ${times} times ${best.slip.places > 0 ? "more" : "less"} than ${witnesses.map((one) => one.what).join(" and ")} foretell.`,
         numbers: [
-          number("foretold", `${Math.exp(foretold.log).toPrecision(2)} Ω`),
+          number("foretold", `${foretold.value.toPrecision(2)} Ω`),
           number("read", figure.leaf.detail.text),
           number("readings that can be foretold", String(suspects.length)),
         ],

@@ -1,11 +1,16 @@
 import { MeanRatio } from "../evidence.ts";
-import type { Look } from "../look.ts";
+import { type Look, RATIO_SHOWN_BELOW } from "../look.ts";
 import { deadFit, liveFit, ROW_FIT_ASSUMED } from "../row-fit.ts";
 import { CABLE_ASSUMED, type Row } from "../rows.ts";
 import { leavesOf, number } from "../words.ts";
 
 type Columns = "whole rows" | "the dead readings" | "Zs";
-const COLUMNS: readonly Columns[] = ["whole rows", "the dead readings", "Zs"];
+/** What changes places, whole rows as often as single columns. */
+const COLUMNS: readonly (readonly [Columns, number])[] = [
+  ["whole rows", 0.5],
+  ["the dead readings", 0.25],
+  ["Zs", 0.25],
+];
 
 /** ln likelihood of two circuits with what was written to either, or with it changed over. */
 function logFit(a: Row, b: Row, swapped: Columns | undefined): number {
@@ -24,6 +29,7 @@ interface Swap {
 /** Two circuits of a board whose readings fit each other's cables and not their own. */
 export const swappedRows: Look = {
   id: "swapped-rows",
+  shownBelow: RATIO_SHOWN_BELOW,
   title: "Two rows may have changed places",
   test: "Holds the readings of every two circuits of a board against their own cables and loops and against each other's, and compares how well they fit: whole rows, the dead readings alone, and Zs alone.",
   assumed: [CABLE_ASSUMED, ROW_FIT_ASSUMED],
@@ -40,9 +46,9 @@ export const swappedRows: Look = {
       for (const [i, a] of here.entries()) {
         for (const b of here.slice(i + 1)) {
           const asWritten = logFit(a, b, undefined);
-          for (const columns of COLUMNS) {
+          for (const [columns, weight] of COLUMNS) {
             const log = logFit(a, b, columns) - asWritten;
-            ratio.add(log);
+            ratio.add(log, weight);
             if (best === undefined || log > best.ratio) best = { a, b, columns, ratio: log };
           }
         }

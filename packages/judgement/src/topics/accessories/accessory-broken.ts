@@ -61,7 +61,7 @@ export const accessoryBroken = topic({
   client: {
     C1: "A socket or switch is broken. A finger can touch live metal in it. Do not use it. Have it made safe now.",
     C2: "A socket or switch is cracked right through. If it breaks more, live metal could be touched. Change it soon.",
-    C3: "A socket or switch has a fine crack. It is safe for now. A new one would be better.",
+    C3: "A socket or switch has a fine crack. It is not a danger now. A new one would be better.",
     FI: "A socket or switch is cracked. We could not find out how bad it is. It must be looked at soon.",
     none: "The socket or switch is scratched but whole. Nothing needs to be done.",
   },

@@ -58,7 +58,7 @@ export const accessoryOverHob = topic({
   ],
   client: {
     C2: "A socket or lead gets too hot or dirty at the hob. It could give a shock or burn. Have it moved soon.",
-    C3: "A socket or switch is too close to the hob. It is safe now. It is better moved.",
+    C3: "A socket or switch is too close to the hob. It is not a danger now. It is better moved.",
     FI: "We could not see what the hob has done to a socket or switch. This must be looked at soon.",
     none: "The sockets and switches are well clear of the hob.",
   },

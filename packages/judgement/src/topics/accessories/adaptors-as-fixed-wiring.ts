@@ -4,12 +4,12 @@ import { topic } from "../topic.ts";
 /** Extension leads and adaptors that stand in for socket-outlets. */
 export const adaptorsAsFixedWiring = topic({
   id: "adaptors-as-fixed-wiring",
-  title: "Leads and adaptors in place of sockets",
+  title: "Plugged-in leads and adaptors in place of sockets",
   group: "accessories",
   items: ["accessories.connections", "circuits.support"],
   facts: {
     use: ranked({
-      asks: "How are the leads or adaptors used?",
+      asks: "How are the plugged-in leads or adaptors used? (A cord joined to the wiring without a plug is flexible-cord-as-fixed-wiring.)",
       effort: "glance",
       values: {
         "now-and-then": "a lead or adaptor is used now and then in plain view",
@@ -63,7 +63,7 @@ export const adaptorsAsFixedWiring = topic({
     },
   ],
   client: {
-    C1: "Live metal of a lead or adaptor can be touched. Do not use it. Throw it out now.",
+    C1: "Live metal of a lead or adaptor can be touched. Keep away. Turn the power off before it is taken out.",
     C2: "A lead or adaptor is worn or carries too much. It could start a fire. Stop using it and have more sockets put in.",
     C3: "Leads or adaptors are used as there are too few sockets. More sockets are advised.",
     FI: "We could not see all of a lead that runs out of sight. It must be looked at soon.",

@@ -118,7 +118,7 @@ export const lightingTransformer = topic({
   client: {
     C1: "A part of the ceiling lights is melting. It could start a fire now. Leave the lights off until it is made safe.",
     C2: "A part of the ceiling lights gets too hot or is not safe. It could start a fire or give a shock. Fix it soon.",
-    C3: "A part of the ceiling lights is not fixed as it should be. It is safe now. A repair would be better.",
+    C3: "A part of the ceiling lights is not fixed as it should be. It is not a danger now. A repair would be better.",
     FI: "We could not see the parts above the ceiling lights. They may get too hot. They must be looked at.",
     none: "The parts above the ceiling lights are in order.",
   },

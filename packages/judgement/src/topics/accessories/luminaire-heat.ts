@@ -4,7 +4,7 @@ import { oneEventAway, topic } from "../topic.ts";
 /** A luminaire with too large a lamp, or too near to something that can burn. */
 export const luminaireHeat = topic({
   id: "luminaire-heat",
-  title: "Luminaire too hot for its lamp or place",
+  title: "Light too hot: lamp too strong, or too near to what can burn",
   group: "accessories",
   items: ["accessories.luminaires", "fire.hot-surfaces"],
   facts: {

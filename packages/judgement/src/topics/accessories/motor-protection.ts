@@ -99,7 +99,7 @@ export const motorProtection = topic({
   ],
   client: {
     C2: "A machine could burn out, or start by itself and hurt someone. Have it put right soon.",
-    C3: "The part that guards a motor is not right. It is safe for now. A change would be better.",
+    C3: "The part that guards a motor is not right. It is not a danger now. A change would be better.",
     FI: "We could not find out what guards a motor. It may not be safe. It must be looked at soon.",
     none: "The motor is guarded as it should be.",
   },

@@ -51,7 +51,7 @@ export const socketHeight = topic({
   ],
   client: {
     C2: "A socket in a bad place is wet, dirty or damaged. It could give a shock. Have it moved or changed soon.",
-    C3: "A socket is in a place where it can be hurt. It is safe now. It is better moved.",
+    C3: "A socket is in a place where it can be hurt. It is not a danger now. It is better moved.",
     FI: "We could not see if a socket in a bad place is damaged. This must be looked at soon.",
     none: "The sockets and switches are in safe places.",
   },

@@ -63,7 +63,7 @@ export const socketNearWater = topic({
   ],
   client: {
     C2: "A socket or switch gets wet from the sink. It could give a shock. Have it moved soon.",
-    C3: "A socket or switch is too close to the sink. It is safe now. It is better moved.",
+    C3: "A socket or switch is too close to the sink. It is not a danger now. It is better moved.",
     FI: "We could not find out if water gets into a socket or switch by the sink. This must be looked at soon.",
     none: "The sockets and switches are well clear of the sink.",
   },

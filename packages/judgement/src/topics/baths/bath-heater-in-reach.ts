@@ -67,9 +67,9 @@ export const bathHeaterInReach = topic({
     },
   ],
   client: {
-    C1: "A heater by the bath has live parts that wet hands can touch. This could kill. Turn it off and leave it off.",
+    C1: "A heater by the bath has live parts that wet hands can touch. This could kill. Keep away. Turn it off at the fuse box and leave it off.",
     C2: "A heater can be reached from the bath and is not made for wet rooms. It could give a shock. Change it soon.",
-    C3: "A heater is not the right type for a bathroom. It is out of reach, so it is safe now. A better one is advised.",
+    C3: "A heater is not the right type for a bathroom. It is out of reach, so it is not a danger now. A better one is advised.",
     FI: "We could not find out if a heater near the bath is safe. This must be looked at soon.",
     none: "The bathroom heater is safe.",
   },

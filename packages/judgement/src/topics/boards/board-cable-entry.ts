@@ -75,7 +75,7 @@ export const boardCableEntry = topic({
   client: {
     C1: "A wire is cut where it enters the fuse box. The box may be live. Keep away. It must be made safe today.",
     C2: "The place where wires enter the fuse box is not safe enough. It could give a shock. Fix it soon.",
-    C3: "Where wires enter the fuse box, it could be closed or padded better. It is safe for now.",
+    C3: "Where wires enter the fuse box, it could be closed or padded better. It is not a danger now.",
     FI: "We could not see well where wires enter the fuse box. It could be unsafe. It must be looked at soon.",
     none: "The wires enter the fuse box as they should.",
   },

@@ -67,7 +67,7 @@ export const boardFixing = topic({
   ],
   client: {
     C2: "The fuse box is loose and pulls at its wires. A wire could come out and spark. Fix it soon.",
-    C3: "The fuse box is not fixed as firmly as it should be. It is safe for now. Have it made firm.",
+    C3: "The fuse box is not fixed as firmly as it should be. It is not a danger now. Have it made firm.",
     FI: "We could not see if the loose fuse box pulls at its wires. This must be looked at soon.",
     none: "The fuse box is fixed well.",
   },

@@ -114,7 +114,7 @@ export const boardPosition = topic({
   ],
   client: {
     C2: "The fuse box is in a bad place. Water may get in, or no one can turn it off in time. Move it soon.",
-    C3: "The fuse box is in an awkward place. It is safe for now. A better place is advised.",
+    C3: "The fuse box is in an awkward place. It is not a danger now. A better place is advised.",
     FI: "We could not find out if water may get into the fuse box. This must be looked at soon.",
     none: "The fuse box is in a good place.",
   },

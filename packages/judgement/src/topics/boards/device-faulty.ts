@@ -79,7 +79,7 @@ export const deviceFaulty = topic({
   ],
   client: {
     C2: "A fuse switch does not work as it should. A fault could start a fire or give a shock. Change it soon.",
-    C3: "A fuse switch is worn or does not stay on. It is safe for now. It would be good to change it.",
+    C3: "A fuse switch is worn or does not stay on. It is not a danger now. It would be good to change it.",
     FI: "A fuse switch does not work, and we could not find out why. It must be looked at soon.",
     none: "The fuse switches work.",
   },

@@ -77,7 +77,7 @@ export const mainSwitchPoles = topic({
   ],
   client: {
     C2: "The main switch does not turn off both wires. Work on the wiring could give a shock. Change it soon.",
-    C3: "The main switch turns off one wire of two. It was fine when put in. A new one would be safer.",
+    C3: "The main switch turns off one wire of two. A new one that cuts both would be safer.",
     FI: "We could not find out if the main switch turns off all it should. It must be looked at soon.",
     none: "The main switch turns off all it should.",
   },

@@ -135,7 +135,7 @@ export const oldWoodenBoard = topic({
   client: {
     C1: "Live metal can be touched in the old fuse board, or it is burning hot. Keep away. Make it safe today.",
     C2: "The old fuse board is in a bad state. It could start a fire or give a shock. Replace it soon.",
-    C3: "The fuse board is old and part of it is wood. It is safe for now. A new one would be better.",
+    C3: "The fuse board is old and part of it is wood. It is not a danger now. A new one would be better.",
     FI: "We could not look inside the old fuse board. It could be unsafe. It must be looked at soon.",
     none: "The fuse board is old, but it is sound.",
   },

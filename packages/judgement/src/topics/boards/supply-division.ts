@@ -4,7 +4,7 @@ import { oneEventAway, topic } from "../topic.ts";
 /** Everything behind one RCD or one device, so that one fault puts all of it out. */
 export const supplyDivision = topic({
   id: "supply-division",
-  title: "All circuits behind one device",
+  title: "All circuits behind one RCD or device, whatever the earthing",
   group: "boards",
   items: ["boards.devices", "boards.rcd"],
   facts: {

@@ -4,12 +4,12 @@ import { oneEventAway, topic } from "../topic.ts";
 /** Flexible cord, extension leads or adaptors used as part of the fixed wiring. */
 export const flexibleCordAsFixedWiring = topic({
   id: "flexible-cord-as-fixed-wiring",
-  title: "Flexible cord as fixed wiring",
+  title: "Flexible cord joined to the wiring as part of it",
   group: "cables",
   items: ["circuits.support", "circuits.insulation", "circuits.capacity"],
   facts: {
     "used-as-fixed": yesNo({
-      asks: "Does flexible cord serve for good as fixed wiring, where it is not made for that?",
+      asks: "Is flexible cord joined to the wiring for good, where it is not made for that? (A lead on a plug is adaptors-as-fixed-wiring.)",
       effort: "glance",
       yes: "flexible cord serves as fixed wiring",
       no: "no flexible cord serves as fixed wiring, or it is made and put up for it",
@@ -102,7 +102,7 @@ export const flexibleCordAsFixedWiring = topic({
     { when: is("state", "live-bare"), words: "live metal shows on a cord", regulations: ["416.1"] },
   ],
   client: {
-    C1: "A cord has bare live metal that can be touched. It can kill. Unplug it or keep it off until it is replaced.",
+    C1: "A cord has bare live metal that can be touched. It can kill. Keep away. The power to it must stay off until it is replaced.",
     C2: "A loose cord is used in place of a proper cable. It is worn, exposed or too thin. It could give a shock or start a fire.",
     C3: "A loose cord is used in place of a proper cable. It is sound now. A proper cable would be better.",
     FI: "We could not see how a cord used as a cable is joined or how thick it is. This must be looked at.",

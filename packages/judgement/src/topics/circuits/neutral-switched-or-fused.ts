@@ -4,12 +4,12 @@ import { topic } from "../topic.ts";
 /** A switch or fuse of an accessory that opens the neutral while the line stays connected. */
 export const neutralSwitchedOrFused = topic({
   id: "neutral-switched-or-fused",
-  title: "Switch or fuse of an accessory in the neutral",
+  title: "Point: switch or fuse of an accessory in the neutral",
   group: "circuits",
   items: ["accessories.single-pole-switches", "boards.single-pole"],
   facts: {
     opens: ranked({
-      asks: "Can the neutral be opened while the line stays connected?",
+      asks: "At the accessory, can the neutral be opened while the line stays connected? (For fuses at the board, see neutral-fused.)",
       effort: "opened",
       values: {
         never: "the neutral is not switched, or opens only together with the line",

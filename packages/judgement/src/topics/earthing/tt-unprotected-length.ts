@@ -1,10 +1,10 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** On an earth electrode, what lies in front of the first RCD. */
 export const ttUnprotectedLength = topic({
   id: "tt-unprotected-length",
-  title: "Electrode-earthed installation: no fault protection before the RCD",
+  title: "Electrode-earthed installation: tails and board before the first RCD",
   group: "earthing",
   items: ["boards.enclosure", "intake.meter-tails", "earthing.arrangement"],
   facts: {
@@ -32,13 +32,6 @@ export const ttUnprotectedLength = topic({
       yes: "a time-delayed RCD in an insulating enclosure comes first",
       no: "no RCD comes before this one",
       worse: "no",
-    }),
-    "one-rcd": yesNo({
-      asks: "Does a single RCD without delay serve the whole installation?",
-      effort: "glance",
-      yes: "one RCD without delay serves everything",
-      no: "circuits are divided among RCDs, or the first is delayed",
-      worse: "yes",
     }),
   },
   contested: {
@@ -87,15 +80,10 @@ export const ttUnprotectedLength = topic({
       words: "the part before the first RCD has no fault protection of its own",
       regulations: ["411.5.2", "412.2.1"],
     },
-    {
-      when: yes("one-rcd"),
-      words: "a single fault takes the supply off everything",
-      regulations: ["314.1", "314.2"],
-    },
   ],
   client: {
     C2: "In front of the safety switch a loose wire could make metal live, and nothing would cut it off. Have it put right soon.",
-    C3: "The wires in front of the safety switch, or having just one switch, could be better. It is safe for now.",
+    C3: "The wires in front of the safety switch could be better. It is not a danger now.",
     FI: "We could not see the wires in front of the safety switch. This must be looked at.",
     none: "The wires in front of the safety switch are in order.",
   },
@@ -108,43 +96,42 @@ export const ttUnprotectedLength = topic({
       words: "Put a time-delayed RCD in an insulating enclosure before the board.",
       changes: { upstream: "yes" },
     },
-    { words: "Divide the circuits among several RCDs.", changes: { "one-rcd": "no" } },
   ],
   examples: [
     {
       name: "metal board, RCD main switch inside, no gland",
-      facts: { tails: "double", board: "metal", upstream: false, "one-rcd": false },
+      facts: { tails: "double", board: "metal", upstream: false },
       possible: ["C2"],
       source: "trade discussion of metal boards on an electrode",
     },
     {
       name: "the same where it is held to be an improvement",
-      facts: { tails: "double", board: "metal", upstream: false, "one-rcd": false },
+      facts: { tails: "double", board: "metal", upstream: false },
       positions: { "metal-board": "improvement" },
       possible: ["C3"],
       source: "trade discussion of metal boards on an electrode",
     },
     {
       name: "metal board with gland and clamped tails",
-      facts: { tails: "double", board: "metal-guarded", upstream: false, "one-rcd": false },
+      facts: { tails: "double", board: "metal-guarded", upstream: false },
       possible: ["none"],
       source: "regulation 412.2.1",
     },
     {
-      name: "one 30 mA RCD for the house, insulating board",
-      facts: { tails: "double", board: "insulating", upstream: false, "one-rcd": true },
-      possible: ["C3"],
-      source: "regulation 314.1",
+      name: "tails and board insulating",
+      facts: { tails: "double", board: "insulating", upstream: false },
+      possible: ["none"],
+      source: "regulation 412.2.1",
     },
     {
       name: "delayed RCD first",
-      facts: { board: "metal", upstream: true, "one-rcd": false },
+      facts: { board: "metal", upstream: true },
       possible: ["none"],
       source: "regulation 411.5.2",
     },
     {
       name: "board not opened",
-      facts: { board: "metal-guarded", upstream: false, "one-rcd": false },
+      facts: { board: "metal-guarded", upstream: false },
       possible: ["none", "C3", "C2"],
       missing: ["tails"],
       source: "union over the tails",

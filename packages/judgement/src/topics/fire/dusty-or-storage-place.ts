@@ -76,7 +76,7 @@ export const dustyOrStoragePlace = topic({
   ],
   client: {
     C2: "Dust or stock could catch fire from the electrics here. Clean up, and have it put right soon.",
-    C3: "The electrics here are not made for so much dust. Keep the place clean. They are safe now.",
+    C3: "The electrics here are not made for so much dust. Keep the place clean. They are not a danger now.",
     FI: "We could not find out if the electrics here could set dust alight. This must be looked at soon.",
     none: "The electrics suit this dusty place.",
   },

@@ -4,7 +4,7 @@ import { oneEventAway, topic } from "../topic.ts";
 /** Equipment that gets hot, and what stands close to it. */
 export const hotEquipmentClearance = topic({
   id: "hot-equipment-clearance",
-  title: "Hot equipment close to what can burn or be touched",
+  title: "Heater, oven or flue (not a light) close to what can burn or be touched",
   group: "fire",
   items: ["fire.hot-surfaces", "accessories.luminaires"],
   facts: {
@@ -93,7 +93,7 @@ export const hotEquipmentClearance = topic({
   client: {
     C1: "Something near hot equipment has begun to char. It could burn at any time. Keep it off.",
     C2: "Hot equipment is too close to things that burn, or can be touched. Keep it off until it is put right.",
-    C3: "Hot equipment is a little close to things that can burn. It is safe now. Move them apart.",
+    C3: "Hot equipment is a little close to things that can burn. It is not a danger now. Move them apart.",
     FI: "We could not see what lies near the hot equipment. This must be looked at soon.",
     none: "Hot equipment is far enough from things that burn.",
   },

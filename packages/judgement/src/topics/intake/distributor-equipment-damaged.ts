@@ -105,7 +105,7 @@ export const distributorEquipmentDamaged = topic({
   client: {
     C1: "Live metal can be touched where the power comes in. It can kill. Keep away. Call the power network now.",
     C2: "The box or cable where the power comes in is damaged. It could give a shock or burn. Call the power network soon.",
-    C3: "The box or cable where the power comes in is loose. It is safe now. Ask the power network to fix it.",
+    C3: "The box or cable where the power comes in is loose. It is not a danger now. Ask the power network to fix it.",
     FI: "We could not see how bad the damage is where the power comes in. The power network must look at it.",
     none: "The box and cable where the power comes in are in order.",
   },

@@ -117,7 +117,7 @@ export const intakeSurroundings = topic({
     },
   ],
   client: {
-    C1: "Things that burn lie on main wires that are too hot. Move them right now and turn the power off.",
+    C1: "Things that burn lie on main wires that are too hot. Turn the power off now. If there is smoke, get out and call for help.",
     C2: "The place where the power comes in is too wet, hot or full. It could start a fire or give a shock. Act soon.",
     C3: "Keep the place where the power comes in clear and dry. You must be able to get to the main switch fast.",
     FI: "We could not see all of the place where the power comes in. This must be looked at.",

@@ -124,7 +124,7 @@ export const loopedSupply = topic({
   ],
   client: {
     C2: "This home shares wires with the one next door. Parts may stay live or lose their earth. Have this put right soon.",
-    C3: "This home shares its supply with next door. It is safe now. Having its own is better.",
+    C3: "This home shares its supply with next door. It is not a danger now. Having its own is better.",
     FI: "We could not find out how the supply here is shared or earthed. The power network must tell.",
     none: "The way power comes in here is in order.",
   },

@@ -80,7 +80,7 @@ export const meterTailsLongRun = topic({
   ],
   client: {
     C2: "The main wires run hidden in a wall with no guard. A nail could hit them and give a bad shock. Have them guarded soon.",
-    C3: "The main wires run a long way or in a wall. They are safe for now. A guard or a fuse at the meter is better.",
+    C3: "The main wires run a long way or in a wall. They are not a danger now. A guard or a fuse at the meter is better.",
     FI: "We could not find out where the main wires run. This must be traced.",
     none: "The main wires run in a safe way.",
   },

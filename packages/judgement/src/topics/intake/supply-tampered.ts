@@ -93,10 +93,10 @@ export const supplyTampered = topic({
     },
   ],
   client: {
-    C1: "Someone has changed the main supply and live metal can be touched. It can kill. Keep away. Call the power network now.",
-    C2: "Someone has changed the main supply in an unsafe way. It could start a fire or give a shock. Call the power network now.",
+    C1: "The main supply has been changed and live metal can be touched. It can kill. Keep away. Call the power network now.",
+    C2: "The main supply has been changed in an unsafe way. It could start a fire or give a shock. Call the power network now.",
     C3: "A seal is gone where the power comes in. Ask the power firm to put one on.",
-    FI: "Someone may have changed the main supply. We could not see how. The power network must look at it.",
+    FI: "The main supply may have been changed. We could not see how. The power network must look at it.",
     none: "The main supply shows no unsafe change.",
   },
   remedies: [

@@ -90,7 +90,7 @@ export const gardenCableUnprotected = topic({
   client: {
     C1: "A cable outdoors is cut and its live wire can be touched. Keep away. Have it made safe now.",
     C2: "A cable outdoors can easily be cut or is worn. Anyone who touches it then could get a shock. Have it fixed soon.",
-    C3: "A cable outdoors is not the best type for its place. It is safe now. A better one is advised.",
+    C3: "A cable outdoors is not the best type for its place. It is not a danger now. A better one is advised.",
     FI: "We could not find out if a cable outdoors is safe. This must be looked at soon.",
     none: "The cables outdoors are well protected.",
   },

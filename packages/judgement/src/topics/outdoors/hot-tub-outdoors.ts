@@ -93,7 +93,7 @@ export const hotTubOutdoors = topic({
   ],
   client: {
     C2: "The hot tub is not wired in a safe way. A fault could give a shock in the water. Do not use it until it is fixed.",
-    C3: "The earth of the hot tub is not ideal. It is safe now. A separate earth is advised.",
+    C3: "The earth of the hot tub is not ideal. It is not a danger now. A separate earth is advised.",
     FI: "We could not find out if the hot tub is wired in a safe way. This must be looked at soon.",
     none: "The hot tub has a safe supply.",
   },

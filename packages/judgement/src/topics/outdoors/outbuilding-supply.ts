@@ -76,7 +76,7 @@ export const outbuildingSupply = topic({
   ],
   client: {
     C2: "The supply to the shed or garage is not safe enough. A fault there could give a shock. Have it put right soon.",
-    C3: "The supply to the shed or garage lacks a switch or an earth. It is safe now. It should be made better.",
+    C3: "The supply to the shed or garage lacks a switch or an earth. It is not a danger now. It should be made better.",
     FI: "We could not find out if the shed or garage has a safe supply. This must be looked at soon.",
     none: "The shed or garage has a safe supply.",
   },

@@ -89,7 +89,7 @@ export const outdoorEnclosure = topic({
   client: {
     C1: "Live metal can be touched in an outdoor box or socket. Keep away. Have it made safe now.",
     C2: "Rain gets into an outdoor box or socket. It could give a shock. Do not use it until it is changed.",
-    C3: "An outdoor box or socket is not made for rain. It is under cover, so it is safe now. A better one is advised.",
+    C3: "An outdoor box or socket is not made for rain. It is under cover, so it is not a danger now. A better one is advised.",
     FI: "We could not find out if rain gets into an outdoor box or socket. This must be looked at soon.",
     none: "The outdoor boxes and sockets keep the rain out.",
   },

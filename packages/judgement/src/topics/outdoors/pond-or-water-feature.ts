@@ -76,7 +76,7 @@ export const pondOrWaterFeature = topic({
   client: {
     C1: "The pond or fountain may be live. Keep hands and pets out of the water. Turn it off now.",
     C2: "The pond pump or lights could make the water live. Turn them off until they are put right.",
-    C3: "Some pond wiring is not the right type. It is low voltage, so it is safe now. It should be put right.",
+    C3: "Some pond wiring is not the right type. It is low voltage, so it is not a danger now. It should be put right.",
     FI: "We could not see if the pond wiring is safe. This must be looked at soon.",
     none: "The pond wiring is safe.",
   },

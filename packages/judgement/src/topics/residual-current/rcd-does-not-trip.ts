@@ -109,7 +109,7 @@ export const rcdDoesNotTrip = topic({
   ],
   client: {
     C2: "The safety switch does not work as it should. It may not save you from a shock. Change it soon.",
-    C3: "The safety switch has a fault. You are still safe without it. It would be better to change it.",
+    C3: "The safety switch has a fault. Other parts of the wiring still guard you. It would be better to change it.",
     FI: "We could not test the safety switch. It may not work. This must be looked at soon.",
     none: "The safety switch works.",
   },

@@ -81,7 +81,7 @@ export const rcdNoneTt = topic({
   ],
   client: {
     C2: "There is no safety switch here, and a fault would not cut the power. Metal could stay live. Fit one soon.",
-    C3: "There is no safety switch here. You are safe as things are now. One should be added.",
+    C3: "There is no safety switch here. A fault still cuts the power today. One should be added.",
     FI: "There may be no safe cut-off in a fault. We could not find out. This must be looked at soon.",
     none: "A fault cuts the power as it should.",
   },

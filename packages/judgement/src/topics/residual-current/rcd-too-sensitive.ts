@@ -60,7 +60,7 @@ export const rcdTooSensitive = topic({
   ],
   client: {
     C2: "The safety switch goes off for no reason. Someone here could come to harm in the dark. Change it soon.",
-    C3: "The safety switch goes off too soon. It does keep you safe. A new one would save you trouble.",
+    C3: "The safety switch goes off too soon. It does cut the power in a fault. A new one would save you trouble.",
     FI: "We could not fully test the safety switch. It may go off for no reason. It must be looked at.",
     none: "The safety switch holds when it should.",
   },

@@ -98,7 +98,7 @@ export const socketsNoRcd = topic({
   ],
   client: {
     C2: "These sockets may be used for tools in the garden. They lack a safety switch that cuts the power in a shock.",
-    C3: "These sockets lack a fast safety switch. They were fine when put in. Adding one makes them safer.",
+    C3: "These sockets lack a fast safety switch. They are not a danger now. Adding one makes them safer.",
     FI: "We could not find out if these sockets have a fast safety switch. This must be looked at.",
     none: "These sockets are protected well enough.",
   },

@@ -100,7 +100,7 @@ export const pvCableDamaged = topic({
   client: {
     C1: "A bare wire of the solar panels can be touched. It is live all day. Keep away and get it made safe now.",
     C2: "A cable or plug of the solar panels is damaged. It could give a shock or start a fire. Have it put right soon.",
-    C3: "The cables of the solar panels are not fixed as well as they should be. They are safe now.",
+    C3: "The cables of the solar panels are not fixed as well as they should be. They are not a danger now.",
     FI: "We could not see all cables of the solar panels. A damaged one could be a danger. They must be looked at.",
     none: "The cables of the solar panels are sound.",
   },

@@ -2,11 +2,13 @@ import type { Finding, Path, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../../input.ts";
 import { VERDICT, WORDS } from "../../locales/en.ts";
+import { PROBABILITY } from "../../locales/probability-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type ArgumentLine, argumentLines } from "../../words/argument.ts";
 import { decidingComparison } from "../../words/comparison.ts";
 import { marginWords } from "../../words/figure.ts";
 import { placeWords } from "../../words/place.ts";
+import { inDoubt, metInDoubt, probabilityClause } from "../../words/probability.ts";
 import type { Drawings } from "../drawings.ts";
 import { keptWhole } from "../whole.ts";
 import {
@@ -34,19 +36,32 @@ export function findings(input: ReportInput, drawings: Drawings) {
     .map(({ heading, path, findings: list }) => ({
       heading,
       path,
-      list: list.filter(({ judgement }) => needsAttention(judgement.verdict)).sort(worstFirst),
+      list: list
+        .filter((finding) => needsAttention(finding.judgement.verdict) || isMetInDoubt(input, finding))
+        .sort(worstFirst),
     }))
     .filter(({ list }) => list.length > 0)
     .sort((a, b) => SEVERITY[worstVerdict(b.list)] - SEVERITY[worstVerdict(a.list)]);
   return {
     title: REPORT.findingsTitle,
-    intro: REPORT.findingsIntro(countOf(all.flatMap(({ findings: list }) => list))),
+    intro: [
+      REPORT.findingsIntro(countOf(all.flatMap(({ findings: list }) => list))),
+      ...(shown.some(({ list }) => list.some((finding) => isMetInDoubt(input, finding)))
+        ? [PROBABILITY.metInDoubt]
+        : []),
+    ].join(" "),
     none: REPORT.noFindings,
     places: shown.map(({ heading, path, list }) => ({
       heading,
       findings: list.map((finding) => findingOf(input, finding, path, drawings)),
     })),
   };
+}
+
+/** A limit that is met as read, and not 95 % sure to be met. */
+function isMetInDoubt({ conformity }: ReportInput, finding: Finding): boolean {
+  const sure = conformity?.get(finding);
+  return sure !== undefined && metInDoubt(sure, finding.judgement.verdict);
 }
 
 function places({ installation, weighing }: ReportInput) {
@@ -65,12 +80,9 @@ function places({ installation, weighing }: ReportInput) {
   ];
 }
 
-function findingOf(
-  input: ReportInput,
-  { check, path, judgement, beside, remarks }: Finding,
-  under: Path,
-  drawings: Drawings,
-) {
+function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: Drawings) {
+  const { check, path, judgement, beside, remarks } = finding;
+  const conformity = input.conformity?.get(finding);
   const place = (at: Path) => placeWords(at, input.installation);
   const at = place(path);
   const label = input.checks.find(({ id }) => id === check);
@@ -92,6 +104,7 @@ function findingOf(
       words: open ? REPORT.missing(missingWords(judgement)) : decidingWords(judgement),
       margin: compared === undefined ? "" : marginWords(compared),
       remarks: [
+        ...(conformity !== undefined && inDoubt(conformity, judgement.verdict) ? [probabilityClause(conformity)] : []),
         ...remarks.map(({ words }) => words),
         ...beside.map((one) => `${REPORT.besideLabel}${one.matter.name}: ${verdictLine(one)}`),
       ],

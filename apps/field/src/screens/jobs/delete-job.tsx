@@ -1,0 +1,42 @@
+import { Dialog } from "../../parts/dialog.tsx";
+import { discardJob, type JobLabel, keepSetting } from "../../record/store.ts";
+import { DEMONSTRATION } from "../../shell/demonstration.ts";
+import { noteEarthing } from "../../shell/earthing.tsx";
+import { saveEntries } from "../../shell/rescue.ts";
+import { JOBS } from "../../words/jobs.ts";
+import { TROUBLE } from "../../words/shell.ts";
+
+interface DeleteJobProps {
+  readonly label: Pick<JobLabel, "id" | "title" | "invented">;
+  readonly onClose: () => void;
+  readonly onGone: () => void;
+}
+
+/** Asks before a job is thrown away. */
+export function DeleteJob({ label: { id, title, invented }, onClose, onGone }: DeleteJobProps) {
+  const discard = async () => {
+    await discardJob(id);
+    await noteEarthing(id, undefined);
+    if (id === DEMONSTRATION) await keepSetting(DEMONSTRATION, "thrown away");
+    onGone();
+  };
+  return (
+    <Dialog title={JOBS.removeTitle(title)} onClose={onClose}>
+      <p>{JOBS.removeAsk}</p>
+      {!invented && <p>{JOBS.removeFirst}</p>}
+      <div class="stack">
+        <button type="button" class="main" onClick={onClose}>
+          {JOBS.no}
+        </button>
+        {!invented && (
+          <button type="button" onClick={() => void saveEntries(id)}>
+            {TROUBLE.save}
+          </button>
+        )}
+        <button type="button" onClick={() => void discard()}>
+          {JOBS.yes}
+        </button>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,89 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import { Section } from "../../parts/section.tsx";
+import { BackLink } from "../../shell/back-link.tsx";
+import { bytes } from "../../shell/bytes.ts";
+import { EarthingReminders } from "../../shell/earthing.tsx";
+import { linkTo } from "../../shell/route.ts";
+import { askToKeep, type Storage, useStorage } from "../../shell/storage.ts";
+import { chooseTheme, THEMES, type Theme, theme } from "../../shell/theme.ts";
+import { SETTINGS } from "../../words/settings.ts";
+import { SHELL } from "../../words/shell.ts";
+
+/** Light, storage and what the app is. */
+export default function Settings() {
+  const [chosen, setChosen] = useState<Theme>(theme);
+  const [asked, setAsked] = useState(0);
+  const storage = useStorage(asked);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    document.title = `${SETTINGS.title} – ${SHELL.app}`;
+    heading.current?.focus();
+  }, []);
+  return (
+    <>
+      <header class="top">
+        <BackLink to={linkTo("jobs")} words={SHELL.jobs} />
+        <div class="job">
+          <strong>{SHELL.app}</strong>
+        </div>
+      </header>
+      <EarthingReminders />
+      <main id="main" tabIndex={-1}>
+        <h1 ref={heading} tabIndex={-1}>
+          {SETTINGS.title}
+        </h1>
+        <fieldset class="field">
+          <legend>{SETTINGS.light}</legend>
+          <p class="quiet small">{SETTINGS.lightHelp}</p>
+          <div class="choices">
+            {THEMES.map((one) => (
+              <label key={one} class="choice">
+                <input
+                  type="radio"
+                  name="theme"
+                  checked={chosen === one}
+                  onChange={() => {
+                    chooseTheme(one);
+                    setChosen(one);
+                  }}
+                />
+                <span>{SETTINGS.theme[one]}</span>
+              </label>
+            ))}
+          </div>
+        </fieldset>
+        <Section title={SETTINGS.storage}>
+          {storage !== undefined && <StorageWords storage={storage} />}
+          {storage?.promised !== true && (
+            <button type="button" onClick={() => void askToKeep().then(() => setAsked(asked + 1))}>
+              {SETTINGS.ask}
+            </button>
+          )}
+        </Section>
+        <Section title={SETTINGS.offline}>
+          <p>{navigator.serviceWorker?.controller == null ? SETTINGS.notReady : SETTINGS.ready}</p>
+        </Section>
+        <Section title={SETTINGS.about}>
+          <p>{SETTINGS.aid}</p>
+          <p>{SETTINGS.prevails}</p>
+          <p>{SETTINGS.private}</p>
+        </Section>
+      </main>
+    </>
+  );
+}
+
+function StorageWords({ storage: { promised, usedBytes, leftBytes } }: { readonly storage: Storage }) {
+  return (
+    <>
+      <p role="status">
+        {promised === true ? SETTINGS.promised : promised === false ? SETTINGS.notPromised : SETTINGS.unknown}
+      </p>
+      <p>
+        {usedBytes === undefined || leftBytes === undefined
+          ? SETTINGS.roomUnknown
+          : SETTINGS.room(bytes(usedBytes), bytes(leftBytes))}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,132 @@
+/** Measures matching and comparison on many simulated pairs of inspections and prints the figures of results.md. */
+
+import type { AgainstEarlier, ThenAndNow } from "@good-grounds/core";
+import type { Installation } from "@good-grounds/inspection";
+import { thenAndNow } from "@good-grounds/judgement";
+import { Chance } from "../../examples/simulate/chance.ts";
+import type { TrueInstallation } from "../../examples/simulate/installation.ts";
+import { type Altered, divided, extended, renamed } from "./later.ts";
+import { inspected, randomHouse } from "./random-house.ts";
+
+const PAIRS = Number(process.argv[2] ?? 500);
+
+const first = (house: TrueInstallation, seed: number, more: object = {}) =>
+  inspected(house, { day: "2021-10-05", seed: 2 * seed + 1, ...more });
+const second = (house: TrueInstallation, seed: number, more: object = {}) =>
+  inspected(house, { day: "2026-10-06", seed: 2 * seed + 2, ...more });
+
+function against(now: Installation, past: Installation): AgainstEarlier {
+  return (thenAndNow(now, [past]) as ThenAndNow).earlier[0] as AgainstEarlier;
+}
+
+function matching(name: string, alter: (house: TrueInstallation, chance: Chance) => Altered | null) {
+  const count = {
+    circuits: 0,
+    right: 0,
+    wrong: 0,
+    unsettled: 0,
+    missed: 0,
+    divided: 0,
+    dividedRight: 0,
+    dividedWrong: 0,
+    novel: 0,
+    novelMatched: 0,
+  };
+  for (let seed = 1; seed <= PAIRS; seed++) {
+    const house = randomHouse(seed);
+    const later = alter(house, new Chance(seed * 7 + 5));
+    if (later === null) continue;
+    const result = against(second(later.house, seed), first(house, seed));
+    const became = new Map<string, readonly string[]>();
+    for (const one of result.circuits)
+      for (const { id } of one.now)
+        became.set(
+          id,
+          one.past.map(({ id: past }) => past),
+        );
+    const open = new Set(result.unsettled.flatMap(({ now }) => now.map(({ id }) => id)));
+    const parts = [...later.was].filter(([id, was]) =>
+      [...later.was].some(([other, list]) => other !== id && list[0] === was[0] && was.length > 0),
+    );
+    for (const [id, was] of later.was) {
+      const found = became.get(id);
+      if (was.length === 0) {
+        count.novel++;
+        if (found !== undefined) count.novelMatched++;
+        continue;
+      }
+      if (parts.some(([part]) => part === id)) continue;
+      count.circuits++;
+      if (found?.length === 1 && found[0] === was[0]) count.right++;
+      else if (found !== undefined) count.wrong++;
+      else if (open.has(id)) count.unsettled++;
+      else count.missed++;
+    }
+    const splits = result.circuits.filter(({ kind }) => kind !== "same");
+    if (parts.length > 0) {
+      count.divided++;
+      const right = splits.some(
+        ({ now, past }) =>
+          now.length === parts.length &&
+          past[0]?.id === parts[0]?.[1][0] &&
+          parts.every(([id]) => now.some((one) => one.id === id)),
+      );
+      if (right) count.dividedRight++;
+      count.dividedWrong += splits.length - (right ? 1 : 0);
+    } else count.dividedWrong += splits.length;
+  }
+  console.log(name, JSON.stringify(count));
+}
+
+function alarms(name: string, how: { then?: object; now?: object }) {
+  let [circuits, alarmed, readings, changed] = [0, 0, 0, 0];
+  let supply = 0;
+  for (let seed = 1; seed <= PAIRS; seed++) {
+    const house = randomHouse(seed);
+    const result = against(second(house, seed, how.now), first(house, seed, how.then));
+    for (const one of result.circuits) {
+      circuits++;
+      const called = one.readings.filter(({ change }) => change === "up" || change === "down");
+      readings += one.readings.length;
+      changed += called.length;
+      if (called.length > 0) alarmed++;
+    }
+    supply += [...result.supply, ...result.boards.flatMap((board) => board.readings)].filter(
+      ({ change }) => change === "up" || change === "down",
+    ).length;
+  }
+  console.log(
+    name,
+    JSON.stringify({
+      pairs: PAIRS,
+      circuits,
+      alarmed,
+      percent: +((100 * alarmed) / circuits).toFixed(3),
+      readings,
+      changed,
+      supply,
+    }),
+  );
+}
+
+matching("as it was", (house) => ({
+  house,
+  was: new Map(house.boards.flatMap(({ circuits }) => circuits.map(({ id }) => [id, [id]]))),
+}));
+matching("renamed, renumbered", renamed);
+matching("one split", divided);
+matching("one split, all renamed", (house, chance) => {
+  const one = divided(house, chance);
+  if (one === null) return null;
+  const { house: later, was } = renamed(one.house, chance);
+  return { house: later, was: new Map([...was].map(([id, [past = ""]]) => [id, one.was.get(past) ?? []])) };
+});
+matching("one new, one gone", extended);
+alarms("one instrument, temperature recorded", {});
+alarms("two instruments", { then: { serial: "OTHER" } });
+alarms("temperature not recorded, 5 and 25 °C", {
+  then: { temperatureRecorded: false, celsius: 5 },
+  now: { temperatureRecorded: false, celsius: 25 },
+});
+alarms("recorded 5 and 25 °C", { then: { celsius: 5 }, now: { celsius: 25 } });
+alarms("accuracy not stated", { then: { accuracyStated: false }, now: { accuracyStated: false } });
