@@ -8,6 +8,7 @@ const PROBES: Readonly<Record<string, readonly [string, readonly string[]]>> = {
   qpdf: ["qpdf", ["--version"]],
   pdfinfo: ["pdfinfo", ["-v"]],
   scipy: [PYTHON, ["-c", "import scipy.stats"]],
+  chromium: ["/usr/bin/chromium", ["--version"]],
   statsmodels: [PYTHON, ["-c", "import statsmodels.stats.inter_rater"]],
 };
 

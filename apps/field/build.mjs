@@ -1,13 +1,16 @@
 // Builds the field app into apps/field/dist: any static host can serve it.
 
 import { createHash } from "node:crypto";
-import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
+import { join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
-const dist = join(here, "dist");
+/** Where it goes: a folder may be named, so that a test can have a build of its own. */
+const target = resolve(process.argv[2] ?? join(here, "dist"));
+/** Built beside and moved at the end: whoever serves the old build never meets half of a new one. */
+const dist = `${target}.${process.pid}`;
 const fonts = join(here, "../../node_modules/@fontsource/source-sans-3/files");
 
 /** The path of every file below a folder, in an order that does not depend on the disk. */
@@ -30,8 +33,8 @@ const shared = {
   external: ["./fonts/*"],
 };
 
-rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
+process.on("exit", () => rmSync(dist, { recursive: true, force: true }));
 cpSync(join(here, "static"), dist, { recursive: true });
 cpSync(join(here, "../../examples/terraced-house.json"), join(dist, "demonstration.json"));
 mkdirSync(join(dist, "fonts"));
@@ -71,4 +74,6 @@ await build({
     VERSION: JSON.stringify(version.digest("hex").slice(0, 16)),
   },
 });
-console.log(`apps/field/dist  ${files.length + 1} files`);
+rmSync(target, { recursive: true, force: true });
+renameSync(dist, target);
+console.log(`${relative(process.cwd(), target)}  ${files.length + 1} files`);

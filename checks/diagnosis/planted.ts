@@ -1,5 +1,6 @@
 import type { MisfitKind } from "@good-grounds/core";
 import type { Chance } from "../../examples/simulate/chance.ts";
+import { METER_ID } from "../../examples/simulate/inspect.ts";
 import type { TrueCircuit, TrueInstallation } from "../../examples/simulate/installation.ts";
 import { type Shown, type Sound, type WrittenCircuit, type WrittenFile, writtenFile } from "./random-installation.ts";
 
@@ -24,7 +25,8 @@ export interface PlantedKind {
 }
 
 const ohmsOf = ({ shown }: Shown): number => Number.parseFloat(shown);
-const written = (value: number): Shown => ({ shown: `${Math.max(0, value).toFixed(2)} Ω` });
+/** By the simulated meter, whose accuracy the file states. */
+const read = (value: number) => ({ shown: `${Math.max(0, value).toFixed(2)} Ω`, with: METER_ID });
 
 const between = (chance: Chance, low: number, high: number) => low * (high / low) ** chance.uniform();
 
@@ -102,6 +104,26 @@ export const PLANTED: readonly PlantedKind[] = [
     },
   },
   {
+    name: "the same, R2 read by a long lead as well",
+    threshold: "joint ≥ 25 % of R1+R2 (45 % where the length is a range) + 0.08 Ω",
+    plant(sound, chance) {
+      const circuit = someRadial(sound, chance);
+      if (circuit === undefined) return undefined;
+      const joint = between(chance, 0.08, 4);
+      const file = writtenFile(withCircuit(sound, circuit.id, { joint }));
+      // A real conductor lies 3 % below the greatest resistance; the meter is good to two digits.
+      const r2 = 0.97 * r2Of(circuit) * (1 + 0.004 * (sound.truth.celsius - 20)) + joint;
+      circuitOf(file, circuit.id).readings.r2Only = read(r2 * chance.between(0.985, 1.015));
+      return {
+        file,
+        kind: "circuit-readings",
+        at: `cu ${circuit.id}`,
+        right: ["joint-in-protective-conductor"],
+        detectable: shows(circuit, joint),
+      };
+    },
+  },
+  {
     name: "length written wrongly",
     threshold: "change of R1+R2 ≥ 25 % + 0.08 Ω, length stated as one figure",
     plant(sound, chance) {
@@ -151,7 +173,7 @@ export const PLANTED: readonly PlantedKind[] = [
       const leads = between(chance, 0.1, 0.5);
       const file = writtenFile(sound);
       const readings = circuitOf(file, circuit.id).readings;
-      readings.r1r2 = written(ohmsOf(readings.r1r2 as Shown) + leads);
+      readings.r1r2 = read(ohmsOf(readings.r1r2 as Shown) + leads);
       return {
         file,
         kind: "circuit-readings",
@@ -170,7 +192,7 @@ export const PLANTED: readonly PlantedKind[] = [
       for (const { circuits } of file.boards) {
         for (const { readings } of circuits) {
           for (const key of ["r1", "rn", "r2", "r1r2"]) {
-            if (readings[key] !== undefined) readings[key] = written(ohmsOf(readings[key] as Shown) + leads);
+            if (readings[key] !== undefined) readings[key] = read(ohmsOf(readings[key] as Shown) + leads);
           }
         }
       }
@@ -227,7 +249,7 @@ export const PLANTED: readonly PlantedKind[] = [
       if (circuit === undefined) return undefined;
       const extra = between(chance, 0.15, 5);
       const file = writtenFile(sound);
-      circuitOf(file, circuit.id).readings.zs = written(ohmsOf(reading(file, circuit.id, "zs")) + extra);
+      circuitOf(file, circuit.id).readings.zs = read(ohmsOf(reading(file, circuit.id, "zs")) + extra);
       return {
         file,
         kind: "circuit-readings",
@@ -263,7 +285,7 @@ export const PLANTED: readonly PlantedKind[] = [
       const file = writtenFile(sound);
       const r1 = r12Of(circuit) - r2Of(circuit);
       const zs = r1 + between(chance, 0.2, 6);
-      circuitOf(file, circuit.id).readings.zs = written(zs);
+      circuitOf(file, circuit.id).readings.zs = read(zs);
       const toNeutral = sound.truth.lineNeutral + 2 * r1;
       return {
         file,
@@ -282,9 +304,7 @@ export const PLANTED: readonly PlantedKind[] = [
       if (circuit === undefined || sound.system !== "TT") return undefined;
       const file = writtenFile(sound);
       const r1 = r12Of(circuit) - r2Of(circuit);
-      circuitOf(file, circuit.id).readings.zs = written(
-        (sound.truth.lineNeutral + 2 * r1) * chance.between(0.97, 1.03),
-      );
+      circuitOf(file, circuit.id).readings.zs = read((sound.truth.lineNeutral + 2 * r1) * chance.between(0.97, 1.03));
       return {
         file,
         kind: "circuit-readings",
@@ -303,7 +323,7 @@ export const PLANTED: readonly PlantedKind[] = [
       const part = chance.between(0.4, 0.95);
       const file = writtenFile(sound);
       const { readings } = circuitOf(file, ring.id);
-      for (const key of ["r1", "rn", "r2"]) readings[key] = written(ohmsOf(readings[key] as Shown) * part);
+      for (const key of ["r1", "rn", "r2"]) readings[key] = read(ohmsOf(readings[key] as Shown) * part);
       return {
         file,
         kind: "circuit-readings",
@@ -423,6 +443,45 @@ export const PLANTED: readonly PlantedKind[] = [
         right: ["damp-or-damaged", "equipment-connected"],
         detectable: insulation <= 8e6,
       };
+    },
+  },
+  {
+    name: "circuit left out of, or something more in, the reading of all circuits together",
+    threshold: "a third or three times of what the circuits give",
+    plant(sound, chance) {
+      const file = writtenFile(sound);
+      const [board] = file.boards;
+      if (board === undefined) return undefined;
+      const factor = chance.uniform() < 0.5 ? between(chance, 0.02, 0.8) : between(chance, 1.25, 20);
+      // Displays beyond the end of the range leave open how much higher the circuits together are.
+      const parts = board.circuits.map(({ readings }) => (readings.insulationLiveEarth as Shown).shown);
+      const together = 1 / parts.reduce((sum, text) => sum + 1 / Number.parseFloat(text.replace(">", "")), 0);
+      if (parts.some((text) => text.startsWith(">"))) return undefined;
+      board.readings.insulationLiveEarth = { shown: `${(together * factor).toFixed(1)} MΩ` };
+      return {
+        file,
+        kind: "insulation",
+        at: "cu",
+        right: factor < 1 ? ["more-on-the-board", "circuit-not-as-read", "equipment-connected"] : ["not-all-connected"],
+        detectable: factor <= 1 / 3 || factor >= 3,
+      };
+    },
+  },
+  {
+    name: "two circuits that share a neutral",
+    threshold: "all",
+    plant(sound, chance) {
+      const file = writtenFile(sound);
+      const [board] = file.boards;
+      if (board === undefined) return undefined;
+      const from = Math.floor(chance.uniform() * (board.circuits.length - 1));
+      for (const [i, { readings }] of board.circuits.entries()) {
+        const joined = i === from || i === from + 1;
+        readings.insulationBetweenNeutrals = {
+          shown: joined ? "0.00 MΩ" : `${Math.round(between(chance, 50, 900))} MΩ`,
+        };
+      }
+      return { file, kind: "between-neutrals", at: "cu", right: ["borrowed-neutral"], detectable: true };
     },
   },
   {

@@ -52,6 +52,28 @@ export function renamed(house: TrueInstallation, chance: Chance): Altered {
   };
 }
 
+/** The same house with charts that tell nothing: every circuit is called a circuit, and numbered anew. */
+export function nameless(house: TrueInstallation, chance: Chance): Altered {
+  const { house: later, was } = renamed(house, chance);
+  const boards = later.boards.map((board) => ({
+    ...board,
+    circuits: board.circuits.map((circuit) => ({ ...circuit, name: "circuit" })),
+  }));
+  return { house: { ...later, boards }, was };
+}
+
+/** One fault put into one circuit of a house; the others are as they were. */
+export function planted(house: TrueInstallation, fault: "joint" | "insulation", amount: number, chance: Chance) {
+  const radials = house.boards.flatMap(({ circuits }) => circuits.filter(({ shape }) => shape === "radial"));
+  const hit = radials[Math.floor(chance.uniform() * radials.length)];
+  const change = fault === "joint" ? { joint: amount } : { insulation: amount };
+  const boards = house.boards.map((board) => ({
+    ...board,
+    circuits: board.circuits.map((circuit) => (circuit === hit ? { ...circuit, ...change } : circuit)),
+  }));
+  return { house: { ...house, boards }, hit: hit?.id ?? "" };
+}
+
 /** Divides one ring into two radials that share its points and length between them. Null where the house has none. */
 export function divided(house: TrueInstallation, chance: Chance): (Altered & { readonly whole: string }) | null {
   const rings = house.boards.flatMap(({ circuits }) =>

@@ -5,7 +5,7 @@ import type { Installation } from "@good-grounds/inspection";
 import { thenAndNow } from "@good-grounds/judgement";
 import { Chance } from "../../examples/simulate/chance.ts";
 import type { TrueInstallation } from "../../examples/simulate/installation.ts";
-import { type Altered, divided, extended, renamed } from "./later.ts";
+import { type Altered, divided, extended, nameless, planted, renamed } from "./later.ts";
 import { inspected, randomHouse } from "./random-house.ts";
 
 const PAIRS = Number(process.argv[2] ?? 500);
@@ -78,12 +78,12 @@ function matching(name: string, alter: (house: TrueInstallation, chance: Chance)
   console.log(name, JSON.stringify(count));
 }
 
-function alarms(name: string, how: { then?: object; now?: object }) {
+function alarms(name: string, how: { past?: object; now?: object }) {
   let [circuits, alarmed, readings, changed] = [0, 0, 0, 0];
   let supply = 0;
   for (let seed = 1; seed <= PAIRS; seed++) {
     const house = randomHouse(seed);
-    const result = against(second(house, seed, how.now), first(house, seed, how.then));
+    const result = against(second(house, seed, how.now), first(house, seed, how.past));
     for (const one of result.circuits) {
       circuits++;
       const called = one.readings.filter(({ change }) => change === "up" || change === "down");
@@ -109,11 +109,36 @@ function alarms(name: string, how: { then?: object; now?: object }) {
   );
 }
 
+/** How often a planted fault is called a change of the circuit that has it, and how often of another. */
+function power(name: string, fault: "joint" | "insulation", amount: number, supply: number) {
+  const count = { planted: 0, found: 0, readings: 0, others: 0, alarmed: 0, supplyFound: 0 };
+  for (let seed = 1; seed <= PAIRS; seed++) {
+    const house = { ...randomHouse(seed), ze: 0.2 };
+    const { house: later, hit } = planted(house, fault, amount, new Chance(seed * 11 + 3));
+    const past = fault === "insulation" ? planted(house, fault, 200e6, new Chance(seed * 11 + 3)).house : house;
+    const result = against(second({ ...later, ze: 0.2 + supply }, seed), first(past, seed));
+    if (result.supply.some(({ reading, change }) => reading === "ze" && change !== "within")) count.supplyFound++;
+    for (const { now, readings } of result.circuits) {
+      const called = readings.filter(({ change }) => change === "up" || change === "down").length;
+      if (now[0]?.id === hit) {
+        count.planted++;
+        count.readings += called;
+        if (called > 0) count.found++;
+      } else {
+        count.others++;
+        if (called > 0) count.alarmed++;
+      }
+    }
+  }
+  console.log(name, JSON.stringify(count));
+}
+
 matching("as it was", (house) => ({
   house,
   was: new Map(house.boards.flatMap(({ circuits }) => circuits.map(({ id }) => [id, [id]]))),
 }));
 matching("renamed, renumbered", renamed);
+matching("nameless, renumbered", nameless);
 matching("one split", divided);
 matching("one split, all renamed", (house, chance) => {
   const one = divided(house, chance);
@@ -123,10 +148,13 @@ matching("one split, all renamed", (house, chance) => {
 });
 matching("one new, one gone", extended);
 alarms("one instrument, temperature recorded", {});
-alarms("two instruments", { then: { serial: "OTHER" } });
+alarms("two instruments", { past: { serial: "OTHER" } });
 alarms("temperature not recorded, 5 and 25 °C", {
-  then: { temperatureRecorded: false, celsius: 5 },
+  past: { temperatureRecorded: false, celsius: 5 },
   now: { temperatureRecorded: false, celsius: 25 },
 });
-alarms("recorded 5 and 25 °C", { then: { celsius: 5 }, now: { celsius: 25 } });
-alarms("accuracy not stated", { then: { accuracyStated: false }, now: { accuracyStated: false } });
+alarms("recorded 5 and 25 °C", { past: { celsius: 5 }, now: { celsius: 25 } });
+alarms("accuracy not stated", { past: { accuracyStated: false }, now: { accuracyStated: false } });
+for (const ohms of [0.1, 0.2, 0.3, 0.5]) power(`joint of ${ohms} Ω`, "joint", ohms, 0);
+for (const megohms of [20, 8, 2]) power(`insulation from 200 MΩ to ${megohms} MΩ`, "insulation", megohms * 1e6, 0);
+power("supply 0.2 Ω worse, joint of 0.3 Ω", "joint", 0.3, 0.2);

@@ -5,6 +5,7 @@ import { findProgram, run } from "./run.mjs";
 const programs = [
   { debian: "qpdf", names: ["qpdf"], checks: "the structure of the PDF report" },
   { debian: "poppler-utils", names: ["pdfinfo", "pdfdetach", "pdftoppm"], checks: "the content of the PDF report" },
+  { debian: "chromium", names: ["chromium"], checks: "the field app in a browser" },
   { debian: "ngspice", names: ["ngspice"], checks: "circuit calculations against a circuit simulator" },
 ];
 const libraries = [

@@ -27,6 +27,7 @@ const OPTIONS_OF: Readonly<Record<string, readonly (keyof typeof OPTIONS)[]>> = 
   compute: ["list", "json"],
   "compare-choices": ["by", "json"],
   reason: ["edition", "list", "json"],
+  "own-figures": ["all", "earlier", "json"],
   schema: [],
 };
 
@@ -68,7 +69,13 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
       const grounds = values["grounds-of"] ?? values.grounds ?? false;
       return weighCommand(
         rest,
-        { grounds, all: values.all === true, json, probability: values.probability === true, earlier: values.earlier ?? [] },
+        {
+          grounds,
+          all: values.all === true,
+          json,
+          probability: values.probability === true,
+          earlier: values.earlier ?? [],
+        },
         host,
       );
     }
@@ -93,6 +100,12 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
       const { edition, list, help } = values;
       return reasonCommand(rest, { list: list === true, help: help === true, json, edition }, host);
     }
+    case "own-figures": {
+      const { ownFiguresCommand } = await import("./commands/own-figures.ts");
+      const [earlier, ...more] = values.earlier ?? [];
+      if (more.length > 0) throw new Stop(EXIT.input, "own-figures: holds against one earlier file. Name it once.");
+      return ownFiguresCommand(rest, { earlier, all: values.all === true, json }, host);
+    }
     case "schema":
       if (rest.length > 0) throw new Stop(EXIT.input, "schema: takes no arguments.");
       host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
@@ -100,7 +113,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     default:
       throw new Stop(
         EXIT.input,
-        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, schema.`,
+        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, own-figures, schema.`,
       );
   }
 }

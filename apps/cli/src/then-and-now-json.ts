@@ -1,4 +1,12 @@
-import { type AgainstEarlier, type CircuitAt, isKnown, pointer, type ReadingChange, type ThenAndNow, type Trend } from "@good-grounds/core";
+import {
+  type AgainstEarlier,
+  type CircuitAt,
+  isKnown,
+  pointer,
+  type ReadingChange,
+  type ThenAndNow,
+  type Trend,
+} from "@good-grounds/core";
 import { groundsJson, number } from "./json.ts";
 
 /**
@@ -8,7 +16,13 @@ import { groundsJson, number } from "./json.ts";
 export function thenAndNowJson(comparison: ThenAndNow | undefined, grounds: boolean): object {
   if (comparison === undefined) return {};
   const { level, assurance, nextOn, earlier, trends } = comparison;
-  const thenAndNow = { level, assurance, nextOn, earlier: earlier.map((one) => againstJson(one, grounds)), trends: trends.map(trendJson) };
+  const thenAndNow = {
+    level,
+    assurance,
+    nextOn,
+    earlier: earlier.map((one) => againstJson(one, grounds)),
+    trends: trends.map(trendJson),
+  };
   return { thenAndNow };
 }
 
@@ -47,7 +61,9 @@ function circuitJson({ path, board, id, designation, description }: CircuitAt): 
 function changeJson(change: ReadingChange, grounds: boolean): object {
   const { reading, about, past, now, why, scale, amount, standard, chance, notes } = change;
   const side = (evidence: ReadingChange["past"]) =>
-    isKnown(evidence) ? { value: number(evidence.value), low: number(evidence.low), high: number(evidence.high) } : null;
+    isKnown(evidence)
+      ? { value: number(evidence.value), low: number(evidence.low), high: number(evidence.high) }
+      : null;
   return {
     reading,
     about,
@@ -71,9 +87,7 @@ function trendJson(trend: Trend): object {
     reading,
     points,
     perYear:
-      perYear === null
-        ? null
-        : { value: number(perYear.value), low: number(perYear.low), high: number(perYear.high) },
+      perYear === null ? null : { value: number(perYear.value), low: number(perYear.low), high: number(perYear.high) },
     direction,
     twoPoints,
     projected: projected.map(({ on, value, low, high }) => ({ on, value, low: number(low), high: number(high) })),

@@ -35,6 +35,8 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
   goodgrounds compare-choices FOLDER|FILE... [--by person|file] [--json]
       Show where the same facts were classified differently in past inspections,
       and how far the choices agree.
+  goodgrounds own-figures FILE [--earlier FILE] [--all] [--json]
+      For the inspector alone: readings worth confirming before somebody asks.
   goodgrounds schema
       Print the JSON Schema of the inspection file.
 

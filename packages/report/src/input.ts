@@ -7,7 +7,9 @@ import type {
   Misfit,
   Outcome,
   Path,
-  Weighing, ThenAndNow } from "@good-grounds/core";
+  ThenAndNow,
+  Weighing,
+} from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import type { ReasonedObservation } from "./words/reasoning.ts";
 

@@ -9,7 +9,12 @@ import { readText, reason } from "../read.ts";
 import { issueLines } from "../words.ts";
 
 /** `goodgrounds report`: the condition report as PDF with the inspection file attached. */
-export async function reportCommand(paths: readonly string[], out: string | undefined, host: Host, earlier: readonly string[] = []): Promise<ExitCode> {
+export async function reportCommand(
+  paths: readonly string[],
+  out: string | undefined,
+  host: Host,
+  earlier: readonly string[] = [],
+): Promise<ExitCode> {
   const [path, ...more] = paths;
   if (path === undefined || more.length > 0) throw new Stop(EXIT.input, "report: name one inspection file.");
   if (out === undefined || out === "") throw new Stop(EXIT.input, "report: say where to write it with --out PATH.");

@@ -44,8 +44,7 @@ export async function weighCommand(paths: readonly string[], options: WeighOptio
 
 /** Which of many an earlier inspection belongs to is not said. */
 function refuseEarlier({ earlier }: WeighOptions): void {
-  if (earlier.length > 0)
-    throw new Stop(EXIT.input, "weigh: --earlier goes with one inspection. Weigh it by itself.");
+  if (earlier.length > 0) throw new Stop(EXIT.input, "weigh: --earlier goes with one inspection. Weigh it by itself.");
 }
 
 /** A check that is not there would show no grounds, and nobody would know why. */
@@ -122,7 +121,10 @@ async function weighText(name: string, text: string, options: WeighOptions, host
     return EXIT.input;
   }
   for (const step of parsed.migrated) host.stderr.write(`${name}: written by an older version; ${step}\n`);
-  const input = withEarlier(assemble(parsed.file, options.probability), await readEarlier(options.earlier, parsed.file, host));
+  const input = withEarlier(
+    assemble(parsed.file, options.probability),
+    await readEarlier(options.earlier, parsed.file, host),
+  );
   const grounds = options.grounds !== false;
   host.stdout.write(
     options.json

@@ -95,7 +95,8 @@ function fill(root: Holder, [pattern, value, words]: (typeof NEEDED)[number], fi
     const path = [...at, step];
     const stands = holder[step];
     if (depth === steps.length - 1) {
-      const isMissing = stands === undefined || (NOT_EMPTY.has(pattern) && Array.isArray(stands) && stands.length === 0);
+      const isMissing =
+        stands === undefined || (NOT_EMPTY.has(pattern) && Array.isArray(stands) && stands.length === 0);
       if (!isMissing) return;
       holder[step] = structuredClone(value);
       filled.set(path.join("/"), { path, words });

@@ -7,7 +7,7 @@ export type Data = { readonly [name: string]: Value };
 /** What the engine answers. Every member is one kind of request; arguments and answers are plain data. */
 export interface Service {
   /** Weighs a job as far as it goes; later requests about findings are about this one. */
-  readonly weigh: (data: Data) => View;
+  readonly weigh: (data: Data) => ViewChange;
   /** The argument of one check at one place of what was weighed last; empty where there is none. */
   readonly argument: (path: string, check: string) => readonly Line[];
   /** Drawings of what was weighed last. */
@@ -36,6 +36,12 @@ export interface View {
   /** What could not be read and was left out of the weighing. */
   readonly trouble: readonly Trouble[];
   readonly places: readonly PlaceView[];
+}
+
+/** A view as it travels: places that are as they were in the answer before are only named. */
+export interface ViewChange extends Omit<View, "places"> {
+  readonly order: readonly string[];
+  readonly changed: readonly PlaceView[];
 }
 
 /** One place of the installation with its findings. */
@@ -187,6 +193,4 @@ export interface Request {
 }
 
 /** What comes back: a value, or why there is none. */
-export type Reply =
-  | { readonly id: number; readonly value: unknown }
-  | { readonly id: number; readonly failed: string };
+export type Reply = { readonly id: number; readonly value: unknown } | { readonly id: number; readonly failed: string };

@@ -1,7 +1,9 @@
 /// <reference lib="webworker" />
 import { ENGINE } from "../words/engine.ts";
 import type { Reply, Request } from "./protocol.ts";
-import { SERVICE } from "./service/index.ts";
+import { openService } from "./service/index.ts";
+
+const service = openService();
 
 /** The engine: judging runs here, so that the screen never waits for it. */
 addEventListener("message", ({ data }: MessageEvent<Request>) => {
@@ -10,8 +12,8 @@ addEventListener("message", ({ data }: MessageEvent<Request>) => {
 
 async function answer({ id, name, args }: Request): Promise<Reply> {
   try {
-    const service = SERVICE[name] as (...args: readonly unknown[]) => unknown;
-    return { id, value: await service(...args) };
+    const serve = service[name] as (...args: readonly unknown[]) => unknown;
+    return { id, value: await serve(...args) };
   } catch (error) {
     return { id, failed: ENGINE.failed(error instanceof Error ? error.message : String(error)) };
   }

@@ -19,7 +19,7 @@ export function Conflict({ field, show = plain }: ConflictProps) {
   );
   if (different.length < 2) return null;
   return (
-    <div class="warning" role="group" aria-label={PARTS.two}>
+    <fieldset class="warning" aria-label={PARTS.two}>
       <p>
         <strong>{PARTS.two}</strong>
       </p>
@@ -37,7 +37,7 @@ export function Conflict({ field, show = plain }: ConflictProps) {
           </button>
         </div>
       ))}
-    </div>
+    </fieldset>
   );
 }
 

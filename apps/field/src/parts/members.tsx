@@ -38,7 +38,7 @@ export function Members({ path, one, add, prefix, fresh, title, children }: Memb
         const at = join(path, name);
         const called = title(at, number + 1);
         return (
-          <div key={name} class="sheet member" role="group" aria-label={called} data-name={name}>
+          <fieldset key={name} class="sheet member" aria-label={called} data-name={name}>
             {children(at, name)}
             <button
               type="button"
@@ -52,7 +52,7 @@ export function Members({ path, one, add, prefix, fresh, title, children }: Memb
             >
               {PARTS.remove(one)}
             </button>
-          </div>
+          </fieldset>
         );
       })}
       <div role="status">

@@ -1,6 +1,6 @@
 import { momentNow, useField } from "../shell/job.ts";
-import { Conflict } from "./conflict.tsx";
 import { clock } from "./clock.ts";
+import { Conflict } from "./conflict.tsx";
 import { fieldId } from "./field-id.ts";
 
 interface MomentFieldProps {

@@ -9,7 +9,6 @@ export function Picture({ svg, caption }: PictureProps) {
   return (
     <figure class="picture">
       {/* The text comes from the drawings of this project, which escape what they are given. */}
-      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: drawings are made as text for screen and paper alike */}
       <div dangerouslySetInnerHTML={{ __html: svg }} />
       {caption !== undefined && <figcaption class="quiet small">{caption}</figcaption>}
     </figure>

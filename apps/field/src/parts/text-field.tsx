@@ -23,12 +23,12 @@ interface TextFieldProps {
 export function TextField({ path, label, help, kind = "line", fault, ...input }: TextFieldProps) {
   const field = useField(path);
   const draft = useDraft(textOf(field.value), (text) => {
-    const value = valueOf(kind, text);
+    const value = typed(kind, text);
     if (value !== undefined && value !== (field.value ?? null)) field.write(value);
   });
   const id = fieldId(path);
   const wrong =
-    kind === "count" && valueOf(kind, draft.text) === undefined ? PARTS.wholeNumber : fault?.(draft.text.trim());
+    kind === "count" && typed(kind, draft.text) === undefined ? PARTS.wholeNumber : fault?.(draft.text.trim());
   const described = [help === undefined ? "" : `${id}?`, wrong === undefined ? "" : `${id}!`].filter(Boolean).join(" ");
   const shared = {
     id,
@@ -86,7 +86,7 @@ function textOf(value: Value | undefined): string {
 }
 
 /** The value of a text; null where it is empty, undefined where it is no value of this kind. */
-function valueOf(kind: TextFieldProps["kind"], text: string): Value | undefined {
+function typed(kind: TextFieldProps["kind"], text: string): Value | undefined {
   if (text.trim() === "") return null;
   if (kind === "count") return /^\d{1,6}$/.test(text.trim()) ? Number(text) : undefined;
   if (kind === "lines") {

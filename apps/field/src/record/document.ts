@@ -23,6 +23,7 @@ const LISTS: readonly { readonly path: string; readonly named: boolean }[] = [
   { path: "boards/*/circuits/*/readings/crossLineCpc", named: false },
   { path: "inspected", named: false },
   { path: "observations", named: true },
+  { path: "observations/*/photographs", named: false },
   { path: "standingViews", named: false },
   { path: "photographs", named: false },
   { path: "signatures", named: false },
@@ -121,7 +122,7 @@ export function placesOf(data: { readonly [name: string]: Value }): readonly (re
           ? String((member as { readonly id?: Value }).id ?? `m${number}`)
           : `m${String(number).padStart(4, "0")}`;
         const at = join(path, name);
-        if (kindOf(at).whole) {
+        if (kindOf(at).whole || typeof member !== "object") {
           places.push([at, member as Value], [join(at, ORDER), number]);
           continue;
         }

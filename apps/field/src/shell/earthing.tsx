@@ -102,7 +102,7 @@ function OffBanner({ since, who, link, action }: OffBannerProps) {
       <div class="frame" aria-hidden="true" />
       <div class="row between">
         <span>
-          <strong>{EARTHING.off}</strong>
+          <strong class="earthing-what">{EARTHING.off}</strong>
           <span class="small">
             {since === undefined || since === "" ? "" : `${EARTHING.since(clock(since), who)}. `}
             {EARTHING.stay}

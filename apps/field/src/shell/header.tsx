@@ -19,7 +19,7 @@ export function Header({ at, rest }: { readonly at: string | undefined; readonly
     <header class="top">
       <BackLink to={up.link} words={up.words} />
       <div class="job">
-        <strong>{titleOf(session.record)}</strong>
+        <strong class="job-name">{titleOf(session.record)}</strong>
         <Kept />
       </div>
       <ThemeButton />

@@ -104,7 +104,7 @@ function OpenJob({ screen, rest }: Omit<JobFrameProps, "job">) {
             <Loaded key={place} screen={found} rest={rest} onDrawn={settle} />
           )}
         </Trouble>
-        {found !== undefined && <Next after={found.id} />}
+        {found !== undefined && rest.length === 0 && <Next after={found.id} />}
       </main>
     </>
   );

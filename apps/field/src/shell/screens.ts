@@ -1,5 +1,12 @@
 import type { ComponentType } from "preact";
 import type { Record as JobRecord } from "../record/record.ts";
+import { briefHowFar } from "../screens/brief/how-far.ts";
+import { cautionsHowFar } from "../screens/cautions/how-far.ts";
+import { dangerHowFar } from "../screens/danger/how-far.ts";
+import { extentHowFar } from "../screens/extent/how-far.ts";
+import { inspectedHowFar } from "../screens/inspected/how-far.ts";
+import { observationsHowFar } from "../screens/observations/how-far.ts";
+import { peopleHowFar } from "../screens/people/how-far.ts";
 import type { PART } from "../words/shell.ts";
 
 /** A screen of an open job. */
@@ -26,5 +33,53 @@ export interface ScreenProps {
 
 /** Screens in the order of the visit. Each file owns one; adding one adds a line here. */
 export const SCREENS: readonly Screen[] = [
-  { id: "brief", title: "Brief", part: "before", load: () => import("../screens/brief/brief.tsx") },
+  {
+    id: "brief",
+    title: "Brief",
+    part: "before",
+    howFar: briefHowFar,
+    load: () => import("../screens/brief/brief.tsx"),
+  },
+  {
+    id: "people",
+    title: "People and instruments",
+    part: "before",
+    howFar: peopleHowFar,
+    load: () => import("../screens/people/people.tsx"),
+  },
+  {
+    id: "extent",
+    title: "Extent and limitations",
+    part: "before",
+    howFar: extentHowFar,
+    load: () => import("../screens/extent/extent.tsx"),
+  },
+  {
+    id: "cautions",
+    title: "Cautions and steps",
+    part: "walk",
+    howFar: cautionsHowFar,
+    load: () => import("../screens/cautions/cautions.tsx"),
+  },
+  {
+    id: "inspected",
+    title: "Inspected items",
+    part: "walk",
+    howFar: inspectedHowFar,
+    load: () => import("../screens/inspected/inspected.tsx"),
+  },
+  {
+    id: "observations",
+    title: "Observations",
+    part: "judge",
+    howFar: observationsHowFar,
+    load: () => import("../screens/observations/observations.tsx"),
+  },
+  {
+    id: "danger",
+    title: "Danger found",
+    part: "judge",
+    howFar: dangerHowFar,
+    load: () => import("../screens/danger/danger.tsx"),
+  },
 ];

@@ -10,8 +10,10 @@ export const ENGINE = {
   reference: (found: string) => `${found} is named here and is not in this job.`,
   more: (found: string) => `And ${found}.`,
   noTopic: (id: string) => `No subject is called ${id}.`,
-  notAnAnswer: (found: string, expected: readonly string[]) => `${found} is no answer here; one of ${expected.join(", ")}.`,
-  notAQuantity: (found: string, expected: readonly string[]) => `${found} is not a number with its unit (${expected.join(", ")}).`,
+  notAnAnswer: (found: string, expected: readonly string[]) =>
+    `${found} is no answer here; one of ${expected.join(", ")}.`,
+  notAQuantity: (found: string, expected: readonly string[]) =>
+    `${found} is not a number with its unit (${expected.join(", ")}).`,
   sampled: (inspected: number, population: number, defective: number) =>
     `${inspected} of ${population} inspected, ${defective === 0 ? "none" : defective} defective`,
   leaves: (most: number, population: number, percent: number) =>

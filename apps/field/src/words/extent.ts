@@ -30,7 +30,7 @@ export const EXTENT = {
   tooMany: "More were inspected than there are.",
   tooDefective: "More had a defect than were inspected.",
   reach: (most: number, population: number) =>
-    `At 95 in 100, up to ${most} of the ${population} may have a defect.`,
+    `With 95 % assurance, up to ${most} of the ${population} may have a defect.`,
   all: (defective: number) => `All were inspected: ${defective} with a defect.`,
   far: (agreed: boolean, limitations: number) =>
     `${agreed ? "agreed" : "not agreed yet"}, ${limitations} ${limitations === 1 ? "limitation" : "limitations"}`,

@@ -129,6 +129,9 @@ export interface Board {
   readonly faultCurrentMethod: Fact<FaultCurrentMethod>;
   readonly polarity: Fact<"correct" | "incorrect">;
   readonly phaseSequence: Fact<"correct" | "incorrect">;
+  /** All circuits of the board measured together. */
+  readonly insulationLiveLive: Evidence<"ohm">;
+  readonly insulationLiveEarth: Evidence<"ohm">;
   readonly mainSwitchRated: Evidence<"ampere">;
   readonly conditionalRating: ConditionalRating | undefined;
   readonly circuits: readonly Circuit[];
@@ -171,6 +174,8 @@ export interface CircuitReadings {
   readonly insulationVoltage: Fact<"250 V" | "500 V" | "1000 V">;
   readonly insulationLiveLive: Evidence<"ohm">;
   readonly insulationLiveEarth: Evidence<"ohm">;
+  /** The circuit's neutral against the neutrals of all others. */
+  readonly insulationBetweenNeutrals: Evidence<"ohm">;
   readonly polarity: Fact<"correct" | "incorrect">;
   readonly zs: Evidence<"ohm">;
   readonly faultCurrent: Evidence<"ampere">;

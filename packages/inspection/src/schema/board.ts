@@ -38,21 +38,14 @@ export const board = z.strictObject({
       polarity: stated(z.enum(["correct", "incorrect"])).optional(),
       phaseSequence: stated(z.enum(["correct", "incorrect"])).optional(),
       /** All circuits of the board measured together, everything switched on and connected as usual for the test. */
-      insulationLiveLive: reading("ohm", "insulation resistance between live conductors, all circuits together").optional(),
+      insulationLiveLive: reading(
+        "ohm",
+        "insulation resistance between live conductors, all circuits together",
+      ).optional(),
       insulationLiveEarth: reading(
         "ohm",
         "insulation resistance between live conductors and earth, all circuits together",
       ).optional(),
-      /** Insulation between the neutrals of two circuits, disconnected from the bar: shows a neutral they share. */
-      betweenNeutrals: z
-        .array(
-          z.strictObject({
-            circuits: z.tuple([id, id]),
-            reading: reading("ohm", "insulation resistance between the neutrals of two circuits"),
-          }),
-        )
-        .max(200)
-        .optional(),
     })
     .optional(),
   circuits: z.array(circuit).max(400),

@@ -45,6 +45,11 @@ const circuitReadings = z.strictObject({
   insulationVoltage: stated(z.enum(["250 V", "500 V", "1000 V"])).optional(),
   insulationLiveLive: reading("ohm", "insulation resistance between live conductors").optional(),
   insulationLiveEarth: reading("ohm", "insulation resistance between live conductors and earth").optional(),
+  /** The circuit's neutral, off its bar, against the neutrals of all others: shows a neutral that circuits share. */
+  insulationBetweenNeutrals: reading(
+    "ohm",
+    "insulation resistance between the neutral and those of the other circuits",
+  ).optional(),
   polarity: stated(z.enum(["correct", "incorrect"])).optional(),
   zs: reading("ohm", "earth fault loop impedance at the furthest point").optional(),
   faultCurrent: reading("ampere", "prospective fault current").optional(),

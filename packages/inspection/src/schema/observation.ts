@@ -25,6 +25,8 @@ export const observation = z.strictObject({
   remedy: paragraph.optional(),
   /** What was done about danger before leaving, who was told and what they said. */
   madeSafe: z.strictObject({ done: paragraph, told: line, at: moment, reply: line.optional() }).optional(),
+  /** Why nobody could be told of danger before leaving. */
+  untold: paragraph.optional(),
 });
 
 /** A photograph, found by the hash of its bytes. */

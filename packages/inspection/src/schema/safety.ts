@@ -1,36 +1,6 @@
 import * as z from "zod";
+import { PRECAUTIONS } from "../precautions.ts";
 import { id, moment, paragraph } from "./common.ts";
-
-/** Steps taken for safety, in the order of a visit. The words for each belong to who shows them. */
-export const PRECAUTIONS = [
-  "start.competent",
-  "start.hazards",
-  "start.life-support",
-  "start.told",
-  "covers.isolated",
-  "covers.locked",
-  "covers.second-supplies",
-  "covers.tester-before",
-  "covers.dead",
-  "covers.tester-after",
-  "insulation.people-away",
-  "insulation.electronics",
-  "insulation.surge",
-  "live.justified",
-  "live.leads",
-  "live.footing",
-  "live.others-away",
-  "leave.earthing",
-  "leave.bonding",
-  "leave.links",
-  "leave.covers",
-  "leave.rcd-buttons",
-  "leave.alarms",
-  "leave.freezers",
-  "leave.boilers",
-  "leave.locks",
-  "leave.told",
-] as const;
 
 /** One step taken for safety, or why it did not arise. */
 export const precaution = z.strictObject({

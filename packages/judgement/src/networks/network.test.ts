@@ -14,6 +14,11 @@ const network = fc.array(fc.tuple(fc.nat(), ohms), { minLength: 1, maxLength: 12
   })),
 );
 
+/** Equal to 1e-9 of the value, or to the last digits of the largest resistances a network here can have. */
+function near(found: number, expected: number): void {
+  expect(Math.abs(found - expected)).toBeLessThanOrEqual(1e-9 * Math.abs(expected) + 1e-10);
+}
+
 describe("a resistance network", () => {
   test("series add, parallels by their reciprocals, a bridge in balance carries nothing", () => {
     expect(
@@ -73,14 +78,22 @@ describe("a resistance network", () => {
             { from: cut.from, to: drawn.nodes, ohms: cut.ohms * part },
             { from: drawn.nodes, to: cut.to, ohms: cut.ohms * (1 - part) },
           ]);
-          expect(whole.between({ along, part }, other)).toBeCloseTo(split.between(drawn.nodes, other), 8);
-          expect(whole.between({ along, part }, { along, part: 0 })).toBeCloseTo(
-            split.between(drawn.nodes, cut.from),
-            8,
-          );
+          near(whole.between({ along, part }, other), split.between(drawn.nodes, other));
+          near(whole.between({ along, part }, { along, part: 0 }), split.between(drawn.nodes, cut.from));
         },
       ),
     );
+  });
+
+  test("milliohms beside megohms lose no digits", () => {
+    // Two arms in parallel: 1 µΩ + 1 MΩ, and 1 mΩ.
+    const solved = new SolvedNetwork(3, [
+      { from: 0, to: 1, ohms: 1e-6 },
+      { from: 1, to: 2, ohms: 1e6 },
+      { from: 0, to: 2, ohms: 1e-3 },
+    ]);
+    expect(solved.between(0, 2) / (1 / (1 / (1e6 + 1e-6) + 1e3)) - 1).toBeCloseTo(0, 12);
+    expect(solved.between(0, 1) / 1e-6 - 1).toBeCloseTo(0, 9);
   });
 
   test("resistance is symmetric, a metric, and never falls when a resistor rises", () => {

@@ -1,5 +1,3 @@
-import { factorise, substitute } from "./cholesky.ts";
-
 /** A resistor between two numbered nodes, Ω. Zero joins its nodes; infinite is no connection. */
 export interface Resistor {
   readonly from: number;
@@ -40,7 +38,7 @@ export class SolvedNetwork {
     }
     this.#row = rowOf.map((_, node) => rowOf[merged[node] as number] as number);
     this.#size = size;
-    this.#inverse = inverted(laplacian(size, this.#row, resistors), size);
+    this.#inverse = inverted(eliminated(size, this.#row, resistors));
   }
 
   /** Resistance seen between two places, Ω; infinite where nothing connects them. */
@@ -131,32 +129,70 @@ function rootOf(least: Int32Array, node: number): number {
   return at;
 }
 
-function laplacian(size: number, row: Int32Array, resistors: readonly Resistor[]): Float64Array {
-  const matrix = new Float64Array(size * size);
-  const add = (i: number, j: number, siemens: number) => {
-    if (i >= 0 && j >= 0) matrix[i * size + j] = (matrix[i * size + j] as number) + siemens;
-  };
-  for (const { from, to, ohms } of resistors) {
-    if (ohms === 0 || ohms === Number.POSITIVE_INFINITY) continue;
-    const [i, j] = [row[from] as number, row[to] as number];
-    if (i === j) continue;
-    add(i, i, 1 / ohms);
-    add(j, j, 1 / ohms);
-    add(i, j, -1 / ohms);
-    add(j, i, -1 / ohms);
-  }
-  return matrix;
+/** What eliminates the nodes one after another, without a subtraction, so that no digit is lost between milliohms and kilohms. */
+interface Elimination {
+  /** Below the diagonal: share of a node's current that goes to each later one when it is eliminated. */
+  readonly shares: Float64Array;
+  /** Conductance of each node to all that were left when it was eliminated, the reference included, S. */
+  readonly whole: Float64Array;
 }
 
-function inverted(matrix: Float64Array, size: number): Float64Array {
-  if (!factorise(matrix, size)) throw new RangeError("resistances too far apart to be solved together");
+/**
+ * The factors L and D of the reduced Laplacian L·D·Lᵀ, held as conductances: each diagonal is the sum of what a node is
+ * joined to rather than a difference (Grassmann, Taksar and Heyman, 1985). Throws a RangeError where they overflow.
+ */
+function eliminated(size: number, row: Int32Array, resistors: readonly Resistor[]): Elimination {
+  const between = new Float64Array(size * size);
+  const toReference = new Float64Array(size);
+  for (const { from, to, ohms } of resistors) {
+    if (ohms === 0 || ohms === Number.POSITIVE_INFINITY) continue;
+    const i = row[from] as number;
+    const j = row[to] as number;
+    if (i === j) continue;
+    if (i < 0) toReference[j] = (toReference[j] as number) + 1 / ohms;
+    else if (j < 0) toReference[i] = (toReference[i] as number) + 1 / ohms;
+    else {
+      between[i * size + j] = (between[i * size + j] as number) + 1 / ohms;
+      between[j * size + i] = (between[j * size + i] as number) + 1 / ohms;
+    }
+  }
+  const whole = new Float64Array(size);
+  for (let k = 0; k < size; k++) {
+    let sum = toReference[k] as number;
+    for (let j = k + 1; j < size; j++) sum += between[k * size + j] as number;
+    if (!(sum > 0 && sum < Number.POSITIVE_INFINITY))
+      throw new RangeError("resistances too small or too large to be solved");
+    whole[k] = sum;
+    for (let i = k + 1; i < size; i++) {
+      const share = (between[i * size + k] as number) / sum;
+      between[i * size + k] = share;
+      if (share === 0) continue;
+      toReference[i] = (toReference[i] as number) + share * (toReference[k] as number);
+      for (let j = k + 1; j < size; j++) {
+        if (j !== i)
+          between[i * size + j] = (between[i * size + j] as number) + share * (between[k * size + j] as number);
+      }
+    }
+  }
+  return { shares: between, whole };
+}
+
+function inverted({ shares, whole }: Elimination): Float64Array {
+  const size = whole.length;
   const inverse = new Float64Array(size * size);
-  const column = new Float64Array(size);
   for (let j = 0; j < size; j++) {
-    column.fill(0);
+    const column = inverse.subarray(j * size, (j + 1) * size);
     column[j] = 1;
-    substitute(matrix, size, column);
-    inverse.set(column, j * size);
+    for (let i = j + 1; i < size; i++) {
+      let sum = 0;
+      for (let k = j; k < i; k++) sum += (shares[i * size + k] as number) * (column[k] as number);
+      column[i] = sum;
+    }
+    for (let k = size - 1; k >= 0; k--) {
+      let sum = (column[k] as number) / (whole[k] as number);
+      for (let i = k + 1; i < size; i++) sum += (shares[i * size + k] as number) * (column[i] as number);
+      column[k] = sum;
+    }
   }
   return inverse;
 }

@@ -4,13 +4,6 @@ import type { Figure, Row } from "./rows.ts";
 /** A number beside what it is. */
 export const number = (what: string, value: string): OwnFiguresNumber => ({ what, value });
 
-/** A chance in words a person can weigh: "1 in 40,000". */
-export function oneIn(chance: number): string {
-  if (!(chance > 1e-12)) return "less than 1 in a million million";
-  const times = Number((1 / chance).toPrecision(2));
-  return `1 in ${String(Math.round(times)).replaceAll(/\B(?=(\d{3})+$)/g, ",")}`;
-}
-
 /** A few names in a sentence; the rest is counted. */
 export function named(rows: readonly Pick<Row, "name">[], most = 4): string {
   const names = rows.map(({ name }) => name);

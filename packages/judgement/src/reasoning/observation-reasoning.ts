@@ -1,6 +1,7 @@
 import type { Classification, Finding, Path, Weighing } from "@good-grounds/core";
 import type { InspectionFile, Installation } from "@good-grounds/inspection";
 import { topicById } from "../topics/index.ts";
+import { type OpeningSection, openingSection } from "./opening-section.ts";
 import { reasonTopic, type TopicReasoning } from "./topic-reasoning.ts";
 import { factsFromFigures, factsFromFindings, needsOf } from "./worked-facts.ts";
 
@@ -13,6 +14,8 @@ export interface ObservationReasoning extends TopicReasoning {
   readonly chosen: Classification | null;
   /** How the choice stands to what follows: `same`; `allowed` while more than one is possible or by another position; `differs`. */
   readonly choice: "none" | "same" | "allowed" | "differs";
+  /** The opening its figures describe, to be drawn. */
+  readonly opening?: OpeningSection;
 }
 
 /** Reasons about every observation that names a topic. Topics that do not exist are placed faults of {@link topicFaults}. */
@@ -35,6 +38,7 @@ export function reasonObservations(installation: Installation, weighing: Weighin
     const worked = [...byHand, ...byChecks.filter(({ fact }) => !byHand.some((one) => one.fact === fact))];
     const reasoned = reasonTopic(topic, file.edition, said, positionsOf(observation, file), worked);
     const chosen = observation.choice?.classification ?? null;
+    const opening = openingSection(topic, Object.fromEntries(figures), byHand);
     return [
       {
         ...reasoned,
@@ -42,6 +46,7 @@ export function reasonObservations(installation: Installation, weighing: Weighin
         path: ["observations", number],
         chosen,
         choice: choiceOf(chosen, reasoned),
+        ...(opening === undefined ? {} : { opening }),
       },
     ];
   });

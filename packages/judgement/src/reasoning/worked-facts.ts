@@ -43,12 +43,7 @@ export function factsFromFigures(
   for (const [fact, { worked: link }] of Object.entries(topic.facts)) {
     const one = link === undefined ? undefined : COMPUTATIONS.get(link.by);
     if (link === undefined || one === undefined || !("conclude" in one)) continue;
-    const text = Object.fromEntries(
-      Object.keys(one.needs).flatMap((need) => {
-        const figure = Object.hasOwn(figures, kebab(need)) ? figures[kebab(need)] : undefined;
-        return figure === undefined ? [] : [[need, figure] as const];
-      }),
-    );
+    const text = figuresFor(topic, link.by, figures);
     if (Object.keys(text).length === 0) continue;
     const made = givenFromText(one.needs, text);
     if (!made.ok) {
@@ -63,6 +58,22 @@ export function factsFromFigures(
       worked.push({ fact, by: link.by, value: answerFor(link, judgement.verdict), judgement });
   }
   return { worked, issues };
+}
+
+/** The figures given for a computation behind a topic, by its needs. */
+export function figuresFor(
+  topic: Topic,
+  computation: string,
+  figures: Readonly<Record<string, string>>,
+): Readonly<Record<string, string>> {
+  const one = COMPUTATIONS.get(computation);
+  if (one === undefined || !Object.values(topic.facts).some(({ worked }) => worked?.by === computation)) return {};
+  return Object.fromEntries(
+    Object.keys("needs" in one ? one.needs : {}).flatMap((need) => {
+      const figure = Object.hasOwn(figures, kebab(need)) ? figures[kebab(need)] : undefined;
+      return figure === undefined ? [] : [[need, figure] as const];
+    }),
+  );
 }
 
 /** Facts of a topic that the findings about its place answer; the worst finding of a check counts. */

@@ -130,8 +130,7 @@ function decided(worst: number, best: number, tie: number): Verdict {
 
 /** A display at the end of its range says nothing on one side: what it cannot bear out is taken back. */
 function openEnded(tape: Tape, statement: Statement): Statement {
-  tape.run(new Float64Array(tape.errors.causes.length));
-  const open = tape.openness();
+  const open = openings(tape);
   if (open.length === 0) return statement;
   const better = open.includes(1);
   const worse = open.includes(-1);
@@ -162,30 +161,39 @@ function betweenAccounts(doubt: Doubt, relation: Compared["relation"]): Statemen
   const meets = side === 0 ? (low: number, high: number) => low <= tie && high >= -tie : oneSided(side, tie);
   const open = openings(tape);
   if (isBent(doubt)) {
-    const [low, high] = [Math.min(...corners), Math.max(...corners)];
-    const met = open || !(low <= high) || meets(low, high);
+    const [low, high] = opened(Math.min(...corners), Math.max(...corners), open);
+    // At a corner that is no number nothing can be said.
+    if (!(low <= high)) return { probability: null, lowest: 0, highest: 1, decision: both("too-near") };
+    const met = meets(low, high);
     return { probability: null, lowest: 0, highest: met ? 1 : 0, decision: both(met ? "met" : "not-met") };
   }
   const guard = Math.max(worst.standard, best.standard) * COVERAGE;
-  const [low, high] = [Math.min(worst.middle, best.middle), Math.max(worst.middle, best.middle)];
-  const met = open || meets(low - guard, high + guard);
-  const ends = [chanceOf(worst, worst.onLine), chanceOf(best, best.onLine), chanceOf(free, free.onLine)];
-  const highest = meets(low, high) || open ? 1 : Math.max(...ends);
+  const [low, high] = opened(Math.min(worst.middle, best.middle), Math.max(worst.middle, best.middle), open);
+  const met = meets(low - guard, high + guard);
+  const chanceFree = chanceOf(free, free.onLine);
+  const ends = [chanceOf(worst, worst.onLine), chanceOf(best, best.onLine), chanceFree];
   return {
-    probability: open ? null : chanceOf(free, free.onLine),
-    lowest: open ? 0 : Math.min(...ends),
-    highest: low === high && !open ? Math.max(...ends) : highest,
+    // Beyond the end of a display there is no distribution; only that the two lie apart can be told.
+    probability: open.length > 0 && met ? null : chanceFree,
+    lowest: open.length > 0 ? 0 : Math.min(...ends),
+    // Somewhere between two ends the accounts may be one and the same.
+    highest: low < high && meets(low, high) ? 1 : Math.max(...ends),
     decision: both(met ? "met" : "not-met"),
   };
+}
+
+/** A difference that may be any amount larger or smaller than it is shown. */
+function opened(low: number, high: number, open: readonly number[]): readonly [low: number, high: number] {
+  return [open.includes(-1) ? Number.NEGATIVE_INFINITY : low, open.includes(1) ? Number.POSITIVE_INFINITY : high];
 }
 
 function oneSided(side: -1 | 1, tie: number): (low: number, high: number) => boolean {
   return side === -1 ? (_low, high) => high >= -tie : (low) => low <= tie;
 }
 
-function openings(tape: Tape): boolean {
+function openings(tape: Tape): readonly number[] {
   tape.run(new Float64Array(tape.errors.causes.length));
-  return tape.openness().length > 0;
+  return tape.openness();
 }
 
 function both(verdict: Verdict): Readonly<Record<AcceptanceRule, Verdict>> {

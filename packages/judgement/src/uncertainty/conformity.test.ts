@@ -108,6 +108,14 @@ describe("one reading and its limit", () => {
     });
   });
 
+  test("an open conductor does not agree with a sound one, whatever lies beyond the display", () => {
+    const open = measured(TERM.ringLine, parseWritten(">99.9 Ω", "ohm") as Written<"ohm">, [], null, {});
+    const apart = comparedConformity(RECKON.agrees(QUESTION, open, read(TERM.ringNeutral, 0.44)), NO_INSTRUMENTS);
+    expect(apart).toMatchObject({ probability: 0, decision: { simple: "not-met", guarded: "not-met" } });
+    const beyond = comparedConformity(RECKON.agrees(QUESTION, open, read(TERM.ringNeutral, 120)), NO_INSTRUMENTS);
+    expect(beyond).toMatchObject({ probability: null, decision: { simple: "met" } });
+  });
+
   test("what is known only as a range decides where both its ends do", () => {
     const length = (low: number, high: number) =>
       RECKON.atMost(

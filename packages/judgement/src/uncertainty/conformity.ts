@@ -102,7 +102,7 @@ function ofCombined({ rule, from }: Combined, table: InstrumentTable): Part {
   const counted = limits ? parts.filter(({ kind }) => kind !== "agreement") : parts;
   const notes = new Set<ConformityNote>(parts.flatMap((part) => part.notes));
   if (counted.length < parts.length) notes.add("agreement-apart");
-  const figures = rule === "all" ? everyPart(counted, limits) : onePart(counted);
+  const figures = rule === "all" ? everyPart(counted, limits) : onePart(counted, decision.simple);
   const chosen = decidingPart(parts, decision.simple, rule);
   return {
     kind: limits ? "limit" : parts.some(({ kind }) => kind === "agreement") ? "agreement" : "facts",
@@ -153,12 +153,12 @@ function allAgree(parts: readonly Part[]): Figures {
 }
 
 /** One part met is enough: never less than the surest of them. */
-function onePart(parts: readonly Part[]): Figures {
+function onePart(parts: readonly Part[], verdict: Verdict): Figures {
   const known = parts.flatMap(({ probability }) => probability ?? []);
   const best = known.length === 0 ? null : Math.max(...known);
   return {
-    // With a part open, only what is sure without it can be said.
-    probability: known.length === parts.length || best === 1 ? best : best !== null && best > 0.5 ? best : null,
+    // With a part open, a figure stands only where it bears the verdict without that part.
+    probability: known.length === parts.length || verdict === "met" ? best : null,
     lowest: Math.max(0, ...parts.map((part) => part.lowest)),
     highest: Math.min(
       1,

@@ -64,9 +64,14 @@ function limitLine(at: number, worse: Trend["worse"]): string {
   const side = worse === "falling" ? 3.5 : -3.5;
   const strokes: string[] = [];
   for (let x = LEFT + 2; x < WIDTH - RIGHT - 2; x += 5) {
-    strokes.push(line(x, at, x + 2, Math.max(1, Math.min(HEIGHT - 1, at + side)), { stroke: TOKENS.copper, "stroke-width": 0.5 }));
+    strokes.push(
+      line(x, at, x + 2, Math.max(1, Math.min(HEIGHT - 1, at + side)), { stroke: TOKENS.copper, "stroke-width": 0.5 }),
+    );
   }
-  return strokes.join("") + line(LEFT, at, WIDTH - RIGHT, at, { stroke: TOKENS.copper, "stroke-width": 1, "stroke-dasharray": "4 2" });
+  return (
+    strokes.join("") +
+    line(LEFT, at, WIDTH - RIGHT, at, { stroke: TOKENS.copper, "stroke-width": 1, "stroke-dasharray": "4 2" })
+  );
 }
 
 function bandOf(projected: readonly Projected[], x: Across, y: Up): string {
@@ -79,7 +84,13 @@ function bandOf(projected: readonly Projected[], x: Across, y: Up): string {
 function lineThrough(projected: readonly Projected[], x: Across, y: Up): string {
   const on = projected.flatMap(({ on: day, value }) => (value === null ? [] : [`${round(x(day))} ${round(y(value))}`]));
   if (on.length < 2) return "";
-  return element("path", { d: `M${on.join("L")}`, fill: "none", stroke: TOKENS.ink, "stroke-width": 0.9, "stroke-dasharray": "2 1.5" });
+  return element("path", {
+    d: `M${on.join("L")}`,
+    fill: "none",
+    stroke: TOKENS.ink,
+    "stroke-width": 0.9,
+    "stroke-dasharray": "2 1.5",
+  });
 }
 
 function mark(x: number, y: number, bound: Trend["points"][number]["bound"]): string {
@@ -110,7 +121,10 @@ export function changeStep({ amount, standard, change, words }: DrawnChange): st
   const middle = STEP_HEIGHT / 2;
   const y = (value: number) => middle - (value / scale) * (middle - 4);
   const [from, to] = [10, STEP_WIDTH - 10];
-  const strip = rect(2, y(spread), STEP_WIDTH - 4, y(-spread) - y(spread), { fill: TOKENS.faint, "fill-opacity": 0.35 });
+  const strip = rect(2, y(spread), STEP_WIDTH - 4, y(-spread) - y(spread), {
+    fill: TOKENS.faint,
+    "fill-opacity": 0.35,
+  });
   const moved = change === "up" || change === "down";
   return drawing(
     STEP_WIDTH,
@@ -118,7 +132,10 @@ export function changeStep({ amount, standard, change, words }: DrawnChange): st
     words,
     words,
     strip +
-      line(from, y(0), to, y(amount), { stroke: moved ? TOKENS.copper : TOKENS.ink, "stroke-width": moved ? 1.4 : 0.8 }) +
+      line(from, y(0), to, y(amount), {
+        stroke: moved ? TOKENS.copper : TOKENS.ink,
+        "stroke-width": moved ? 1.4 : 0.8,
+      }) +
       element("circle", { cx: from, cy: y(0), r: 2.6, fill: TOKENS.paper, stroke: TOKENS.ink, "stroke-width": 1.1 }) +
       element("circle", { cx: to, cy: y(amount), r: 2.6, fill: TOKENS.ink }),
   );

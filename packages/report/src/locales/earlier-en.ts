@@ -19,9 +19,13 @@ export const EARLIER = Object.freeze({
     ]
       .filter((part) => part !== "")
       .join(", "),
-  counts: (within: number, changed: number, open: number) =>
-    `${counted(changed, "reading has", "readings have")} changed, ${within} within what repeating the test may give, ${open} cannot be told.`,
-  nothingChanged: "No reading has changed beyond what repeating the test may give.",
+  counts: (changed: number, within: number, open: readonly (readonly [why: ChangeSilence, count: number])[]) => {
+    const all = open.reduce((sum, [, count]) => sum + count, 0);
+    const reasons = open.map(([why, count]) => `${count} ${EARLIER.silence[why]}`).join("; ");
+    return `${counted(changed, "reading has", "readings have")} changed, ${within} within what repeating the test may give${all === 0 ? "." : `; of ${all} it cannot be said (${reasons}).`}`;
+  },
+  restOn: "The comparisons rest on",
+  speaks: (favour: string, against: string) => (against === "" ? favour : `${favour}; against it ${against}`),
   change: Object.freeze({
     within: "within repeatability",
     up: "changed, up",
@@ -49,16 +53,15 @@ export const EARLIER = Object.freeze({
     lineNeutralLoop: "line to neutral loop",
     bonding: "main bonding",
   } satisfies Record<ComparedReading, string>),
-  /** What the figures of a reading hold for. */
   at20: " at 20 °C",
-  at20Readings: new Set<ComparedReading>(["r1", "rn", "r2", "r1r2", "r2Only", "zs", "bonding"]),
+  less: " less ",
   wholeZs: "Zs as a whole",
   silence: Object.freeze({
     "not-taken-then": "not taken then",
     "not-taken-now": "not taken now",
     "not-taken": "taken neither then nor now",
-    "display-ended": "the display ended: what lies beyond is not known",
-    "supply-not-known": "Zs has changed, but the loop before the circuit is not known on both days",
+    "display-ended": "where the display ended",
+    "supply-not-known": "where Zs has changed but the loop before the circuit is not known on both days",
     "test-voltages-differ": "tested at different voltages",
   } satisfies Record<ChangeSilence, string>),
   note: Object.freeze({
@@ -72,12 +75,11 @@ export const EARLIER = Object.freeze({
     "as-a-whole": "the loop before the circuit is not known on both days",
   } satisfies Record<ChangeNote, string>),
   amount: (amount: string, spread: string) => `${amount}, where repeating gives ±${spread}`,
-  factor: (factor: string, spread: string) => `${factor} times, where a factor of ${spread} either way is ordinary`,
+  factor: (factor: string, spread: string) => `by a factor of ${factor}, where one of ${spread} either way is ordinary`,
   split: (pieces: string) => `divided into ${pieces}; its readings are not compared`,
   merged: (pieces: string) => `joined from ${pieces}; their readings are not compared`,
   was: (name: string) => `was ${name}`,
   sure: (percent: number) => `${percent} % sure`,
-  because: "matched by",
   trait: Object.freeze({
     words: "description",
     designation: "number",
@@ -104,8 +106,9 @@ export const EARLIER = Object.freeze({
   trendOpen: "displays have ended: no line follows",
   twoPoints: "only a line through two points, whose scatter nobody has seen",
   direction: Object.freeze({ falling: "falling", rising: "rising", "not-told": "no direction can be told" }),
-  next: (on: string, value: string, low: string, high: string) => `${on}: ${value}, next reading ${low} to ${high}`,
-  nextBand: (on: string, low: string, high: string) => `${on}: next reading ${low} to ${high}`,
+  next: (on: string, value: string, low: string, high: string) =>
+    `On ${on} the line stands at ${value}; a reading is expected between ${low} and ${high}`,
+  nextBand: (on: string, low: string, high: string) => `On ${on} a reading is expected between ${low} and ${high}`,
   noLow: "any lower value",
   noHigh: "any higher value",
   crossing: (limit: string, expected: string | null, earliest: string, latest: string | null) =>

@@ -89,6 +89,14 @@ export const REASONING = Object.freeze({
   published: "published",
   computed: "computed",
   notKnown: "not known",
+  /** What the section of an opening shows, by the verdict on it. */
+  openingShows: Object.freeze({
+    met: "By geometry the jointed finger stays clear of the live part.",
+    "not-met": "By geometry the jointed finger touches the live part.",
+    "too-near": "Too near to say; try the finger with the part dead.",
+    "not-known": "Not settled: more has to be known of the opening.",
+    "not-applicable": "",
+  }),
   position: "position",
   held: (question: string, words: string) => (words === "" ? question : `${question} Taken: ${words}`),
   notAsked: "not known",

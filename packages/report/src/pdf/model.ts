@@ -10,6 +10,7 @@ import { calculations, findings } from "./sections/findings.ts";
 import { firstPage } from "./sections/first-page.ts";
 import { frame } from "./sections/frame.ts";
 import { items } from "./sections/items.ts";
+import { misfits } from "./sections/misfits.ts";
 import { observations } from "./sections/observations.ts";
 import { origin } from "./sections/origin.ts";
 import { thenAndNow } from "./sections/then-and-now.ts";
@@ -29,6 +30,7 @@ export function reportModel(input: ReportInput): ReportModel {
     observations: observations(input, drawings),
     origin: origin(input),
     findings: findings(input, drawings),
+    misfits: misfits(input),
     boards: boards(input, drawings),
     diagram: diagram(input, drawings),
     curves: curves(input, drawings),

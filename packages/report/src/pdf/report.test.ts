@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { changed, EXAMPLE, inputOf, nearlyNothing } from "../../../../checks/reports/example.ts";
 import { needTool } from "../../../../checks/tools.ts";
 import { writeReportPdf } from "./index.ts";
+import { reportModel } from "./model.ts";
 
 const hasTools = needTool("qpdf") && needTool("pdfinfo");
 
@@ -149,6 +150,62 @@ describe("the printed report", () => {
 
   test.skipIf(!hasTools)("keeps every word on its page", () => {
     expect(beyondThePage(report)).toEqual([]);
+  });
+});
+
+describe("the opening that an observation's figures describe", () => {
+  const file = (figures: Record<string, string>) =>
+    changed(({ observations }) => {
+      Object.assign(observations[0] as object, {
+        topic: "board-blank-missing",
+        facts: { access: "anyone", ...figures },
+        positions: {},
+      });
+    });
+  const OPENING = {
+    shape: "rectangular",
+    width: "17.5 mm",
+    height: "45 mm",
+    offset: "0 mm",
+    "barrier-behind": "none",
+    face: "front",
+  };
+  const drawingsOf = (text: string) =>
+    reportModel(inputOf(text)).drawings.filter(({ svg }) => svg.includes("jointed finger"));
+
+  test("is drawn beside the argument, with what it shows", () => {
+    const [reached, ...others] = drawingsOf(file({ ...OPENING, depth: "25 mm" }));
+    expect(others).toEqual([]);
+    expect(reached?.svg).toContain("depth 25 mm");
+    expect(reached?.svg).toContain("touches the live part");
+    expect(drawingsOf(file({ ...OPENING, depth: "120 mm" }))[0]?.svg).toContain("stays clear");
+  });
+
+  test("says so where more has to be known", () => {
+    const [drawn] = drawingsOf(
+      file({ shape: "rectangular", width: "17.5 mm", height: "45 mm", offset: "0 mm", depth: "25 mm" }),
+    );
+    expect(drawn?.svg).toContain("Not settled");
+  });
+
+  test("is not drawn where its figures are not complete, or none are given", () => {
+    expect(drawingsOf(file({ shape: "rectangular", width: "17.5 mm" }))).toEqual([]);
+    expect(drawingsOf(file({ gap: "in-line" }))).toEqual([]);
+  });
+
+  test.each(["0 mm", "1 mm", "12 mm", "60 mm", "900 mm"])("a width of %s is drawn without harm", (width) => {
+    for (const depth of ["0 mm", "3 m"])
+      for (const offset of ["0 mm", "70 mm", "2 m"]) {
+        const drawn = drawingsOf(file({ ...OPENING, width, depth, offset }));
+        expect(drawn.length).toBeLessThanOrEqual(1);
+        for (const { svg } of drawn) expect(svg).not.toMatch(/NaN|Infinity|undefined/);
+      }
+  });
+
+  test.skipIf(!hasTools)("stands in the printed report and leaves its words on the page", () => {
+    const path = written("opening.pdf", file({ ...OPENING, depth: "25 mm" }));
+    expect(wordsOf(path)).toContain("touches the live part");
+    expect(beyondThePage(path)).toEqual([]);
   });
 });
 

@@ -138,6 +138,7 @@ export const TEMPLATE = String.raw`
     if o.reasoning.headline != "" {
       block(above: 0.9em, below: 0pt, sticky: true, text(weight: 600, o.reasoning.headline))
       if o.reasoning.stands != "" { block(above: 0.4em, below: 0pt, o.reasoning.stands) }
+      if o.reasoning.drawing != "" { block(above: 0.7em, below: 0.3em, image(o.reasoning.drawing, width: 72mm, alt: o.reasoning.shows)) }
       for p in o.reasoning.parts {
         block(above: 0.8em, below: 0.2em, sticky: true, text(size: 8.6pt, weight: 600, fill: quiet, p.heading))
         for l in p.lines {
@@ -184,6 +185,18 @@ export const TEMPLATE = String.raw`
           if f.further != "" { block(above: 0.5em, below: 0pt, text(size: 7.4pt, fill: quiet, style: "italic", f.further)) }
         })
       }
+    })
+  }
+}
+
+// ---------------------------------------------------------------- readings shown by choice
+#if d.misfits.list.len() > 0 {
+  heading(level: 2, d.misfits.title)
+  block(below: 0.6em, d.misfits.intro)
+  for m in d.misfits.list {
+    block(breakable: not m.whole, above: 0.9em, below: 0.7em, {
+      block(above: 0pt, below: 0.35em, sticky: true, bare(9.5pt, heading(level: 3, m.title)))
+      for l in m.lines { block(above: 0.35em, below: 0pt, text(size: 8.8pt, l)) }
     })
   }
 }
@@ -252,9 +265,10 @@ export const TEMPLATE = String.raw`
         columns: (1fr, 30mm, 19mm, 19mm, 18mm, 1.3fr),
         align: (left, left, right, right, center, left),
         table.header(..d.past.head.map(h => [#h])),
-        ..e.rows.map(r => ([#r.where], [#r.label], [#r.past], [#r.now], drawing(r.step, r.alt, 16mm), [#r.words#if r.notes != "" { text(size: 7.2pt, fill: quiet, [ – #r.notes]) }])).flatten(),
+        ..e.rows.map(r => ([#r.where], [#r.label], [#r.past], [#r.now], drawing(r.step, r.alt, 16mm), [#r.words])).flatten(),
       ))
     }
+    if e.rest != "" { block(above: 0.6em, below: 0pt, small(e.rest)) }
     for w in e.left { block(above: 0.5em, below: 0pt, w) }
   }
   if d.past.trends.len() > 0 or d.past.more != "" {

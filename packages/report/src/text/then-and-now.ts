@@ -3,7 +3,18 @@ import type { Installation } from "@good-grounds/inspection";
 import { EARLIER } from "../locales/earlier-en.ts";
 import { argumentLines } from "../words/argument.ts";
 import { placeWords } from "../words/place.ts";
-import { changeLines, dividedLines, leftOver, matchedWords, methodWords, trendLines } from "../words/then-and-now.ts";
+import {
+  changeLines,
+  countWords,
+  dividedLines,
+  hasChanged,
+  leftOver,
+  matchedWords,
+  matchLines,
+  methodWords,
+  restsOn,
+  trendLines,
+} from "../words/then-and-now.ts";
 import { padded, wrapped } from "./wrap.ts";
 
 const LABEL = 8;
@@ -33,23 +44,23 @@ function againstLines(
   if (against.otherAddress) lines.push(...wrapped(EARLIER.otherAddress, width, "  "));
   if (against.byNameOnly) lines.push(...wrapped(EARLIER.byNameOnly, width, "  "));
   const changes = changeLines(against, installation);
-  const count = (...verdicts: readonly string[]) =>
-    changes.filter(({ change }) => verdicts.includes(change.change)).length;
-  const changed = count("up", "down");
-  lines.push(...wrapped(EARLIER.counts(count("within"), changed, count("cannot-say")), width, "  "));
+  lines.push(...wrapped(countWords(changes), width, "  "));
   const indent = " ".repeat(LABEL + 2);
-  for (const { where, label, past, now, words, notes, change } of changes) {
-    if (!all && change.change !== "up" && change.change !== "down") continue;
+  for (const one of changes) {
+    if (!all && !hasChanged(one)) continue;
+    const { where, label, past, now, words, change } = one;
     const head = `  ${padded(EARLIER.changeShort[change.change], LABEL)}`;
     lines.push(...wrapped(`${where}, ${label}: ${past} → ${now}`, width, head, indent));
     lines.push(...wrapped(words, width, indent));
-    if (notes !== "") lines.push(...wrapped(`(${notes})`, width, indent));
     if (!grounds) continue;
     for (const side of [change.past, change.now]) {
       for (const { depth, tag, words: says } of argumentLines(side, (path) => placeWords(path, installation)))
         lines.push(...wrapped(`[${tag}] ${says}`, width, `${indent}${"  ".repeat(Math.min(12, depth + 1))}`));
     }
   }
+  const rest = restsOn(all ? changes : changes.filter(hasChanged));
+  if (rest !== "") lines.push(...wrapped(rest, width, "  "));
+  if (all) for (const words of matchLines(against)) lines.push(...wrapped(words, width, "  ", "    "));
   for (const words of dividedLines(against)) lines.push(...wrapped(words, width, "  ", "    "));
   for (const [label, words] of leftOver(against)) lines.push(...wrapped(`${label}: ${words}`, width, "  ", "    "));
   return lines;
@@ -59,7 +70,7 @@ function trendSection(comparison: ThenAndNow, installation: Installation, width:
   const trends = trendLines(comparison, installation);
   if (trends.length === 0) return [];
   const shown = all ? trends : trends.filter(({ notable }) => notable);
-  const lines = [EARLIER.trends];
+  const lines: string[] = [EARLIER.trends];
   if (comparison.nextOn === null) lines.push(...wrapped(EARLIER.noNext, width, "  "));
   for (const { where, label, history, says } of shown) {
     lines.push(...wrapped(`${where}, ${label}: ${history}`, width, "  ", "    "));

@@ -45,7 +45,10 @@ export function renderWeighing(input: ReportInput, options: WeighingOptions = {}
   lines.push(...observationLines(input, width, options));
   if (input.thenAndNow !== undefined) {
     const { all = false, grounds } = options;
-    lines.push(...renderThenAndNow(input.thenAndNow, input.installation, { width, all, grounds: grounds === true }), "");
+    lines.push(
+      ...renderThenAndNow(input.thenAndNow, input.installation, { width, all, grounds: grounds === true }),
+      "",
+    );
   }
   lines.push(WORDS.legend, "", ...wrapped(WORDS.competent, width));
   return `${lines.join("\n")}\n`;

@@ -11,6 +11,7 @@ import type {
   Unit,
 } from "@good-grounds/core";
 import { LAYER_STATES, SEVERITIES, severitiesOf } from "@good-grounds/core";
+import type { ProbeDrawing } from "../drawings/probe.ts";
 import { CLASSIFICATION, SILENCE } from "../locales/en.ts";
 import { HAZARD, PROVISION, REASONING, SEVERITY_WORDS } from "../locales/reasoning-en.ts";
 import { valueWords } from "./figure.ts";
@@ -41,6 +42,8 @@ export interface ReasonedObservation extends ReasonedTopic {
   readonly observation: string;
   readonly chosen: Classification | null;
   readonly choice: keyof typeof REASONING.choice;
+  /** The opening its figures describe; words are found for it here. */
+  readonly opening?: Omit<ProbeDrawing, "words">;
 }
 
 /** A line of an argument: how deep it stands, its tag, and what it says. */
@@ -265,7 +268,7 @@ function nextOf({ reasoning, topic }: ReasonedTopic): readonly ReasoningLine[] {
 }
 
 /** A fact or a position as a leaf of an argument; `name` is "fact NAME" or "point NAME", or a bare fact name. */
-function factLine(name: string, one: ReasonedTopic, depth: number): ReasoningLine {
+export function factLine(name: string, one: ReasonedTopic, depth: number): ReasoningLine {
   const { topic, reasoning, worked } = one;
   if (name.startsWith("point ")) {
     const point = name.slice(6);

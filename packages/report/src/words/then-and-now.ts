@@ -1,8 +1,10 @@
 import {
   type AgainstEarlier,
+  type ChangeSilence,
   type CircuitAt,
   type Evidence,
   isKnown,
+  nodesOf,
   printQuantity,
   type ReadingChange,
   type ThenAndNow,
@@ -20,7 +22,6 @@ export interface ChangeLine {
   readonly past: string;
   readonly now: string;
   readonly words: string;
-  readonly notes: string;
   readonly change: ReadingChange;
 }
 
@@ -50,25 +51,30 @@ function changeLine(where: string, change: ReadingChange): ChangeLine {
     past: sideWords(past),
     now: sideWords(now),
     words: changeWords(change),
-    notes: notes.map((note) => EARLIER.note[note]).join("; "),
     change,
   };
 }
 
-/** A reading as it was shown, and what it comes to at 20 °C where it was brought there. */
+/** What the display showed; of the circuit's part of a loop, both displays it is the difference of. */
 function sideWords(evidence: Evidence<"ohm">): string {
   if (!isKnown(evidence)) return WORDS.notKnown;
-  if (evidence.kind === "measured") return evidence.detail.text;
-  return `${printQuantity(evidence.value, "ohm")}${evidence.kind === "computed" ? EARLIER.at20 : ""}`;
+  const shown = [...nodesOf(evidence)].flatMap((node) => (node.kind === "measured" ? [node.detail.text] : []));
+  return shown.length === 0 ? printQuantity(evidence.value, "ohm") : shown.join(EARLIER.less);
 }
 
-function changeWords({ change, why, scale, amount, standard }: ReadingChange): string {
+function changeWords({ change, why, scale, amount, standard, past }: ReadingChange): string {
   const verdict = EARLIER.change[change];
   if (why !== null) return `${verdict}: ${EARLIER.silence[why]}`;
   if (scale === "ratio")
-    return `${verdict}: ${EARLIER.factor(digits(Math.exp(amount)), digits(Math.exp(2 * standard)))}`;
-  const sign = amount < 0 ? "" : "+";
-  return `${verdict}: ${EARLIER.amount(`${sign}${printQuantity(amount, "ohm")}`, printQuantity(2 * standard, "ohm"))}`;
+    return `${verdict}: ${EARLIER.factor(digits(Math.exp(Math.abs(amount))), digits(Math.exp(2 * standard)))}`;
+  const moved = `${amount < 0 ? "−" : "+"}${ohms(Math.abs(amount))}`;
+  const at20 = past.kind === "computed" ? EARLIER.at20 : "";
+  return `${verdict}: ${EARLIER.amount(`${moved}${at20}`, ohms(2 * standard))}`;
+}
+
+/** Ohms to the hundredth where a display would show them, more coarsely above. */
+function ohms(value: number): string {
+  return value < 10 ? `${value.toFixed(2)} Ω` : printQuantity(value, "ohm");
 }
 
 /** A plain factor with two digits, whole numbers from ten on. */
@@ -78,7 +84,7 @@ function digits(value: number): string {
 }
 
 export function circuitName({ board, designation, description }: CircuitAt): string {
-  return `${board} ${designation} ${description}`;
+  return `${board}, ${designation}: ${description}`;
 }
 
 export function circuitNames(list: readonly CircuitAt[]): string {
@@ -92,6 +98,41 @@ export function dividedLines({ circuits }: AgainstEarlier): readonly string[] {
     const [whole, pieces] = kind === "split" ? [past, now] : [now, past];
     const words = kind === "split" ? EARLIER.split(circuitNames(pieces)) : EARLIER.merged(circuitNames(pieces));
     return [`${circuitNames(whole)}: ${words} (${EARLIER.sure(Math.floor(confidence * 100))})`];
+  });
+}
+
+/** How many readings have changed, have not, or cannot be told and why. */
+export function countWords(changes: readonly ChangeLine[]): string {
+  const open = new Map<ChangeSilence, number>();
+  for (const { change } of changes) if (change.why !== null) open.set(change.why, (open.get(change.why) ?? 0) + 1);
+  const within = changes.filter(({ change }) => change.change === "within").length;
+  return EARLIER.counts(changes.filter(hasChanged).length, within, [...open]);
+}
+
+export function hasChanged({ change: { change } }: ChangeLine): boolean {
+  return change === "up" || change === "down";
+}
+
+/** What comparisons rest on beside the readings, each thing once; empty where it is nothing. */
+export function restsOn(changes: readonly ChangeLine[]): string {
+  const notes = new Set(changes.flatMap(({ change }) => change.notes));
+  return notes.size === 0 ? "" : `${EARLIER.restOn}: ${[...notes].map((note) => EARLIER.note[note]).join("; ")}.`;
+}
+
+/** Every pair of circuits held to be the same, with how sure that is and what speaks for and against. */
+export function matchLines({ circuits }: AgainstEarlier): readonly string[] {
+  return circuits.flatMap(({ kind, past, now, confidence, because }) => {
+    if (kind !== "same") return [];
+    const traits = (sign: number) =>
+      because
+        .filter(({ weight }) => sign * weight > 0.5)
+        .sort((a, b) => sign * (b.weight - a.weight))
+        .map(({ trait }) => EARLIER.trait[trait])
+        .join(", ");
+    const sure = EARLIER.sure(Math.floor(confidence * 100));
+    return [
+      `${circuitNames(now)} ${EARLIER.was(circuitNames(past))} (${sure}: ${EARLIER.speaks(traits(1), traits(-1))})`,
+    ];
   });
 }
 
@@ -131,7 +172,7 @@ export function trendLines({ trends }: ThenAndNow, installation: Installation): 
       where:
         circuit === undefined
           ? placeWords(trend.path, installation)
-          : `${circuit.board.name} ${circuit.designation} ${circuit.description}`,
+          : circuitName({ ...circuit, board: circuit.board.name }),
       label: EARLIER.reading[trend.reading],
       history: trend.points.map(({ on, text }) => `${text} (${on.slice(0, 4)})`).join(", "),
       says: trendSays(trend),
@@ -143,7 +184,7 @@ export function trendLines({ trends }: ThenAndNow, installation: Installation): 
 
 function trendSays({ perYear, direction, twoPoints, projected, crossing }: Trend): string[] {
   const says: string[] = [];
-  const ohms = (value: number) =>
+  const end = (value: number) =>
     value === 0 ? EARLIER.noLow : Number.isFinite(value) ? printQuantity(value, "ohm") : EARLIER.noHigh;
   if (perYear === null) says.push(EARLIER.trendOpen);
   else {
@@ -154,13 +195,13 @@ function trendSays({ perYear, direction, twoPoints, projected, crossing }: Trend
   if (last !== undefined) {
     const { on, value, low, high } = last;
     says.push(
-      `${value === null ? EARLIER.nextBand(on, ohms(low), ohms(high)) : EARLIER.next(on, ohms(value), ohms(low), ohms(high))}.`,
+      `${value === null ? EARLIER.nextBand(on, end(low), end(high)) : EARLIER.next(on, end(value), end(low), end(high))}.`,
     );
   }
   if (crossing !== null) {
     const { limit, expected, earliest, latest } = crossing;
     const month = (on: string | null) => (on === null ? null : on.slice(0, 7));
-    says.push(EARLIER.crossing(ohms(limit), month(expected), earliest.slice(0, 7), month(latest)));
+    says.push(EARLIER.crossing(end(limit), month(expected), earliest.slice(0, 7), month(latest)));
   }
   return says;
 }

@@ -48,7 +48,7 @@ export default function Jobs() {
     <>
       <header class="top">
         <div class="job">
-          <strong>{SHELL.app}</strong>
+          <strong class="job-name">{SHELL.app}</strong>
         </div>
         <ThemeButton />
       </header>

@@ -24,7 +24,7 @@ export default function Settings() {
       <header class="top">
         <BackLink to={linkTo("jobs")} words={SHELL.jobs} />
         <div class="job">
-          <strong>{SHELL.app}</strong>
+          <strong class="job-name">{SHELL.app}</strong>
         </div>
       </header>
       <EarthingReminders />

@@ -7,6 +7,7 @@ import { readingOf } from "./noise.ts";
 import { polarityMisfits } from "./polarity-misfits.ts";
 import { residualMisfits } from "./residual-misfits.ts";
 import { supplyMisfits } from "./supply-misfits.ts";
+import { togetherMisfits } from "./together-misfits.ts";
 
 /** Boards are fitted until so many circuits were; no building has more, and a file that claims so must not hold anyone up. */
 const MOST_CIRCUITS = 4000;
@@ -37,6 +38,7 @@ export function diagnoseInstallation(installation: Installation): readonly Misfi
   found.push(
     ...supplyMisfits(installation),
     ...insulationMisfits(installation),
+    ...togetherMisfits(installation),
     ...residualMisfits(installation),
     ...polarityMisfits(installation),
   );

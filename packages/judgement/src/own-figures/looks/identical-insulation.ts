@@ -17,13 +17,23 @@ const RANGE_ENDS = new Set(
   [50, 99.9, 100, 199, 199.9, 200, 299, 299.9, 300, 499, 500, 550, 999, 1000, 1999, 2000].map((n) => n * 1e6),
 );
 
+/** Steps people and displays write values in, in digits. */
+const STEPS = [100, 50, 20, 10, 5, 2, 1];
+/** Different values it takes to tell their step. */
+const LEAST_DIFFERENT = 3;
+
 /** The steps in which values were really written down, by the resolution shown: round numbers repeat more easily. */
 function stepsOf(figures: readonly Figure[]): ReadonlyMap<number, number> {
-  const steps = new Map<number, number>();
+  const digits = new Map<number, Set<number>>();
   for (const { value, resolution } of figures) {
-    steps.set(resolution, divisor(steps.get(resolution) ?? 0, Math.round(value / resolution)));
+    digits.set(resolution, (digits.get(resolution) ?? new Set()).add(Math.round(value / resolution)));
   }
-  return new Map([...steps].map(([resolution, counts]) => [resolution, resolution * Math.max(1, counts)]));
+  return new Map(
+    [...digits].map(([resolution, different]) => {
+      const common = different.size < LEAST_DIFFERENT ? 1 : [...different].reduce(divisor, 0);
+      return [resolution, resolution * (STEPS.find((step) => common % step === 0) ?? 1)];
+    }),
+  );
 }
 
 function divisor(a: number, b: number): number {

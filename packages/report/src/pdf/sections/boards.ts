@@ -3,6 +3,7 @@ import { isKnown } from "@good-grounds/core";
 import type { Board, Circuit, InspectionFile, ResidualDevice } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { VERDICT_SHORT } from "../../locales/en.ts";
+import { MISFITS } from "../../locales/misfits-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type Cell, cell, factCell, fullCell, fullFactCell, gap, joined, statedCell, valueCell } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
@@ -57,9 +58,23 @@ function particulars({ installation }: ReportInput, board: Board, index: number)
     ...(three ? ([[words.sequence, fullFactCell(board.phaseSequence, REPORT.polarityWord)]] as const) : []),
     [words.surge, surge(written?.surgeProtection)],
     ...(conditional === undefined ? [] : ([[words.conditional, fullCell(conditional.value)]] as const)),
+    ...insulationTogether(board),
     ...board.rcds.map((rcd) => [words.rcd(rcd.id ?? ""), rcdParticulars(rcd)] as const),
     ...(written?.note === undefined ? [] : ([[words.note, cell(written.note)]] as const)),
   ];
+}
+
+/** Readings of the whole board, where any were taken. */
+function insulationTogether({ insulationLiveLive, insulationLiveEarth }: Board): readonly (readonly [string, Cell])[] {
+  const { liveLive, liveEarth } = MISFITS.boardInsulation;
+  return (
+    [
+      [liveLive, insulationLiveLive],
+      [liveEarth, insulationLiveEarth],
+    ] as const
+  ).flatMap(([name, reading]) =>
+    reading.kind === "not-known" && reading.detail.silence === "absent" ? [] : [[name, fullCell(reading)] as const],
+  );
 }
 
 function surge(stated: InspectionFile["boards"][number]["surgeProtection"]): Cell {

@@ -22,7 +22,7 @@ export function observations(input: ReportInput, drawings: Drawings) {
         number: REPORT.numbered(number),
         place: capitalised(observation.place),
         what: observation.what,
-        reasoning: lineOfReasoning(input, observation),
+        reasoning: lineOfReasoning(input, observation, drawings),
         details: details(input, observation),
         "checks-label": REPORT.checksLabel,
         checks: checksOf(input, observation),

@@ -1,5 +1,6 @@
 import type { Evidence, Unit } from "@good-grounds/core";
 import type { Board, Circuit, InspectionFile } from "@good-grounds/inspection";
+import { MISFITS } from "../../locales/misfits-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type AnyFact, type Cell, cell, factCell, gap, valueCell } from "../cell.ts";
 
@@ -14,9 +15,15 @@ export function circuitReadings(board: Board, written: WrittenCircuits) {
     readings: board.circuits.map(row),
     reasons: reasons(board),
     "ring-points": board.circuits.flatMap(ringPoints),
-    notes: board.circuits.flatMap(({ designation }, i) => {
+    notes: board.circuits.flatMap(({ designation, readings }, i) => {
       const note = written[i]?.note;
-      return note === undefined ? [] : [REPORT.circuitNote(designation, note)];
+      const neutrals = readings.insulationBetweenNeutrals;
+      return [
+        ...(neutrals.kind === "not-known" && neutrals.detail.silence === "absent"
+          ? []
+          : [MISFITS.betweenNeutrals(designation, valueCell(neutrals).words)]),
+        ...(note === undefined ? [] : [REPORT.circuitNote(designation, note)]),
+      ];
     }),
   };
 }

@@ -4,10 +4,13 @@ import type { ReportInput } from "../../input.ts";
 import { EARLIER } from "../../locales/earlier-en.ts";
 import {
   changeLines,
+  countWords,
   dividedLines,
+  hasChanged,
   leftOver,
   matchedWords,
   methodWords,
+  restsOn,
   trendLines,
 } from "../../words/then-and-now.ts";
 import type { Drawings } from "../drawings.ts";
@@ -23,17 +26,15 @@ export function thenAndNow({ thenAndNow: comparison, installation }: ReportInput
     head: EARLIER.head,
     earlier: comparison.earlier.map((against) => {
       const changes = changeLines(against, installation);
-      const called = changes.filter(({ change }) => change.change === "up" || change.change === "down");
-      const within = changes.filter(({ change }) => change.change === "within").length;
       return {
         title: EARLIER.against(against.inspectedOn, against.id),
         words: [
           matchedWords(against),
           ...(against.otherAddress ? [EARLIER.otherAddress] : []),
           ...(against.byNameOnly ? [EARLIER.byNameOnly] : []),
-          EARLIER.counts(within, called.length, changes.length - within - called.length),
+          countWords(changes),
         ],
-        rows: called.map(({ where, label, past, now, words, notes, change }) => ({
+        rows: changes.filter(hasChanged).map(({ where, label, past, now, words, change }) => ({
           where,
           label,
           past,
@@ -41,8 +42,8 @@ export function thenAndNow({ thenAndNow: comparison, installation }: ReportInput
           step: drawings.add(changeStep({ ...change, words: `${label}: ${words}` })),
           alt: `${label}: ${past}, ${now}`,
           words,
-          notes,
         })),
+        rest: restsOn(changes.filter(hasChanged)),
         left: [...dividedLines(against), ...leftOver(against).map(([label, words]) => `${label}: ${words}`)],
       };
     }),

@@ -1,0 +1,253 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import type { Value } from "../record/entry.ts";
+import { draftOf } from "./draft.ts";
+import { Engine, type Port } from "./messenger.ts";
+import type { Data, Reply, Request } from "./protocol.ts";
+import { openService } from "./service/index.ts";
+
+const EXAMPLE = new URL("../../../../examples/terraced-house.json", import.meta.url);
+const house = (): Data => JSON.parse(readFileSync(EXAMPLE, "utf8")) as Data;
+
+/** The service without a worker: answers come later, in turn, as from a worker. */
+class InProcess implements Port {
+  onmessage: Port["onmessage"] = null;
+  onerror: Port["onerror"] = null;
+  readonly asked: Request[] = [];
+  readonly #service = openService();
+  /** Answers wait for this. */
+  until: Promise<void> = Promise.resolve();
+  terminate(): void {}
+
+  postMessage(request: Request): void {
+    this.asked.push(request);
+    void this.#answer(structuredClone(request)).then((data) => this.onmessage?.({ data }));
+  }
+
+  async #answer({ id, name, args }: Request): Promise<Reply> {
+    await this.until;
+    try {
+      return { id, value: structuredClone(await (this.#service[name] as (...given: unknown[]) => unknown)(...args)) };
+    } catch (error) {
+      return { id, failed: String(error) };
+    }
+  }
+}
+
+function open(): { readonly engine: Engine; readonly port: InProcess } {
+  const port = new InProcess();
+  return { engine: new Engine(() => port), port };
+}
+
+const small = (readings: Value): Data => ({
+  brief: { use: "dwelling" },
+  supply: { earthing: "TN-C-S", nominalVoltage: "230 V", bonding: [] },
+  boards: [
+    {
+      id: "cu",
+      name: "CU",
+      fedFrom: "supply",
+      circuits: [
+        {
+          id: "c1",
+          designation: "1",
+          description: "sockets",
+          device: { standard: "BS EN 60898", type: "B", rated: "32 A" },
+          rcd: "none",
+          readings,
+        },
+      ],
+    },
+  ],
+});
+
+describe("an unfinished document", () => {
+  it("that has nothing yet can be read, and what a report needs is named", () => {
+    const draft = draftOf({});
+    expect(draft?.left).toEqual([]);
+    expect(draft?.filled.map(({ words }) => words)).toContain("the client's name");
+    // What only the format asks for, nobody is asked for.
+    expect(draft?.filled.find(({ path }) => path[0] === "photographs")?.words).toBeUndefined();
+  });
+
+  it("that is finished is left as it is", () => {
+    const draft = draftOf(house());
+    expect(draft?.filled).toEqual([]);
+    expect(draft?.file).toEqual(house());
+  });
+
+  it("is not changed by being completed", () => {
+    const data = small({});
+    const before = structuredClone(data);
+    draftOf(data);
+    expect(data).toEqual(before);
+  });
+
+  it("keeps everything else when one value is damaged", () => {
+    const draft = draftOf(small({ zs: { shown: "1,2 ohm" }, r1r2: { shown: "0.40 Ω" } }));
+    const [circuit] = draft?.file.boards[0]?.circuits ?? [];
+    expect(circuit?.readings?.zs).toBeUndefined();
+    expect(circuit?.readings?.r1r2).toEqual({ shown: "0.40 Ω" });
+    expect(draft?.left[0]?.path.slice(-2)).toEqual(["zs", "shown"]);
+  });
+
+  it.each([
+    ["a list where an object belongs", { supply: [] }],
+    ["a word where a list belongs", { boards: "none" }],
+    ["a number where an object belongs", { brief: 3, boards: [7, null, { id: "b" }] }],
+    ["members that no file has", { boards: [{ id: "b", colour: "red", circuits: [{ id: "c", speed: 4 }] }] }],
+    ["references that lead nowhere", { boards: [{ id: "b", circuits: [{ id: "c", rcd: { board: "no" } }] }] }],
+    ["boards that feed each other", { boards: [{ id: "a", fedFrom: { board: "a", circuit: "x" }, circuits: [] }] }],
+    ["two of the same name", { boards: [{ id: "a" }, { id: "a" }] }],
+    ["another kind of document", { format: "something-else", version: 99 }],
+  ])("survives %s", (_, data) => {
+    const draft = draftOf(data);
+    expect(draft?.file.boards.length).toBeGreaterThan(0);
+    expect(draft?.left.length).toBeGreaterThan(0);
+  });
+
+  it.each([[null], [[]], ["text"], [undefined]])("is none where there is no object: %s", (data) => {
+    expect(draftOf(data)).toBeUndefined();
+  });
+});
+
+describe("the engine", () => {
+  it("weighs a job with every place named as in the record", async () => {
+    const view = await open().engine.weigh(house());
+    expect(view?.missing).toEqual([]);
+    const circuit = view?.places.find(({ path }) => path === "boards/cu/circuits/c1");
+    expect(circuit?.kind).toBe("circuit");
+    const zs = circuit?.findings.find(({ check }) => check === "maximum-zs");
+    expect(zs).toMatchObject({ verdict: "met", limit: "at most 1.37 Ω", marginWords: "63\u00a0% in hand" });
+    expect(zs?.bar).toMatch(/^<svg/);
+    expect(view?.places.filter(({ kind }) => kind === "bond").map(({ path }) => path)).toEqual([
+      "supply/bonding/gas",
+      "supply/bonding/water",
+    ]);
+  });
+
+  it("never rests a verdict on what was only filled in", async () => {
+    const data = small({});
+    const { use: _, ...brief } = data.brief as { readonly use: string };
+    const sockets = structuredClone(data) as { boards: { circuits: { load?: string; socketOutlets?: boolean }[] }[] };
+    Object.assign(sockets.boards[0]?.circuits[0] ?? {}, { load: "socket-outlets", socketOutlets: true });
+    const { engine } = open();
+    const find = (view: Awaited<ReturnType<Engine["weigh"]>>) =>
+      view?.places
+        .find(({ kind }) => kind === "circuit")
+        ?.findings.find(({ check }) => check === "additional-protection");
+    expect(find(await engine.weigh(sockets as unknown as Data))?.verdict).toBe("not-met");
+    const without = find(await engine.weigh({ ...(sockets as unknown as Data), brief }));
+    expect(without?.verdict).toBe("not-known");
+    expect(without?.missing).toContain("the use of the premises");
+  });
+
+  it("answers the last of several requests and lets the others go", async () => {
+    const { engine, port } = open();
+    const answers = await Promise.all([
+      engine.weigh(small({})),
+      engine.weigh(small({ zs: { shown: "1.00 Ω" } })),
+      engine.weigh(small({ zs: { shown: "9.00 Ω" } })),
+    ]);
+    expect(answers.slice(0, 2)).toEqual([undefined, undefined]);
+    const zs = answers[2]?.places
+      .find(({ kind }) => kind === "circuit")
+      ?.findings.find((one) => one.check === "maximum-zs");
+    expect(zs?.verdict).toBe("not-met");
+    expect(port.asked.length).toBe(1);
+  });
+
+  it("lets go of a request that is overtaken while it is worked on", async () => {
+    const { engine, port } = open();
+    let goOn = () => {};
+    port.until = new Promise((done) => {
+      goOn = done;
+    });
+    const first = engine.weigh(small({}));
+    await expect.poll(() => port.asked.length).toBe(1);
+    const second = engine.weigh(house());
+    goOn();
+    expect(await first).toBeUndefined();
+    expect((await second)?.places.some(({ path }) => path === "boards/cu/circuits/c9")).toBe(true);
+  });
+
+  it("keeps places that did not change as the same objects", async () => {
+    const { engine } = open();
+    const before = await engine.weigh(house());
+    const data = structuredClone(house()) as { boards: { circuits: { readings: { zs: { shown: string } } }[] }[] };
+    Object.assign(data.boards[0]?.circuits[0]?.readings.zs ?? {}, { shown: "1.36 Ω" });
+    const after = await engine.weigh(data as unknown as Data);
+    const at = (view: typeof before, path: string) => view?.places.find((place) => place.path === path);
+    expect(at(after, "boards/cu/circuits/c2")).toBe(at(before, "boards/cu/circuits/c2"));
+    expect(at(after, "boards/cu/circuits/c1")).not.toBe(at(before, "boards/cu/circuits/c1"));
+    expect(at(after, "boards/cu/circuits/c1")?.worst).not.toBe("met");
+  });
+
+  it("tells what damaged data is about and weighs the rest", async () => {
+    const view = await open().engine.weigh(small({ zs: { shown: "abc" } }));
+    expect(view?.trouble[0]?.path).toBe("boards/cu/circuits/c1/readings/zs/shown");
+    expect(view?.trouble[0]?.place).toBe("CU, circuit 1, zs, shown");
+    expect(view?.places.some(({ kind }) => kind === "circuit")).toBe(true);
+  });
+
+  it("says why where nothing can be read, and goes on working", async () => {
+    const { engine } = open();
+    await expect(engine.weigh([] as unknown as Data)).rejects.toThrow(/cannot be read/);
+    expect((await engine.weigh(house()))?.places.length).toBeGreaterThan(3);
+  });
+
+  it("starts again after it broke down", async () => {
+    const ports = [new InProcess(), new InProcess()];
+    const started: InProcess[] = [];
+    const engine = new Engine(() => {
+      const port = ports[started.length] as InProcess;
+      started.push(port);
+      return port;
+    });
+    const broken = ports[0] as InProcess;
+    broken.postMessage = () => broken.onerror?.({ message: "out of memory" });
+    await expect(engine.check(house())).rejects.toThrow("out of memory");
+    expect(await engine.check(house())).toEqual([]);
+    expect(started.length).toBe(2);
+  });
+
+  it("gives the argument of a finding line by line", async () => {
+    const { engine } = open();
+    await engine.weigh(house());
+    const lines = await engine.argument("boards/cu/circuits/c1", "maximum-zs");
+    expect(lines[0]).toMatchObject({ depth: 0, tag: "met" });
+    expect(lines.some(({ tag, words }) => tag === "measured" && words.includes("0.45 Ω"))).toBe(true);
+    expect(await engine.argument("boards/cu/circuits/c1", "no-such-check")).toEqual([]);
+  });
+
+  it("names what keeps a job from being finished", async () => {
+    const { engine } = open();
+    expect(await engine.check(house())).toEqual([]);
+    const troubles = await engine.check(small({}));
+    expect(troubles.map(({ words }) => words)).toContain(
+      "What the inspection covers is missing.".replace("What the inspection covers", '"extent"'),
+    );
+  });
+
+  it("draws what was weighed", async () => {
+    const { engine } = open();
+    await engine.weigh(house());
+    const { diagram, curves, samples } = await engine.pictures();
+    expect(diagram[0]).toMatch(/Consumer unit/);
+    expect(curves.every(({ svg }) => svg.startsWith("<svg"))).toBe(true);
+    expect(samples[0]?.leaves).toMatch(/95 % assurance/);
+  });
+
+  it("reasons about a topic, and takes in what was measured at the place", async () => {
+    const { engine } = open();
+    const [topic] = (await engine.topics()).filter(({ id }) => id === "accessory-broken");
+    expect(topic?.groupTitle).toBe("Accessories and equipment");
+    const view = await engine.reason("accessory-broken", {});
+    expect(view.next?.leaves.length).toBeGreaterThan(1);
+    const [value] = view.next?.leaves ?? [];
+    const after = await engine.reason("accessory-broken", { [view.next?.fact ?? ""]: value?.value ?? "" });
+    expect(after.facts.find(({ fact }) => fact === view.next?.fact)?.known?.words).toBeTruthy();
+    expect((await engine.reason("accessory-broken", { nonsense: "yes" })).faults[0]?.name).toBe("nonsense");
+    await expect(engine.reason("no-such-topic", {})).rejects.toThrow(/no-such-topic/);
+  });
+});

@@ -1,0 +1,138 @@
+import type {
+  Data,
+  Facts,
+  PlaceView,
+  Positions,
+  Reply,
+  Request,
+  Service,
+  View,
+  ViewChange,
+  Where,
+} from "./protocol.ts";
+
+/** As much of a worker as the client needs; tests bring their own. */
+export interface Port {
+  postMessage(request: Request): void;
+  terminate(): void;
+  onmessage: ((event: { readonly data: Reply }) => void) | null;
+  onerror: ((event: { readonly message?: string }) => void) | null;
+}
+
+type Answer<K extends keyof Service> = Awaited<ReturnType<Service[K]>>;
+
+interface Waiting {
+  readonly resolve: (value: never) => void;
+  readonly reject: (reason: Error) => void;
+}
+
+/** Changes that follow each other within this time are weighed together. */
+const PAUSE = 60;
+
+/**
+ * The engine as screens see it. It starts when it is first asked and starts again if it breaks down. Of requests to
+ * weigh, the last one wins: those before it are answered with undefined.
+ */
+export class Engine {
+  readonly #start: () => Port;
+  #port: Port | undefined;
+  #count = 0;
+  readonly #waiting = new Map<number, Waiting>();
+  #last = 0;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #held: (() => void) | undefined;
+  #weighing: Promise<unknown> = Promise.resolve();
+  readonly #places = new Map<string, PlaceView>();
+
+  constructor(start: () => Port) {
+    this.#start = start;
+  }
+
+  /** Weighs a job as far as it goes; undefined where a later request took its place. */
+  async weigh(data: Data): Promise<View | undefined> {
+    this.#last += 1;
+    const turn = this.#last;
+    clearTimeout(this.#timer);
+    this.#held?.();
+    await new Promise<void>((done) => {
+      this.#held = done;
+      this.#timer = setTimeout(done, PAUSE);
+    });
+    // One at a time: what is being weighed is not waited for twice.
+    await this.#weighing.catch(() => undefined);
+    if (turn !== this.#last) return undefined;
+    const view = this.#call("weigh", data).then((change) => this.#merged(change));
+    this.#weighing = view;
+    const found = await view;
+    return turn === this.#last ? found : undefined;
+  }
+
+  /** A place that did not change stays the same object, so that what shows it need not be drawn again. */
+  #merged({ order, changed, ...rest }: ViewChange): View {
+    for (const place of changed) this.#places.set(place.path, place);
+    return { ...rest, places: order.flatMap((path) => this.#places.get(path) ?? []) };
+  }
+
+  /** The lines of the argument of one finding of what was weighed last. */
+  argument(path: string, check: string): Promise<Answer<"argument">> {
+    return this.#call("argument", path, check);
+  }
+
+  /** Drawings of what was weighed last. */
+  pictures(): Promise<Answer<"pictures">> {
+    return this.#call("pictures");
+  }
+
+  /** What keeps a job from being finished, in plain words with its place. */
+  check(data: Data): Promise<Answer<"check">> {
+    return this.#call("check", data);
+  }
+
+  topics(): Promise<Answer<"topics">> {
+    return this.#call("topics");
+  }
+
+  /** The line of reasoning of a topic from what is said, what is worked out at the place, and the positions taken. */
+  reason(topic: string, facts: Facts, positions: Positions = {}, place?: Where): Promise<Answer<"reason">> {
+    return this.#call("reason", topic, facts, positions, place);
+  }
+
+  #call<K extends keyof Service>(name: K, ...args: Parameters<Service[K]>): Promise<Answer<K>> {
+    return new Promise<Answer<K>>((resolve, reject) => {
+      this.#count += 1;
+      this.#waiting.set(this.#count, { resolve: resolve as Waiting["resolve"], reject });
+      try {
+        this.#opened().postMessage({ id: this.#count, name, args });
+      } catch (error) {
+        this.#waiting.delete(this.#count);
+        reject(error instanceof Error ? error : new Error(String(error)));
+      }
+    });
+  }
+
+  #opened(): Port {
+    if (this.#port !== undefined) return this.#port;
+    const port = this.#start();
+    port.onmessage = ({ data }) => this.#take(data);
+    port.onerror = (event) => this.#broken(event.message || "the engine stopped");
+    this.#port = port;
+    return port;
+  }
+
+  #take(reply: Reply): void {
+    const waiting = this.#waiting.get(reply.id);
+    this.#waiting.delete(reply.id);
+    if ("failed" in reply) waiting?.reject(new Error(reply.failed));
+    else waiting?.resolve(reply.value as never);
+  }
+
+  /** Nobody waits for an engine that has stopped; the next request starts another. */
+  #broken(reason: string): void {
+    this.#port?.terminate();
+    this.#port = undefined;
+    this.#places.clear();
+    const waiting = [...this.#waiting.values()];
+    this.#waiting.clear();
+    for (const { reject } of waiting) reject(new Error(reason));
+  }
+}

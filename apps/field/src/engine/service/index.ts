@@ -1,0 +1,21 @@
+import type { Service } from "../protocol.ts";
+import type { Desk } from "./desk.ts";
+import { picturesOf } from "./pictures.ts";
+import { troublesOf } from "./trouble.ts";
+import { argumentOf, weighData } from "./weigh.ts";
+
+/** Topics are many and large: they come when they are first asked for. */
+const topicPiece = () => import("./topics.ts");
+
+/** Everything the engine answers, with a desk of its own. */
+export function openService(): Service {
+  const desk: Desk = { weighed: undefined, answered: new Map() };
+  return {
+    weigh: (data) => weighData(desk, data),
+    argument: (path, check) => argumentOf(desk, path, check),
+    pictures: () => picturesOf(desk),
+    check: (data) => troublesOf(desk, data),
+    topics: async () => (await topicPiece()).labels(),
+    reason: async (...args) => (await topicPiece()).reasonAbout(desk.weighed, ...args),
+  };
+}

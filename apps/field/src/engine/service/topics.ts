@@ -1,0 +1,154 @@
+import {
+  type AnswerFault,
+  EDITIONS,
+  type EditionId,
+  type FactOf,
+  type Finding,
+  severitiesOf,
+  unitSymbol,
+} from "@good-grounds/core";
+import {
+  factsFromFigures,
+  factsFromFindings,
+  needsOf,
+  reasonTopic,
+  TOPICS,
+  type Topic,
+  type TopicReasoning,
+  topicById,
+} from "@good-grounds/judgement";
+import { clauseOf, factLine, headline, reasoningParts, TOPIC_GROUP } from "@good-grounds/report";
+import { ENGINE } from "../../words/engine.ts";
+import type { ChangeView, Facts, FactView, Positions, ReasonView, TopicLabel, ValueView, Where } from "../protocol.ts";
+import type { Weighed } from "./desk.ts";
+
+export function labels(): readonly TopicLabel[] {
+  return TOPICS.map(labelOf);
+}
+
+function labelOf({ id, title, group }: Topic): TopicLabel {
+  return { id, title, group, groupTitle: TOPIC_GROUP[group] };
+}
+
+/** The edition in force where a job does not say which one its report is made to. */
+const NEWEST = EDITIONS.at(-1) as EditionId;
+
+export function reasonAbout(
+  weighed: Weighed | undefined,
+  id: string,
+  facts: Facts,
+  positions: Positions,
+  place?: Where,
+): ReasonView {
+  const topic = topicById(id);
+  if (topic === undefined) throw new Error(ENGINE.noTopic(id));
+  const edition = weighed?.installation.edition ?? NEWEST;
+  const figureNames = needsOf(topic);
+  const isFigure = (name: string) => !Object.hasOwn(topic.facts, name) && figureNames.has(name);
+  const figures = Object.entries(facts).filter(
+    (entry): entry is [string, string] => isFigure(entry[0]) && typeof entry[1] === "string",
+  );
+  const said = Object.fromEntries(Object.entries(facts).filter(([name]) => !isFigure(name)));
+  const byHand = factsFromFigures(topic, Object.fromEntries(figures)).worked;
+  const byChecks = place === undefined ? [] : factsFromFindings(topic, findingsAt(weighed, place));
+  const worked = [...byHand, ...byChecks.filter(({ fact }) => !byHand.some((one) => one.fact === fact))];
+  return viewOf(reasonTopic(topic, edition, said, positions, worked), edition);
+}
+
+function findingsAt(weighed: Weighed | undefined, { board, circuit }: Where): readonly Finding[] {
+  if (weighed === undefined) return [];
+  const { installation, weighing } = weighed;
+  if (circuit !== undefined) {
+    const at = installation.circuits.findIndex((one) => one.id === circuit && one.board.id === board);
+    return weighing.circuits[at] ?? [];
+  }
+  if (board === undefined) return weighing.supply;
+  return weighing.boards[installation.boards.findIndex(({ id }) => id === board)] ?? [];
+}
+
+function viewOf(one: TopicReasoning, edition: EditionId): ReasonView {
+  const { topic, reasoning, worked, against, remedies, faults } = one;
+  const { next } = reasoning;
+  const asked = next === undefined ? undefined : topic.facts[next.fact];
+  const changes = (list: TopicReasoning["reasoning"]["deciding"]["up"]): readonly ChangeView[] =>
+    list.map(({ facts, possible }) => ({
+      clauses: Object.entries(facts).map(([name, value]) => clauseOf(name, value, topic)),
+      possible: severitiesOf(possible),
+    }));
+  const said = (answers: TopicReasoning["worked"]) =>
+    answers.map(({ fact, by, value }) => ({ fact, by, words: clauseOf(fact, value ?? "", topic) }));
+  return {
+    topic: labelOf(topic),
+    edition,
+    headline: headline(one),
+    possible: reasoning.possible,
+    underAnyView: reasoning.underAnyView,
+    classification: reasoning.classification,
+    client: topic.client,
+    parts: reasoningParts(one),
+    ...(next === undefined || asked === undefined
+      ? {}
+      : {
+          next: {
+            ...factView(next.fact, asked, one),
+            leaves: next.leaves.map(({ value, possible }) => ({
+              value,
+              words: clauseOf(next.fact, value, topic),
+              possible: severitiesOf(possible),
+            })),
+          },
+        }),
+    facts: Object.entries(topic.facts).map(([name, fact]) => factView(name, fact, one)),
+    contested: reasoning.contested.map(({ point, question, positions }) => ({
+      point,
+      question,
+      positions: positions.map((position) => ({ ...position, possible: severitiesOf(position.possible) })),
+    })),
+    up: changes(reasoning.deciding.up),
+    down: changes(reasoning.deciding.down),
+    worked: said(worked),
+    against: said(against),
+    remedies: remedies.map(({ remedy, after }) => ({ words: remedy.words, after })),
+    regulations: regulationsOf(one),
+    faults: faults.map((fault) => ({ name: fault.name, words: faultWords(fault) })),
+  };
+}
+
+function factView(name: string, fact: FactOf, one: TopicReasoning): FactView {
+  const ground = one.reasoning.grounds.get(name);
+  const { tag, words } = factLine(name, one, 0);
+  return {
+    fact: name,
+    asks: fact.asks,
+    kind: fact.kind,
+    values: valuesOf(fact),
+    ...(fact.kind === "quantity" ? { unit: unitSymbol(fact) } : {}),
+    effort: fact.effort,
+    open: one.reasoning.open.includes(name),
+    ...(ground === undefined ? {} : { known: { tag, words } }),
+  };
+}
+
+function valuesOf(fact: FactOf): readonly ValueView[] {
+  if (fact.kind === "quantity") return [];
+  const values = fact.kind === "yes-no" ? { yes: fact.yes, no: fact.no } : fact.values;
+  return Object.entries(values).map(([value, words]) => ({ value, words }));
+}
+
+/** Regulations of the departures that hold or may, and of the layers on routes that are there or may be. */
+function regulationsOf({ reasoning }: TopicReasoning): readonly string[] {
+  const departures = reasoning.departures.filter(({ holds }) => holds.truth !== "false");
+  const layers = reasoning.paths.filter(({ exists }) => exists.truth !== "false").flatMap((path) => path.layers);
+  return [
+    ...new Set([
+      ...departures.flatMap(({ departure }) => departure.regulations),
+      ...layers.flatMap(({ layer }) => layer.regulations ?? []),
+    ]),
+  ];
+}
+
+function faultWords({ code, found, expected }: AnswerFault): string {
+  return code === "not-a-quantity" || code === "backwards"
+    ? ENGINE.notAQuantity(found, expected)
+    : ENGINE.notAnAnswer(found, expected);
+}

@@ -1,0 +1,116 @@
+import type { Classification } from "@good-grounds/core";
+
+/** Words of observations. */
+export const OBSERVATIONS = {
+  add: "Add an observation",
+  none: "No observations yet.",
+  untitled: "not described yet",
+  open: "open",
+  back: "All observations",
+  place: "Where",
+  placeHelp: "So that another electrician finds it: room, position, height.",
+  what: "What was seen",
+  whatHelp: "The fact, not the judgement.",
+  board: "Board",
+  circuit: "Circuit",
+  noBoard: "not at a board",
+  noCircuit: "not at one circuit",
+  reasons: "The reasoning",
+  subject: "Subject",
+  subjectHelp: "Type a word of it: blank, tails, bonding, bath …",
+  chooseSubject: "Choose this subject",
+  otherSubject: "Another subject",
+  noSubjects: "No subject has this word.",
+  loading: "Working it out …",
+  possible: "Still possible",
+  follows: "Follows from the facts",
+  derived: "Derived, not decided: you decide and sign.",
+  next: "Next question",
+  cannot: "Cannot be settled within the agreed extent",
+  why: "Why it cannot be settled",
+  take: "Take this answer",
+  known: "What is known",
+  change: "Change",
+  forget: "Take back",
+  differ: "Competent inspectors differ",
+  taken: "taken here",
+  argument: "The whole argument",
+  changes: "What would change it",
+  to: (severities: string, clauses: string) => `to ${severities} if ${clauses}`,
+  remedies: "What would put it right",
+  useRemedy: "Use as the remedy",
+  against: (words: string, by: string) => `The calculation ${by} says otherwise: ${words}`,
+  worked: (by: string) => `by calculation (${by})`,
+  choice: "Your classification",
+  choiceHelp: "The facts allow; you choose.",
+  reason: "Your reason",
+  reasonDiffers: "Your choice is not what follows from the facts. Say why.",
+  remedy: "What would put it right",
+  remove: "Take this observation out",
+  removed: "The observation was taken out.",
+  undo: "Undo",
+  failed: (reason: string) => `This could not be worked out: ${reason}`,
+  edition: "The edition is set in the brief.",
+} as const;
+
+/** Classifications in words. */
+export const CHOICES: Readonly<Record<Classification, string>> = {
+  C1: "danger now",
+  C2: "could become dangerous",
+  C3: "better to improve",
+  FI: "could not be settled",
+  none: "nothing to classify",
+};
+
+/** Words of danger found. */
+export const DANGER = {
+  none: "Nothing is classified C1.",
+  intro:
+    "Make it safe with agreement as far as you can, and tell the occupier and the duty holder before you leave, in writing. Refused, or on the supply side: the distributor's emergency line 105, or 999. Never leave silently.",
+  done: "What was done to make it safe",
+  doneHelp: "Isolated, locked, covered, or refused: by whom.",
+  told: "Who was told",
+  toldHelp: "Occupier and duty holder, by name, and how.",
+  at: "When they were told",
+  now: "Now",
+  reply: "What they replied",
+  untold: "Nobody has been told yet.",
+  complete: "Made safe and told.",
+  notice: "Notice of danger to hand over",
+  copy: "Copy the notice",
+  share: "Send the notice",
+  copied: "The notice is copied.",
+  reasonUntold: "Why nobody could be told",
+  reasonUntoldHelp: "A job with an untold C1 counts as finished only with a reason.",
+  go: "To the observation",
+  text: (parts: {
+    readonly address: string;
+    readonly date: string;
+    readonly where: string;
+    readonly what: string;
+    readonly done: string;
+    readonly by: string;
+    readonly client: string;
+  }) =>
+    [
+      "Danger found at an electrical installation",
+      "",
+      `Place: ${parts.address}`,
+      `Found: ${parts.where}`,
+      parts.what,
+      ...(parts.client === "" ? [] : ["", parts.client]),
+      "",
+      parts.done === "" ? "It has not been made safe. Do not use or touch it." : `Done so far: ${parts.done}`,
+      "It must be put right by a competent person before it is used again.",
+      "If you smell burning, see sparks or feel a shock: keep away, and call 999. For the supplier's equipment call 105.",
+      "",
+      `${parts.date}${parts.by === "" ? "" : `, ${parts.by}`}`,
+    ].join("\n"),
+} as const;
+
+/** How far observations and dangers are. */
+export const HOW_MANY = {
+  observations: (count: number, open: number) =>
+    open === 0 ? `${count}, all classified` : `${count}, ${open} without classification`,
+  dangers: (count: number, untold: number) => (untold === 0 ? `${count}, told` : `${count}, ${untold} not told`),
+} as const;
