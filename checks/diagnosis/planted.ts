@@ -385,7 +385,7 @@ export const PLANTED: readonly PlantedKind[] = [
   },
   {
     name: "three-phase value for a single-phase fault current",
-    threshold: "line to neutral loop ≥ 0.17 Ω",
+    threshold: "line to neutral loop ≥ 0.2 Ω",
     plant(sound) {
       const file = writtenFile(sound);
       const was = file.supply.readings.faultCurrent as Shown;
@@ -395,7 +395,7 @@ export const PLANTED: readonly PlantedKind[] = [
         kind: "fault-current",
         at: "",
         right: ["method-taken-for-another"],
-        detectable: sound.truth.lineNeutral >= 0.17,
+        detectable: sound.truth.lineNeutral >= 0.2,
       };
     },
   },
@@ -431,7 +431,7 @@ export const PLANTED: readonly PlantedKind[] = [
   },
   {
     name: "one low insulation resistance",
-    threshold: "≤ 8 MΩ",
+    threshold: "≤ 5 MΩ",
     plant(sound, chance) {
       const circuit = someRadial(sound, chance);
       if (circuit === undefined) return undefined;
@@ -441,13 +441,13 @@ export const PLANTED: readonly PlantedKind[] = [
         kind: "insulation",
         at: `cu ${circuit.id}`,
         right: ["damp-or-damaged", "equipment-connected"],
-        detectable: insulation <= 8e6,
+        detectable: insulation <= 5e6,
       };
     },
   },
   {
     name: "circuit left out of, or something more in, the reading of all circuits together",
-    threshold: "a third or three times of what the circuits give",
+    threshold: "a quarter or four times of what the circuits give",
     plant(sound, chance) {
       const file = writtenFile(sound);
       const [board] = file.boards;
@@ -463,7 +463,7 @@ export const PLANTED: readonly PlantedKind[] = [
         kind: "insulation",
         at: "cu",
         right: factor < 1 ? ["more-on-the-board", "circuit-not-as-read", "equipment-connected"] : ["not-all-connected"],
-        detectable: factor <= 1 / 3 || factor >= 3,
+        detectable: factor <= 1 / 4 || factor >= 4,
       };
     },
   },

@@ -198,3 +198,36 @@ export function writtenFile({ truth, system }: Sound): WrittenFile {
   };
   return JSON.parse(JSON.stringify(file)) as WrittenFile;
 }
+
+/** The stated accuracy of the two ranges, part of the reading and ohms, half of which the simulated meter keeps to. */
+const CONTINUITY = [0.02, 0.02] as const;
+const LOOP = [0.05, 0.03] as const;
+
+/**
+ * The same file by a worse meter and a hasty hand: every reading moved again, so that errors reach the whole of the
+ * stated accuracy, and lengths written a twelfth short or long.
+ */
+export function roughened(file: WrittenFile, chance: Chance): WrittenFile {
+  const moved = (reading: unknown, [part, ohms]: readonly [number, number]) => {
+    const { shown } = reading as Shown;
+    const value = Number.parseFloat(shown);
+    if (!shown.endsWith(" Ω") || shown.startsWith(">")) return;
+    const half = (value * part + ohms) / 2;
+    (reading as Shown).shown = `${Math.max(0, value + chance.between(-half, half)).toFixed(2)} Ω`;
+  };
+  moved(file.supply.readings.ze, LOOP);
+  for (const { readings, circuits } of file.boards) {
+    moved(readings.zdb, LOOP);
+    for (const circuit of circuits) {
+      for (const key of ["r1", "rn", "r2", "r1r2"]) {
+        if (circuit.readings[key] !== undefined) moved(circuit.readings[key], CONTINUITY);
+      }
+      moved(circuit.readings.zs, LOOP);
+      const { length } = circuit.cable;
+      if (typeof length === "string") {
+        circuit.cable.length = `${Math.max(1, Math.round(Number.parseFloat(length) * chance.between(0.92, 1.08)))} m`;
+      }
+    }
+  }
+  return file;
+}

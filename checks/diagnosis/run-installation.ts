@@ -3,7 +3,7 @@ import { parseInspectionData, resolveInstallation } from "@good-grounds/inspecti
 import { Chance } from "../../examples/simulate/chance.ts";
 import { diagnoseInstallation } from "../../packages/judgement/src/diagnosis/installation/index.ts";
 import { PLANTED } from "./planted.ts";
-import { randomInstallation, type WrittenFile, writtenFile } from "./random-installation.ts";
+import { randomInstallation, roughened, type WrittenFile, writtenFile } from "./random-installation.ts";
 
 /** What came of one kind of fault. */
 export interface KindResult {
@@ -29,6 +29,8 @@ export interface RunResult {
   readonly alarmsElsewhere: number;
   readonly soundInstallations: number;
   readonly alarms: readonly string[];
+  /** The same where errors reach the whole stated accuracy and lengths are a twelfth out. */
+  readonly rough: { readonly circuits: number; readonly alarmsAtCircuits: number; readonly alarmsElsewhere: number };
   /** Greatest time of one diagnosis, ms, and the mean. */
   readonly slowest: number;
   readonly mean: number;
@@ -104,24 +106,28 @@ export function run(seed: number, each: number, sound: number): RunResult {
     }
     return result;
   });
-  let soundCircuits = 0;
-  let alarmsAtCircuits = 0;
-  let alarmsElsewhere = 0;
-  for (let i = 0; i < sound; i++) {
-    const file = writtenFile(randomInstallation(seed + 1_000_000 + i, chance));
-    soundCircuits += file.boards.reduce((sum, board) => sum + board.circuits.length, 0);
-    for (const one of look(file)) {
-      if (one.path[2] === "circuits") alarmsAtCircuits += 1;
-      else alarmsElsewhere += 1;
-      alarms.push(`${one.kind} at ${placeOf(one, file)}, odds ${one.odds.toFixed(1)}: ${one.explanations[0]?.id}`);
+  const watch = (fileOf: (i: number) => WrittenFile) => {
+    const seen = { circuits: 0, alarmsAtCircuits: 0, alarmsElsewhere: 0 };
+    for (let i = 0; i < sound; i++) {
+      const file = fileOf(i);
+      seen.circuits += file.boards.reduce((sum, board) => sum + board.circuits.length, 0);
+      for (const one of look(file)) {
+        if (one.path[2] === "circuits") seen.alarmsAtCircuits += 1;
+        else seen.alarmsElsewhere += 1;
+        alarms.push(`${one.kind} at ${placeOf(one, file)}, odds ${one.odds.toFixed(1)}: ${one.explanations[0]?.id}`);
+      }
     }
-  }
+    return seen;
+  };
+  const plain = watch((i) => writtenFile(randomInstallation(seed + 1_000_000 + i, chance)));
+  const rough = watch((i) => roughened(writtenFile(randomInstallation(seed + 2_000_000 + i, chance)), chance));
   return {
     kinds,
     circuits,
-    soundCircuits,
-    alarmsAtCircuits,
-    alarmsElsewhere,
+    soundCircuits: plain.circuits,
+    alarmsAtCircuits: plain.alarmsAtCircuits,
+    alarmsElsewhere: plain.alarmsElsewhere,
+    rough,
     soundInstallations: sound,
     alarms,
     slowest,

@@ -31,6 +31,18 @@ function ohmsOf(reading: unknown): number | undefined {
   return /^[\d.]+ Ω$/.test(shown) ? Number(shown.slice(0, -2)) : undefined;
 }
 
+/** The readings of some of the circuits taken over from an earlier file of the same installation. */
+export function copiedRows(clean: InspectionFile, earlier: InspectionFile, part: number): InspectionFile {
+  const file = copyOf(clean);
+  for (const [i, { circuits }] of circuitsOf(file).entries()) {
+    for (const [j, circuit] of circuits.entries()) {
+      const { readings } = earlier.boards[i]?.circuits[j] ?? {};
+      if (j < part * circuits.length) Object.assign(circuit, { readings: JSON.parse(JSON.stringify(readings ?? {})) });
+    }
+  }
+  return file;
+}
+
 const circuitsOf = (file: InspectionFile) =>
   file.boards.map((board) => ({ board, circuits: board.circuits as unknown as Plain[] }));
 

@@ -99,9 +99,9 @@ function circuitOf(i: number, chance: Chance, draw: Draw): TrueCircuit {
 
 /**
  * An inspection of a random installation on TN or TT with one board, by the simulator of the examples: readings with its
- * noise, and faults that are really there.
+ * noise, and faults that are really there. `again` inspects the same installation at another time.
  */
-export function randomInstallation(seed: number) {
+export function randomInstallation(seed: number, again = false) {
   const chance = new Chance(seed * 7919 + 13);
   const draw: Draw = (...from) => from[Math.floor(chance.uniform() * from.length)] as (typeof from)[number];
   const tt = chance.uniform() < 0.15;
@@ -117,7 +117,7 @@ export function randomInstallation(seed: number) {
     circuits: Array.from({ length: 6 + Math.floor(chance.uniform() * 13) }, (_, i) => circuitOf(i, chance, draw)),
   };
   const { boards, origin } = inspect({
-    seed,
+    seed: again ? seed + 500_000 : seed,
     celsius: chance.between(5, 24),
     ze: tt ? electrode : outside,
     ...(tt ? { electrode } : {}),
@@ -130,7 +130,7 @@ export function randomInstallation(seed: number) {
   return {
     format: "good-grounds-inspection",
     version: 2,
-    id: `random-${seed}`,
+    id: again ? `random-${seed}-earlier` : `random-${seed}`,
     invented: true,
     edition: "2018+A4",
     inspectedOn: DAY,

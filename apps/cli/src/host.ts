@@ -27,5 +27,5 @@ export class Stop extends Error {
 
 /** Columns to fill: 80 where nothing is known of the terminal or it says that it has none, and never so few or many that reading suffers. */
 export function widthOf({ columns }: Pick<Host, "columns">): number {
-  return columns === undefined || !(columns > 0) ? 80 : Math.min(Math.max(columns, 40), 100);
+  return columns === undefined || !(columns > 0) ? 80 : Math.min(Math.max(columns, 20), 100);
 }

@@ -184,7 +184,7 @@ test("every topic is listed and describes itself with an example that works", as
 test.each([0, 10, 500])("a terminal that reports %i columns still gets lines that can be read", async (columns) => {
   const { out } = await goodgrounds([BLANK, "finger-reaches-live=yes", "access=anyone"], undefined, columns);
   const longest = Math.max(...out.split("\n").map((line) => [...line].length));
-  expect(longest).toBeGreaterThanOrEqual(40);
+  expect(longest).toBeGreaterThanOrEqual(20);
   expect(longest).toBeLessThanOrEqual(100);
 });
 
@@ -217,4 +217,35 @@ test("JSON has the members that docs/cli.md states, and no others", async () => 
     const [first] = answer[list];
     for (const member of Object.keys(first)) expect(holds, `${list}: ${member}`).toContain(`\`${member}`);
   }
+});
+
+describe("finding a topic", () => {
+  test.each([
+    ["spd", "surge-protection-absent"],
+    ["afdd", "arc-detection-absent"],
+    ["pv isolator", "pv-isolation"],
+    ["ev charger", "ev-open-pen"],
+    ["consumer unit blank", "board-blank-missing"],
+    ["gas bonding", "main-bonding-absent"],
+    ["borrowed neutral", "borrowed-neutral"],
+    ["broken socket", "accessory-broken"],
+    ["rcbo", "rcd-does-not-trip"],
+    ["zs", "zs-over-limit"],
+    ["ir", "insulation-low"],
+    ["solar", "pv-isolation"],
+    ["emergency light", "emergency-lighting"],
+  ])("%s lists %s", async (words, id) => {
+    const { code, out } = await goodgrounds(["--list", ...words.split(" ")]);
+    expect(code).toBe(0);
+    expect(out).toContain(`  ${id} `);
+  });
+
+  test("words that mean nothing here, or nothing but a name of the language, exit 2", async () => {
+    for (const words of ["qqqq", "__proto__", "constructor", "toString"])
+      expect((await goodgrounds(["--list", words])).code).toBe(2);
+  });
+
+  test("a topic that is not there names those that are meant", async () => {
+    expect((await goodgrounds(["spd"])).err).toContain("surge-protection-absent");
+  });
 });

@@ -12,6 +12,7 @@ import {
   topicById,
 } from "@good-grounds/judgement";
 import { headline, REASONING, renderReasoning, severityWords, TOPIC_GROUP, WORDS, wrapped } from "@good-grounds/report";
+import { findTopics } from "../find-topics.ts";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { problemsJson } from "../json.ts";
 import { reasoningJson } from "../reasoning-json.ts";
@@ -35,7 +36,10 @@ interface Said {
 export async function reasonCommand(args: readonly string[], options: ReasonOptions, host: Host): Promise<ExitCode> {
   const width = widthOf(host);
   if (options.list) {
-    host.stdout.write(options.json ? `${JSON.stringify(TOPICS.map(labelOf), null, 2)}\n` : listing(width));
+    const wanted = args.length === 0 ? TOPICS : findTopics(args.join(" "));
+    if (wanted.length === 0)
+      throw new Stop(EXIT.input, "reason: no topic has these words. `goodgrounds reason --list` shows them all.");
+    host.stdout.write(options.json ? `${JSON.stringify(wanted.map(labelOf), null, 2)}\n` : listing(wanted, width));
     return EXIT.done;
   }
   const [name, ...pairs] = args;
@@ -196,9 +200,9 @@ function labelOf({ id, title, group }: Topic): object {
   return { id, title, group };
 }
 
-function listing(width: number): string {
+function listing(wanted: readonly Topic[], width: number): string {
   const lines = TOPIC_GROUPS.flatMap((group) => {
-    const topics = TOPICS.filter((one) => one.group === group);
+    const topics = wanted.filter((one) => one.group === group);
     return topics.length === 0
       ? []
       : [
@@ -248,13 +252,7 @@ function describe(topic: Topic, width: number): string {
 }
 
 function nearest(name: string): string {
-  const words = name
-    .toLowerCase()
-    .split(/[^a-z0-9]+/)
-    .filter((word) => word.length > 2);
-  const close = TOPICS.filter(({ id, title }) =>
-    words.some((word) => id.includes(word) || title.toLowerCase().includes(word)),
-  );
+  const close = findTopics(name);
   return close.length === 0
     ? " `goodgrounds reason --list` shows the topics."
     : ` Did you mean ${close

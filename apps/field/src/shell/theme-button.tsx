@@ -10,7 +10,6 @@ export function ThemeButton() {
     <button
       type="button"
       class="theme"
-      aria-label={`${SHELL.theme[chosen]}. Change to: ${SHELL.theme[next]}`}
       onClick={() => {
         chooseTheme(next);
         setChosen(next);
@@ -20,7 +19,8 @@ export function ThemeButton() {
         <circle cx="12" cy="12" r="8" fill="none" stroke="currentColor" stroke-width="2" />
         {chosen !== "light" && <path d={chosen === "dim" ? FULL : HALF} fill="currentColor" />}
       </svg>
-      <span aria-hidden="true">{SHELL.themeShort[chosen]}</span>
+      {SHELL.themeShort[chosen]}
+      <span class="unseen">{`: ${SHELL.theme[chosen]}. Change to: ${SHELL.theme[next]}`}</span>
     </button>
   );
 }

@@ -68,6 +68,12 @@ export function probabilityClause(conformity: Conformity): string {
   return `${head}${beside.length === 0 ? "" : ` (${beside.join("; ")})`}.`;
 }
 
+/** The same with what the chosen rule makes of it, for where there is room for a line. */
+export function decisionClause(conformity: Conformity): string {
+  const { rule, decision } = conformity;
+  return `${probabilityClause(conformity)} ${capital(PROBABILITY.rule[rule])}: ${VERDICT[decision[rule]]}.`;
+}
+
 /** How sure a finding is, in sentences: probability, what each rule makes of it, where the doubt comes from, notes. */
 export function probabilityWords(conformity: Conformity): readonly string[] {
   if (!hasDoubt(conformity)) return [];

@@ -24,7 +24,10 @@ export function StepRow({ step, confirmed, optional = false }: StepRowProps) {
       ] as const)
     : ([["done", CAUTIONS.done]] as const);
   return (
-    <fieldset class={`step${optional ? " wide" : ""}${confirmed === undefined ? "" : " confirmed"}`} aria-label={STEPS[step]}>
+    <fieldset
+      class={`step${optional ? " wide" : ""}${confirmed === undefined ? "" : " confirmed"}`}
+      aria-label={STEPS[step]}
+    >
       <p>{STEPS[step]}</p>
       <div class="row">
         {answers.map(([outcome, words]) => (

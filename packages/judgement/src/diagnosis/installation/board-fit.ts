@@ -141,6 +141,17 @@ interface Part {
  * where an explanation of its own is more likely than that it is sound.
  */
 export function fitBoard(readings: BoardReadings, state: BoardState): BoardFit | undefined {
+  const trusting = fitFrom(readings, state, true);
+  // One loop reading can be more exact than all circuits together: where several are out, it may be the one that is.
+  const out = trusting?.circuits.filter(({ logOdds }) => logOdds > 0).length ?? 0;
+  if (readings.loop === undefined || out < 2) return trusting;
+  const doubting = fitFrom(readings, state, false);
+  return trusting === undefined || (doubting !== undefined && doubting.logEvidence > trusting.logEvidence)
+    ? doubting
+    : trusting;
+}
+
+function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolean): BoardFit | undefined {
   const { shared, circuits, loop } = readings;
   const prior = priorOf(shared, state);
   const parts: Part[] = [];
@@ -153,9 +164,9 @@ export function fitBoard(readings: BoardReadings, state: BoardState): BoardFit |
     const circuit = block === loop ? undefined : (block as CircuitBlock);
     if (contribution !== undefined) parts.push({ block, circuit, contribution });
   }
+  const leftOut = new Set<Part>(loopTrusted ? [] : parts.filter(({ circuit }) => circuit === undefined));
   let all = prior;
-  for (const { contribution } of parts) all = updated(all, contribution, 1);
-  const leftOut = new Set<Part>();
+  for (const part of parts) if (!leftOut.has(part)) all = updated(all, part.contribution, 1);
   let looks = 4 * parts.length + 20;
   for (let looking = true; looking; ) {
     looking = false;

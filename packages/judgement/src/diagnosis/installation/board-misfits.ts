@@ -140,7 +140,7 @@ function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: Installa
   const wrong = suspect(
     "loop-reading-wrong",
     true,
-    borneOut ? 0.01 : 0.12,
+    borneOut ? 3e-4 : 0.12,
     logSpread(Math.max(reading.value, 0.01), 0.005, 1e4),
     seen,
     `${name} was misread, mistyped or taken elsewhere`,

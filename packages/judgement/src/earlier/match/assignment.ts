@@ -92,9 +92,20 @@ function solve({ rows, columns, edges }: Part) {
     Math.max(0, ((cost[i] as Float64Array)[j] as number) - (u[i] as number) - (v[j] as number));
   const rowOf = new Array<number>(size).fill(0);
   for (const [i, j] of columnOf.entries()) rowOf[j] = i;
-  const ways = shortestWays(size, (i, k) => reduced(i, columnOf[k] as number));
-  const excess = (i: number, j: number) =>
-    columnOf[i] === j ? 0 : reduced(i, j) + ((ways[rowOf[j] as number] as Float64Array)[i] as number);
+  // Places for being alone that stand for each other are one node: moving among them costs nothing.
+  const spare = (i: number) => i >= rows.length && (columnOf[i] as number) >= columns.length;
+  const nodes = Array.from({ length: size }, (_, i) => i).filter((i) => !spare(i));
+  const rest = nodes.length;
+  const firstSpare = Array.from({ length: size }, (_, i) => i).find(spare);
+  if (firstSpare !== undefined) nodes.push(firstSpare);
+  const nodeOf = new Array<number>(size).fill(rest);
+  for (const [node, i] of nodes.entries()) nodeOf[i] = node;
+  const ways = shortestWays(nodes.length, (a, b) =>
+    reduced(nodes[a] as number, columnOf[nodes[b] as number] as number),
+  );
+  const way = (from: number, to: number) =>
+    (ways[nodeOf[from] as number] as Float64Array)[nodeOf[to] as number] as number;
+  const excess = (i: number, j: number) => (columnOf[i] === j ? 0 : reduced(i, j) + way(rowOf[j] as number, i));
   const least = (count: number, from: (k: number) => number) => {
     let best = Number.POSITIVE_INFINITY;
     for (let k = 0; k < count; k++) best = Math.min(best, from(k));
@@ -156,7 +167,11 @@ function shortestWays(size: number, step: (from: number, to: number) => number):
   for (const [over, onward] of ways.entries()) {
     for (const way of ways) {
       const first = way[over] as number;
-      for (let k = 0; k < size; k++) way[k] = Math.min(way[k] as number, first + (onward[k] as number));
+      if (first >= NEVER / 2) continue;
+      for (let k = 0; k < size; k++) {
+        const sum = first + (onward[k] as number);
+        if (sum < (way[k] as number)) way[k] = sum;
+      }
     }
   }
   return ways;

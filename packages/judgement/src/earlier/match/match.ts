@@ -48,7 +48,7 @@ export const CONFIDENT = 0.9;
 const NEAR = Math.log(20);
 
 /** More circuits than this in one file are not weighed against each other: the work grows with the cube. */
-export const MOST_CIRCUITS = 400;
+export const MOST_CIRCUITS = 300;
 
 /**
  * Matches the circuits of an earlier inspection with those of the present one, whatever they are called and numbered.

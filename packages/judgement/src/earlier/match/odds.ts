@@ -1,5 +1,5 @@
 import type { TraitWeight } from "@good-grounds/core";
-import type { Board, Circuit, Installation } from "@good-grounds/inspection";
+import type { Board, Installation } from "@good-grounds/inspection";
 import { assign, type Edge } from "./assignment.ts";
 import { matchBoards } from "./boards.ts";
 import { type Traits, traitsOf } from "./traits.ts";
@@ -17,10 +17,11 @@ export class Odds {
   readonly before: readonly Traits[];
   readonly after: readonly Traits[];
   readonly vocabulary: Vocabulary;
-  readonly boards: ReadonlyMap<Board, Board>;
-  readonly #boardsBack: ReadonlyMap<Board, Board>;
+  readonly boards: ReadonlyMap<Board, Board> = new Map();
+  readonly #boardsBack: ReadonlyMap<Board, Board> = new Map();
   readonly #weights: readonly (readonly (readonly TraitWeight[])[])[];
-  readonly #several: boolean;
+  /** Boards play a part only where there are several, and once they are matched. */
+  readonly #several: boolean = false;
   /** Any two of so many circuits are the same one only so often; how often is part of the odds. */
   readonly #prior: number;
 
@@ -30,17 +31,19 @@ export class Odds {
     this.vocabulary = new Vocabulary([...this.before, ...this.after].map(({ words }) => words));
     this.#weights = this.before.map((a) => this.after.map((b) => traitWeights(a, b, this.vocabulary)));
     this.#prior = Math.log(Math.max(1, this.before.length, this.after.length));
-    this.#several = false;
-    this.boards = new Map();
-    this.#boardsBack = new Map();
+    const [a, b, ...more] = [...past.boards, ...now.boards];
+    if (a !== undefined && b !== undefined && more.length === 0 && past.boards.length === 1) {
+      this.boards = new Map([[a, b]]);
+      return;
+    }
     const { columnOf } = assign(this.before.length, this.after.length, this.edges());
     const shared = columnOf.flatMap((j, i) => {
-      const [a, b] = [this.before[i], this.after[j]];
-      return a === undefined || b === undefined ? [] : [[a.circuit, b.circuit] as const satisfies readonly Circuit[]];
+      const [one, other] = [this.before[i], this.after[j]];
+      return one === undefined || other === undefined ? [] : [[one.circuit, other.circuit] as const];
     });
     this.boards = matchBoards(past, now, shared);
-    this.#boardsBack = new Map([...this.boards].map(([a, b]) => [b, a]));
-    this.#several = past.boards.length > 1 || now.boards.length > 1;
+    this.#boardsBack = new Map([...this.boards].map(([one, other]) => [other, one]));
+    this.#several = true;
   }
 
   /** What speaks for and against the two at these positions. */

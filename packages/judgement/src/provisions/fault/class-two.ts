@@ -29,9 +29,16 @@ export const classTwo = assessor({
     const onlyEquipment = wantsOneOf(reckon, FAULT.measureScope, measureScope, ["equipment"]);
     const guarded = wants(reckon, FAULT.supervised, supervised);
     const whole = isKnownFact(measureScope) && measureScope.word === "whole-installation";
-    const sole = whole
-      ? guarded
-      : reckon.any(FAULT.soleMeasure, onlyEquipment, wants(reckon, FAULT.cpcAtPoint, cpcAtPoint), guarded);
+    // A conductor at each point helps a circuit and not a whole installation, so it settles nothing while the scope is open.
+    const cpc = wants(reckon, FAULT.cpcAtPoint, cpcAtPoint);
+    const partWithCpc = isKnownFact(measureScope)
+      ? cpc
+      : reckon.all(
+          FAULT.cpcAtPoint,
+          wantsOneOf(reckon, FAULT.measureScope, measureScope, ["equipment", "circuit"]),
+          cpc,
+        );
+    const sole = whole ? guarded : reckon.any(FAULT.soleMeasure, onlyEquipment, partWithCpc, guarded);
     return concluded(reckon.all(FAULT.doubleInsulation, ...equipment, sole));
   },
   examples: [
@@ -58,6 +65,13 @@ export const classTwo = assessor({
       given: { measureScope: "whole-installation", marked: "yes", intact: "yes", cpcAtPoint: "yes", supervised: "no" },
       verdict: "not-met",
       source: "BS 7671 412.1.3: only under effective supervision",
+    },
+    {
+      name: "cpc run, not told whether a circuit or the whole rests on it",
+      given: { marked: "yes", intact: "yes", cpcAtPoint: "yes", supervised: "no" },
+      verdict: "not-known",
+      missing: ["measure-scope"],
+      source: "BS 7671 412.1.3 and 412.2.3.2 answer differently",
     },
     {
       name: "class not established",

@@ -8,7 +8,7 @@ import { type ArgumentLine, argumentLines } from "../../words/argument.ts";
 import { decidingComparison } from "../../words/comparison.ts";
 import { marginWords } from "../../words/figure.ts";
 import { placeWords } from "../../words/place.ts";
-import { inDoubt, metInDoubt, probabilityClause } from "../../words/probability.ts";
+import { decisionClause, inDoubt, metInDoubt } from "../../words/probability.ts";
 import type { Drawings } from "../drawings.ts";
 import { keptWhole } from "../whole.ts";
 import {
@@ -104,7 +104,7 @@ function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: 
       words: open ? REPORT.missing(missingWords(judgement)) : decidingWords(judgement),
       margin: compared === undefined ? "" : marginWords(compared),
       remarks: [
-        ...(conformity !== undefined && inDoubt(conformity, judgement.verdict) ? [probabilityClause(conformity)] : []),
+        ...(conformity !== undefined && inDoubt(conformity, judgement.verdict) ? [decisionClause(conformity)] : []),
         ...remarks.map(({ words }) => words),
         ...beside.map((one) => `${REPORT.besideLabel}${one.matter.name}: ${verdictLine(one)}`),
       ],

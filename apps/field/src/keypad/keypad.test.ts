@@ -1,0 +1,144 @@
+import { parseWritten } from "@good-grounds/core";
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { KINDS, type Kind, type KindId } from "./kinds.ts";
+import { doubtAbout, shifted } from "./plausible.ts";
+import { replaced, within } from "./spot.ts";
+import { pressed, readTyped, splitShown, type TextKey } from "./typed.ts";
+
+const typed = (text: string, kind: KindId = "continuity", top?: string) =>
+  readTyped(text, KINDS[kind].symbols[0], kind, top);
+
+describe("what is typed", () => {
+  it.each([
+    ["0.42", "continuity", "0.42 Ω"],
+    ["0,42", "continuity", "0.42 Ω"],
+    [".42", "continuity", "0.42 Ω"],
+    ["0.", "continuity", "0 Ω"],
+    ["00.40", "continuity", "0.40 Ω"],
+    ["0.40", "continuity", "0.40 Ω"],
+    ["420m", "continuity", "420 mΩ"],
+    ["420 mohm", "continuity", "420 mΩ"],
+    ["1.2 ohms", "continuity", "1.2 Ω"],
+    [">999", "insulation", ">999 MΩ"],
+    ["> 20 G", "insulation", ">20 GΩ"],
+    ["450k", "insulation", "450 kΩ"],
+    ["627", "insulation", "627 MΩ"],
+    ["28,2", "time", "28.2 ms"],
+    ["1.35", "fault-current", "1.35 kA"],
+    ["850A", "fault-current", "850 A"],
+    ["<0.05", "loop", "<0.05 Ω"],
+    ["-4", "temperature", "-4 °C"],
+  ] as const)("%s in %s is %s", (text, kind, shown) => {
+    expect(typed(text, kind)).toEqual({ shown });
+  });
+
+  it.each([
+    ["OL", "999 MΩ"],
+    ["ol", "999 MΩ"],
+    ["O.L.", "999 MΩ"],
+    [">", "999 MΩ"],
+  ])("%s is the end of the display", (text, top) => {
+    expect(typed(text, "insulation", top)).toEqual({ shown: ">999 MΩ" });
+    // Where the display ends is never made up.
+    expect(typed(text, "continuity")).toHaveProperty("fault");
+  });
+
+  it.each([["abc"], ["1.2.3"], ["-1"], ["."], ["12 V"], ["1 2"]])("%s is told to be no reading", (text) => {
+    expect(typed(text)).toHaveProperty("fault");
+  });
+
+  it("is nothing when it is blank", () => {
+    expect(typed("  ")).toEqual({ empty: true });
+  });
+
+  it("never becomes text the file would refuse, whatever is typed", () => {
+    fc.assert(
+      fc.property(
+        fc.string({ unit: fc.constantFrom(..."0123456789.,<>- kMmGΩVAs°CohmOL") }),
+        fc.constantFrom(...(Object.keys(KINDS) as KindId[])),
+        (text, id) => {
+          const result = typed(text, id, KINDS[id].tops[0]);
+          if ("shown" in result)
+            expect(parseWritten(result.shown, (KINDS[id] as Kind).unit)).not.toHaveProperty("code");
+        },
+      ),
+    );
+  });
+
+  it("by the keys is read as it stands on the display", () => {
+    const keys = (...all: TextKey[]) => all.reduce(pressed, "");
+    expect(keys("0", ".", "4", "2")).toBe("0.42");
+    expect(keys(".", "4")).toBe("0.4");
+    expect(keys("1", ".", "2", ".", "3")).toBe("1.23");
+    expect(keys("1", "2", "back", "5")).toBe("15");
+    expect(keys("4", "sign")).toBe("-4");
+    expect(keys("4", "sign", "sign")).toBe("4");
+    expect(keys("1", "clear")).toBe("");
+  });
+
+  it("is split for typing on as it was joined", () => {
+    expect(splitShown(">999 MΩ", KINDS.insulation)).toEqual({ text: ">999", symbol: "MΩ" });
+    expect(splitShown("0.42 ohm", KINDS.continuity)).toEqual({ text: "0.42 ohm", symbol: "Ω" });
+  });
+});
+
+describe("a value that may have slipped", () => {
+  it.each([
+    ["4.2 Ω", "continuity", 0.42, "0.42 Ω"],
+    ["0.042 Ω", "continuity", 0.42, "0.42 Ω"],
+    ["42 Ω", "loop", 0.45, "0.42 Ω"],
+    ["2.4 V", "voltage", undefined, "240 V"],
+    ["282 ms", "time", 0.028, "28.2 ms"],
+    ["135 kA", "fault-current", undefined, "13.5 kA"],
+  ] as const)("%s in %s, about %s expected, is asked whether it is %s", (shown, kind, expected, instead) => {
+    expect(doubtAbout(shown, kind, expected)?.instead).toBe(instead);
+  });
+
+  it.each([
+    ["0.42 Ω", "continuity", 0.44],
+    ["0.42 Ω", "continuity", undefined],
+    ["1.30 Ω", "loop", 0.45],
+    [">999 MΩ", "insulation", undefined],
+    ["0.9 MΩ", "insulation", undefined],
+    ["28.2 ms", "time", undefined],
+  ] as const)("%s in %s, about %s expected, is not asked about", (shown, kind, expected) => {
+    expect(doubtAbout(shown, kind, expected)).toBeUndefined();
+  });
+
+  it("is moved digit for digit, there and back", () => {
+    expect(shifted("0.42 Ω", 1)).toBe("4.2 Ω");
+    expect(shifted("0.42 Ω", 2)).toBe("42 Ω");
+    expect(shifted("0.42 Ω", 3)).toBe("420 Ω");
+    expect(shifted("5 Ω", -2)).toBe("0.05 Ω");
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 99999 }),
+        fc.integer({ min: 0, max: 3 }),
+        fc.integer({ min: -3, max: 3 }),
+        (n, decimals, places) => {
+          const shown = `${(n / 10 ** decimals).toFixed(decimals)} Ω`;
+          const there = parseWritten(shifted(shown, places) ?? "", "ohm");
+          const was = parseWritten(shown, "ohm");
+          if ("code" in there || "code" in was) throw new Error("not written");
+          expect(there.value).toBeCloseTo(was.value * 10 ** places, 9);
+        },
+      ),
+    );
+  });
+});
+
+describe("a member within a value", () => {
+  const rcd = { own: { type: "A", readings: { atRated: { shown: "28.2 ms" }, button: "trips" } } };
+  it("is found, replaced and taken out without touching the others", () => {
+    const inner = ["own", "readings", "atRated"];
+    expect(within(rcd, inner)).toEqual({ shown: "28.2 ms" });
+    expect(within("none", inner)).toBeUndefined();
+    expect(replaced(rcd, inner, { shown: "30 ms" })).toEqual({
+      own: { type: "A", readings: { atRated: { shown: "30 ms" }, button: "trips" } },
+    });
+    expect(replaced(rcd, inner, null)).toEqual({ own: { type: "A", readings: { button: "trips" } } });
+    expect(replaced({ own: { readings: { atRated: { shown: "1 ms" } } } }, inner, null)).toBeNull();
+    expect(replaced(undefined, ["rated"], "32 A")).toEqual({ rated: "32 A" });
+  });
+});

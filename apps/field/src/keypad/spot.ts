@@ -1,0 +1,55 @@
+import type { Value } from "../record/entry.ts";
+import type { Record as JobRecord } from "../record/record.ts";
+import { type Field, useField } from "../shell/job.ts";
+
+/** A place of the record, or a member within the one value that stands there: the operating time of a circuit's own RCD. */
+export interface Spot {
+  readonly path: string;
+  readonly inner?: readonly string[];
+}
+
+export function spotId({ path, inner = [] }: Spot): string {
+  return [path, ...inner].join("/");
+}
+
+/** A member within a value; undefined where there is none. */
+export function within(value: Value | undefined, inner: readonly string[] = []): Value | undefined {
+  let found = value;
+  for (const name of inner) {
+    if (typeof found !== "object" || found === null || Array.isArray(found)) return undefined;
+    found = (found as { readonly [name: string]: Value })[name];
+  }
+  return found ?? undefined;
+}
+
+/** A value with a member within it replaced or, for null, taken out. What is left without members goes with it. */
+export function replaced(value: Value | undefined, inner: readonly string[], member: Value): Value {
+  const [name, ...further] = inner;
+  if (name === undefined) return member;
+  const isObject = typeof value === "object" && value !== null && !Array.isArray(value);
+  const { [name]: old, ...others } = isObject ? (value as { readonly [name: string]: Value }) : {};
+  const fresh = replaced(old, further, member);
+  if (fresh !== null) return { ...others, [name]: fresh };
+  return Object.keys(others).length === 0 ? null : others;
+}
+
+/** What stands at a spot of a record. */
+export function valueAt(record: JobRecord, { path, inner }: Spot): Value | undefined {
+  return within(record.value(path), inner);
+}
+
+/** The change of the record that writes a value at a spot. */
+export function changeAt(record: JobRecord, { path, inner = [] }: Spot, value: Value): readonly [string, Value] {
+  return [path, replaced(record.value(path), inner, value)];
+}
+
+/** What stands at a spot, and how to write it. */
+export function useSpot(spot: Spot): Field {
+  const field = useField(spot.path);
+  const { inner = [] } = spot;
+  return {
+    value: within(field.value, inner),
+    standing: field.standing,
+    write: (value) => field.write(replaced(field.value, inner, value)),
+  };
+}
