@@ -3,22 +3,9 @@ import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needTool } from "../tools.ts";
 import { type AppInBrowser, appInBrowser, faults, kept, PHONE } from "./app-in-browser.ts";
+import { SHELL_SCREENS } from "./shell-screens.ts";
 
 const DEMO = ["job", "demonstration"] as const;
-const OWN_SCREENS = [
-  ["jobs"],
-  ["settings"],
-  [...DEMO],
-  [...DEMO, "brief"],
-  [...DEMO, "people"],
-  [...DEMO, "extent"],
-  [...DEMO, "cautions"],
-  [...DEMO, "cautions", "covers"],
-  [...DEMO, "cautions", "earthing"],
-  [...DEMO, "cautions", "leave"],
-  [...DEMO, "inspected"],
-  [...DEMO, "inspected", "boards"],
-];
 
 describe.runIf(needTool("chromium"))("the field app", () => {
   let app: AppInBrowser;
@@ -43,7 +30,7 @@ describe.runIf(needTool("chromium"))("the field app", () => {
   test("opens the demonstration on the first run, marked as such, and lets it be thrown away", async () => {
     const context = await app.fresh();
     const page = await firstVisit(context);
-    expect(await page.getByRole("note").textContent()).toContain("invented");
+    expect(await page.locator(".invented").textContent()).toContain("invented");
     await page.getByRole("button", { name: "Throw the demonstration away" }).click();
     await page.getByRole("button", { name: "Delete it for good" }).click();
     await page.getByText("There is no job on this device.").waitFor();
@@ -108,35 +95,6 @@ describe.runIf(needTool("chromium"))("the field app", () => {
     await page.getByRole("button", { name: /Light theme\. Change/ }).click();
     expect(await paper()).toBe(dim);
     await context.close();
-  });
-
-  test.each(["light", "dark"] as const)("has no fault that axe finds on any screen, %s", async (colorScheme) => {
-    const context = await app.fresh({ ...PHONE, colorScheme });
-    await firstVisit(context);
-    for (const steps of OWN_SCREENS) {
-      const page = await app.at(context, ...steps);
-      expect({ steps, faults: await faults(page) }).toEqual({ steps, faults: [] });
-    }
-    await context.close();
-  });
-
-  test("fits 360 points, and half of that at 200 %, without scrolling sideways; targets are large enough", async () => {
-    for (const width of [360, 180]) {
-      const context = await app.fresh({ ...PHONE, viewport: { width, height: 370 } });
-      await firstVisit(context);
-      for (const steps of OWN_SCREENS) {
-        const page = await app.at(context, ...steps);
-        const [over, small] = await page.evaluate(() => [
-          document.documentElement.scrollWidth - document.documentElement.clientWidth,
-          [...document.querySelectorAll("button, a, summary, select, input:not([type=checkbox]), textarea, .choice")]
-            .filter((one) => one.checkVisibility() && !one.closest(".choice, .toggle, .skip") && !one.matches(".skip"))
-            .map((one) => ({ words: one.textContent?.slice(0, 30), height: one.getBoundingClientRect().height }))
-            .filter(({ height }) => height < 47.5),
-        ]);
-        expect({ width, steps, over, small }).toEqual({ width, steps, over: 0, small: [] });
-      }
-      await context.close();
-    }
   });
 
   test("takes brief and extent from the keyboard alone", async () => {
@@ -211,7 +169,7 @@ describe.runIf(needTool("chromium"))("the field app", () => {
     const banner = page.getByRole("alert").filter({ hasText: "Earthing conductor disconnected" });
     await banner.waitFor();
     await kept(page);
-    for (const steps of OWN_SCREENS) {
+    for (const steps of SHELL_SCREENS) {
       await app.at(context, ...steps);
       await banner.waitFor();
     }

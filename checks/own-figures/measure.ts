@@ -1,7 +1,7 @@
 import type { InspectionFile } from "@good-grounds/inspection";
 import { Chance } from "../../examples/simulate/chance.ts";
 import { earlierOf, jobOf, shownOn } from "./jobs.ts";
-import { copiedRows, PLANTED } from "./plant.ts";
+import { copiedRows, HARDER, PLANTED, paced } from "./plant.ts";
 
 /** What came of one kind of job. */
 export interface Measured {
@@ -22,6 +22,8 @@ const MEANT: Readonly<Record<string, readonly string[]>> = {
   "rows swapped": ["swapped-rows"],
   "R1+R2 of two rows swapped": ["swapped-rows"],
   "decimal slipped": ["slipped-decimal"],
+  "any two rows swapped": ["swapped-rows"],
+  "decimal slipped in R1+R2 or Zs": ["slipped-decimal"],
   "schedule shifted": ["shifted-rows"],
   "R1+R2 column shifted": ["shifted-rows"],
   "schedule copied from an earlier file": ["copied-schedule"],
@@ -56,15 +58,28 @@ export function measureClean(count: number): readonly Measured[] {
   ];
 }
 
+type Plant = (file: InspectionFile, chance: Chance) => InspectionFile | undefined;
+
+const plantedIn = (kinds: Readonly<Record<string, Plant>>, count: number) =>
+  Object.entries(kinds).map(([kind, plant]) =>
+    measured(kind, count, (n) => {
+      const file = plant(jobOf(n), new Chance(n + 5));
+      return file === undefined ? undefined : { file };
+    }),
+  );
+
+/** Kinds for which nothing is asked, and clean jobs with poor lengths. */
+export function measureHarder(count: number): readonly Measured[] {
+  return [
+    measured("clean, lengths paced to 15 %", count, (n) => ({ file: paced(jobOf(n), new Chance(n + 9)) })),
+    ...plantedIn(HARDER, count),
+  ];
+}
+
 /** Jobs with one thing planted in each. */
 export function measurePlanted(count: number): readonly Measured[] {
   return [
-    ...Object.entries(PLANTED).map(([kind, plant]) =>
-      measured(kind, count, (n) => {
-        const file = plant(jobOf(n), new Chance(n + 5));
-        return file === undefined ? undefined : { file };
-      }),
-    ),
+    ...plantedIn(PLANTED, count),
     measured("schedule copied from an earlier file", count, (n) => ({
       file: copiedRows(jobOf(n), earlierOf(n), 1),
       earlier: earlierOf(n),

@@ -18,6 +18,8 @@ const ROWS = [...RESULTS.matchAll(/^\| ([^|]+) \| (\d+) \| (\d+) \|/gm)].map(([,
 const CLEAN = 240;
 const PLANTED = 80;
 const LEAST_FOUND = 0.85;
+/** Kinds of which something is asked; those after them show the limits. */
+const PLANTED_KINDS = 9;
 
 describe("simulated jobs", () => {
   test("clean ones show next to nothing", () => {
@@ -35,8 +37,8 @@ describe("simulated jobs", () => {
     const clean = ROWS.filter(({ kind }) => kind.startsWith("clean"));
     expect(clean[0]?.jobs).toBe(2000);
     for (const { kind, part } of clean) expect(part, kind).toBeLessThan(0.01);
-    const planted = ROWS.filter(({ kind }) => !kind.startsWith("clean"));
-    expect(planted.length).toBe(9);
+    const planted = ROWS.filter(({ kind }) => !kind.startsWith("clean")).slice(0, PLANTED_KINDS);
+    expect(planted.at(-1)?.kind).toBe("half of the rows copied from an earlier file");
     for (const { kind, part } of planted) expect(part, kind).toBeGreaterThan(0.9);
   });
 });

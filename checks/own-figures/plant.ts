@@ -23,7 +23,24 @@ export const PLANTED = {
   "R1+R2 column shifted": (file: InspectionFile, chance: Chance) => shifted(file, chance, ["r1r2", "r1", "rn", "r2"]),
 } as const;
 
-export type Planted = keyof typeof PLANTED;
+/** Harder kinds, measured to show where the limits are. */
+export const HARDER = {
+  "any two rows swapped": (file: InspectionFile, chance: Chance) => swapped(file, chance, undefined, () => true),
+  "decimal slipped in R1+R2 or Zs": (file: InspectionFile, chance: Chance) => slipped(file, chance, ["r1r2", "zs"]),
+} as const;
+
+/** A clean job whose lengths were paced: each off by up to 15 % either way. */
+export function paced(clean: InspectionFile, chance: Chance): InspectionFile {
+  const file = copyOf(clean);
+  for (const { circuits } of circuitsOf(file)) {
+    for (const { cable } of circuits) {
+      const length = cable?.length;
+      if (cable === undefined || typeof length !== "string") continue;
+      cable.length = `${Math.max(1, Math.round(Number.parseFloat(length) * chance.between(0.85, 1.15)))} m`;
+    }
+  }
+  return file;
+}
 
 /** The digits of a reading that was taken; undefined where it was not, or shows the end of a range. */
 function ohmsOf(reading: unknown): number | undefined {
@@ -96,11 +113,16 @@ function differ(a: Plain, b: Plain): boolean {
 const taken = ({ readings }: Plain) => ohmsOf(readings?.r1r2) !== undefined && ohmsOf(readings?.zs) !== undefined;
 
 /** The readings of two rows changed over: all of them, or the named columns. */
-function swapped(clean: InspectionFile, chance: Chance, columns?: readonly string[]): InspectionFile | undefined {
+function swapped(
+  clean: InspectionFile,
+  chance: Chance,
+  columns?: readonly string[],
+  tellApart = differ,
+): InspectionFile | undefined {
   const file = copyOf(clean);
   const pairs = circuitsOf(file).flatMap(({ circuits }) =>
     circuits.flatMap((a, i) =>
-      circuits.slice(i + 1).flatMap((b) => (taken(a) && taken(b) && differ(a, b) ? [[a, b] as const] : [])),
+      circuits.slice(i + 1).flatMap((b) => (taken(a) && taken(b) && tellApart(a, b) ? [[a, b] as const] : [])),
     ),
   );
   const pair = pairs[Math.floor(chance.uniform() * pairs.length)];
@@ -131,7 +153,7 @@ function moveReadings(
 }
 
 /** One resistance of a circuit, 0.1 Ω or more, ten times too large or too small: any of its readings, points of rings too. */
-function slipped(clean: InspectionFile, chance: Chance): InspectionFile | undefined {
+function slipped(clean: InspectionFile, chance: Chance, columns?: readonly string[]): InspectionFile | undefined {
   const file = copyOf(clean);
   const candidates = circuitsOf(file).flatMap(({ circuits }) =>
     circuits.flatMap(({ readings = {} }) => {
@@ -139,7 +161,8 @@ function slipped(clean: InspectionFile, chance: Chance): InspectionFile | undefi
         ((readings[key] ?? []) as { readonly reading: Shown }[]).map(({ reading }) => reading),
       );
       const single = ["r1r2", "zs", "r1", "rn", "r2"].map((key) => readings[key] as Shown);
-      return [...single, ...points].filter((reading) => (ohmsOf(reading) ?? 0) >= 0.1);
+      const all = columns === undefined ? [...single, ...points] : columns.map((key) => readings[key] as Shown);
+      return all.filter((reading) => (ohmsOf(reading) ?? 0) >= 0.1);
     }),
   );
   const one = candidates[Math.floor(chance.uniform() * candidates.length)];

@@ -30,7 +30,7 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
       List everything that can be computed.
   goodgrounds reason TOPIC [fact=value...] [--json]
       The line of reasoning from facts to a classification, question by question.
-  goodgrounds reason --list
+  goodgrounds reason --list [WORDS]
       List the topics.
   goodgrounds compare-choices FOLDER|FILE... [--by person|file] [--json]
       Show where the same facts were classified differently in past inspections,

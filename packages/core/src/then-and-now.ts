@@ -143,10 +143,10 @@ export interface TrendPoint {
   readonly bound: "exact" | "above" | "below";
 }
 
-/** What a line through the readings says for a day. Ω; `value` null where the line has no end on one side. */
+/** What a line through the readings says for a day, Ω. */
 export interface Projected {
   readonly on: string;
-  readonly value: number | null;
+  readonly value: number;
   /** Within this band the next reading is expected; 0 and ∞ where it has no end. */
   readonly low: number;
   readonly high: number;

@@ -44,7 +44,8 @@ export function VerdictWord({ verdict }: { readonly verdict: Verdict }) {
 /** What a verdict says in one line: the margin, the limit, or what is still needed. */
 export function verdictWords(finding: FindingView): string {
   const { verdict, marginWords, limit, missing, words } = finding;
-  if (verdict === "not-known") return [limit, missing.length === 0 ? "" : KEYPAD.needs(missing.slice(0, 2).join(", "))].filter(Boolean).join("; ");
+  if (verdict === "not-known")
+    return [limit, missing.length === 0 ? "" : KEYPAD.needs(missing.slice(0, 2).join(", "))].filter(Boolean).join("; ");
   return [limit, marginWords].filter(Boolean).join(", ") || words;
 }
 
@@ -69,11 +70,12 @@ export function FindingLine({ finding, path, titled = false }: FindingLineProps)
         <span class="unseen">{KEYPAD.argument}</span>
       </button>
       {bar !== "" && <Picture svg={bar} />}
-      {(heavy || titled) && remarks.map((remark) => (
-        <p key={remark} class="small">
-          {remark}
-        </p>
-      ))}
+      {(heavy || titled) &&
+        remarks.map((remark) => (
+          <p key={remark} class="small">
+            {remark}
+          </p>
+        ))}
       {memory && titled && <p class="small quiet">{KEYPAD.memory}</p>}
       {open && (
         <Dialog title={title} onClose={() => setOpen(false)}>

@@ -27,7 +27,7 @@ export function App() {
         )}
       </Trouble>
       {changeOver !== undefined && (
-        <div class="update">
+        <aside class="update" aria-label={SHELL.updates}>
           <Notice kind="status">
             <div class="row between">
               <span>{SHELL.update}</span>
@@ -36,7 +36,7 @@ export function App() {
               </button>
             </div>
           </Notice>
-        </div>
+        </aside>
       )}
     </>
   );

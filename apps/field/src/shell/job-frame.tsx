@@ -90,9 +90,11 @@ function OpenJob({ screen, rest }: Omit<JobFrameProps, "job">) {
   return (
     <>
       <Header at={found?.id} rest={rest} />
-      <EarthingBanner />
-      {session.record.value("invented") === true && <InventedStrip />}
-      <StorageWarning />
+      <aside class="notices" aria-label={SHELL.notices}>
+        <EarthingBanner />
+        {session.record.value("invented") === true && <InventedStrip />}
+        <StorageWarning />
+      </aside>
       <main id="main" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>
           {title}

@@ -82,4 +82,16 @@ export const SCREENS: readonly Screen[] = [
     howFar: dangerHowFar,
     load: () => import("../screens/danger/danger.tsx"),
   },
+  {
+    id: "finish",
+    title: "Finish and sign",
+    part: "finish",
+    load: () => import("../screens/finish/finish.tsx"),
+  },
+  {
+    id: "hand-over",
+    title: "Hand over and join",
+    part: "finish",
+    load: () => import("../screens/hand-over/hand-over.tsx"),
+  },
 ];

@@ -15,6 +15,7 @@ export const SHELL = {
   settings: "Settings",
   back: "Back",
   next: (title: string) => `Next: ${title}`,
+  notices: "Notices",
   loading: "Opening…",
   kept: "kept",
   keeping: (count: number) => `keeping ${count}`,
@@ -27,6 +28,7 @@ export const SHELL = {
   invented: "Demonstration. Names and figures are invented.",
   unnamed: "Job without a name",
   noJob: "This job is not on this device.",
+  updates: "Newer version",
   update: "A newer version is ready. What you typed stays.",
   takeUpdate: "Change over now",
   little: (left: string) =>

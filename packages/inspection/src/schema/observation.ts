@@ -49,4 +49,12 @@ export const signature = z.strictObject({
   person: id,
   capacity: z.enum(["inspected-and-tested", "authorised-for-issue"]),
   at: moment,
+  /** SHA-256 of what was signed: the printed inspection without its signatures. A later change no longer matches it. */
+  content: sha256.optional(),
+  /** The drawn signature as the data of an SVG path in a field of 320 by 110. */
+  drawn: z
+    .string()
+    .max(4000)
+    .regex(/^[ML0-9. -]*$/, "an SVG path of straight strokes")
+    .optional(),
 });

@@ -4,6 +4,13 @@ import type { Figure, Row } from "./rows.ts";
 /** A number beside what it is. */
 export const number = (what: string, value: string): OwnFiguresNumber => ({ what, value });
 
+/** A likelihood ratio in words, from its logarithm: "210,000 times". Beyond a million million it is only said to be so. */
+export function timesOf(log: number): string {
+  if (log > Math.log(1e12)) return "more than a million million times";
+  const ratio = Number(Math.exp(log).toPrecision(2));
+  return ratio < 10 ? `${ratio} times` : `${String(Math.round(ratio)).replaceAll(/\B(?=(\d{3})+$)/g, ",")} times`;
+}
+
 /** A few names in a sentence; the rest is counted. */
 export function named(rows: readonly Pick<Row, "name">[], most = 4): string {
   const names = rows.map(({ name }) => name);

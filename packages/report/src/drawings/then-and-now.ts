@@ -82,7 +82,7 @@ function bandOf(projected: readonly Projected[], x: Across, y: Up): string {
 }
 
 function lineThrough(projected: readonly Projected[], x: Across, y: Up): string {
-  const on = projected.flatMap(({ on: day, value }) => (value === null ? [] : [`${round(x(day))} ${round(y(value))}`]));
+  const on = projected.map(({ on: day, value }) => `${round(x(day))} ${round(y(value))}`);
   if (on.length < 2) return "";
   return element("path", {
     d: `M${on.join("L")}`,

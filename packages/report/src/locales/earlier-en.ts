@@ -108,7 +108,6 @@ export const EARLIER = Object.freeze({
   direction: Object.freeze({ falling: "falling", rising: "rising", "not-told": "no direction can be told" }),
   next: (on: string, value: string, low: string, high: string) =>
     `On ${on} the line stands at ${value}; a reading is expected between ${low} and ${high}`,
-  nextBand: (on: string, low: string, high: string) => `On ${on} a reading is expected between ${low} and ${high}`,
   noLow: "any lower value",
   noHigh: "any higher value",
   crossing: (limit: string, expected: string | null, earliest: string, latest: string | null) =>

@@ -77,6 +77,7 @@ export const REASONING = Object.freeze({
   alsoDeparts: (words: string) => `Short of the edition besides: ${words}`,
   notNeeded: (route: string) => `Not asked, because it cannot change the answer: ${route}`,
   mayDepart: (words: string) => `Perhaps short of the edition: ${words}`,
+  noRouteAtAll: "None of the routes to harm is there.",
   noDeparture: "No departure from the edition is shown.",
   states: (states: readonly LayerState[]) =>
     `${states.length > 1 ? "not known: " : ""}${list(

@@ -5,6 +5,7 @@ import type {
   FactGround,
   FactOf,
   Judgement,
+  Layer,
   Reasoning,
   Severity,
   Subject,
@@ -126,7 +127,13 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
       continue;
     }
     if (exists.truth === "open" && possible.length === 1) {
-      lines.push(plain(0, `${REASONING.notNeeded(path.route)} (${HAZARD[path.hazard]})`));
+      // Whether it is there was not asked, since what stands between settles the same either way.
+      lines.push(
+        plain(0, `${REASONING.notNeeded(path.route)} (${HAZARD[path.hazard]})`),
+        ...layers
+          .filter(({ states, because }) => states.length === 1 && because.some((name) => isKnown(name, one)))
+          .flatMap(({ layer, states, because }) => [layerLine(layer, states), ...leaves(because, 2, true)]),
+      );
       continue;
     }
     const left = layers.map(({ states }) => states.map((state) => LAYER_STATES.indexOf(state)));
@@ -144,10 +151,7 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
       plain(0, `${opening} (${HAZARD[path.hazard]}): ${between} → ${severityWords(severities)}`),
       ...leaves(exists.because, 1, exists.truth === "true"),
       ...layers.flatMap(({ layer, states, because }) => [
-        plain(
-          1,
-          `${capital(layer.words)} (${[PROVISION[layer.provision], ...(layer.regulations ?? [])].join(", ")}): ${REASONING.states(states)}`,
-        ),
+        layerLine(layer, states),
         ...leaves(because, 2, states.length === 1),
       ]),
     );
@@ -155,26 +159,42 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
   const danger = possible.every((severity) => SEVERITIES.indexOf(severity) > SEVERITIES.indexOf("C3"));
   for (const { departure, holds } of departures) {
     const regulations = REASONING.regulations(departure.regulations);
-    if (holds.truth === "true")
+    const because = holds.because.filter((name) => !said.has(name));
+    if (holds.truth === "true" && danger)
       // Beside a danger, a departure is worth naming and settles nothing.
+      lines.push(
+        plain(0, `${REASONING.alsoDeparts(departure.words)}${regulations}`),
+        ...because
+          .filter((name) => name.startsWith("fact ") && isKnown(name, one))
+          .map((name) => factLine(name, one, 1)),
+      );
+    else if (holds.truth === "true")
       lines.push(
         plain(
           0,
-          danger
-            ? `${REASONING.alsoDeparts(departure.words)}${regulations}`
-            : `${REASONING.departs(departure.words)}${regulations} → ${possible.length === 1 ? "C3" : "C3 at the least"}`,
+          `${REASONING.departs(departure.words)}${regulations} → ${possible.length === 1 ? "C3" : "C3 at the least"}`,
         ),
-        ...holds.because.filter((name) => !said.has(name)).map((name) => factLine(name, one, 1)),
+        ...because.map((name) => factLine(name, one, 1)),
       );
-    else if (holds.truth === "open" && !danger)
+    else if (holds.truth === "open" && possible.length > 1 && !danger)
       lines.push(
         plain(0, `${REASONING.mayDepart(departure.words)}${regulations} → ${severityWords(["none", "C3"])}`),
-        ...holds.because.filter((name) => !said.has(name)).map((name) => factLine(name, one, 1)),
+        ...because.map((name) => factLine(name, one, 1)),
       );
   }
   for (const { fact, by, value } of one.against)
     lines.push(plain(0, REASONING.against(clauseOf(fact, value ?? "", one.topic), by)));
   return lines;
+}
+
+function layerLine(
+  { words, provision, regulations = [] }: Layer,
+  states: Parameters<typeof REASONING.states>[0],
+): ReasoningLine {
+  return plain(
+    1,
+    `${capital(words)} (${[PROVISION[provision], ...regulations].join(", ")}): ${REASONING.states(states)}`,
+  );
 }
 
 function isKnown(name: string, { reasoning }: ReasonedTopic): boolean {
@@ -190,16 +210,12 @@ function whyNotWorse(one: ReasonedTopic): ReasoningPart {
   const at = SEVERITIES.indexOf(classification as Severity);
   const worse = SEVERITIES[at + 1];
   if (at < 0 || worse === undefined || one.reasoning.possible.length > 1) return { heading: "", lines: [] };
-  const holding = paths
-    .filter(({ exists }) => exists.truth === "true")
-    .map(({ layers, path }) => {
-      const left = layers.filter(({ states }) => !states.includes("gone")).map(({ layer }) => layer.words);
-      return plain(0, REASONING.holds(capital(path.route), left));
-    });
-  const absent = paths
-    .filter(({ exists }) => exists.truth === "false")
-    .map(({ path }) => plain(0, REASONING.noRoute(path.route)));
-  const lines = worse === "C3" ? [plain(0, REASONING.noDeparture)] : [...holding, ...absent];
+  const holding = paths.flatMap(({ exists, layers, path }) => {
+    const left = layers.filter(({ states }) => !states.includes("gone")).map(({ layer }) => layer.words);
+    return exists.truth === "false" || left.length === 0 ? [] : [plain(0, REASONING.holds(capital(path.route), left))];
+  });
+  const none = paths.length === 0 ? [] : [plain(0, REASONING.noRouteAtAll)];
+  const lines = worse === "C3" ? [plain(0, REASONING.noDeparture)] : holding.length > 0 ? holding : none;
   return { heading: REASONING.whyNotWorse(worse), lines };
 }
 

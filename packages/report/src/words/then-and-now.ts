@@ -194,9 +194,7 @@ function trendSays({ perYear, direction, twoPoints, projected, crossing }: Trend
   const last = projected.at(-1);
   if (last !== undefined) {
     const { on, value, low, high } = last;
-    says.push(
-      `${value === null ? EARLIER.nextBand(on, end(low), end(high)) : EARLIER.next(on, end(value), end(low), end(high))}.`,
-    );
+    says.push(`${EARLIER.next(on, end(value), end(low), end(high))}.`);
   }
   if (crossing !== null) {
     const { limit, expected, earliest, latest } = crossing;

@@ -52,8 +52,10 @@ export default function Jobs() {
         </div>
         <ThemeButton />
       </header>
-      <EarthingReminders />
-      <StorageWarning />
+      <aside class="notices" aria-label={SHELL.notices}>
+        <EarthingReminders />
+        <StorageWarning />
+      </aside>
       <main id="main" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>
           {JOBS.title}

@@ -27,7 +27,9 @@ export default function Settings() {
           <strong class="job-name">{SHELL.app}</strong>
         </div>
       </header>
-      <EarthingReminders />
+      <aside class="notices" aria-label={SHELL.notices}>
+        <EarthingReminders />
+      </aside>
       <main id="main" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>
           {SETTINGS.title}

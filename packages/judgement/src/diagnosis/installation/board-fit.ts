@@ -74,19 +74,20 @@ export function boardReadings(
   const ze = board.feeder === undefined ? readingOf(installation.supply.ze) : undefined;
   const loop = zdb ?? ze;
   const meters = new Set<string>();
-  const lowest: number[] = [];
+  const loops: number[] = [];
   for (const { readings } of board.circuits) {
     for (const evidence of [readings.r1r2, readings.r2Only, readings.zs, readings.r1]) {
       const reading = readingOf(evidence);
       if (reading === undefined) continue;
       meters.add(reading.meter);
-      if (evidence === readings.zs) lowest.push(reading.value);
+      if (evidence === readings.zs) loops.push(reading.value);
     }
   }
   if (loop !== undefined) meters.add(loop.meter);
-  const before = loop?.value ?? lowest.reduce((least, one) => Math.min(least, one), LIKELY_LOOP);
+  loops.sort((a, b) => a - b);
+  const before = loop?.value ?? Math.min(LIKELY_LOOP, loops[0] ?? LIKELY_LOOP);
   if (!(before < LARGEST_LOOP)) return undefined;
-  const shared = new SharedErrors([...meters], before);
+  const shared = new SharedErrors([...meters], before, Math.min(LARGEST_LOOP, loops[loops.length >> 1] ?? 0));
   const circuits = board.circuits.flatMap((circuit) => {
     const block = circuitBlock(circuit, fedBy.get(`${board.id} ${circuit.id}`) ?? [], shared);
     return block === undefined ? [] : [block];

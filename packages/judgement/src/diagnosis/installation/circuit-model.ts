@@ -63,10 +63,11 @@ export class SharedErrors {
   readonly before: number;
   readonly beforeDeviation: number;
 
-  constructor(meters: readonly string[], before: number) {
+  /** `before` is where the fit starts, `usual` what a loop reading of the board's circuits usually shows, Ω. */
+  constructor(meters: readonly string[], before: number, usual: number) {
     this.#meters = meters.slice(0, MOST_METERS);
     this.before = before;
-    this.beforeDeviation = 3 * before + 3;
+    this.beforeDeviation = 3 * (before + usual) + 3;
   }
 
   get size(): number {

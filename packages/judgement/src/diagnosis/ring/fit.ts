@@ -30,8 +30,8 @@ export interface Problem {
 const IMPOSSIBLE = 40;
 
 const STEP = 1e-5;
-const MOST_STEPS = 12;
-const GOOD_ENOUGH = 0.03;
+const MOST_STEPS = 8;
+const GOOD_ENOUGH = 0.05;
 
 /** Fits the parameters of a hypothesis by Gauss-Newton steps, halved while they do not help. */
 export function fit(problem: Problem, hypothesis: Hypothesis, start?: Float64Array, most = MOST_STEPS): Fit {

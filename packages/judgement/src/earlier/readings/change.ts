@@ -35,8 +35,7 @@ export function ratioOf(
   const open = unless(named, past, now);
   if (open !== undefined) return open;
   const [a, b] = [past.doubted as Doubted, now.doubted as Doubted];
-  // A reading of nothing has no logarithm; it is as far below as a display can show.
-  const [ra, rb] = [Math.max(a.value, Number.MIN_VALUE), Math.max(b.value, Number.MIN_VALUE)];
+  const [ra, rb] = [aboveNothing(a, past), aboveNothing(b, now)];
   const change = combined(1 / rb, b, -1 / ra, a);
   const standard = Math.hypot(standardOf(change), surroundings, surroundings);
   const amount = { ...change, value: Math.log(rb / ra) };
@@ -44,6 +43,12 @@ export function ratioOf(
   return decided(named, past, noted, "ratio", amount, standard, level, (value) =>
     normalCdf(-Math.abs(value) / standard),
   );
+}
+
+/** A display of nothing says less than half a digit, and has no logarithm below that. */
+function aboveNothing({ value }: Doubted, { shown }: Normalised): number {
+  const least = shown.kind === "measured" && shown.detail.resolution > 0 ? shown.detail.resolution / 2 : Number.EPSILON;
+  return Math.max(value, least);
 }
 
 /** A comparison that cannot be made. */

@@ -4,12 +4,16 @@ import { fitLine, type Line, type Sample } from "./line.ts";
 const BEYOND_LOW = Math.log(1e-3);
 const BEYOND_HIGH = Math.log(1e16);
 
+/** Slopes are sought within so much of the line's own, per year on the scale of ln R, and first at this distance. */
+const STEEPEST = 40;
+const STEP = 0.1;
+
 /** Ends of a band on the scale of the fit; −∞ and ∞ where the readings set none. */
 export type Band = readonly [low: number, high: number];
 
 /**
  * Where the next reading at `time` is expected: every value that, taken together with the readings, makes them less
- * likely by no more than `reach` standard deviations (the profile of the likelihood). With exact readings alone this is
+ * likely by no more than `reach` standard deviations (the profile of the likelihood). Only of a line that is settled. With exact readings alone this is
  * the prediction interval of weighted regression, value ± reach·√(σ² + x′·cov·x).
  */
 export function predictionBand(
@@ -19,15 +23,18 @@ export function predictionBand(
   deviation: number,
   reach: number,
 ): Band {
-  if (samples.every(({ bound }) => bound === "exact") && line.settled) {
+  const centre = line.start + line.slope * time;
+  if (samples.every(({ bound }) => bound === "exact")) {
     const half = reach * Math.sqrt(deviation ** 2 + varianceAt(samples, time));
-    const centre = line.start + line.slope * time;
     return [centre - half, centre + half];
   }
-  const allowed = line.deviance + reach ** 2;
   const deviance = (level: number) => fitLine([...samples, { time, level, deviation, bound: "exact" }]).deviance;
-  const centre = line.settled ? line.start + line.slope * time : likeliest(samples, time, deviance);
-  return [endOf(centre, BEYOND_LOW, deviance, allowed), endOf(centre, BEYOND_HIGH, deviance, allowed)];
+
+  const first = reach * deviation;
+  return [
+    endOf(centre, BEYOND_LOW, first, deviance, line.deviance, reach),
+    endOf(centre, BEYOND_HIGH, first, deviance, line.deviance, reach),
+  ];
 }
 
 /** Variance of the height of the line at a time, x′·(X′WX)⁻¹·x. */
@@ -44,10 +51,12 @@ function varianceAt(samples: readonly Sample[], time: number): number {
 
 /** The band of the slope by the same rule. */
 export function slopeBand(samples: readonly Sample[], line: Line, reach: number): Band {
-  if (!line.settled) return [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  const allowed = line.deviance + reach ** 2;
   const tilted = (slope: number) => levelFit(samples, slope);
-  return [endOf(line.slope, line.slope - 40, tilted, allowed), endOf(line.slope, line.slope + 40, tilted, allowed)];
+  const least = line.deviance;
+  return [
+    endOf(line.slope, line.slope - STEEPEST, STEP, tilted, least, reach),
+    endOf(line.slope, line.slope + STEEPEST, STEP, tilted, least, reach),
+  ];
 }
 
 /** Least deviance of lines with a given slope: one unknown, found by a line through the same samples turned level. */
@@ -56,26 +65,32 @@ function levelFit(samples: readonly Sample[], slope: number): number {
   return fitLine(samples.map((one) => ({ ...one, level: one.level - slope * one.time, time: 0 }))).deviance;
 }
 
-/** A level that goes with the readings as well as any, where no line is settled. */
-function likeliest(samples: readonly Sample[], time: number, deviance: (level: number) => number): number {
-  let best = Number.NaN;
-  let least = Number.POSITIVE_INFINITY;
-  const last = [...samples].sort((a, b) => Math.abs(a.time - time) - Math.abs(b.time - time))[0] as Sample;
-  for (let k = -40; k <= 40; k++) {
-    const level = last.level + k;
-    const found = deviance(level);
-    if (found < least - 1e-9) [best, least] = [level, found];
+/**
+ * Where the deviance has risen from `least` by reach², from `from` in the direction of `to`; without end where it has not
+ * at `to`. √(deviance − least) is nearly straight, so that false position (Illinois) needs few steps.
+ */
+function endOf(from: number, to: number, first: number, deviance: (at: number) => number, least: number, reach: number) {
+  const beyond = (at: number) => Math.sqrt(Math.max(0, deviance(at) - least)) - reach;
+  const direction = Math.sign(to - from);
+  let [inside, low] = [from, -reach];
+  let [outside, high] = [from, -reach];
+  for (let step = first; high < 0; step *= 2) {
+    if (Math.abs(outside - from) >= Math.abs(to - from)) return direction * Number.POSITIVE_INFINITY;
+    [inside, low] = [outside, high];
+    outside = from + direction * Math.min(step, Math.abs(to - from));
+    high = beyond(outside);
   }
-  return best;
-}
-
-function endOf(from: number, to: number, deviance: (level: number) => number, allowed: number): number {
-  if (deviance(to) <= allowed) return to > from ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
-  let [inside, outside] = [from, to];
-  for (let i = 0; i < 60 && Math.abs(outside - inside) > 1e-7; i++) {
-    const middle = (inside + outside) / 2;
-    if (deviance(middle) <= allowed) inside = middle;
-    else outside = middle;
+  for (let i = 0; i < 60 && Math.abs(outside - inside) > 1e-9; i++) {
+    const at = outside - (high * (outside - inside)) / (high - low);
+    const found = beyond(at);
+    if (Math.abs(found) < 1e-9) return at;
+    if (found > 0) {
+      [outside, high] = [at, found];
+      low /= 2;
+    } else {
+      [inside, low] = [at, found];
+      high /= 2;
+    }
   }
   return (inside + outside) / 2;
 }

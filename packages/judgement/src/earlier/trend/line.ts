@@ -29,6 +29,10 @@ const RUNAWAY = 40;
 export function fitLine(samples: readonly Sample[]): Line {
   const middle = samples.reduce((sum, { time }) => sum + time, 0) / samples.length;
   let [start, slope] = guess(samples, middle);
+  if (samples.every(({ bound }) => bound === "exact")) {
+    const { deviance } = devianceOf(samples, middle, start, slope);
+    return { start: start - slope * middle, slope, deviance, settled: determined(samples) };
+  }
   let now = devianceOf(samples, middle, start, slope);
   for (let step = 0; step < MOST_STEPS; step++) {
     const [ds, dt] = now.solve;
@@ -42,7 +46,7 @@ export function fitLine(samples: readonly Sample[]): Line {
     const gained = now.deviance - next.deviance;
     if (!(gained >= 0)) break;
     [start, slope, now] = [start - size * ds, slope - size * dt, next];
-    if (gained <= 1e-14 * (1 + Math.abs(now.deviance)) && Math.hypot(ds, dt) < 1e-9) break;
+    if (gained <= 1e-13 * (1 + Math.abs(now.deviance)) && Math.hypot(ds, dt) < 1e-7) break;
     if (Math.abs(slope) > RUNAWAY || Math.abs(start) > 10 * RUNAWAY) break;
   }
   const settled = Math.abs(slope) <= RUNAWAY && determined(samples);

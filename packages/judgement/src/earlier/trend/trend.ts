@@ -17,6 +17,9 @@ export const ASSURANCE = 0.95;
 /** Days of the projection between the present inspection and the next, both included. */
 const STEPS = 12;
 
+/** Where bounds leave the line open. */
+const OPEN = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] as const;
+
 export interface Series {
   readonly path: Trend["path"];
   readonly reading: Trend["reading"];
@@ -44,19 +47,19 @@ export function trendOf(series: Series, today: string, nextOn: string | null): T
   const freedom = FREEDOM_ASSUMED + Math.max(0, exact - 2);
   const { line, scaled } = scattered(samples, freedom);
   const reach = studentWithin(ASSURANCE, freedom);
-  const [low, high] = slopeBand(scaled, line, reach);
+  const [low, high] = line.settled ? slopeBand(scaled, line, reach) : OPEN;
   const newest = Math.max(...scaled.map(({ deviation }) => deviation));
   const at = (time: number): Omit<Projected, "on"> => {
     const [from, to] = predictionBand(scaled, line, time, newest, reach);
     return {
-      value: line.settled ? Math.exp(line.start + line.slope * time) : null,
+      value: Math.exp(line.start + line.slope * time),
       low: Math.exp(from),
       high: Math.exp(to),
     };
   };
   const days = nextOn === null ? 0 : daysBetween(today, nextOn);
   const ahead =
-    days <= 0 || exact === 0 ? [] : Array.from({ length: STEPS + 1 }, (_, k) => Math.round((days * k) / STEPS));
+    days <= 0 || !line.settled ? [] : Array.from({ length: STEPS + 1 }, (_, k) => Math.round((days * k) / STEPS));
   const projected = ahead.map((day) => ({ on: dayAfter(today, day), ...at(day / 365.25) }));
   return {
     path: series.path,
@@ -116,7 +119,7 @@ function firstBeyond(
   which: "low" | "high" | "value",
 ): string | null {
   // How far beyond, above 0 on the wrong side.
-  const beyond = projected.map((one) => (worse === "falling" ? -1 : 1) * Math.log((one[which] ?? Number.NaN) / limit));
+  const beyond = projected.map((one) => (worse === "falling" ? -1 : 1) * Math.log(one[which] / limit));
   if (!((beyond.at(-1) ?? 0) > 0)) return null;
   const k = beyond.findIndex((part) => part > 0);
   const [before, after] = [projected[k - 1], projected[k] as Projected];

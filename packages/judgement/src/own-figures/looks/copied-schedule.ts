@@ -80,7 +80,7 @@ function repeats(pairs: readonly Pair[]): Found {
       number("equal to the last digit", String(equal.length)),
       number("expected at most from repeatability", pairs.reduce((sum, { chance }) => sum + chance, 0).toFixed(1)),
     ],
-    readings: equal.flatMap(({ now, then }) => leavesOf([now, then])),
+    readings: leavesOf(equal.map(({ now }) => now)),
     chance: atLeastOf(
       pairs.map(({ chance }) => chance),
       equal.length,
@@ -106,7 +106,7 @@ function shifted(pairs: readonly Pair[], what: string): readonly Found[] {
         number("circuits with both readings", String(own.length)),
         number("the amount", `${(first.now.value - first.then.value).toPrecision(2)} Ω`),
       ],
-      readings: largest.flatMap(({ now, then }) => leavesOf([now, then])),
+      readings: leavesOf(largest.map(({ now }) => now)),
       // Two kinds of reading are looked at, and exact repeats besides.
       chance: Math.min(1, 3 * someAlike(largest.length, own.length, Math.max(...own.map(({ chance }) => chance)))),
     },

@@ -2,7 +2,7 @@ import { MeanRatio } from "../evidence.ts";
 import { type Look, RATIO_SHOWN_BELOW } from "../look.ts";
 import { deadFit, liveFit, ROW_FIT_ASSUMED } from "../row-fit.ts";
 import { CABLE_ASSUMED, type Row } from "../rows.ts";
-import { leavesOf, named, number } from "../words.ts";
+import { leavesOf, named, number, timesOf } from "../words.ts";
 
 /** Rows a shift has at the least: two that change places are another matter. */
 const LEAST_ROWS = 3;
@@ -81,7 +81,7 @@ export const shiftedRows: Look = {
         words: `From ${best.rows[0]?.name} on, ${best.columns} of ${best.rows.length} rows fit the circuit one row ${best.by === 1 ? "further down" : "further up"} and not their own: ${named(best.rows)}.`,
         numbers: [
           number("rows", String(best.rows.length)),
-          number("how much better they fit there", `${Math.exp(Math.min(best.ratio, 600)).toPrecision(2)} times`),
+          number("how much better they fit there", timesOf(best.ratio)),
         ],
         readings: leavesOf(best.rows.flatMap((row) => [row.r1, row.r2, row.r1r2, row.zs])),
         chance: ratio.chance,

@@ -2,7 +2,7 @@ import { MeanRatio } from "../evidence.ts";
 import { type Look, RATIO_SHOWN_BELOW } from "../look.ts";
 import { deadFit, liveFit, ROW_FIT_ASSUMED } from "../row-fit.ts";
 import { CABLE_ASSUMED, type Row } from "../rows.ts";
-import { leavesOf, number } from "../words.ts";
+import { leavesOf, number, timesOf } from "../words.ts";
 
 type Columns = "whole rows" | "the dead readings" | "Zs";
 /** What changes places, whole rows as often as single columns. */
@@ -63,7 +63,7 @@ export const swappedRows: Look = {
           number("what their cables let expect, R1+R2", [a, b].map(expected).join(" and ")),
           number(
             "how much better they fit changed over",
-            `${Math.exp(Math.min(best.ratio, 600)).toPrecision(2)} times`,
+            timesOf(best.ratio),
           ),
         ],
         readings: leavesOf([a, b].flatMap((row) => [row.r1, row.r2, row.r1r2, row.zs])),

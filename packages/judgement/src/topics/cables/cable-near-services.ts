@@ -42,7 +42,7 @@ export const cableNearServices = topic({
           sound: NEVER,
           regulations: ["528.3.1", "522.2.1"],
         },
-        oneEventAway("insulation", "insulation", "insulation that still holds", ["416.1"]),
+        oneEventAway("insulation", "insulation", "the insulation of the cable", ["416.1"]),
       ],
     },
   ],

@@ -1,0 +1,50 @@
+import { useState } from "preact/hooks";
+import { inspectionText } from "../../hand-over/content.ts";
+import { copyOf } from "../../hand-over/copy.ts";
+import { save } from "../../hand-over/save.ts";
+import { Section } from "../../parts/section.tsx";
+import { useJob } from "../../shell/job.ts";
+import { HAND_OVER } from "../../words/finish.ts";
+import { Conflicts } from "./conflicts.tsx";
+import { History } from "./history.tsx";
+import { Join } from "./join.tsx";
+import { Letter } from "./letter.tsx";
+
+/** Handing over: the inspection file, the letter, a copy of the whole job, and joining a colleague's copy. */
+export default function HandOver() {
+  const session = useJob();
+  const { record, job } = session;
+  const [busy, setBusy] = useState(false);
+  const text = inspectionText(record);
+  const name = String(record.value("id") ?? job);
+  const saveCopy = async () => {
+    setBusy(true);
+    try {
+      await save(`${name}.good-grounds-job`, "application/zip", await copyOf(job, record));
+    } finally {
+      setBusy(false);
+    }
+  };
+  return (
+    <>
+      <Conflicts />
+      <Section title={HAND_OVER.report} help={HAND_OVER.reportHelp}>
+        {text === undefined ? (
+          <p class="quiet">{HAND_OVER.notYet}</p>
+        ) : (
+          <button type="button" class="main" onClick={() => void save(`${name}.json`, "application/json", text)}>
+            {HAND_OVER.save}
+          </button>
+        )}
+      </Section>
+      <Letter />
+      <Section title={HAND_OVER.copy} help={HAND_OVER.copyHelp}>
+        <button type="button" disabled={busy} onClick={() => void saveCopy()}>
+          {busy ? HAND_OVER.working : HAND_OVER.saveCopy}
+        </button>
+      </Section>
+      <Join />
+      <History />
+    </>
+  );
+}

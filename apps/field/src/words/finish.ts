@@ -1,0 +1,88 @@
+/** Words of finishing a job. */
+export const FINISH = {
+  way: "What stands in the way",
+  wayNone: "Nothing stands in the way of the report.",
+  earthing: "The earthing conductor is recorded as disconnected.",
+  untold: (count: number) =>
+    `${count} ${count === 1 ? "danger" : "dangers"} (C1) without anybody told, and no reason why.`,
+  conflicts: (count: number) => `At ${count} ${count === 1 ? "place" : "places"} two people wrote different values.`,
+  unclassified: (count: number) => `${count} ${count === 1 ? "observation" : "observations"} without a classification.`,
+  more: (count: number) => `and ${count} more`,
+  stated: "Your conclusion",
+  outcome: "Outcome as you state it",
+  satisfactory: "satisfactory",
+  unsatisfactory: "unsatisfactory",
+  general: "General condition",
+  nextBy: "Next inspection by",
+  nextReason: "Reason for that date",
+  sign: "Sign",
+  signHelp: "A signature holds for what stands in the job now. Any change after it shows.",
+  person: "Who signs",
+  capacity: "As",
+  inspected: "inspected and tested",
+  authorised: "authorises the report for issue",
+  draw: "Draw the signature, or leave it empty: the name stands for it.",
+  clear: "Clear the drawing",
+  signNow: "Sign now",
+  cannotSign: "Signing needs a report that nothing stands in the way of, and a person.",
+  signed: "Signatures",
+  none: "Nobody has signed yet.",
+  holds: "holds for what stands here now",
+  changed: "the job has been changed since",
+  unbound: "not bound to any content",
+  withdraw: "Withdraw",
+};
+
+/** Words of handing a job over. */
+export const HAND_OVER = {
+  report: "The report",
+  reportHelp:
+    "The inspection file holds everything. On a computer, `goodgrounds report FILE --out report.pdf` makes the report of it, with the file attached.",
+  save: "Save the inspection file",
+  notYet: "Something still stands in the way; see Finish.",
+  letter: "Letter for the client",
+  letterHelp: "Plain words for the person who ordered the report. It says nothing the report does not say.",
+  copyLetter: "Copy the letter",
+  sendLetter: "Send the letter",
+  copied: "The letter is copied.",
+  copy: "A copy of the whole job",
+  copyHelp: "Everything of the job, photographs and history too, as one file: to keep, or for a colleague to join.",
+  saveCopy: "Save a copy",
+  join: "Join a colleague's copy",
+  joinHelp:
+    "Takes in what a colleague recorded in their copy of this job. Nothing is lost; where both wrote different values, both are shown.",
+  joined: (count: number) =>
+    count === 0 ? "Nothing in it was new." : `${count} ${count === 1 ? "entry" : "entries"} taken in.`,
+  notACopy: "This file is not a copy of a job, or it is damaged.",
+  otherJob: "This is a copy of another job. It was not taken in.",
+  conflicts: "Written differently",
+  conflictsHelp: "Choose which is right, or measure again.",
+  history: "History",
+  historyHelp: "Every change, newest first: when, by whom, what.",
+  nobody: "nobody named",
+  removed: "taken out",
+  showMore: "Show more",
+  working: "Working …",
+};
+
+/** Words of the letter. */
+export const LETTER = {
+  greeting: (name: string) => (name === "" ? "Hello," : `Dear ${name},`),
+  opening: (address: string, date: string) => `We looked at the electrical installation at ${address} on ${date}.`,
+  outcome: {
+    satisfactory: "It is safe to go on using it.",
+    unsatisfactory: "It is not safe enough as it is. Some things must be put right.",
+  },
+  noOutcome: "The outcome is not settled yet.",
+  heads: {
+    C1: "Danger now: do not use these until they are put right",
+    C2: "Could become dangerous: have these put right soon",
+    FI: "We could not find this out: have it looked at without delay",
+    C3: "Not dangerous: better to improve",
+  },
+  todo: (remedy: string) => `To do: ${remedy}`,
+  unseen: "What we could not see",
+  next: (by: string) => `Have it looked at again by ${by}.`,
+  law: "If you let this home, the law may set dates for this work. The report says more.",
+  closing: "The report holds the reasons and all readings. Ask us if anything is not clear.",
+};
