@@ -7,7 +7,9 @@ import { test } from "node:test";
 import { installIsCurrent, oldNode } from "./lib/install.mjs";
 import { viewer } from "./lib/open-file.mjs";
 import { describeMissing, outsideToolsEnv } from "./lib/outside-tools.mjs";
+import { shouldServe } from "./lib/should-serve.mjs";
 import { satisfies } from "./lib/spdx.mjs";
+import { fileFor, serve } from "./lib/static-server.mjs";
 import { counts } from "./lib/vitest-result.mjs";
 
 test("a licence expression is met by one of a choice and by all of a conjunction", () => {
@@ -69,6 +71,52 @@ test("the report is opened only where somebody is looking", () => {
   assert.equal(viewer({ SSH_CONNECTION: "a b" }, "darwin", true), undefined);
   assert.equal(viewer({}, "darwin", true).command, "open");
   assert.deepEqual(viewer({}, "win32", true), { command: "cmd", args: ["/c", "start", ""] });
+});
+
+test("the field app is served only to somebody at a terminal, or on request", () => {
+  assert.equal(shouldServe([], {}, true), true);
+  assert.equal(shouldServe([], {}, false), false, "no terminal");
+  assert.equal(shouldServe([], { CI: "true" }, true), false);
+  assert.equal(shouldServe(["--serve"], { CI: "true" }, false), true);
+  assert.equal(shouldServe(["--no-serve", "--serve"], {}, true), false);
+});
+
+test("the static server hands out files of its folder and nothing else", async () => {
+  const outer = mkdtempSync(join(tmpdir(), "served-"));
+  const folder = join(outer, "inner");
+  mkdirSync(join(folder, "sub"), { recursive: true });
+  writeFileSync(join(outer, "secret.txt"), "no");
+  writeFileSync(join(outer, "inner-too.txt"), "no");
+  writeFileSync(join(folder, "index.html"), "<p>here</p>");
+  writeFileSync(join(folder, "sub", "a b.js"), "1");
+  try {
+    for (const url of [
+      "/../secret.txt",
+      "/%2e%2e/secret.txt",
+      "/..%2fsecret.txt",
+      "/..%2finner-too.txt",
+      "/sub",
+      "/%00",
+      "/%",
+    ])
+      assert.equal(fileFor(folder, url), undefined, url);
+    const server = await serve(folder);
+    const second = await serve(folder, { port: Number(new URL(server.address).port), tries: 5 });
+    try {
+      assert.match(server.address, /^http:\/\/localhost:\d+\/$/);
+      assert.notEqual(second.address, server.address, "a port that is taken is passed over");
+      const page = await fetch(server.address);
+      assert.equal(await page.text(), "<p>here</p>");
+      assert.match(page.headers.get("content-type"), /^text\/html/);
+      assert.equal((await fetch(`${server.address}sub/a%20b.js?x=1`)).status, 200);
+      assert.equal((await fetch(`${server.address}none`)).status, 404);
+      assert.equal((await fetch(server.address, { method: "POST" })).status, 404);
+    } finally {
+      await Promise.all([server.stop(), second.stop()]);
+    }
+  } finally {
+    rmSync(outer, { recursive: true, force: true });
+  }
 });
 
 test("missing outside tools are named to the reader and to the tests", () => {

@@ -28,7 +28,7 @@ interface AboutDialogProps {
   readonly label: string;
   readonly spot: Spot;
   /** The name of a ring's point, where the field is one. */
-  readonly pointPath?: string;
+  readonly pointPath: string | undefined;
   readonly onClose: () => void;
 }
 

@@ -1,6 +1,6 @@
 import type { Record as JobRecord } from "../record/record.ts";
 import type { KindId } from "./kinds.ts";
-import { type Spot, valueAt } from "./spot.ts";
+import { type Spot, spotId, valueAt } from "./spot.ts";
 
 /** A finding that is about a field: the place it is found at, and the check. */
 export interface About {
@@ -26,8 +26,10 @@ export interface ReadingField extends FieldBase {
   readonly expected?: number;
   /** Written with the first reading: what makes a new member of a list of it. */
   readonly with?: readonly (readonly [string, string | number | boolean])[];
-  /** Set where nothing stands yet and nothing has to: one more point of a ring. */
-  readonly oneMore?: true;
+  /** Where the name of the ring's point is, where the field is one. */
+  readonly pointPath?: string;
+  /** The function whose usual values it is held against, where they are not those of its own. */
+  readonly usualOf?: KindId;
 }
 
 /** A field for one of a few words. */
@@ -52,34 +54,24 @@ export function isReading(field: AnyField): field is ReadingField {
   return "kind" in field;
 }
 
+/** The id of the control of a field. */
+export function idOf({ spot }: AnyField): string {
+  return `at:${spotId(spot)}`;
+}
+
 /** The field that comes after one: the next that has no value and needs one. Undefined at the end. */
-export function fieldAfter(
-  record: JobRecord,
-  groups: readonly FieldGroup[],
-  id: string,
-  idOf: (field: AnyField) => string,
-): AnyField | undefined {
-  const open = groups.filter(({ folded }) => folded !== true).flatMap(({ fields }) => fields);
-  const at = open.findIndex((field) => idOf(field) === id);
-  const current = open[at];
-  // One more point is offered as long as points are entered; passed over empty, it ends them.
-  const passed = current !== undefined && isReading(current) && current.oneMore === true;
-  return open
-    .slice(at + 1)
-    .find(
-      (field) =>
-        field.optional !== true &&
-        valueAt(record, field.spot) === undefined &&
-        !(passed && isReading(field) && field.oneMore === true && field.spot.path === current.spot.path),
-    );
+export function fieldAfter(record: JobRecord, groups: readonly FieldGroup[], current: AnyField): AnyField | undefined {
+  const open = inOrder(groups);
+  const at = open.findIndex((field) => idOf(field) === idOf(current));
+  return open.slice(at + 1).find((field) => field.optional !== true && valueAt(record, field.spot) === undefined);
 }
 
 /** The field before one, in the order of the tests. */
-export function fieldBefore(
-  groups: readonly FieldGroup[],
-  id: string,
-  idOf: (field: AnyField) => string,
-): AnyField | undefined {
-  const open = groups.filter(({ folded }) => folded !== true).flatMap(({ fields }) => fields);
-  return open[open.findIndex((field) => idOf(field) === id) - 1];
+export function fieldBefore(groups: readonly FieldGroup[], current: AnyField): AnyField | undefined {
+  const open = inOrder(groups);
+  return open[open.findIndex((field) => idOf(field) === idOf(current)) - 1];
+}
+
+function inOrder(groups: readonly FieldGroup[]): readonly AnyField[] {
+  return groups.filter(({ folded }) => folded !== true).flatMap(({ fields }) => fields);
 }

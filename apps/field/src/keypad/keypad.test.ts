@@ -53,7 +53,7 @@ describe("what is typed", () => {
   });
 
   it("never becomes text the file would refuse, whatever is typed", () => {
-    fc.assert(
+    void fc.assert(
       fc.property(
         fc.string({ unit: fc.constantFrom(..."0123456789.,<>- kMmGΩVAs°CohmOL") }),
         fc.constantFrom(...(Object.keys(KINDS) as KindId[])),
@@ -111,7 +111,7 @@ describe("a value that may have slipped", () => {
     expect(shifted("0.42 Ω", 2)).toBe("42 Ω");
     expect(shifted("0.42 Ω", 3)).toBe("420 Ω");
     expect(shifted("5 Ω", -2)).toBe("0.05 Ω");
-    fc.assert(
+    void fc.assert(
       fc.property(
         fc.integer({ min: 1, max: 99999 }),
         fc.integer({ min: 0, max: 3 }),

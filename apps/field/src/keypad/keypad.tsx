@@ -3,38 +3,29 @@ import { Dialog } from "../parts/dialog.tsx";
 import { KEYPAD } from "../words/keypad.ts";
 import { KINDS, type Kind, type KindId } from "./kinds.ts";
 import { readTyped, type TextKey } from "./typed.ts";
-import { useSetting } from "./use-setting.ts";
 
 interface KeypadProps {
   /** The function of the instrument of the field that is open; undefined where no digits are asked for. */
   readonly kind: KindId | undefined;
+  /** Where the display ends, where that is known. */
+  readonly top: string | undefined;
   readonly symbol: string;
   /** What the field is called. */
   readonly label: string;
   readonly onKey: (key: TextKey) => void;
   readonly onUnit: () => void;
-  readonly onOver: (shown: string) => void;
-  readonly onNoValue: () => void;
-  readonly onAbout: () => void;
+  /** The display was at its end, which is `top` or another one. */
+  readonly onOver: (top: string) => void;
+  readonly onNoValue: (() => void) | undefined;
+  readonly onAbout: (() => void) | undefined;
   readonly onNext: () => void;
   readonly onBack: (() => void) | undefined;
 }
 
 const DIGITS: readonly TextKey[] = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
 
-/** Where displays of a function end on the instrument in hand; chosen once, then offered by one key. */
-export function useTop(kind: KindId | undefined): readonly [top: string | undefined, keep: (top: string) => void] {
-  const [chosen, choose] = useSetting<string>(`top ${kind ?? ""}`);
-  // Insulation is read beyond the end so often that its usual end is on the key from the start; the person sees it there.
-  return [
-    kind === undefined ? undefined : (chosen ?? (kind === "insulation" ? KINDS.insulation.tops[0] : undefined)),
-    choose,
-  ];
-}
-
 /** Large keys for one hand: digits, point, unit, the end of the display, and on to the next field. */
-export function Keypad({ kind, symbol, label, onKey, onUnit, onOver, ...more }: KeypadProps) {
-  const [top, keepTop] = useTop(kind);
+export function Keypad({ kind, top, symbol, label, onKey, onUnit, onOver, ...more }: KeypadProps) {
   const [asking, setAsking] = useState(false);
   const about: Kind | undefined = kind === undefined ? undefined : KINDS[kind];
   const key = (name: TextKey, shown: string = name, said?: string) => (
@@ -61,7 +52,12 @@ export function Keypad({ kind, symbol, label, onKey, onUnit, onOver, ...more }: 
           ← {KEYPAD.previous}
         </button>
         <span class="keypad-label">{label}</span>
-        <button type="button" class="plain" tabIndex={-1} onClick={more.onAbout}>
+        {about !== undefined && about.tops.length > 0 && top !== undefined && (
+          <button type="button" class="plain" tabIndex={-1} aria-label={KEYPAD.chooseTop} onClick={() => setAsking(true)}>
+            {KEYPAD.chooseTopShort}
+          </button>
+        )}
+        <button type="button" class="plain" tabIndex={-1} disabled={more.onAbout === undefined} onClick={more.onAbout}>
           {KEYPAD.about}
         </button>
       </div>
@@ -75,12 +71,18 @@ export function Keypad({ kind, symbol, label, onKey, onUnit, onOver, ...more }: 
           tabIndex={-1}
           disabled={about === undefined || about.tops.length === 0}
           aria-label={top === undefined ? KEYPAD.chooseTop : KEYPAD.overRange(top)}
-          onClick={() => (top === undefined ? setAsking(true) : onOver(`>${top}`))}
+          onClick={() => (top === undefined ? setAsking(true) : onOver(top))}
         >
           {top === undefined ? KEYPAD.chooseTopShort : `>${top}`}
         </button>
         {DIGITS.slice(6, 9).map((name) => key(name))}
-        <button type="button" class="small" tabIndex={-1} onClick={more.onNoValue}>
+        <button
+          type="button"
+          class="small"
+          tabIndex={-1}
+          disabled={more.onNoValue === undefined}
+          onClick={more.onNoValue}
+        >
           {KEYPAD.noValue}
         </button>
         {about?.signed === true ? key("sign", "±", KEYPAD.sign) : key(".", ".", KEYPAD.point)}
@@ -100,19 +102,13 @@ export function Keypad({ kind, symbol, label, onKey, onUnit, onOver, ...more }: 
           {KEYPAD.next} →
         </button>
       </div>
-      {about !== undefined && about.tops.length > 0 && top !== undefined && (
-        <button type="button" class="plain small keypad-top" tabIndex={-1} onClick={() => setAsking(true)}>
-          {KEYPAD.chooseTop}
-        </button>
-      )}
       {asking && kind !== undefined && (
         <TopDialog
           kind={kind}
           onClose={() => setAsking(false)}
           onChoose={(chosen) => {
-            keepTop(chosen);
             setAsking(false);
-            onOver(`>${chosen}`);
+            onOver(chosen);
           }}
         />
       )}

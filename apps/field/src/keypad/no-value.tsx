@@ -1,5 +1,6 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { Dialog } from "../parts/dialog.tsx";
+import { flushDrafts } from "../parts/drafts.ts";
 import { type Reason, ReasonField } from "../parts/reason-field.tsx";
 import { KEYPAD } from "../words/keypad.ts";
 import { PARTS } from "../words/parts.ts";
@@ -18,36 +19,40 @@ interface NoValueDialogProps {
 /** Asks why there is no value, or takes the value out. */
 export function NoValueDialog({ label, path, value, hasValue, onClose, onKeep }: NoValueDialogProps) {
   const [reason, setReason] = useState<Reason | undefined>(value);
-  const isReady = reason !== undefined && reason.reason.trim() !== "";
+  const latest = useRef(reason);
   return (
     <Dialog title={KEYPAD.noValueTitle(label)} onClose={onClose}>
-      <ReasonField path={path} label={KEYPAD.noValueHelp} value={reason} onChange={setReason} />
-      <div class="row">
-        <button
-          type="button"
-          class="main"
-          onClick={() => {
-            // What is typed is handed over as the field is left.
-            (document.activeElement as HTMLElement | null)?.blur();
-            setReason((now) => {
-              if (now !== undefined && now.reason.trim() !== "")
-                queueMicrotask(() => onKeep({ ...now, reason: now.reason.trim() }));
-              return now;
-            });
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          flushDrafts();
+          const now = latest.current;
+          if (now !== undefined && now.reason.trim() !== "") onKeep({ ...now, reason: now.reason.trim() });
+        }}
+      >
+        <ReasonField
+          path={path}
+          label={KEYPAD.noValueHelp}
+          value={reason}
+          onChange={(fresh) => {
+            latest.current = fresh;
+            setReason(fresh);
           }}
-          aria-disabled={isReady ? undefined : "true"}
-        >
-          {KEYPAD.keepReason}
-        </button>
-        {hasValue && (
-          <button type="button" onClick={() => onKeep(undefined)}>
-            {KEYPAD.takeOut}
+        />
+        <div class="row">
+          <button type="submit" class="main" disabled={reason === undefined}>
+            {KEYPAD.keepReason}
           </button>
-        )}
-        <button type="button" onClick={onClose}>
-          {PARTS.cancel}
-        </button>
-      </div>
+          {hasValue && (
+            <button type="button" onClick={() => onKeep(undefined)}>
+              {KEYPAD.takeOut}
+            </button>
+          )}
+          <button type="button" onClick={onClose}>
+            {PARTS.cancel}
+          </button>
+        </div>
+      </form>
     </Dialog>
   );
 }

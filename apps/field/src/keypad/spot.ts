@@ -43,13 +43,19 @@ export function changeAt(record: JobRecord, { path, inner = [] }: Spot, value: V
   return [path, replaced(record.value(path), inner, value)];
 }
 
+interface SpotField extends Field {
+  /** Writes the whole value the spot lies in: what is chosen where two stand. */
+  readonly writeWhole: (value: Value) => void;
+}
+
 /** What stands at a spot, and how to write it. */
-export function useSpot(spot: Spot): Field {
+export function useSpot(spot: Spot): SpotField {
   const field = useField(spot.path);
   const { inner = [] } = spot;
   return {
     value: within(field.value, inner),
     standing: field.standing,
     write: (value) => field.write(replaced(field.value, inner, value)),
+    writeWhole: field.write,
   };
 }

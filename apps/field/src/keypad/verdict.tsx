@@ -111,8 +111,6 @@ function Argument({ path, check }: { readonly path: string; readonly check: stri
   return (
     <ul class="argument">
       {lines.map(({ depth, tag, words, note }, i) => (
-        // Lines have no name of their own; they never change while they are shown.
-        // biome-ignore lint/suspicious/noArrayIndexKey: the list is drawn once
         <li key={i} style={{ "--depth": Math.min(depth, 8) }}>
           <span class="tag">{tag}</span> {words}
           {note !== "" && <span class="quiet small"> ({note})</span>}

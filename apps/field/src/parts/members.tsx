@@ -43,7 +43,6 @@ export function Members({ path, one, add, prefix, fresh, title, children }: Memb
             <button
               type="button"
               class="plain"
-              aria-label={PARTS.remove(called)}
               onClick={() => {
                 put(session, [at, null]);
                 setRemoved({ at, title: called });
@@ -51,6 +50,7 @@ export function Members({ path, one, add, prefix, fresh, title, children }: Memb
               }}
             >
               {PARTS.remove(one)}
+              <span class="unseen">: {called}</span>
             </button>
           </fieldset>
         );

@@ -69,6 +69,12 @@ export const SCREENS: readonly Screen[] = [
     load: () => import("../screens/inspected/inspected.tsx"),
   },
   {
+    id: "instrument-file",
+    title: "Readings from a file",
+    part: "test",
+    load: () => import("../screens/instrument-file/instrument-file.tsx"),
+  },
+  {
     id: "observations",
     title: "Observations",
     part: "judge",

@@ -65,11 +65,12 @@ export const inspectionFile = z
       .max(200)
       .optional(),
     photographs: z.array(photograph).max(2000),
-    /** What the inspector wrote for themselves to a check of their own figures, by the check's id. No report carries it. */
+    /** What the inspector wrote to a check of their own figures, by the check's id. For them alone: no report carries it. */
     ownFigures: z
       .array(z.strictObject({ check: id, note: paragraph }))
       .max(200)
-      .optional(),
+      .optional()
+      .meta({ description: "Notes to checks of one's own figures, by the id of the check; no report carries them" }),
     conclusion: conclusion.optional(),
     signatures: z.array(signature).max(20),
   })

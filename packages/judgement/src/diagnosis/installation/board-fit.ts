@@ -24,6 +24,9 @@ const LOG_SOUND = Math.log(1 - FAULTY);
 /** Closer than this to what was expected (squared distance in deviations), no explanation can be more likely than chance. */
 const NEAR = 7;
 
+/** One in so many places of a board may be left out before the shared errors are fitted anew. */
+const AT_ONCE = 12;
+
 /** Something that may be true of all readings of a board. */
 export interface BoardState {
   readonly kind: "plain" | "leads-not-nulled" | "lengths";
@@ -168,17 +171,18 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
   const leftOut = new Set<Part>(loopTrusted ? [] : parts.filter(({ circuit }) => circuit === undefined));
   let all = prior;
   for (const part of parts) if (!leftOut.has(part)) all = updated(all, part.contribution, 1);
-  let looks = 4 * parts.length + 20;
+  let looks = 2 * parts.length + 20;
   for (let looking = true; looking; ) {
     looking = false;
+    // On a large board several are left out before the rest is fitted anew.
+    let most = Math.max(1, Math.floor((parts.length - leftOut.size) / AT_ONCE));
     for (const { part, fit, moments } of worstFirst(parts, leftOut, all)) {
-      if (looks-- <= 0) break;
-      const odds = oddsOf(part, fit, moments, readings);
-      if (odds.logOdds <= 0) continue;
+      if (looks-- <= 0 || most <= 0) break;
+      if (oddsOf(part, fit, moments, readings).logOdds <= 0) continue;
       leftOut.add(part);
       all = updated(all, part.contribution, -1);
       looking = true;
-      break;
+      most--;
     }
   }
   const moments = momentsOf(all);

@@ -20,6 +20,9 @@ const LOG_STATE = Math.log(0.02);
 /** So many circuits with dead tests of one meter are needed before something common to them is looked for. */
 const ENOUGH = 3;
 
+/** Larger boards are no longer one job with one pair of leads. */
+const LARGEST_BOARD = 120;
+
 /** Readings shown with a misfit of a whole board. */
 const MOST_READINGS = 12;
 
@@ -31,7 +34,10 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
   if (plain === undefined) return [];
   const states = statesOf(readings);
   const worthwhile = plain.circuits.some(({ sound }) => sound.distance > 4) || plain.loop !== undefined;
-  const others = worthwhile ? states.flatMap((state) => fitBoard(readings, state) ?? []) : [];
+  const others =
+    worthwhile && readings.circuits.length <= LARGEST_BOARD
+      ? states.flatMap((state) => fitBoard(readings, state) ?? [])
+      : [];
   const best = [...others].sort((a, b) => b.logEvidence - a.logEvidence)[0];
   const common =
     best !== undefined && LOG_STATE + best.logEvidence - plain.logEvidence >= LISTED * LOG_TEN

@@ -8,6 +8,9 @@ const BEYOND_HIGH = Math.log(1e16);
 const STEEPEST = 40;
 const STEP = 0.1;
 
+/** Ends are sought to so much of ln R, a millionth of the resistance. */
+const CLOSE = 1e-6;
+
 /** Ends of a band on the scale of the fit; −∞ and ∞ where the readings set none. */
 export type Band = readonly [low: number, high: number];
 
@@ -69,7 +72,14 @@ function levelFit(samples: readonly Sample[], slope: number): number {
  * Where the deviance has risen from `least` by reach², from `from` in the direction of `to`; without end where it has not
  * at `to`. √(deviance − least) is nearly straight, so that false position (Illinois) needs few steps.
  */
-function endOf(from: number, to: number, first: number, deviance: (at: number) => number, least: number, reach: number) {
+function endOf(
+  from: number,
+  to: number,
+  first: number,
+  deviance: (at: number) => number,
+  least: number,
+  reach: number,
+) {
   const beyond = (at: number) => Math.sqrt(Math.max(0, deviance(at) - least)) - reach;
   const direction = Math.sign(to - from);
   let [inside, low] = [from, -reach];
@@ -80,10 +90,10 @@ function endOf(from: number, to: number, first: number, deviance: (at: number) =
     outside = from + direction * Math.min(step, Math.abs(to - from));
     high = beyond(outside);
   }
-  for (let i = 0; i < 60 && Math.abs(outside - inside) > 1e-9; i++) {
+  for (let i = 0; i < 60 && Math.abs(outside - inside) > CLOSE; i++) {
     const at = outside - (high * (outside - inside)) / (high - low);
     const found = beyond(at);
-    if (Math.abs(found) < 1e-9) return at;
+    if (Math.abs(found) < CLOSE) return at;
     if (found > 0) {
       [outside, high] = [at, found];
       low /= 2;

@@ -15,7 +15,7 @@ export const FREEDOM_ASSUMED = 6;
 export const ASSURANCE = 0.95;
 
 /** Days of the projection between the present inspection and the next, both included. */
-const STEPS = 12;
+const STEPS = 6;
 
 /** Where bounds leave the line open. */
 const OPEN = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] as const;

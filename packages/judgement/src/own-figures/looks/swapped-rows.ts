@@ -61,10 +61,7 @@ export const swappedRows: Look = {
         words: `The readings of ${a.name} and ${b.name} fit each other's cables and not their own: ${columns} may have changed places.`,
         numbers: [
           number("what their cables let expect, R1+R2", [a, b].map(expected).join(" and ")),
-          number(
-            "how much better they fit changed over",
-            timesOf(best.ratio),
-          ),
+          number("how much better they fit changed over", timesOf(best.ratio)),
         ],
         readings: leavesOf([a, b].flatMap((row) => [row.r1, row.r2, row.r1r2, row.zs])),
         chance: ratio.chance,

@@ -1,0 +1,38 @@
+import type { FieldGroup } from "../../keypad/fields.ts";
+import { valueAt } from "../../keypad/spot.ts";
+import { membersOf } from "../../record/document.ts";
+import type { Record as JobRecord } from "../../record/record.ts";
+import type { HowFar } from "../../shell/screens.ts";
+import { READINGS } from "../../words/readings.ts";
+import { circuitGroups } from "./circuit-fields.ts";
+
+export interface Progress {
+  readonly done: number;
+  readonly all: number;
+}
+
+/** How many of the fields that want a value have one. */
+export function progressOf(record: JobRecord, groups: readonly FieldGroup[]): Progress {
+  const asked = groups
+    .filter(({ folded }) => folded !== true)
+    .flatMap(({ fields }) => fields)
+    // One more point of a ring is offered, not asked for.
+    .filter((field) => field.optional !== true && !("with" in field));
+  return { done: asked.filter(({ spot }) => valueAt(record, spot) !== undefined).length, all: asked.length };
+}
+
+export function circuitProgress(record: JobRecord, board: string, circuit: string): Progress {
+  return progressOf(record, circuitGroups(record, board, circuit, () => "-"));
+}
+
+/** How far the readings of the whole job are. */
+export function readingsHowFar(record: JobRecord): HowFar | undefined {
+  let [done, all] = [0, 0];
+  for (const board of membersOf(record, "boards"))
+    for (const circuit of membersOf(record, `boards/${board}/circuits`)) {
+      const one = circuitProgress(record, board, circuit);
+      done += one.done;
+      all += one.all;
+    }
+  return all === 0 ? undefined : { words: READINGS.done(done, all), done: done === all };
+}
