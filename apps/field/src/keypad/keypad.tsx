@@ -53,7 +53,13 @@ export function Keypad({ kind, top, symbol, label, onKey, onUnit, onOver, ...mor
         </button>
         <span class="keypad-label">{label}</span>
         {about !== undefined && about.tops.length > 0 && top !== undefined && (
-          <button type="button" class="plain" tabIndex={-1} aria-label={KEYPAD.chooseTop} onClick={() => setAsking(true)}>
+          <button
+            type="button"
+            class="plain"
+            tabIndex={-1}
+            aria-label={KEYPAD.chooseTop}
+            onClick={() => setAsking(true)}
+          >
             {KEYPAD.chooseTopShort}
           </button>
         )}

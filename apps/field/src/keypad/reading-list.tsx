@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import type { Record as JobRecord } from "../record/record.ts";
 import { AboutDialog } from "./about.tsx";
@@ -18,10 +19,12 @@ interface ReadingListProps {
   readonly groupsOf: (record: JobRecord) => readonly GroupOfFields[];
   /** The control the way leads to after the last field. */
   readonly endId: string;
+  /** What stands after the last field, with that control in it. */
+  readonly children: ComponentChildren;
 }
 
 /** Fields for readings with the keypad: type, on to the next, and what follows from each beside it. */
-export function ReadingList({ groupsOf, endId }: ReadingListProps) {
+export function ReadingList({ groupsOf, endId, children }: ReadingListProps) {
   const [inHand, take] = useInHand();
   const entry = useEntry(groupsOf, endId, inHand);
   const [dialog, setDialog] = useState<"none" | "about">();
@@ -36,6 +39,7 @@ export function ReadingList({ groupsOf, endId }: ReadingListProps) {
             {group.fields.map((field) => row(field, entry))}
           </FieldGroup>
         ))}
+        {children}
         <Announce entered={entry.entered} />
       </div>
       <Keypad

@@ -1,4 +1,4 @@
-import type { About, FieldGroup } from "../../keypad/fields.ts";
+import type { FieldGroup } from "../../keypad/fields.ts";
 import { join, membersOf } from "../../record/document.ts";
 import type { Record as JobRecord } from "../../record/record.ts";
 import { READINGS } from "../../words/readings.ts";
@@ -11,7 +11,6 @@ export function boardGroups(record: JobRecord, boardId: string): readonly FieldG
   const board = `boards/${boardId}`;
   const isThreePhase = record.value(join(board, "phases")) === 3;
   const at = (name: string) => ({ path: join(board, `readings/${name}`) });
-  const about = (check: string): readonly About[] => [{ place: board, check }];
   const ze = figureAt(record, "supply/readings/ze", "ohm");
   const expectedLoop = record.value(join(board, "fedFrom")) === "supply" ? ze : undefined;
   const expectedCurrent = faultCurrentFrom(record, loopAt(record, board));
@@ -35,7 +34,6 @@ export function boardGroups(record: JobRecord, boardId: string): readonly FieldG
           kind: "loop",
           label: READINGS.zdb,
           hint: READINGS.zdbHint,
-          about: about("zdb"),
           ...(expectedLoop === undefined ? {} : { expected: expectedLoop }),
           ...(isTT ? { usualOf: "electrode" as const } : {}),
         },
@@ -48,7 +46,11 @@ export function boardGroups(record: JobRecord, boardId: string): readonly FieldG
         },
         ...(isThreePhase
           ? [
-              { spot: at("faultCurrentMethod"), label: READINGS.faultCurrentMethod, words: READINGS.words.faultCurrentMethod },
+              {
+                spot: at("faultCurrentMethod"),
+                label: READINGS.faultCurrentMethod,
+                words: READINGS.words.faultCurrentMethod,
+              },
               { spot: at("phaseSequence"), label: READINGS.phaseSequence, words: READINGS.words.polarity },
             ]
           : []),

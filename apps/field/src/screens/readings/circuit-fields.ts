@@ -88,7 +88,14 @@ export function circuitGroups(
       title: READINGS.live,
       liveOf: circuit,
       fields: [
-        reading("zs", "loop", READINGS.zs, READINGS.zsHint, ["maximum-zs", "zs-agreement"], isTT ? { usualOf: "electrode" } : {}),
+        reading(
+          "zs",
+          "loop",
+          READINGS.zs,
+          READINGS.zsHint,
+          ["maximum-zs", "zs-agreement"],
+          isTT ? { usualOf: "electrode" } : {},
+        ),
         ...(hasOwnRcd ? rcdFields({ path: join(circuit, "rcd"), inner: ["own"] }, join(circuit, "rcd/own")) : []),
       ],
     },
@@ -98,7 +105,9 @@ export function circuitGroups(
       fields: [
         ...(isRing ? [] : [reading("r2Only", "continuity", READINGS.r2Only, READINGS.r2OnlyHint, [])]),
         reading("temperature", "temperature", READINGS.temperature, undefined, []),
-        reading("faultCurrent", "fault-current", READINGS.faultCurrent, READINGS.faultCurrentHint, ["breaking-capacity"]),
+        reading("faultCurrent", "fault-current", READINGS.faultCurrent, READINGS.faultCurrentHint, [
+          "breaking-capacity",
+        ]),
         reading("leakage", "leakage", READINGS.leakage, READINGS.leakageHint, []),
       ],
     },
@@ -125,7 +134,10 @@ function pointFields(
   const number = names.length + 1;
   const sameAsBefore = others[names.length];
   const isSecond = list.endsWith("crossLineCpc");
-  const before = isSecond && sameAsBefore !== undefined ? record.value(join(list.replace(/crossLineCpc$/, "crossLineNeutral"), `${sameAsBefore}/point`)) : undefined;
+  const before =
+    isSecond && sameAsBefore !== undefined
+      ? record.value(join(list.replace(/crossLineCpc$/, "crossLineNeutral"), `${sameAsBefore}/point`))
+      : undefined;
   const freshPoint = typeof before === "string" ? before : READINGS.point(number);
   const field = (name: string, point: string): ReadingField => ({
     spot: { path: join(list, `${name}/reading`) },

@@ -1,13 +1,13 @@
 import { usePlace } from "../../engine/follow.ts";
-import { VerdictWord } from "../../keypad/verdict.tsx";
 import { usePicked, useRecord } from "../../keypad/use-record.ts";
+import { VerdictWord } from "../../keypad/verdict.tsx";
 import { membersOf } from "../../record/document.ts";
 import { useSession } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { READINGS } from "../../words/readings.ts";
 import { boardGroups } from "./board-fields.ts";
-import { circuitProgress, progressOf } from "./progress.ts";
 import { boardName, circuitName } from "./names.ts";
+import { circuitProgress, progressOf } from "./progress.ts";
 
 /** Every board and circuit with how far its readings are. */
 export function CircuitList() {

@@ -1,7 +1,7 @@
 import { useRef } from "preact/hooks";
 import { ReadingList } from "../../keypad/reading-list.tsx";
-import { usePicked } from "../../keypad/use-record.ts";
 import { within } from "../../keypad/spot.ts";
+import { usePicked } from "../../keypad/use-record.ts";
 import { ChoiceField } from "../../parts/choice-field.tsx";
 import { membersOf } from "../../record/document.ts";
 import { newName, useSession } from "../../shell/job.ts";
@@ -39,7 +39,9 @@ export function CircuitPage({ board, circuit }: CircuitPageProps) {
     return b === undefined || c === undefined ? undefined : circuitName(record, b, c);
   });
   const fresh = useFreshNames();
-  const groupsOf = useRef((record: Parameters<typeof circuitGroups>[0]) => circuitGroups(record, board, circuit, fresh(record)));
+  const groupsOf = useRef((record: Parameters<typeof circuitGroups>[0]) =>
+    circuitGroups(record, board, circuit, fresh(record)),
+  );
   return (
     <>
       <h2>{name}</h2>
@@ -48,14 +50,23 @@ export function CircuitPage({ board, circuit }: CircuitPageProps) {
         <a href={linkTo("job", job, "readings")}>{READINGS.allDone}</a>
       </p>
       {shape === undefined && (
-        <ChoiceField path={`${at}/shape`} label={READINGS.shape} help={READINGS.noShape} options={READINGS.words.shape} />
+        <ChoiceField
+          path={`${at}/shape`}
+          label={READINGS.shape}
+          help={READINGS.noShape}
+          options={READINGS.words.shape}
+        />
       )}
       {rcd !== "" && <p class="small quiet">{rcd}</p>}
       <ReadingList groupsOf={groupsOf.current} endId={END}>
         <a
           id={END}
           class="button main wide"
-          href={following === undefined ? linkTo("job", job, "readings") : linkTo("job", job, "readings", ...following.split("/"))}
+          href={
+            following === undefined
+              ? linkTo("job", job, "readings")
+              : linkTo("job", job, "readings", ...following.split("/"))
+          }
         >
           {nextName === undefined ? READINGS.allDone : READINGS.nextCircuit(nextName)}
         </a>

@@ -64,5 +64,7 @@ export function faultCurrentFrom(record: JobRecord, loop: Figure): Figure {
 }
 
 function known(figures: Readonly<Record<string, Figure>>): Readonly<Record<string, number>> {
-  return Object.fromEntries(Object.entries(figures).filter((entry): entry is [string, number] => entry[1] !== undefined));
+  return Object.fromEntries(
+    Object.entries(figures).filter((entry): entry is [string, number] => entry[1] !== undefined),
+  );
 }

@@ -22,7 +22,10 @@ export function progressOf(record: JobRecord, groups: readonly FieldGroup[]): Pr
 }
 
 export function circuitProgress(record: JobRecord, board: string, circuit: string): Progress {
-  return progressOf(record, circuitGroups(record, board, circuit, () => "-"));
+  return progressOf(
+    record,
+    circuitGroups(record, board, circuit, () => "-"),
+  );
 }
 
 /** How far the readings of the whole job are. */

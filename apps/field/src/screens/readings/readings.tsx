@@ -1,7 +1,7 @@
 import type { ScreenProps } from "../../shell/screens.ts";
 import { BoardPage } from "./board-page.tsx";
-import { CircuitPage } from "./circuit-page.tsx";
 import { CircuitList } from "./circuit-list.tsx";
+import { CircuitPage } from "./circuit-page.tsx";
 
 /** Readings: which circuit, then its tests with the keypad; or the tests at a board. */
 export default function Readings({ rest: [board, circuit] }: ScreenProps) {
