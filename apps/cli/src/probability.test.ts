@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { PassThrough, Readable } from "node:stream";
 import { fileURLToPath } from "node:url";
+import { assemble } from "@good-grounds/assembly";
 import { parseInspection } from "@good-grounds/inspection";
 import { describe, expect, test } from "vitest";
-import { assemble } from "./assemble.ts";
 import { run } from "./run.ts";
 
 const WORKSHOP = fileURLToPath(new URL("../../../examples/workshop.json", import.meta.url));

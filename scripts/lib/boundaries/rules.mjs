@@ -11,6 +11,7 @@ export const packageRules = {
   tables: { packages: ["core"], outside: [] },
   inspection: { packages: ["core"], outside: ["zod"] },
   judgement: { packages: ["core", "tables", "inspection"], outside: [] },
+  assembly: { packages: ["core", "tables", "inspection", "judgement", "report"], outside: [] },
   report: { packages: ["core", "inspection"], outside: "any", nodeIn: "src/pdf/" },
 };
 

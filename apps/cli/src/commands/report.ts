@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { realpath, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, join, resolve } from "node:path";
-import { assemble } from "../assemble.ts";
+import { assemble } from "@good-grounds/assembly";
 import { readEarlier, withEarlier } from "../earlier.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";

@@ -1,6 +1,6 @@
+import { assemble } from "@good-grounds/assembly";
 import { CHECKS } from "@good-grounds/judgement";
 import { renderWeighing } from "@good-grounds/report";
-import { assemble } from "../assemble.ts";
 import { readEarlier, withEarlier } from "../earlier.ts";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { readInspection } from "../inspection.ts";

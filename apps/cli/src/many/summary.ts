@@ -1,9 +1,9 @@
+import { assemble } from "@good-grounds/assembly";
 import type { Finding, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import { resolveInstallation } from "@good-grounds/inspection";
 import { outcomeOf, weigh } from "@good-grounds/judgement";
 import { OUTCOME, placeWords, printable, VERDICT } from "@good-grounds/report";
-import { assemble } from "../assemble.ts";
 import { readInspection } from "../inspection.ts";
 import { problemsJson, weighingJson } from "../json.ts";
 import { decode } from "../read.ts";

@@ -34,6 +34,7 @@ export function Conflict({ field, show = plain }: ConflictProps) {
           </span>
           <button type="button" onClick={() => field.write(value)}>
             {PARTS.keepThis}
+            <span class="unseen">: {value === null ? PARTS.removed : show(value)}</span>
           </button>
         </div>
       ))}

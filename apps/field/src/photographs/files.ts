@@ -21,3 +21,8 @@ export async function photograph(sha256: string): Promise<Blob | undefined> {
     return undefined;
   }
 }
+
+/** Throws a photograph away; one that is not here is no failure. */
+export async function discardPhotograph(sha256: string): Promise<void> {
+  await (await folder()).removeEntry(`${sha256}.jpg`).catch(() => undefined);
+}

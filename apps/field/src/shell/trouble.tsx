@@ -1,7 +1,7 @@
 import { Component, type ComponentChildren } from "preact";
 import { Notice } from "../parts/notice.tsx";
 import { TROUBLE } from "../words/shell.ts";
-import { saveEntries } from "./rescue.ts";
+import { saveJobFile } from "./rescue.ts";
 
 interface TroubleProps {
   /** The job whose file is offered; none outside a job. */
@@ -29,7 +29,7 @@ export class Trouble extends Component<TroubleProps, { readonly error: unknown }
             {TROUBLE.again}
           </button>
           {job !== undefined && (
-            <button type="button" onClick={() => void saveEntries(job)}>
+            <button type="button" onClick={() => void saveJobFile(job)}>
               {TROUBLE.save}
             </button>
           )}

@@ -6,6 +6,9 @@ export const JOBS = {
   fromFile: "Start from last time's inspection file",
   fromFileHelp:
     "Boards, circuits and supply are carried over. Last time's readings are kept aside and never stand as this time's.",
+  copy: "Take in a copy of a job",
+  copyHelp: "From another device or a colleague. Where the job is here already, the two are joined.",
+  notACopy: "It is no copy of a job, or it is damaged.",
   changed: (when: string) => `changed ${when}`,
   demonstration: "demonstration",
   remove: (title: string) => `Delete ${title}`,
@@ -21,8 +24,6 @@ export const JOBS = {
   settings: "Settings, storage and about",
   reading: "Reading the file…",
   notRead: "This file could not be used",
-  somethingElse: "It is no inspection file.",
-  from: (title: string) => `${title}`,
   competent:
     "For people competent in this kind of installation. It helps to reckon and to record; the person who signs judges and is responsible.",
 } as const;

@@ -50,6 +50,7 @@ export const KEYPAD = {
   weighing: "being weighed",
   argument: "The argument",
   argumentNone: "There is no argument yet.",
-  cleared: "no value",
+  notKnown: "Not known…",
+  notASize: (symbol: string) => `A number in ${symbol}, or two of them such as 10 to 15.`,
   announce: (what: string, shown: string, verdict: string) => `${what} ${shown}. ${verdict}`,
 } as const;

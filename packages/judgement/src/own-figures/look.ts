@@ -23,7 +23,7 @@ export interface Found {
 }
 
 /** What came of a test: what it found, or why there was nothing to look at. */
-export type Looked = readonly Found[] | { readonly because: string };
+type Looked = readonly Found[] | { readonly because: string };
 
 /**
  * The chance at which something is shown: sound readings of a job come to less than this with each of the tests. There are

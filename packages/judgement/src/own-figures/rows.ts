@@ -15,7 +15,7 @@ export interface Figure {
 }
 
 /** What a cable lets expect, Ω/m at the test temperature times m, with the standard deviation of its logarithm. */
-export interface CableExpectation {
+interface CableExpectation {
   readonly line: number;
   readonly cpc: number;
   readonly spread: number;

@@ -80,6 +80,8 @@ describe("one reading and its limit", () => {
     const { deciding } = conformityOf(judgement, APART);
     const each = [1.22, 0.21, 1.01].map((ohms) => (0.3 * ohms) ** 2 / 3 + 1e-4 / 12);
     expect(deciding?.standard).toBeCloseTo(Math.sqrt(each.reduce((sum, one) => sum + one, 0)), 9);
+    expect(deciding?.notes).toEqual(["accuracy-not-stated"]);
+    expect(deciding?.budget.map(({ kind }) => kind)).not.toContain("range");
   });
 
   test("a value without errors decides for certain", () => {

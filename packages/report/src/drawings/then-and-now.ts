@@ -25,13 +25,14 @@ export type DrawnTrend = Pick<Trend, "points" | "projected" | "worse"> & {
  * limit. Read without colour: readings are dots (an arrow head where the display ended), the band is shaded, the limit
  * a broken line with its wrong side hatched.
  */
-export function trendSparkline({ points, projected, limit, worse, words }: DrawnTrend): string {
+export function trendSparkline({ points, projected, limit: stated, worse, words }: DrawnTrend): string {
+  const limit = stated !== null && stated > 0 && Number.isFinite(stated) ? stated : null;
   const sound = points.filter(({ value }) => value > 0 && Number.isFinite(value));
   const shown = projected.filter(({ on }) => !Number.isNaN(Date.parse(on)));
   if (sound.length === 0) return drawing(WIDTH, HEIGHT, words, words, "");
   const days = [...sound, ...shown].map(({ on }) => Date.parse(on));
   const [from, to] = [Math.min(...days), Math.max(...days)];
-  const levels = [...sound.map(({ value }) => value), ...(limit !== null && limit > 0 ? [limit] : [])].map(Math.log);
+  const levels = [...sound.map(({ value }) => value), ...(limit === null ? [] : [limit])].map(Math.log);
   const [low, high] = [Math.min(...levels) - ROOM, Math.max(...levels) + ROOM];
   const x = (on: string) => LEFT + (to === from ? 0.5 : (Date.parse(on) - from) / (to - from)) * (WIDTH - LEFT - RIGHT);
   const y = (value: number) => {
@@ -46,7 +47,7 @@ export function trendSparkline({ points, projected, limit, worse, words }: Drawn
     words,
     words,
     [
-      limit === null || !(limit > 0) ? "" : limitLine(y(limit), worse),
+      limit === null ? "" : limitLine(y(limit), worse),
       bandOf(shown, x, y),
       lineThrough(shown, x, y),
       line(LEFT, HEIGHT - BOTTOM, WIDTH - RIGHT, HEIGHT - BOTTOM, { stroke: TOKENS.rule, "stroke-width": 0.6 }),
@@ -115,9 +116,9 @@ export type DrawnChange = Pick<ReadingChange, "amount" | "standard" | "change"> 
  * reading outside the strip has changed.
  */
 export function changeStep({ amount, standard, change, words }: DrawnChange): string {
-  if (!Number.isFinite(amount) || !(standard > 0)) return drawing(STEP_WIDTH, STEP_HEIGHT, words, words, "");
   const spread = 2 * standard;
   const scale = Math.max(Math.abs(amount), spread) * 1.15;
+  if (!(standard > 0 && Number.isFinite(scale))) return drawing(STEP_WIDTH, STEP_HEIGHT, words, words, "");
   const middle = STEP_HEIGHT / 2;
   const y = (value: number) => middle - (value / scale) * (middle - 4);
   const [from, to] = [10, STEP_WIDTH - 10];

@@ -83,11 +83,11 @@ function digits(value: number): string {
   return value >= 10 ? String(Math.round(value)) : Number(value.toPrecision(2)).toString();
 }
 
-export function circuitName({ board, designation, description }: CircuitAt): string {
+function circuitName({ board, designation, description }: CircuitAt): string {
   return `${board}, ${designation}: ${description}`;
 }
 
-export function circuitNames(list: readonly CircuitAt[]): string {
+function circuitNames(list: readonly CircuitAt[]): string {
   return list.map(circuitName).join(" and ");
 }
 

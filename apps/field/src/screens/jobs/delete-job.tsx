@@ -1,10 +1,11 @@
 import { Dialog } from "../../parts/dialog.tsx";
-import { discardJob, type JobLabel, keepSetting } from "../../record/store.ts";
+import { type JobLabel, keepSetting } from "../../record/store.ts";
 import { DEMONSTRATION } from "../../shell/demonstration.ts";
 import { noteEarthing } from "../../shell/earthing.tsx";
-import { saveEntries } from "../../shell/rescue.ts";
+import { saveJobFile } from "../../shell/rescue.ts";
 import { JOBS } from "../../words/jobs.ts";
 import { TROUBLE } from "../../words/shell.ts";
+import { discardWithPhotographs } from "./discard.ts";
 
 interface DeleteJobProps {
   readonly label: Pick<JobLabel, "id" | "title" | "invented">;
@@ -15,7 +16,7 @@ interface DeleteJobProps {
 /** Asks before a job is thrown away. */
 export function DeleteJob({ label: { id, title, invented }, onClose, onGone }: DeleteJobProps) {
   const discard = async () => {
-    await discardJob(id);
+    await discardWithPhotographs(id);
     await noteEarthing(id, undefined);
     if (id === DEMONSTRATION) await keepSetting(DEMONSTRATION, "thrown away");
     onGone();
@@ -29,7 +30,7 @@ export function DeleteJob({ label: { id, title, invented }, onClose, onGone }: D
           {JOBS.no}
         </button>
         {!invented && (
-          <button type="button" onClick={() => void saveEntries(id)}>
+          <button type="button" onClick={() => void saveJobFile(id)}>
             {TROUBLE.save}
           </button>
         )}

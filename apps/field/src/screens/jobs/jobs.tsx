@@ -11,6 +11,7 @@ import { ThemeButton } from "../../shell/theme-button.tsx";
 import { JOBS } from "../../words/jobs.ts";
 import { SHELL } from "../../words/shell.ts";
 import { DeleteJob } from "./delete-job.tsx";
+import { FileButton } from "./file-button.tsx";
 
 /** The jobs on this device; where one starts. */
 export default function Jobs() {
@@ -27,14 +28,13 @@ export default function Jobs() {
   }, []);
 
   /** Starts something and opens it; what goes wrong is told here. */
-  const start = async (work: () => Promise<string | readonly string[]>) => {
+  const start = async (work: () => Promise<Made | readonly string[]>) => {
     setBusy(true);
     setProblem(undefined);
     try {
       const made = await work();
-      if (typeof made !== "string") setProblem(made);
-      else if (made === DEMONSTRATION) goTo("job", made);
-      else goTo("job", made, "brief");
+      if (!("job" in made)) return setProblem(made);
+      goTo("job", made.job, ...made.at);
       // Asked for after something worth keeping was made: browsers grant it more readily then.
       await askToKeep();
     } catch (error) {
@@ -83,36 +83,28 @@ export default function Jobs() {
           ))}
         </ul>
         <div class="stack">
-          <button
-            type="button"
-            class="main"
-            disabled={busy}
-            onClick={() => void start(async () => (await import("./start-job.ts")).startJob())}
-          >
+          <button type="button" class="main" disabled={busy} onClick={() => void start(fromNothing)}>
             {JOBS.fresh}
           </button>
-          <label class="button file">
-            {busy ? JOBS.reading : JOBS.fromFile}
-            <input
-              type="file"
-              accept=".json,application/json"
-              disabled={busy}
-              aria-describedby="from-file-help"
-              onChange={({ currentTarget }) => {
-                const [file] = currentTarget.files ?? [];
-                currentTarget.value = "";
-                if (file !== undefined) void start(() => fromFile(file));
-              }}
-            />
-          </label>
-          <p id="from-file-help" class="quiet small">
-            {JOBS.fromFileHelp}
-          </p>
+          <FileButton
+            words={busy ? JOBS.reading : JOBS.fromFile}
+            help={JOBS.fromFileHelp}
+            accept=".json,application/json"
+            disabled={busy}
+            onFile={(file) => void start(() => fromFile(file))}
+          />
+          <FileButton
+            words={busy ? JOBS.reading : JOBS.copy}
+            help={JOBS.copyHelp}
+            accept=".good-grounds-job,application/zip"
+            disabled={busy}
+            onFile={(file) => void start(() => fromCopy(file))}
+          />
           {labels?.some(({ id }) => id === DEMONSTRATION) === false && (
             <button
               type="button"
               disabled={busy}
-              onClick={() => void start(async () => makeDemonstration().then(() => DEMONSTRATION))}
+              onClick={() => void start(async () => makeDemonstration().then(() => ({ job: DEMONSTRATION, at: [] })))}
             >
               {JOBS.again}
             </button>
@@ -150,11 +142,28 @@ export default function Jobs() {
 /** So many of the things that are wrong with a file are shown. */
 const MOST = 6;
 
-async function fromFile(file: File): Promise<string | readonly string[]> {
+/** A job and the screen on which it starts. */
+interface Made {
+  readonly job: string;
+  readonly at: readonly string[];
+}
+
+async function fromNothing(): Promise<Made> {
+  const { startJob } = await import("./start-job.ts");
+  return { job: await startJob(), at: ["brief"] };
+}
+
+async function fromFile(file: File): Promise<Made | readonly string[]> {
   const { startFromFile } = await import("./start-job.ts");
   const started = await startFromFile(await file.text());
-  if ("job" in started) return started.job;
+  if ("job" in started) return { job: started.job, at: ["brief"] };
   return started.issues
     .slice(0, MOST)
     .map(({ path, found, expected, advice }) => `${path.join("/")}: ${found}; expected ${expected}. ${advice}`);
+}
+
+async function fromCopy(file: File): Promise<Made | readonly string[]> {
+  const { takeInCopy } = await import("./take-in-copy.ts");
+  const job = await takeInCopy(new Uint8Array(await file.arrayBuffer()));
+  return job === undefined ? [JOBS.notACopy] : { job, at: [] };
 }

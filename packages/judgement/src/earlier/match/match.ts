@@ -7,7 +7,7 @@ import { splitsOf } from "./splits.ts";
 import type { Traits } from "./traits.ts";
 
 /** A circuit of the earlier file and one of the present file held to be the same. */
-export interface Pair {
+interface Pair {
   readonly past: Circuit;
   readonly now: Circuit;
   /** 0 to 1: how far every other assignment falls short of this one. */
@@ -24,7 +24,7 @@ export interface Divided {
 }
 
 /** Circuits that may be the same, without enough to tell which is which, or whether at all. */
-export interface OpenGroup {
+interface OpenGroup {
   readonly past: readonly Circuit[];
   readonly now: readonly Circuit[];
 }
@@ -42,13 +42,13 @@ export interface Matching {
 }
 
 /** From this confidence on a pair is taken as the same circuit; below it is shown as unsettled. */
-export const CONFIDENT = 0.9;
+const CONFIDENT = 0.9;
 
 /** An assignment that falls short of the best by no more than this is a candidate worth showing: odds of 1 to 20. */
 const NEAR = Math.log(20);
 
 /** More circuits than this in one file are not weighed against each other: the work grows with the cube. */
-export const MOST_CIRCUITS = 300;
+const MOST_CIRCUITS = 300;
 
 /**
  * Matches the circuits of an earlier inspection with those of the present one, whatever they are called and numbered.

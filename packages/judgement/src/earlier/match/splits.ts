@@ -1,6 +1,6 @@
 import type { TraitWeight } from "@good-grounds/core";
 import type { Traits } from "./traits.ts";
-import { closeness, LENGTH, POINTS } from "./weight.ts";
+import { apart, closeness, LENGTH, POINTS } from "./weight.ts";
 import type { Vocabulary } from "./words.ts";
 
 /** A split or a merge, by positions: one of one file, several of the other. */
@@ -137,12 +137,7 @@ function divisionWeights(
       number,
       number,
     ];
-    const ratio =
-      low > whole.length[1]
-        ? Math.log(low / whole.length[1])
-        : high < whole.length[0]
-          ? Math.log(high / whole.length[0])
-          : 0;
+    const ratio = apart([low, high], whole.length);
     weights.push({ trait: "length", weight: closeness(ratio, LENGTH) });
   }
   if (weights.length === 0) return undefined;

@@ -44,7 +44,7 @@ function nonZero(value: number): number {
 }
 
 /** Chance that a Student t value with so many degrees of freedom lies beyond ±t. */
-export function studentBeyond(t: number, freedom: number): number {
+function studentBeyond(t: number, freedom: number): number {
   return incompleteBeta(freedom / 2, 0.5, freedom / (freedom + t * t));
 }
 

@@ -9,7 +9,7 @@ import { studentWithin } from "./student.ts";
  * fit is the assumed one and that of the readings taken together, (6 + Σz²)/(6 + n − 2): a few readings that happen to
  * lie on a line do not make it certain.
  */
-export const FREEDOM_ASSUMED = 6;
+const FREEDOM_ASSUMED = 6;
 
 /** Assurance of the bands. */
 export const ASSURANCE = 0.95;

@@ -25,18 +25,25 @@ const normal = (words: string) =>
     .replaceAll(/[^\p{L}\p{N}]+/gu, " ")
     .trim();
 
-/** The circuit of the earlier file that a circuit is: by board and number, or by its words where they stand once. */
-function match(row: Row, earlier: readonly Row[]): Row | undefined {
-  const { circuit } = row;
-  const same = earlier.filter((one) => normal(one.circuit.description) === normal(circuit.description));
-  const placed = same.filter(
-    ({ circuit: one }) =>
-      one.board.id === circuit.board.id && (one.id === circuit.id || one.designation === circuit.designation),
-  );
-  if (placed.length === 1) return placed[0];
-  if (same.length === 1) return same[0];
-  const numbered = earlier.filter(({ circuit: one }) => one.board.id === circuit.board.id && one.id === circuit.id);
-  return numbered.length === 1 ? numbered[0] : undefined;
+/** Circuits of the earlier file by what they can be found by; null where several have it. */
+type Index = ReadonlyMap<string, Row | null>;
+
+const wordsKey = ({ circuit }: Row) => `words ${normal(circuit.description)}`;
+const numberKey = ({ circuit }: Row) =>
+  `number ${circuit.board.id} ${circuit.designation} ${normal(circuit.description)}`;
+const idKey = ({ circuit }: Row) => `id ${circuit.board.id} ${circuit.id}`;
+
+function indexOf(rows: readonly Row[]): Index {
+  const index = new Map<string, Row | null>();
+  for (const row of rows) {
+    for (const key of [numberKey(row), wordsKey(row), idKey(row)]) index.set(key, index.has(key) ? null : row);
+  }
+  return index;
+}
+
+/** The circuit of the earlier file that a circuit is: by board, number and words; else by words, or by id, that stand once. */
+function match(row: Row, earlier: Index): Row | undefined {
+  return earlier.get(numberKey(row)) ?? earlier.get(wordsKey(row)) ?? earlier.get(idKey(row)) ?? undefined;
 }
 
 function pair(what: string, now: Figure | undefined, then: Figure | undefined, changes = 0): readonly Pair[] {
@@ -129,8 +136,9 @@ export const copiedSchedule: Look = {
   ],
   look({ rows, earlier }) {
     if (earlier === undefined) return { because: "no earlier file was given" };
+    const index = indexOf(earlier.rows);
     const pairs = rows.flatMap((row) => {
-      const then = match(row, earlier.rows);
+      const then = match(row, index);
       return then === undefined ? [] : pairsOf(row, then);
     });
     if (pairs.length === 0) return { because: "no circuit of the earlier file with readings was found again" };

@@ -4,7 +4,7 @@ import { chiSquaredAbove } from "../statistics/chances.ts";
 import { number } from "../words.ts";
 
 /** Readings of equal resolution it takes before last digits say anything. */
-export const LEAST_READINGS = 50;
+const LEAST_READINGS = 50;
 /** The tenth part of them must lie this many digits apart or more, or the digits are not free. */
 const LEAST_RANGE = 30;
 const DIGITS = 10;

@@ -11,6 +11,8 @@ const ANYWHERE = 1 / (2 * Math.LN10);
 /** Deviations from which a reading does not fit, and within which it does. */
 const OFF = 3.5;
 const FITS = 2.5;
+/** Rows a copy is looked for above and below. */
+const MOST_APART = 60;
 /** Half of the copies are of the row above or below. */
 const NEAR = 0.5;
 
@@ -63,15 +65,17 @@ export const repeatedRow: Look = {
     for (const [i, { row, stories }] of known.entries()) {
       for (const what of ["R1+R2", "Zs"] as const) {
         const figure = what === "Zs" ? row.zs : row.r1r2;
-        const others = rows.filter((other, j) => j !== i && other.board === row.board);
         ratio.addNothing(1);
         if (figure === undefined || stories === undefined || stories.between < OFF) continue;
         const [own, other] = what === "Zs" ? [stories.live, stories.dead] : [stories.dead, stories.live];
         if (own < OFF || other > FITS) continue;
-        for (const of of others) {
+        const others = known.slice(Math.max(0, i - MOST_APART), i + MOST_APART + 1);
+        for (const [k, { row: of }] of others.entries()) {
+          const apart = Math.abs(k + Math.max(0, i - MOST_APART) - i);
+          if (apart === 0 || of.board !== row.board) continue;
           const twin = what === "Zs" ? of.zs : of.r1r2;
           if (twin === undefined || !sameShown(twin.value, figure.value, figure.resolution)) continue;
-          const near = Math.abs(rows.indexOf(of) - i) === 1 ? NEAR / 2 : 0;
+          const near = apart === 1 ? NEAR / 2 : 0;
           const chosen = near + (1 - NEAR) / others.length;
           const log = Math.log(chosen / (ODD * ANYWHERE * (figure.resolution / figure.value)));
           ratio.add(log, 1);

@@ -4,6 +4,9 @@ import { deadFit, liveFit, ROW_FIT_ASSUMED } from "../row-fit.ts";
 import { CABLE_ASSUMED, type Row } from "../rows.ts";
 import { leavesOf, number, timesOf } from "../words.ts";
 
+/** Rows further apart than this are not compared: lists longer than that are not written by hand from one sheet. */
+const MOST_APART = 60;
+
 type Columns = "whole rows" | "the dead readings" | "Zs";
 /** What changes places, whole rows as often as single columns. */
 const COLUMNS: readonly (readonly [Columns, number])[] = [
@@ -44,7 +47,7 @@ export const swappedRows: Look = {
     for (const board of installation.boards.keys()) {
       const here = rows.filter((row) => row.board === board && row.cable !== undefined);
       for (const [i, a] of here.entries()) {
-        for (const b of here.slice(i + 1)) {
+        for (const b of here.slice(i + 1, i + 1 + MOST_APART)) {
           const asWritten = logFit(a, b, undefined);
           for (const [columns, weight] of COLUMNS) {
             const log = logFit(a, b, columns) - asWritten;
@@ -71,7 +74,7 @@ export const swappedRows: Look = {
 };
 
 /** What a cable lets expect at its furthest point, in words. */
-export function expected({ cable, ring }: Row): string {
+function expected({ cable, ring }: Row): string {
   if (cable === undefined) return "not known";
   return `${((cable.line + cable.cpc) * (ring ? 0.25 : 1)).toFixed(2)} Ω`;
 }

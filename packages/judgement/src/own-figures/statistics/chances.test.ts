@@ -29,6 +29,18 @@ describe("chances", () => {
     );
   });
 
+  test("of a count of very many is bounded from above, and not far", () => {
+    const many = Array.from({ length: 2001 }, () => 0.3);
+    const few = many.slice(1);
+    for (const least of [500, 650, 700, 800, 2000]) {
+      const exact = atLeastOf(few, least);
+      const bounded = atLeastOf(many, least);
+      expect(bounded).toBeGreaterThanOrEqual(exact);
+      if (exact > 0 && least >= 650) expect(Math.log(bounded)).toBeLessThan(0.5 * Math.log(exact));
+    }
+    expect(atLeastOf(many, 2002)).toBe(0);
+  });
+
   test("some alike: the bound is never below the exact chance that they all show one value", () => {
     fc.assert(
       fc.property(fc.integer({ min: 2, max: 6 }), fc.array(chance, { minLength: 2, maxLength: 6 }), (n, weights) => {

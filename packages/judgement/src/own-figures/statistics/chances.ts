@@ -19,8 +19,16 @@ export function sameDigits(deviation: number, resolution: number): number {
   return withinNormal(resolution / 2, deviation);
 }
 
-/** The chance that at least `least` of independent events with these chances happen. Exact, by building up the counts. */
+/** Events up to which counts are built up exactly; the work grows with their square. */
+const MOST_EXACT = 2000;
+
+/**
+ * The chance that at least `least` of independent events with these chances happen. Exact up to 2,000 events, by building
+ * up the counts; beyond that Hoeffding's bound from above, exp(−n·D), with D the divergence of the part asked for from the
+ * mean chance.
+ */
 export function atLeastOf(chances: readonly number[], least: number): number {
+  if (chances.length > MOST_EXACT) return bound(chances, least);
   const count = new Float64Array(chances.length + 1);
   count[0] = 1;
   for (const [n, chance] of chances.entries()) {
@@ -31,6 +39,16 @@ export function atLeastOf(chances: readonly number[], least: number): number {
   let sum = 0;
   for (let k = chances.length; k >= least; k--) sum += count[k] as number;
   return Math.min(1, sum);
+}
+
+function bound(chances: readonly number[], least: number): number {
+  const n = chances.length;
+  const mean = chances.reduce((sum, chance) => sum + chance, 0) / n;
+  const part = least / n;
+  if (part <= mean) return 1;
+  if (mean === 0 || part > 1) return 0;
+  const missed = part === 1 ? 0 : (1 - part) * Math.log((1 - part) / (1 - mean));
+  return Math.exp(-n * (part * Math.log(part / mean) + missed));
 }
 
 /**

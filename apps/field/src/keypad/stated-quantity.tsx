@@ -1,0 +1,128 @@
+import { parseWritten, type Unit } from "@good-grounds/core";
+import { useState } from "preact/hooks";
+import { Conflict } from "../parts/conflict.tsx";
+import { useDraft } from "../parts/drafts.ts";
+import type { Value } from "../record/entry.ts";
+import { KEYPAD } from "../words/keypad.ts";
+import { NoValueDialog } from "./no-value.tsx";
+import { noValueOf, shownWords } from "./reading.ts";
+import { type Spot, spotId, useSpot, within } from "./spot.ts";
+
+interface StatedQuantityProps {
+  readonly spot: Spot;
+  readonly label: string;
+  readonly unit: Unit;
+  /** As it is written: "mm²". */
+  readonly symbol: string;
+  /** Usual values, to be had by one touch. */
+  readonly usual?: readonly string[];
+  readonly help?: string;
+}
+
+/** A size or rating: a usual one by touch, any other typed, a range where only its ends are known, or not known. */
+export function StatedQuantity({ spot, label, unit, symbol, usual = [], help }: StatedQuantityProps) {
+  const { value, standing, write, writeWhole } = useSpot(spot);
+  const [asking, setAsking] = useState(false);
+  const id = `at:${spotId(spot)}`;
+  const none = noValueOf(value);
+  const draft = useDraft(textOf(value, symbol), (text) => {
+    const read = readStated(text, symbol, unit);
+    if (read !== undefined && JSON.stringify(read) !== JSON.stringify(value ?? null)) write(read);
+  });
+  const isWrong = readStated(draft.text, symbol, unit) === undefined && none === undefined;
+  return (
+    <fieldset class="field stated-quantity">
+      <legend>
+        <label for={id}>{label}</label>
+      </legend>
+      {help !== undefined && <p class="quiet small help">{help}</p>}
+      <div class="choices">
+        {usual.map((figure) => {
+          const isChosen = value === `${figure} ${symbol}`;
+          return (
+            <button
+              key={figure}
+              type="button"
+              class="choice"
+              aria-pressed={isChosen ? "true" : "false"}
+              aria-label={`${label} ${figure} ${symbol}`}
+              onClick={() => write(isChosen ? null : `${figure} ${symbol}`)}
+            >
+              {figure}
+            </button>
+          );
+        })}
+        <span class="reading-box">
+          <input
+            id={id}
+            class="short"
+            type="text"
+            inputMode="decimal"
+            autoComplete="off"
+            value={none === undefined ? draft.text : shownWords(value)}
+            aria-invalid={isWrong ? "true" : undefined}
+            aria-describedby={isWrong ? `${id}!` : undefined}
+            onFocus={({ currentTarget }) => currentTarget.select()}
+            onInput={({ currentTarget }) => draft.type(currentTarget.value)}
+            onBlur={draft.leave}
+          />
+          <span>{symbol}</span>
+        </span>
+        <button
+          type="button"
+          class="plain small"
+          aria-label={`${label}: ${KEYPAD.notKnown}`}
+          onClick={() => setAsking(true)}
+        >
+          {KEYPAD.notKnown}
+        </button>
+      </div>
+      {isWrong && (
+        <p id={`${id}!`} class="fault">
+          {KEYPAD.notASize(symbol)}
+        </p>
+      )}
+      <Conflict
+        field={{ value, standing, write: writeWhole }}
+        show={(one) => textOf(within(one, spot.inner), "") || shownWords(within(one, spot.inner))}
+      />
+      {asking && (
+        <NoValueDialog
+          label={label}
+          path={spotId(spot)}
+          value={none}
+          hasValue={value !== undefined}
+          onClose={() => setAsking(false)}
+          onKeep={(fresh) => {
+            setAsking(false);
+            write(fresh === undefined ? null : { notKnown: fresh.kind, reason: fresh.reason });
+          }}
+        />
+      )}
+    </fieldset>
+  );
+}
+
+/** A stated quantity as it is typed: without the unit that stands beside the field. */
+function textOf(value: Value | undefined, symbol: string): string {
+  const bare = (text: string) => (text.endsWith(` ${symbol}`) ? text.slice(0, -symbol.length - 1) : text);
+  if (typeof value === "string") return bare(value);
+  if (typeof value !== "object" || value === null || Array.isArray(value)) return "";
+  const { from, to } = value as { readonly from?: Value; readonly to?: Value };
+  return typeof from === "string" && typeof to === "string" ? `${bare(from)} to ${bare(to)}` : "";
+}
+
+/** What was typed as a file has it; null where nothing was, undefined where it is no quantity of this unit. */
+export function readStated(text: string, symbol: string, unit: Unit): Value | undefined {
+  const trimmed = text.trim().replaceAll(",", ".");
+  if (trimmed === "") return null;
+  const ends = trimmed.split(/\s*(?:\bto\b|–|(?<=\d)-)\s*/u);
+  const written = ends.map((end) => {
+    const full = /[a-z²°Ω%]$/iu.test(end) ? end.replace(/^([\d.+-]+)\s*/, "$1 ") : `${end} ${symbol}`;
+    const read = parseWritten(full, unit);
+    return "code" in read || read.bound !== "exact" || (read.value < 0 && unit !== "celsius") ? undefined : full;
+  });
+  const [from, to, ...more] = written;
+  if (written.includes(undefined) || more.length > 0 || from === undefined) return undefined;
+  return to === undefined ? from : { from, to };
+}

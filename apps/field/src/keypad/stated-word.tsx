@@ -1,0 +1,114 @@
+import { useState } from "preact/hooks";
+import { Conflict } from "../parts/conflict.tsx";
+import type { Value } from "../record/entry.ts";
+import { KEYPAD } from "../words/keypad.ts";
+import { PARTS } from "../words/parts.ts";
+import { NoValueDialog } from "./no-value.tsx";
+import { noValueOf, shownWords } from "./reading.ts";
+import { type Spot, spotId, useSpot, within } from "./spot.ts";
+
+interface StatedWordProps {
+  readonly spot: Spot;
+  readonly label: string;
+  readonly options: Readonly<Record<string, string>>;
+  /** How a word is written where it is not a text: "yes" as true, "3" as 3. */
+  readonly valueOf?: (word: string) => Value;
+  /** Whether a value is the one a word stands for, where it is more than a word. */
+  readonly isSame?: (value: Value, word: Value) => boolean;
+  /** Whether there is a way to say that it is not known. */
+  readonly isStated?: boolean;
+}
+
+/** More than this many are chosen from a list instead of from buttons. */
+const MOST_BUTTONS = 6;
+
+/** A fact: one of a few words, or that it is not known and why. */
+export function StatedWord({
+  spot,
+  label,
+  options,
+  valueOf = (word) => word,
+  isSame = Object.is,
+  isStated = true,
+}: StatedWordProps) {
+  const { value, standing, write, writeWhole } = useSpot(spot);
+  const [asking, setAsking] = useState(false);
+  const id = `at:${spotId(spot)}`;
+  const words = Object.entries(options);
+  const chosen = value === undefined ? undefined : words.find(([word]) => isSame(value, valueOf(word)))?.[0];
+  const none = noValueOf(value);
+  const notKnown = isStated && (
+    <button type="button" class="plain small" aria-label={`${label}: ${KEYPAD.notKnown}`} onClick={() => setAsking(true)}>
+      {none === undefined ? KEYPAD.notKnown : shownWords(value)}
+    </button>
+  );
+  const rest = (
+    <>
+      <Conflict field={{ value, standing, write: writeWhole }} show={(one) => wordsOf(within(one, spot.inner))} />
+      {asking && (
+        <NoValueDialog
+          label={label}
+          path={spotId(spot)}
+          value={none}
+          hasValue={value !== undefined}
+          onClose={() => setAsking(false)}
+          onKeep={(fresh) => {
+            setAsking(false);
+            write(fresh === undefined ? null : { notKnown: fresh.kind, reason: fresh.reason });
+          }}
+        />
+      )}
+    </>
+  );
+  function wordsOf(one: Value | undefined): string {
+    return words.find(([word]) => one !== undefined && isSame(one, valueOf(word)))?.[1] ?? shownWords(one);
+  }
+  if (words.length > MOST_BUTTONS)
+    return (
+      <div class="field">
+        <label for={id}>{label}</label>
+        <div class="stated">
+          <select
+            id={id}
+            value={chosen ?? ""}
+            onChange={({ currentTarget }) => write(currentTarget.value === "" ? null : valueOf(currentTarget.value))}
+          >
+            <option value="">{none === undefined ? PARTS.choose : shownWords(value)}</option>
+            {words.map(([word, said]) => (
+              <option key={word} value={word}>
+                {said}
+              </option>
+            ))}
+          </select>
+          {notKnown}
+        </div>
+        {rest}
+      </div>
+    );
+  return (
+    <fieldset class="field">
+      <legend>{label}</legend>
+      <div class="choices">
+        {words.map(([word, said], i) => (
+          <label key={word} class="choice">
+            <input
+              type="radio"
+              id={i === 0 ? id : `${id}=${word}`}
+              name={id}
+              checked={chosen === word}
+              onChange={() => write(valueOf(word))}
+            />
+            <span>{said}</span>
+          </label>
+        ))}
+        {notKnown}
+      </div>
+      {rest}
+    </fieldset>
+  );
+}
+
+/** Yes and no as a file has them. */
+export const YES_NO = (word: string): Value => word === "yes";
+/** One and three phases as a file has them. */
+export const NUMBER = (word: string): Value => Number(word);

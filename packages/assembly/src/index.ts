@@ -1,0 +1,1 @@
+export { assemble } from "./assemble.ts";
