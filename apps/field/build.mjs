@@ -44,9 +44,47 @@ for (const weight of ["400", "600"])
     join(dist, "fonts", `source-sans-3-${weight}.woff2`),
   );
 
-// Screens that are seldom opened, and the engine's topics, come as pieces of their own.
-for (const entryPoints of [{ app: "src/app.tsx" }, { engine: "src/engine/worker.ts" }])
-  await build({ ...shared, entryPoints, outdir: dist, splitting: true, chunkNames: "pieces/[name]-[hash]" });
+// The layout engine for reports and its faces, fetched only when a report is first written on the device.
+const modules = join(here, "../../node_modules");
+mkdirSync(join(dist, "writer"));
+cpSync(
+  join(modules, "@myriaddreamin/typst-ts-web-compiler/pkg/typst_ts_web_compiler_bg.wasm"),
+  join(dist, "writer/layout.wasm"),
+);
+for (const [name, face] of Object.entries({
+  regular: "400Regular/SourceSans3_400Regular",
+  italic: "400Regular_Italic/SourceSans3_400Regular_Italic",
+  semibold: "600SemiBold/SourceSans3_600SemiBold",
+  bold: "700Bold/SourceSans3_700Bold",
+}))
+  cpSync(join(modules, "@expo-google-fonts/source-sans-3", `${face}.ttf`), join(dist, `writer/${name}.ttf`));
+
+// Screens that are seldom opened come as pieces of their own.
+await build({
+  ...shared,
+  entryPoints: { app: "src/app.tsx" },
+  outdir: dist,
+  splitting: true,
+  chunkNames: "pieces/[name]-[hash]",
+});
+
+/**
+ * What the engine fetches on demand is built apart from it. Split from one build, everything that a package offers would
+ * come with the first part that uses any of it.
+ */
+const pieces = { "engine/service/topics.ts": "engine-topics", "writer/write.ts": "engine-writer" };
+const onDemand = {
+  name: "on-demand",
+  setup({ onResolve }) {
+    onResolve({ filter: /\.ts$/ }, ({ kind, path, resolveDir }) => {
+      const piece = kind === "dynamic-import" ? pieces[relative(join(here, "src"), join(resolveDir, path))] : undefined;
+      return piece === undefined ? undefined : { path: `./${piece}.js`, external: true };
+    });
+  },
+};
+await build({ ...shared, entryPoints: { engine: "src/engine/worker.ts" }, outdir: dist, plugins: [onDemand] });
+for (const [source, name] of Object.entries(pieces))
+  await build({ ...shared, entryPoints: { [name]: `src/${source}` }, outdir: dist });
 
 // One style sheet of every .css file under src: a piece that is fetched later would bring none of its own.
 const first = ["look/tokens.css", "look/base.css"];

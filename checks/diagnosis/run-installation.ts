@@ -6,7 +6,7 @@ import { PLANTED } from "./planted.ts";
 import { randomInstallation, roughened, type WrittenFile, writtenFile } from "./random-installation.ts";
 
 /** What came of one kind of fault. */
-export interface KindResult {
+interface KindResult {
   readonly name: string;
   readonly threshold: string;
   planted: number;
@@ -37,7 +37,7 @@ export interface RunResult {
 }
 
 /** Where a misfit is, as the planted faults name places. */
-export function placeOf({ path }: Misfit, file: WrittenFile): string {
+function placeOf({ path }: Misfit, file: WrittenFile): string {
   if (path[0] !== "boards") return "";
   const board = file.boards[Number(path[1])];
   if (path[2] === "circuits") return `${board?.id} ${board?.circuits[Number(path[3])]?.id}`;

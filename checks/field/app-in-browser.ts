@@ -69,6 +69,14 @@ export async function appInBrowser(name: string): Promise<AppInBrowser> {
   return app;
 }
 
+/** A job with nothing in it, on its brief. */
+export async function newJob(app: AppInBrowser, context: BrowserContext): Promise<Page> {
+  const page = await app.at(context, "jobs");
+  await page.getByRole("button", { name: "New job" }).click();
+  await page.getByLabel("Why the inspection is wanted").waitFor();
+  return page;
+}
+
 /** Everything shown is on the disk. */
 export async function kept(page: Page): Promise<void> {
   await page.locator('[data-kept="true"]').waitFor();

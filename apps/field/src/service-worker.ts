@@ -1,4 +1,3 @@
-/// <reference lib="webworker" />
 declare const FILES: readonly string[];
 declare const VERSION: string;
 declare const self: ServiceWorkerGlobalScope;
@@ -51,3 +50,5 @@ async function onRequest(request: Request): Promise<Response> {
   if (fetched.ok) await cache.put(request, fetched.clone());
   return fetched;
 }
+
+export {};

@@ -79,6 +79,10 @@ export class Engine {
   }
 
   /** Drawings of what was weighed last. */
+  report(json: string): Promise<Answer<"report">> {
+    return this.#call("report", json);
+  }
+
   pictures(): Promise<Answer<"pictures">> {
     return this.#call("pictures");
   }

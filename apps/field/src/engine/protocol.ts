@@ -14,6 +14,8 @@ export interface Service {
   readonly pictures: () => Pictures;
   /** What keeps a job from being finished. */
   readonly check: (data: Data) => readonly Trouble[];
+  /** The condition report of a complete inspection file as PDF. */
+  readonly report: (json: string) => Promise<Uint8Array>;
   /** Subjects an observation may have, in the order of a walk from the origin outwards. */
   readonly topics: () => Promise<readonly TopicLabel[]>;
   /** The line of reasoning of one topic; findings about the place, from what was weighed last, answer its facts too. */

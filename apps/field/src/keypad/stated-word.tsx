@@ -12,7 +12,7 @@ interface StatedWordProps {
   readonly label: string;
   readonly options: Readonly<Record<string, string>>;
   /** How a word is written where it is not a text: "yes" as true, "3" as 3. */
-  readonly valueOf?: (word: string) => Value;
+  readonly written?: (word: string) => Value;
   /** Whether a value is the one a word stands for, where it is more than a word. */
   readonly isSame?: (value: Value, word: Value) => boolean;
   /** Whether there is a way to say that it is not known. */
@@ -27,7 +27,7 @@ export function StatedWord({
   spot,
   label,
   options,
-  valueOf = (word) => word,
+  written = (word) => word,
   isSame = Object.is,
   isStated = true,
 }: StatedWordProps) {
@@ -35,10 +35,15 @@ export function StatedWord({
   const [asking, setAsking] = useState(false);
   const id = `at:${spotId(spot)}`;
   const words = Object.entries(options);
-  const chosen = value === undefined ? undefined : words.find(([word]) => isSame(value, valueOf(word)))?.[0];
+  const chosen = value === undefined ? undefined : words.find(([word]) => isSame(value, written(word)))?.[0];
   const none = noValueOf(value);
   const notKnown = isStated && (
-    <button type="button" class="plain small" aria-label={`${label}: ${KEYPAD.notKnown}`} onClick={() => setAsking(true)}>
+    <button
+      type="button"
+      class="plain small"
+      aria-label={`${label}: ${KEYPAD.notKnown}`}
+      onClick={() => setAsking(true)}
+    >
       {none === undefined ? KEYPAD.notKnown : shownWords(value)}
     </button>
   );
@@ -61,7 +66,7 @@ export function StatedWord({
     </>
   );
   function wordsOf(one: Value | undefined): string {
-    return words.find(([word]) => one !== undefined && isSame(one, valueOf(word)))?.[1] ?? shownWords(one);
+    return words.find(([word]) => one !== undefined && isSame(one, written(word)))?.[1] ?? shownWords(one);
   }
   if (words.length > MOST_BUTTONS)
     return (
@@ -71,7 +76,7 @@ export function StatedWord({
           <select
             id={id}
             value={chosen ?? ""}
-            onChange={({ currentTarget }) => write(currentTarget.value === "" ? null : valueOf(currentTarget.value))}
+            onChange={({ currentTarget }) => write(currentTarget.value === "" ? null : written(currentTarget.value))}
           >
             <option value="">{none === undefined ? PARTS.choose : shownWords(value)}</option>
             {words.map(([word, said]) => (
@@ -96,7 +101,7 @@ export function StatedWord({
               id={i === 0 ? id : `${id}=${word}`}
               name={id}
               checked={chosen === word}
-              onChange={() => write(valueOf(word))}
+              onChange={() => write(written(word))}
             />
             <span>{said}</span>
           </label>

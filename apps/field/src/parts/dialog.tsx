@@ -24,12 +24,13 @@ export function Dialog({ title, onClose, mustAnswer = false, children }: DialogP
   return (
     <dialog
       ref={dialog}
+      closedby={mustAnswer ? "none" : undefined}
       aria-labelledby={id}
       onCancel={(event) => {
         event.preventDefault();
         if (!mustAnswer) onClose();
       }}
-      // Chromium closes at a second Escape whatever the first was answered with.
+      // A browser that does not know "closedby" closes at a second Escape whatever the first was answered with.
       onClose={() => (mustAnswer ? dialog.current?.showModal() : onClose())}
     >
       <h2 id={id} tabIndex={-1} autofocus>

@@ -18,7 +18,7 @@ interface ReasonFieldProps {
   readonly freely?: readonly Reason["kind"][];
 }
 
-export const REASON_WORDS: Readonly<Record<Reason["kind"], string>> = {
+const REASON_WORDS: Readonly<Record<Reason["kind"], string>> = {
   limited: PARTS.limited,
   "not-verified": PARTS.notVerified,
   "not-applicable": PARTS.notApplicable,

@@ -1,4 +1,4 @@
-import type { Value } from "./entry.ts";
+import { type Entry, knewOf, type Value } from "./entry.ts";
 import type { Record as JobRecord } from "./record.ts";
 
 /**
@@ -55,7 +55,7 @@ const WHOLE: readonly string[] = [
 ];
 
 /** Names that begin so are the record's own and not part of the inspection file. */
-export const OWN = "~";
+const OWN = "~";
 
 /** The place of a member's order within its list; smaller first. */
 export const ORDER = `${OWN}order`;
@@ -80,12 +80,13 @@ function build(record: JobRecord, path: string): Value | undefined {
     });
   }
   if (names.length === 0 || whole) return own;
-  const members: Record<string, Value> = {};
+  const members: (readonly [string, Value])[] = [];
   for (const name of names) {
     const member = build(record, join(path, name));
-    if (member !== undefined && member !== null) members[name] = member;
+    if (member !== undefined && member !== null) members.push([name, member]);
   }
-  return Object.keys(members).length === 0 ? own : members;
+  // Not by assignment: a member called "__proto__" is a member like any other.
+  return members.length === 0 ? own : Object.fromEntries(members);
 }
 
 /** Names of the members of a list that were not taken out, in their order. */
@@ -98,10 +99,47 @@ export function membersOf(record: JobRecord, path: string): readonly string[] {
     .map(({ name }) => name);
 }
 
-/** Whether a member of a list was taken out. */
+/**
+ * Whether a member of a list was taken out. Where somebody wrote in it without knowing of that, it stays until somebody
+ * who sees both takes it out again: nothing written is lost behind the back of whoever wrote it.
+ */
 export function isRemoved(record: JobRecord, path: string): boolean {
   const standing = record.standing(path);
-  return standing.length > 0 && standing.every(({ value }) => value === null);
+  return (
+    standing.length > 0 && standing.every(({ value }) => value === null) && !writtenApart(record, path, standing)
+  );
+}
+
+/** Members of lists that somebody took out while somebody else, not knowing of it, wrote in them. */
+export function takenOutAndWritten(record: JobRecord): readonly string[] {
+  const found: string[] = [];
+  const walk = (path: string): void => {
+    const names = record.names(path);
+    const list = kindOf(path).list !== undefined;
+    for (const name of names) {
+      const at = join(path, name);
+      const standing = record.standing(at);
+      const out = list && standing.length > 0 && standing.every(({ value }) => value === null);
+      if (!out) walk(at);
+      else if (writtenApart(record, at, standing)) found.push(at);
+    }
+  };
+  walk("");
+  return found;
+}
+
+function writtenApart(record: JobRecord, path: string, removals: readonly Entry[]): boolean {
+  return record.names(path).some((name) => {
+    const at = join(path, name);
+    return (
+      record
+        .standing(at)
+        .some(
+          (entry) =>
+            entry.value !== null && removals.every((removal) => !knewOf(removal, entry) && !knewOf(entry, removal)),
+        ) || writtenApart(record, at, removals)
+    );
+  });
 }
 
 function orderOf(record: JobRecord, path: string): number {

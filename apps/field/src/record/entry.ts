@@ -28,5 +28,5 @@ export function entryId(author: string, number: number): string {
 
 /** Whether the author of `later` knew of `earlier`. */
 export function knewOf(later: Entry, earlier: Entry): boolean {
-  return (later.seen[earlier.author] ?? 0) >= earlier.number;
+  return Object.hasOwn(later.seen, earlier.author) && (later.seen[earlier.author] as number) >= earlier.number;
 }

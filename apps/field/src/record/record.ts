@@ -68,14 +68,50 @@ export class Record {
       .sort();
   }
 
-  /** Every entry of a place and below it, oldest first by what authors knew, then by clock. */
+  /**
+   * Every entry of a place and below it, oldest first: by clock, but never before anything its author knew of, whatever
+   * the clocks of the devices said.
+   */
   history(path = ""): readonly Entry[] {
     const below = `${path}/`;
+    const times = this.#times();
+    const known = new Map<Entry, number>();
+    for (const entry of times.keys()) known.set(entry, extent(entry));
     return [...this.#entries.values()]
       .filter((entry) => path === "" || entry.path === path || entry.path.startsWith(below))
-      .sort((a, b) =>
-        knewOf(b, a) ? -1 : knewOf(a, b) ? 1 : a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1,
+      .sort(
+        (a, b) =>
+          compare(times.get(a) ?? "", times.get(b) ?? "") ||
+          (known.get(a) ?? 0) - (known.get(b) ?? 0) ||
+          compare(a.id, b.id),
       );
+  }
+
+  /** For every entry its time, or the latest of what its author knew of where that is later. */
+  #times(): ReadonlyMap<Entry, string> {
+    const times = new Map<Entry, string>();
+    // Who knew of more comes after whatever he knew of.
+    const ordered = [...this.#entries.values()].sort((a, b) => extent(a) - extent(b));
+    for (const entry of ordered) {
+      let time = entry.at;
+      for (const [author, number] of Object.entries(entry.seen)) {
+        const known = this.#entries.get(entryId(author, number));
+        const then = known === undefined ? undefined : times.get(known);
+        if (then !== undefined && then > time) time = then;
+      }
+      times.set(entry, time);
+    }
+    return times;
+  }
+
+  /** The entry with this id. */
+  entry(id: string): Entry | undefined {
+    return this.#entries.get(id);
+  }
+
+  /** Whether everything the author of an entry knew of is here. */
+  covers({ seen }: Entry): boolean {
+    return Object.entries(seen).every(([author, number]) => (this.#seen.get(author) ?? 0) >= number);
   }
 
   entries(): readonly Entry[] {
@@ -89,6 +125,17 @@ export class Record {
 
 const NONE: readonly Entry[] = Object.freeze([]);
 const NONE_NAMED: ReadonlySet<string> = new Set();
+
+/** How much the author of an entry knew of; more than of any entry he knew of. */
+function extent({ seen }: Entry): number {
+  let sum = 0;
+  for (const author in seen) sum += seen[author] ?? 0;
+  return sum;
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
 
 /** Whether two values are the same, member by member. */
 export function equal(a: Value, b: Value): boolean {

@@ -20,26 +20,49 @@ interface Tables extends DBSchema {
 const NAME = "good-grounds";
 
 let opened: Promise<IDBPDatabase<Tables>> | undefined;
+let made = 0;
 
-function database(): Promise<IDBPDatabase<Tables>> {
-  opened ??= openDB<Tables>(NAME, 1, {
+/** How often the storage was found empty in this tab: more than it was when a job was opened means that it is gone. */
+export function emptied(): number {
+  return made;
+}
+
+async function database(): Promise<IDBPDatabase<Tables>> {
+  opened ??= open();
+  try {
+    return await opened;
+  } catch (error) {
+    // The next attempt starts anew: what stops a browser once need not stop it again.
+    opened = undefined;
+    throw error;
+  }
+}
+
+function open(): Promise<IDBPDatabase<Tables>> {
+  return openDB<Tables>(NAME, 1, {
     upgrade(db) {
+      made += 1;
       db.createObjectStore("entries", { keyPath: ["job", "id"] }).createIndex("job", "job");
       db.createObjectStore("jobs", { keyPath: "id" });
       db.createObjectStore("settings");
+    },
+    // A newer version of the app in another tab, or a person who clears the storage, is not held up.
+    blocking(_current, _newer, event) {
+      opened = undefined;
+      (event.target as IDBDatabase).close();
     },
     terminated() {
       opened = undefined;
     },
   });
-  return opened;
 }
 
 /** Keeps entries; resolves once they are on the disk, not before. */
 export async function keep(job: string, entries: readonly Entry[]): Promise<void> {
   const db = await database();
   const change = db.transaction("entries", "readwrite", { durability: "strict" });
-  for (const entry of entries) void change.store.put({ ...entry, job });
+  // What a single one fails of, the whole change fails of, and is told there.
+  for (const entry of entries) change.store.put({ ...entry, job }).catch(() => undefined);
   await change.done;
 }
 
@@ -50,14 +73,20 @@ export async function entriesOf(job: string): Promise<readonly Entry[]> {
 }
 
 export async function jobs(): Promise<readonly JobLabel[]> {
-  const all = await (await database()).getAll("jobs");
+  const db = await database();
+  const all = [...(await db.getAll("jobs"))];
+  const labelled = new Set(all.map(({ id }) => id));
+  // Where the browser was stopped before a job got its label, the job is shown all the same.
+  const names = db.transaction("entries").store.index("job");
+  for (let at = await names.openKeyCursor(null, "nextunique"); at !== null; at = await at.continue())
+    if (!labelled.has(at.key)) all.push({ id: at.key, title: at.key, changed: "", invented: false });
   return all.sort((a, b) => (a.changed < b.changed ? 1 : -1));
 }
 
 export async function keepJob(label: JobLabel): Promise<void> {
   const db = await database();
   const change = db.transaction("jobs", "readwrite", { durability: "strict" });
-  void change.store.put(label);
+  change.store.put(label).catch(() => undefined);
   await change.done;
 }
 
@@ -66,8 +95,14 @@ export async function discardJob(id: string): Promise<void> {
   const db = await database();
   const change = db.transaction(["entries", "jobs"], "readwrite", { durability: "strict" });
   for (const key of await change.objectStore("entries").index("job").getAllKeys(id))
-    void change.objectStore("entries").delete(key);
-  void change.objectStore("jobs").delete(id);
+    change
+      .objectStore("entries")
+      .delete(key)
+      .catch(() => undefined);
+  change
+    .objectStore("jobs")
+    .delete(id)
+    .catch(() => undefined);
   await change.done;
 }
 

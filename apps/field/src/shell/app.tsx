@@ -31,7 +31,7 @@ export function App() {
           <Notice kind="status">
             <div class="row between">
               <span>{SHELL.update}</span>
-              <button type="button" onClick={changeOver}>
+              <button type="button" onClick={() => void changeOver()}>
                 {SHELL.takeUpdate}
               </button>
             </div>

@@ -5,6 +5,7 @@ import { titleOf } from "./job-label.ts";
 import { Kept } from "./kept.tsx";
 import { linkTo } from "./route.ts";
 import { ThemeButton } from "./theme-button.tsx";
+import { Undo } from "./undo.tsx";
 
 /** The head of an open job: back, its name, what is kept, the light. */
 export function Header({ at, rest }: { readonly at: string | undefined; readonly rest: readonly string[] }) {
@@ -22,6 +23,7 @@ export function Header({ at, rest }: { readonly at: string | undefined; readonly
         <strong class="job-name">{titleOf(session.record)}</strong>
         <Kept />
       </div>
+      <Undo />
       <ThemeButton />
     </header>
   );

@@ -43,15 +43,7 @@ export function JobFrame({ job, screen, rest }: JobFrameProps) {
   }, [job]);
   if (failed !== undefined) throw failed.error;
   if (session === undefined) return <p aria-busy="true">{SHELL.loading}</p>;
-  if (session === "missing")
-    return (
-      <main id="main" tabIndex={-1}>
-        <h1>{SHELL.noJob}</h1>
-        <a class="button" href={linkTo("jobs")}>
-          {SHELL.jobs}
-        </a>
-      </main>
-    );
+  if (session === "missing") return <Missing />;
   return (
     <JobContext.Provider value={session}>
       <OpenJob screen={screen} rest={rest} />
@@ -67,6 +59,17 @@ async function openJob(job: string): Promise<Session | "missing"> {
   }
   session.person = (await setting<string>(`person ${job}`)) ?? "";
   return session;
+}
+
+function Missing() {
+  return (
+    <main id="main" tabIndex={-1}>
+      <h1>{SHELL.noJob}</h1>
+      <a class="button" href={linkTo("jobs")}>
+        {SHELL.jobs}
+      </a>
+    </main>
+  );
 }
 
 function OpenJob({ screen, rest }: Omit<JobFrameProps, "job">) {
@@ -87,6 +90,8 @@ function OpenJob({ screen, rest }: Omit<JobFrameProps, "job">) {
     document.title = `${title} – ${titleOf(session.record)} – ${SHELL.app}`;
   });
   useLabel();
+  // Thrown away in another tab: nothing that is written here would be kept.
+  if (session.gone) return <Missing />;
   return (
     <>
       <Header at={found?.id} rest={rest} />

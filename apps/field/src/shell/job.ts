@@ -21,9 +21,21 @@ export function useJob(): Session {
   return session;
 }
 
+/** Changes on their way to the disk. */
+const onTheWay = new Set<Promise<void>>();
+
 /** Writes values as one change. A failure is told in the header, which tries again; nobody else has to wait for it. */
 export function put(session: Session, ...changes: readonly (readonly [path: string, value: Value])[]): void {
-  session.write(...changes).catch(() => undefined);
+  const change = session
+    .write(...changes)
+    .catch(() => undefined)
+    .finally(() => onTheWay.delete(change));
+  onTheWay.add(change);
+}
+
+/** Resolves when every change made so far is on the disk, or has failed to get there and is told of. */
+export async function arrived(): Promise<void> {
+  await Promise.all(onTheWay);
 }
 
 /** What stands at one place of the job, and how to write it. */

@@ -5,8 +5,11 @@ import { cautionsHowFar } from "../screens/cautions/how-far.ts";
 import { dangerHowFar } from "../screens/danger/how-far.ts";
 import { extentHowFar } from "../screens/extent/how-far.ts";
 import { inspectedHowFar } from "../screens/inspected/how-far.ts";
+import { installationHowFar } from "../screens/installation/how-far.ts";
 import { observationsHowFar } from "../screens/observations/how-far.ts";
 import { peopleHowFar } from "../screens/people/how-far.ts";
+import { readingsHowFar } from "../screens/readings/progress.ts";
+import { supplyHowFar } from "../screens/supply/how-far.ts";
 import type { PART } from "../words/shell.ts";
 
 /** A screen of an open job. */
@@ -62,11 +65,32 @@ export const SCREENS: readonly Screen[] = [
     load: () => import("../screens/cautions/cautions.tsx"),
   },
   {
+    id: "supply",
+    title: "Supply",
+    part: "walk",
+    howFar: supplyHowFar,
+    load: () => import("../screens/supply/supply.tsx"),
+  },
+  {
+    id: "installation",
+    title: "Installation",
+    part: "walk",
+    howFar: installationHowFar,
+    load: () => import("../screens/installation/installation.tsx"),
+  },
+  {
     id: "inspected",
     title: "Inspected items",
     part: "walk",
     howFar: inspectedHowFar,
     load: () => import("../screens/inspected/inspected.tsx"),
+  },
+  {
+    id: "readings",
+    title: "Readings",
+    part: "test",
+    howFar: readingsHowFar,
+    load: () => import("../screens/readings/readings.tsx"),
   },
   {
     id: "instrument-file",
@@ -88,6 +112,7 @@ export const SCREENS: readonly Screen[] = [
     howFar: dangerHowFar,
     load: () => import("../screens/danger/danger.tsx"),
   },
+  { id: "pictures", title: "Pictures", part: "judge", load: () => import("../screens/pictures/pictures.tsx") },
   {
     id: "finish",
     title: "Finish and sign",

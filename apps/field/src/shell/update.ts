@@ -1,11 +1,12 @@
 import { useEffect, useState } from "preact/hooks";
 import { flushDrafts } from "../parts/drafts.ts";
+import { arrived } from "./job.ts";
 
 /**
  * Registers the service worker. Where a newer version of the app lies ready, gives the way to change over: what is being
  * typed is written first, and the page comes back at the same field.
  */
-export function useUpdate(): (() => void) | undefined {
+export function useUpdate(): (() => Promise<void>) | undefined {
   const [waiting, setWaiting] = useState<ServiceWorker>();
   useEffect(() => {
     const workers = navigator.serviceWorker as ServiceWorkerContainer | undefined;
@@ -29,8 +30,10 @@ export function useUpdate(): (() => void) | undefined {
     return () => clearInterval(timer);
   }, []);
   if (waiting === undefined) return undefined;
-  return () => {
+  return async () => {
     flushDrafts();
+    // A change still on its way would be cut off by the new start. Where one cannot be kept, the browser asks first.
+    await arrived();
     navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
     waiting.postMessage("take over");
   };

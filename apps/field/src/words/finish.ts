@@ -39,6 +39,12 @@ export const HAND_OVER = {
   reportHelp:
     "The inspection file holds everything. On a computer, `goodgrounds report FILE --out report.pdf` makes the report of it, with the file attached.",
   save: "Save the inspection file",
+  pdf: "Make the PDF on this device",
+  pdfHelp:
+    "The first time it fetches about 12 MB, once, and then works without a signal. The archive form PDF/A is made by the command.",
+  writing: "Writing the report …",
+  pdfFailed: (reason: string) =>
+    `The report could not be written: ${reason}. The inspection file can be saved all the same.`,
   notYet: "Something still stands in the way; see Finish.",
   letter: "Letter for the client",
   letterHelp: "Plain words for the person who ordered the report. It says nothing the report does not say.",

@@ -3,13 +3,13 @@ import { drawing, element, line, rect, text } from "./svg.ts";
 import { TOKENS } from "./tokens.ts";
 
 const WIDTH = 150;
-const HEIGHT = 46;
+const HEIGHT = 58;
 const LEFT = 6;
 const RIGHT = 6;
 const TOP = 6;
 /** Room below for the years. */
 const BOTTOM = 14;
-/** The scale shows no more than so many decades beyond readings and limit: a band without an end leaves the drawing. */
+/** The scale shows no more than so many decades beyond readings, line and limit: a band without an end leaves the drawing. */
 const ROOM = Math.log(10) / 2;
 
 /** What a small drawing of a trend needs. */
@@ -32,7 +32,8 @@ export function trendSparkline({ points, projected, limit: stated, worse, words 
   if (sound.length === 0) return drawing(WIDTH, HEIGHT, words, words, "");
   const days = [...sound, ...shown].map(({ on }) => Date.parse(on));
   const [from, to] = [Math.min(...days), Math.max(...days)];
-  const levels = [...sound.map(({ value }) => value), ...(limit === null ? [] : [limit])].map(Math.log);
+  const through = shown.map(({ value }) => value).filter((value) => value > 0 && Number.isFinite(value));
+  const levels = [...sound.map(({ value }) => value), ...through, ...(limit === null ? [] : [limit])].map(Math.log);
   const [low, high] = [Math.min(...levels) - ROOM, Math.max(...levels) + ROOM];
   const x = (on: string) => LEFT + (to === from ? 0.5 : (Date.parse(on) - from) / (to - from)) * (WIDTH - LEFT - RIGHT);
   const y = (value: number) => {

@@ -103,9 +103,9 @@ export const EARLIER = Object.freeze({
   trends: "Trends",
   noNext: "No next inspection is stated in the file: trends are not carried on.",
   perYear: (factor: string, low: string, high: string) => `${factor} times a year (${low} to ${high})`,
-  trendOpen: "displays have ended: no line follows",
+  trendOpen: "Displays have ended: no line follows.",
   twoPoints: "only a line through two points, whose scatter nobody has seen",
-  direction: Object.freeze({ falling: "falling", rising: "rising", "not-told": "no direction can be told" }),
+  direction: Object.freeze({ falling: "Falling", rising: "Rising", "not-told": "No direction can be told" }),
   next: (on: string, value: string, low: string, high: string) =>
     `On ${on} the line stands at ${value}; a reading is expected between ${low} and ${high}`,
   noLow: "any lower value",

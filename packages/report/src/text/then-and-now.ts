@@ -19,14 +19,15 @@ import { padded, wrapped } from "./wrap.ts";
 
 const LABEL = 8;
 
-/** The comparison with earlier inspections for a terminal. Changes and what is left open; with `all` every reading. */
+/** The comparison with earlier inspections for a terminal, the latest first. Changes and what is left open; with `all` every reading. */
 export function renderThenAndNow(
   comparison: ThenAndNow,
   installation: Installation,
   { width, all, grounds }: { readonly width: number; readonly all: boolean; readonly grounds: boolean },
 ): string[] {
   const lines = [EARLIER.title, "─".repeat(width)];
-  for (const against of comparison.earlier) lines.push(...againstLines(against, installation, width, all, grounds), "");
+  for (const against of [...comparison.earlier].reverse())
+    lines.push(...againstLines(against, installation, width, all, grounds), "");
   lines.push(...trendSection(comparison, installation, width, all));
   lines.push(...wrapped(methodWords(comparison), width, "  "));
   return lines;

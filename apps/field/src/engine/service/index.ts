@@ -7,6 +7,9 @@ import { argumentOf, weighData } from "./weigh.ts";
 /** Topics are many and large: they come when they are first asked for. */
 const topicPiece = () => import("./topics.ts");
 
+/** The writer brings a layout engine with it: it comes when a report is first written on the device. */
+const writerPiece = () => import("../../writer/write.ts");
+
 /** Everything the engine answers, with a desk of its own. */
 export function openService(): Service {
   const desk: Desk = { weighed: undefined, answered: new Map() };
@@ -16,6 +19,7 @@ export function openService(): Service {
     pictures: () => picturesOf(desk),
     check: (data) => troublesOf(desk, data),
     topics: async () => (await topicPiece()).labels(),
+    report: async (json) => (await writerPiece()).writePdf(json),
     reason: async (...args) => (await topicPiece()).reasonAbout(desk.weighed, ...args),
   };
 }

@@ -43,7 +43,13 @@ export function RouteFields({ circuit }: { readonly circuit: string }) {
   return (
     <>
       <StatedQuantity spot={at("neutral")} label={CIRCUIT.neutral} unit="square-millimetre" symbol="mm²" />
-      <StatedQuantity spot={at("ambient")} label={CIRCUIT.ambient} unit="celsius" symbol="°C" usual={["25", "30", "35"]} />
+      <StatedQuantity
+        spot={at("ambient")}
+        label={CIRCUIT.ambient}
+        unit="celsius"
+        symbol="°C"
+        usual={["25", "30", "35"]}
+      />
       <Grouped path={join(circuit, "cable/grouped")} />
       <StatedQuantity spot={at("surroundedByInsulation")} label={CIRCUIT.surrounded} unit="metre" symbol="m" />
       <StatedQuantity
@@ -97,7 +103,9 @@ function Methods({ path }: { readonly path: string }) {
               id={i === 0 ? `at:${path}` : `at:${path}=${method}`}
               checked={chosen.includes(method)}
               onChange={({ currentTarget }) => {
-                const fresh = REFERENCE_METHODS.filter((one) => (one === method ? currentTarget.checked : chosen.includes(one)));
+                const fresh = REFERENCE_METHODS.filter((one) =>
+                  one === method ? currentTarget.checked : chosen.includes(one),
+                );
                 write(fresh.length === 0 ? null : fresh);
               }}
             />

@@ -41,13 +41,13 @@ export function Circuit({ board, circuit }: CircuitProps) {
           spot={at("socketOutlets")}
           label={CIRCUIT.sockets}
           options={{ yes: CIRCUIT.yes, no: CIRCUIT.no }}
-          valueOf={YES_NO}
+          written={YES_NO}
         />
         <StatedWord
           spot={at("phases")}
           label={CIRCUIT.phases}
           options={{ "1": BOARD.one, "3": BOARD.three }}
-          valueOf={NUMBER}
+          written={NUMBER}
         />
         <TextField path={`${path}/points`} label={CIRCUIT.points} kind="count" />
       </Section>

@@ -34,7 +34,13 @@ export function DeviceFields({ path, usual, usualBreaking, withEnergy = false }:
         usual={usualBreaking}
       />
       {withEnergy && (
-        <StatedWord spot={at("energyClass")} label={CIRCUIT.energy} options={ENERGY} valueOf={Number} isStated={false} />
+        <StatedWord
+          spot={at("energyClass")}
+          label={CIRCUIT.energy}
+          options={ENERGY}
+          written={Number}
+          isStated={false}
+        />
       )}
     </>
   );

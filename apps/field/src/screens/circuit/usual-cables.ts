@@ -1,5 +1,5 @@
-import type { Value } from "../../record/entry.ts";
 import { join } from "../../record/document.ts";
+import type { Value } from "../../record/entry.ts";
 
 /** Flat twin and cpc cables as they are made: live and protective conductor in mm². */
 export const USUAL_CABLES: readonly (readonly [line: string, cpc: string])[] = [
@@ -13,7 +13,10 @@ export const USUAL_CABLES: readonly (readonly [line: string, cpc: string])[] = [
 ];
 
 /** The places of a circuit that choosing a usual cable writes. */
-export function cableChanges(circuit: string, [line, cpc]: (typeof USUAL_CABLES)[number]): readonly (readonly [string, Value])[] {
+export function cableChanges(
+  circuit: string,
+  [line, cpc]: (typeof USUAL_CABLES)[number],
+): readonly (readonly [string, Value])[] {
   return Object.entries({
     kind: "flat-twin-and-cpc",
     insulation: "70C-thermoplastic",

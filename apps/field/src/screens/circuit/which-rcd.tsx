@@ -1,13 +1,13 @@
-import { usePicked } from "../../keypad/use-record.ts";
 import { within } from "../../keypad/spot.ts";
 import { StatedWord } from "../../keypad/stated-word.tsx";
-import { equal } from "../../record/record.ts";
-import type { Value } from "../../record/entry.ts";
+import { usePicked } from "../../keypad/use-record.ts";
 import { join, membersOf } from "../../record/document.ts";
+import type { Value } from "../../record/entry.ts";
+import { equal } from "../../record/record.ts";
 import { useSession } from "../../shell/job.ts";
 import { CIRCUIT } from "../../words/installation.ts";
-import { RcdParticulars } from "./rcd-particulars.tsx";
 import { rcdName } from "../installation/rcd-name.ts";
+import { RcdParticulars } from "./rcd-particulars.tsx";
 
 /** Which RCD serves a circuit: none, its own, or one of the board's; and what its own is. */
 export function WhichRcd({ board, circuit }: { readonly board: string; readonly circuit: string }) {
@@ -21,7 +21,7 @@ export function WhichRcd({ board, circuit }: { readonly board: string; readonly 
     own: CIRCUIT.rcdOwn,
     ...Object.fromEntries(shared.map((name) => [`board ${name}`, rcdName(record, board, name)])),
   };
-  const valueOf = (word: string): Value => {
+  const written = (word: string): Value => {
     const now = record.value(path);
     if (word === "none") return "none";
     // What is recorded of its own RCD stays when its own is what was chosen already.
@@ -30,7 +30,7 @@ export function WhichRcd({ board, circuit }: { readonly board: string; readonly 
   };
   return (
     <>
-      <StatedWord spot={{ path }} label={CIRCUIT.rcdWhich} options={options} valueOf={valueOf} isSame={equal} />
+      <StatedWord spot={{ path }} label={CIRCUIT.rcdWhich} options={options} written={written} isSame={equal} />
       {hasOwn && <RcdParticulars path={path} inner={["own"]} />}
     </>
   );

@@ -9,6 +9,7 @@ import { Conflicts } from "./conflicts.tsx";
 import { History } from "./history.tsx";
 import { Join } from "./join.tsx";
 import { Letter } from "./letter.tsx";
+import { Pdf } from "./pdf.tsx";
 
 /** Handing over: the inspection file, the letter, a copy of the whole job, and joining a colleague's copy. */
 export default function HandOver() {
@@ -32,9 +33,12 @@ export default function HandOver() {
         {text === undefined ? (
           <p class="quiet">{HAND_OVER.notYet}</p>
         ) : (
-          <button type="button" class="main" onClick={() => void save(`${name}.json`, "application/json", text)}>
-            {HAND_OVER.save}
-          </button>
+          <>
+            <button type="button" class="main" onClick={() => void save(`${name}.json`, "application/json", text)}>
+              {HAND_OVER.save}
+            </button>
+            <Pdf name={name} text={text} />
+          </>
         )}
       </Section>
       <Letter />

@@ -24,7 +24,7 @@ export function placeOf(places: ReadonlyMap<string, string>, item: string): stri
 }
 
 /** Whether an answer stands, with the reason or the observation it needs. */
-export function isAnswered(record: JobRecord, place: string | undefined): boolean {
+function isAnswered(record: JobRecord, place: string | undefined): boolean {
   if (place === undefined) return false;
   const outcome = record.value(join(place, "outcome"));
   if (outcome === "limited" || outcome === "not-verified") return record.value(join(place, "reason")) !== undefined;

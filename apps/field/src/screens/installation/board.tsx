@@ -1,5 +1,5 @@
-import { NUMBER, StatedWord } from "../../keypad/stated-word.tsx";
 import { StatedQuantity } from "../../keypad/stated-quantity.tsx";
+import { NUMBER, StatedWord } from "../../keypad/stated-word.tsx";
 import { usePicked, useRecord } from "../../keypad/use-record.ts";
 import { Members } from "../../parts/members.tsx";
 import { Section } from "../../parts/section.tsx";
@@ -9,8 +9,8 @@ import { linkTo } from "../../shell/route.ts";
 import { BOARD, CIRCUIT, ENCLOSURE, INSTALLATION } from "../../words/installation.ts";
 import { RcdParticulars } from "../circuit/rcd-particulars.tsx";
 import { allCircuits, boardName, circuitName } from "../readings/names.ts";
-import { rcdName } from "./rcd-name.ts";
 import { servedBy } from "../readings/served.ts";
+import { rcdName } from "./rcd-name.ts";
 
 /** The particulars of one board. */
 export function BoardParticulars({ board }: { readonly board: string }) {
@@ -33,7 +33,7 @@ export function BoardParticulars({ board }: { readonly board: string }) {
           spot={{ path: `${path}/phases` }}
           label={BOARD.phases}
           options={{ "1": BOARD.one, "3": BOARD.three }}
-          valueOf={NUMBER}
+          written={NUMBER}
         />
         <StatedWord spot={{ path: `${path}/enclosure` }} label={BOARD.enclosure} options={ENCLOSURE} />
         <StatedWord
@@ -54,7 +54,7 @@ export function BoardParticulars({ board }: { readonly board: string }) {
           spot={{ path: `${path}/mainSwitch`, inner: ["poles"] }}
           label={BOARD.poles}
           options={{ "1": "1", "2": "2", "3": "3", "4": "4" }}
-          valueOf={NUMBER}
+          written={NUMBER}
           isStated={false}
         />
       </Section>

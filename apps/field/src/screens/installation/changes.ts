@@ -47,7 +47,9 @@ export function moveMember(record: JobRecord, list: string, name: string, by: -1
 /** The number a new circuit gets: one more than the largest there is. */
 export function nextDesignation(record: JobRecord, board: string): string {
   const list = join(board, "circuits");
-  const numbers = membersOf(record, list).map((name) => Number.parseInt(String(record.value(join(list, `${name}/designation`))), 10));
+  const numbers = membersOf(record, list).map((name) =>
+    Number.parseInt(String(record.value(join(list, `${name}/designation`))), 10),
+  );
   return String(Math.max(0, ...numbers.filter(Number.isFinite)) + 1);
 }
 

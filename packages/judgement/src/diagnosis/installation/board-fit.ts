@@ -43,7 +43,7 @@ export interface BoardReadings {
   readonly lineNeutral: number | undefined;
 }
 
-export interface LoopBlock extends Block {
+interface LoopBlock extends Block {
   readonly isZe: boolean;
 }
 
@@ -244,7 +244,7 @@ function oddsOf({ block, circuit }: Part, sound: SoundFit, moments: Moments, rea
 }
 
 /** What is known around a circuit once the shared errors are. */
-export function aroundOf(circuit: CircuitBlock, { mean }: Moments, readings: BoardReadings): Surroundings {
+function aroundOf(circuit: CircuitBlock, { mean }: Moments, readings: BoardReadings): Surroundings {
   const { shared, lineNeutral, circuits } = readings;
   const off = (mean[SharedErrors.BEFORE] as number) * shared.beforeDeviation;
   return {

@@ -267,11 +267,7 @@ function cableExpectation({ cable, readings }: Circuit): CableExpectation {
 }
 
 /** Resistance per metre at the temperature of the test, Ω/m. */
-export function metreOf(
-  area: Evidence<"square-millimetre">,
-  cable: Circuit["cable"],
-  factor: number,
-): number | undefined {
+function metreOf(area: Evidence<"square-millimetre">, cable: Circuit["cable"], factor: number): number | undefined {
   const { material } = cable;
   const figure = perMetre(TERM.conductorPerMetre, area, material, reckon);
   return isKnown(figure) && figure.value > 0 ? figure.value * factor * CONDUCTOR_TOLERANCE.value : undefined;

@@ -1,4 +1,5 @@
 import { sameShown } from "../equal.ts";
+import { grouped, largestOf } from "../grouped.ts";
 import type { Found, Look } from "../look.ts";
 import { REPEATABILITY_ASSUMED } from "../repeatability.ts";
 import type { Figure, Row } from "../rows.ts";
@@ -98,14 +99,11 @@ function repeats(pairs: readonly Pair[]): Found {
 /** R1+R2 or Zs that all differ from the earlier ones by one amount: the same list, moved. */
 function shifted(pairs: readonly Pair[], what: string): readonly Found[] {
   const own = pairs.filter((one) => one.what === what);
-  const groups = new Map<number, Pair[]>();
-  for (const one of own) {
-    const key = Math.round((one.now.value - one.then.value) / one.now.resolution);
-    if (key !== 0) groups.set(key, [...(groups.get(key) ?? []), one]);
-  }
-  const [largest] = [...groups.values()].sort((a, b) => b.length - a.length);
-  if (largest === undefined || largest.length < 3) return [];
-  const [first] = largest as [Pair];
+  const digits = ({ now, then }: Pair) => Math.round((now.value - then.value) / now.resolution);
+  const moved = own.filter((one) => digits(one) !== 0);
+  const largest = largestOf(grouped(moved, digits));
+  if (largest.length < 3) return [];
+  const [first] = largest as readonly [Pair];
   return [
     {
       words: `${what} differs from the earlier file by the same amount on ${largest.length} of ${own.length} circuits.`,
@@ -115,7 +113,15 @@ function shifted(pairs: readonly Pair[], what: string): readonly Found[] {
       ],
       readings: leavesOf(largest.map(({ now }) => now)),
       // Two kinds of reading are looked at, and exact repeats besides.
-      chance: Math.min(1, 3 * someAlike(largest.length, own.length, Math.max(...own.map(({ chance }) => chance)))),
+      chance: Math.min(
+        1,
+        3 *
+          someAlike(
+            largest.length,
+            own.length,
+            own.reduce((most, { chance }) => Math.max(most, chance), 0),
+          ),
+      ),
     },
   ];
 }

@@ -1,4 +1,5 @@
 import { sameShown } from "../equal.ts";
+import { grouped, largestOf } from "../grouped.ts";
 import type { Look } from "../look.ts";
 import type { Figure, Row } from "../rows.ts";
 import { atLeastOf, sameDigits, someAlike } from "../statistics/chances.ts";
@@ -61,13 +62,8 @@ export const identicalInsulation: Look = {
     /** The greatest chance that an insulation resistance of this size shows these digits. */
     const digitChance = ({ value, resolution }: Figure) =>
       Math.max(1e-6, sameDigits(SPREAD * value, steps.get(resolution) ?? resolution));
-    const groups = new Map<number, Reading[]>();
-    for (const one of finite) {
-      const key = Math.round(one.figure.value);
-      groups.set(key, [...(groups.get(key) ?? []), one]);
-    }
-    const largest = [...groups.values()].sort((a, b) => b.length - a.length)[0] as Reading[];
-    const likeliest = Math.max(...finite.map(({ figure }) => digitChance(figure)));
+    const largest = largestOf(grouped(finite, ({ figure }) => Math.round(figure.value)));
+    const likeliest = finite.reduce((most, { figure }) => Math.max(most, digitChance(figure)), 0);
     const several = someAlike(largest.length, finite.length, likeliest);
     const both = job.rows.flatMap((row) => {
       const [a, b] = row.insulation;

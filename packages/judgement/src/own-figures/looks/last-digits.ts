@@ -1,3 +1,4 @@
+import { grouped } from "../grouped.ts";
 import type { Found, Look } from "../look.ts";
 import type { Figure } from "../rows.ts";
 import { chiSquaredAbove } from "../statistics/chances.ts";
@@ -59,12 +60,10 @@ export const lastDigits: Look = {
       rows.flatMap(({ insulation }) => insulation),
       rows.map(({ rcdTime }) => rcdTime),
     ].flatMap((figures) => {
-      const byResolution = new Map<number, Figure[]>();
-      for (const figure of figures) {
-        if (figure === undefined) continue;
-        byResolution.set(figure.resolution, [...(byResolution.get(figure.resolution) ?? []), figure]);
-      }
-      return [...byResolution.values()].filter((same) => same.length >= LEAST_READINGS && isSpread(same));
+      const known = figures.filter((figure) => figure !== undefined);
+      return [...grouped(known, ({ resolution }) => resolution).values()].filter(
+        (same) => same.length >= LEAST_READINGS && isSpread(same),
+      );
     });
     if (kinds.length === 0)
       return { because: `fewer than ${LEAST_READINGS} readings of one kind and equal resolution` };

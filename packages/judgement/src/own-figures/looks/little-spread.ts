@@ -1,4 +1,5 @@
 import { isKnownFact } from "@good-grounds/core";
+import { grouped, largestOf } from "../grouped.ts";
 import type { Found, Look } from "../look.ts";
 import { REPEATABILITY_ASSUMED } from "../repeatability.ts";
 import type { Figure, Row } from "../rows.ts";
@@ -29,14 +30,10 @@ function lookAt(sisters: readonly Row[], groups: number): readonly Found[] {
       return figure === undefined ? [] : [{ row, figure }];
     });
     if (read.length < LEAST_SISTERS) return [];
-    const byValue = new Map<number, typeof read>();
-    for (const one of read) {
-      const key = Math.round(one.figure.value / one.figure.resolution);
-      byValue.set(key, [...(byValue.get(key) ?? []), one]);
-    }
-    const [largest] = [...byValue.values()].sort((a, b) => b.length - a.length);
-    const first = largest?.[0]?.figure as Figure;
-    if (largest === undefined || largest.length < LEAST_SISTERS) return [];
+    // In tenths of a milliohm, finer than any display: figures are the same whatever their resolution.
+    const largest = largestOf(grouped(read, ({ figure }) => Math.round(figure.value * 1e4)));
+    const first = largest[0]?.figure;
+    if (first === undefined || largest.length < LEAST_SISTERS) return [];
     const most = sameDigits(Math.hypot(first.repeat, CABLES_DIFFER * first.value), first.resolution);
     return [
       {
@@ -67,9 +64,7 @@ export const littleSpread: Look = {
     "an instrument that shows only tenths of an ohm",
   ],
   look({ rows }) {
-    const kinds = new Map<string, Row[]>();
-    for (const row of rows) kinds.set(kindOf(row), [...(kinds.get(kindOf(row)) ?? []), row]);
-    const sisters = [...kinds.values()].filter((same) => same.length >= LEAST_SISTERS);
+    const sisters = [...grouped(rows, kindOf).values()].filter((same) => same.length >= LEAST_SISTERS);
     if (sisters.length === 0) return { because: "no three circuits of one shape, cable and length" };
     return sisters.flatMap((same) => lookAt(same, sisters.length));
   },

@@ -1,5 +1,6 @@
 import type { Measured, Unit } from "@good-grounds/core";
 import { isKnownFact } from "@good-grounds/core";
+import { grouped } from "../grouped.ts";
 import { type Look, WEIGHT } from "../look.ts";
 import { listed, number } from "../words.ts";
 
@@ -18,24 +19,22 @@ export const mixedRangeEnds: Look = {
     "an end of range was written from habit",
   ],
   look(job) {
-    const byInstrument = new Map<string, Measured<Unit>[]>();
     const several = job.installation.file.instruments.length > 1;
-    for (const { circuit } of job.rows) {
+    const taken = job.rows.flatMap(({ circuit }) => {
       const { insulationVoltage, insulationLiveLive, insulationLiveEarth } = circuit.readings;
-      for (const leaf of [insulationLiveLive, insulationLiveEarth]) {
-        if (leaf.kind !== "measured") continue;
-        const { instrument } = leaf.detail.taken;
-        if (instrument === undefined && several) continue;
-        const key = `${instrument ?? ""} ${isKnownFact(insulationVoltage) ? insulationVoltage.word : "500 V"}`;
-        byInstrument.set(key, [...(byInstrument.get(key) ?? []), leaf]);
-      }
-    }
+      const voltage = isKnownFact(insulationVoltage) ? insulationVoltage.word : "not recorded";
+      return [insulationLiveLive, insulationLiveEarth].flatMap((leaf) =>
+        leaf.kind !== "measured" || (leaf.detail.taken.instrument === undefined && several) ? [] : [{ leaf, voltage }],
+      );
+    });
+    const groups = grouped(taken, ({ leaf, voltage }) => `${leaf.detail.taken.instrument ?? ""} ${voltage}`);
+    const byInstrument = [...groups.values()].map((group) => group.map(({ leaf }): Measured<Unit> => leaf));
     const above = (leaves: readonly Measured<Unit>[]) => leaves.filter(({ detail }) => detail.bound === "above");
-    if ([...byInstrument.values()].every((leaves) => above(leaves).length === 0))
+    if (byInstrument.every((leaves) => above(leaves).length === 0))
       return { because: "no insulation resistance at the end of a range with its instrument" };
-    return [...byInstrument.values()].flatMap((leaves) => {
+    return byInstrument.flatMap((leaves) => {
       const ends = above(leaves);
-      const lowest = Math.min(...ends.map(({ value }) => value));
+      const lowest = ends.reduce<number>((least, { value }) => Math.min(least, value), Number.POSITIVE_INFINITY);
       const beyond = leaves.filter(({ detail, value }) => detail.bound === "exact" && value > lowest * CLEARLY_ABOVE);
       const shown = [...new Set(ends.map(({ detail }) => detail.text))];
       const values = new Set(ends.map(({ value }) => value));

@@ -1,6 +1,7 @@
 import type { Path } from "@good-grounds/core";
 import type { ResidualDevice } from "@good-grounds/inspection";
 import { sameShown } from "../equal.ts";
+import { grouped, largestOf } from "../grouped.ts";
 import { type Found, type Job, type Look, WEIGHT } from "../look.ts";
 import { type Figure, figureOf } from "../rows.ts";
 import { atLeastOf, sameDigits, someAlike } from "../statistics/chances.ts";
@@ -50,14 +51,9 @@ function alike(devices: readonly Device[]): readonly Found[] {
   const timed = separate.flatMap((device) =>
     device.atRated === undefined ? [] : [{ device, figure: device.atRated }],
   );
-  const groups = new Map<number, typeof timed>();
-  for (const one of timed) {
-    const key = Math.round(one.figure.value * 1e7);
-    groups.set(key, [...(groups.get(key) ?? []), one]);
-  }
-  const [largest] = [...groups.values()].sort((a, b) => b.length - a.length);
-  if (largest === undefined || largest.length < 2) return [];
-  const resolution = Math.max(...timed.map(({ figure }) => figure.resolution));
+  const largest = largestOf(grouped(timed, ({ figure }) => Math.round(figure.value * 1e7)));
+  if (largest.length < 2) return [];
+  const resolution = timed.reduce((most, { figure }) => Math.max(most, figure.resolution), 0);
   return [
     {
       words: `${largest[0]?.figure.leaf.detail.text} stands for ${largest.length} of ${timed.length} devices: ${listed(largest.slice(0, 5).map(({ device }) => device.name))}${largest.length > 5 ? " and more" : ""}.`,
@@ -91,13 +87,8 @@ function alikeAtFive(devices: readonly Device[]): readonly Found[] {
 
 /** One device, known by its id, with different times on the circuits it serves. */
 function oneDevice(devices: readonly Device[]): readonly Found[] {
-  const shared = new Map<string, Device[]>();
-  for (const device of devices) {
-    if (device.id === undefined) continue;
-    const key = `${device.board} ${device.id}`;
-    shared.set(key, [...(shared.get(key) ?? []), device]);
-  }
-  return [...shared.values()].flatMap((same) => {
+  const identified = devices.filter(({ id }) => id !== undefined);
+  return [...grouped(identified, ({ board, id }) => `${board} ${id}`).values()].flatMap((same) => {
     const figures = same.flatMap(({ atRated }) => (atRated === undefined ? [] : [atRated]));
     const texts = new Set(figures.map(({ leaf }) => leaf.detail.text));
     if (figures.length < 2 || texts.size < 2) return [];

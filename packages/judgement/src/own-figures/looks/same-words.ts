@@ -1,3 +1,4 @@
+import { grouped } from "../grouped.ts";
 import { type Look, WEIGHT } from "../look.ts";
 import { listed, number } from "../words.ts";
 
@@ -23,13 +24,8 @@ export const sameWords: Look = {
   look({ installation }) {
     const { observations } = installation.file;
     if (observations.length < 2) return { because: "fewer than two observations" };
-    const byWords = new Map<string, typeof observations>();
-    for (const one of observations) {
-      const words = normal(one.what);
-      if (words.split(" ").length < LEAST_WORDS) continue;
-      byWords.set(words, [...(byWords.get(words) ?? []), one]);
-    }
-    return [...byWords.values()].flatMap((same) => {
+    const long = observations.filter(({ what }) => normal(what).split(" ").length >= LEAST_WORDS);
+    return [...grouped(long, ({ what }) => normal(what)).values()].flatMap((same) => {
       const places = [...new Set(same.map(({ place }) => place))];
       if (new Set(places.map(normal)).size < 2) return [];
       return [

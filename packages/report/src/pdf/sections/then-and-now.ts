@@ -24,7 +24,7 @@ export function thenAndNow({ thenAndNow: comparison, installation }: ReportInput
     title: EARLIER.title,
     method: methodWords(comparison),
     head: EARLIER.head,
-    earlier: comparison.earlier.map((against) => {
+    earlier: [...comparison.earlier].reverse().map((against) => {
       const changes = changeLines(against, installation);
       return {
         title: EARLIER.against(against.inspectedOn, against.id),

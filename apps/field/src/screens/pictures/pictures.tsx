@@ -1,0 +1,54 @@
+import { useEffect, useState } from "preact/hooks";
+import { engine } from "../../engine/client.ts";
+import { useWeighing } from "../../engine/follow.ts";
+import type { Pictures as Drawings } from "../../engine/protocol.ts";
+import { Notice } from "../../parts/notice.tsx";
+import { Picture } from "../../parts/picture.tsx";
+import { Section } from "../../parts/section.tsx";
+import type { ScreenProps } from "../../shell/screens.ts";
+import { PICTURES } from "../../words/installation.ts";
+import { Coverage } from "./coverage.tsx";
+import { Margins } from "./margins.tsx";
+
+/** The installation in pictures: its line diagram, what is tight, curves in doubt, and what was seen of it. */
+export default function Pictures(_: ScreenProps) {
+  const view = useWeighing((weighing) => weighing.view);
+  const failed = useWeighing((weighing) => weighing.failed);
+  const [drawings, setDrawings] = useState<Drawings>();
+  const [trouble, setTrouble] = useState<string>();
+  useEffect(() => {
+    if (view === undefined) return;
+    let left = false;
+    engine.pictures().then(
+      (found) => !left && setDrawings(found),
+      (error: unknown) => !left && setTrouble(error instanceof Error ? error.message : String(error)),
+    );
+    return () => {
+      left = true;
+    };
+  }, [view]);
+  const reason = failed ?? trouble;
+  if (reason !== undefined && drawings === undefined) return <Notice kind="alert" title={PICTURES.failed(reason)} />;
+  if (view === undefined || drawings === undefined) return <p aria-busy="true">{PICTURES.drawing}</p>;
+  return (
+    <>
+      <Section title={PICTURES.diagram}>
+        {drawings.diagram.map((svg) => (
+          <Picture key={svg} svg={svg} />
+        ))}
+      </Section>
+      <Section title={PICTURES.margins} help={PICTURES.marginsHelp}>
+        <Margins places={view.places} />
+      </Section>
+      <Section title={PICTURES.curves}>
+        {drawings.curves.length === 0 && <p class="quiet">{PICTURES.noCurves}</p>}
+        {drawings.curves.map(({ path, name, svg }) => (
+          <Picture key={path} svg={svg} caption={name} />
+        ))}
+      </Section>
+      <Section title={PICTURES.coverage}>
+        <Coverage samples={drawings.samples} />
+      </Section>
+    </>
+  );
+}

@@ -1,0 +1,57 @@
+import { assemble } from "@good-grounds/assembly";
+import { parseInspection } from "@good-grounds/inspection";
+import { coverageOf, reportDocument } from "@good-grounds/report/pdf/document";
+import init, { type TypstCompiler, TypstCompilerBuilder } from "@myriaddreamin/typst-ts-web-compiler";
+
+/** Where the layout engine and the faces lie beside the app; they are fetched when a report is first written. */
+const FOLDER = new URL("writer/", globalThis.location.href);
+const FACES = ["regular", "italic", "semibold", "bold"];
+
+interface Writer {
+  readonly compiler: TypstCompiler;
+  readonly covers: (point: number) => boolean;
+}
+
+let opened: Promise<Writer> | undefined;
+
+async function open(): Promise<Writer> {
+  const fetched = async (name: string) => {
+    const response = await fetch(new URL(name, FOLDER));
+    if (!response.ok) throw new Error(`${name} could not be fetched`);
+    return new Uint8Array(await response.arrayBuffer());
+  };
+  const [, ...faces] = await Promise.all([
+    init({ module_or_path: fetch(new URL("layout.wasm", FOLDER)) }),
+    ...FACES.map((face) => fetched(`${face}.ttf`)),
+  ]);
+  const builder = new TypstCompilerBuilder();
+  builder.set_dummy_access_model();
+  for (const face of faces) await builder.add_raw_font(face);
+  const coverages = faces.map(coverageOf);
+  return { compiler: await builder.build(), covers: (point) => coverages.every((has) => has(point)) };
+}
+
+/**
+ * The condition report of an inspection file as PDF, tagged, with the inspection file and the workings attached. The
+ * archive form PDF/A is written by the command, whose layout engine can hold to it.
+ */
+export async function writePdf(json: string): Promise<Uint8Array> {
+  const parsed = parseInspection(json);
+  if (!parsed.ok) throw new Error("the inspection file is not complete");
+  opened ??= open();
+  opened.catch(() => {
+    // What could not be fetched is fetched again when it is asked for again.
+    opened = undefined;
+  });
+  const { compiler, covers } = await opened;
+  const { template, files } = reportDocument(assemble(parsed.file), json, covers);
+  compiler.reset_shadow();
+  for (const [name, text] of files) compiler.map_shadow(`/${name}`, new TextEncoder().encode(text));
+  compiler.add_source("/main.typ", template);
+  const { result, diagnostics } = compiler.compile("/main.typ", undefined, "pdf", 2) as {
+    readonly result?: Uint8Array;
+    readonly diagnostics?: unknown;
+  };
+  if (result === undefined) throw new Error(JSON.stringify(diagnostics));
+  return result;
+}

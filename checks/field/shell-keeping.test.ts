@@ -1,0 +1,71 @@
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { needTool } from "../tools.ts";
+import { type AppInBrowser, appInBrowser, faults, kept, newJob } from "./app-in-browser.ts";
+
+describe.runIf(needTool("chromium"))("what is kept", () => {
+  let app: AppInBrowser;
+  beforeAll(async () => {
+    app = await appInBrowser("shell-keeping");
+  });
+  afterAll(() => app?.close());
+
+  test("says what is not kept and why, tries again by itself, and loses nothing", async () => {
+    const context = await app.fresh();
+    const page = await newJob(app, context);
+    await kept(page);
+    await page.evaluate(() => {
+      const { put } = IDBObjectStore.prototype;
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException("no room", "QuotaExceededError");
+      };
+      setTimeout(() => {
+        IDBObjectStore.prototype.put = put;
+      }, 3000);
+    });
+    await page.getByLabel("Name of the client").fill("A. Example");
+    await page.getByRole("alert").filter({ hasText: "not kept: no room left" }).waitFor();
+    expect(await page.locator('[data-kept="true"]').count()).toBe(0);
+    expect(await page.getByLabel("Name of the client").inputValue()).toBe("A. Example");
+    await kept(page);
+    await page.reload();
+    expect(await page.getByLabel("Name of the client").inputValue()).toBe("A. Example");
+    await context.close();
+  });
+
+  test("warns before the room runs out, and says whether the browser promised to keep jobs", async () => {
+    const context = await app.fresh();
+    await context.addInitScript(() => {
+      Object.defineProperty(navigator.storage, "estimate", { value: async () => ({ usage: 990e6, quota: 1000e6 }) });
+      Object.defineProperty(navigator.storage, "persisted", { value: async () => false });
+    });
+    const page = await app.at(context, "job", "demonstration");
+    await page.getByText("Only 10 MB of room left").waitFor();
+    await app.at(context, "settings");
+    await page.getByText("The browser has not promised to keep your jobs").waitFor();
+    await page.getByText("990 MB used, 10 MB left").waitFor();
+    await context.close();
+  });
+
+  test("two answers given without knowledge of each other stand side by side until somebody chooses", async () => {
+    const context = await app.fresh();
+    // Tabs that do not hear of each other are as good as two devices whose copies are joined later.
+    await context.addInitScript(() => {
+      BroadcastChannel.prototype.postMessage = () => undefined;
+    });
+    const one = await newJob(app, context);
+    const other = await context.newPage();
+    await other.goto(one.url());
+    await other.getByLabel("Name of the client").fill("B. Other");
+    await one.getByLabel("Name of the client").fill("A. One");
+    await Promise.all([kept(one), kept(other)]);
+    await one.reload();
+    const choice = one.getByRole("group", { name: "Two answers stand here" });
+    await choice.waitFor();
+    expect(await one.getByLabel("Name of the client").inputValue()).toBe("");
+    expect(await faults(one)).toEqual([]);
+    await choice.getByRole("button", { name: /Keep this one.*B\. Other/ }).click();
+    expect(await one.getByLabel("Name of the client").inputValue()).toBe("B. Other");
+    await kept(one);
+    await context.close();
+  });
+});
