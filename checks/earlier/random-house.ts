@@ -17,7 +17,7 @@ const flat = (line: number, cpc: number, length: number): TrueCable => ({
 const breaker = (rated: number) =>
   ({ standard: "BS EN 60898", type: "B", rated, kiloamperes: 6, energyClass: 3 }) as const;
 
-/** An invented house or shop of 6 to 24 circuits on one or two boards, drawn from a seed. */
+/** An invented house or shop of 4 to 21 circuits on one or two boards, drawn from a seed. */
 export function randomHouse(seed: number): TrueInstallation {
   const chance = new Chance(seed);
   const whole = (low: number, high: number) => Math.floor(chance.between(low, high + 1));

@@ -47,8 +47,10 @@ export function InHand({ inHand, take }: InHandProps) {
       </p>
     );
   return (
-    <div class="field">
-      <label for="in-hand">{KEYPAD.instrument}</label>
+    <div class="in-hand">
+      <label for="in-hand" class="small">
+        {KEYPAD.instrument}
+      </label>
       <select id="in-hand" value={inHand ?? ""} onChange={({ currentTarget }) => take(currentTarget.value)}>
         <option value="">{KEYPAD.instrumentNone}</option>
         {all.map((id) => (

@@ -2,6 +2,7 @@ import { useRef } from "preact/hooks";
 import { Conflict } from "../parts/conflict.tsx";
 import { KEYPAD } from "../words/keypad.ts";
 import { useTakenWords } from "./about.tsx";
+import { bringIntoView } from "./bring-into-view.ts";
 import type { ReadingField } from "./fields.ts";
 import { Findings } from "./findings.tsx";
 import { KINDS, type Kind } from "./kinds.ts";
@@ -59,6 +60,7 @@ export function ReadingRow({ field, id, isOpen, typed, fault, doubt, ...on }: Re
             onFocus={() => {
               on.onOpen();
               input.current?.select();
+              bringIntoView(input.current);
             }}
             onInput={({ currentTarget }) => on.onType(currentTarget.value)}
             onBlur={on.onLeave}

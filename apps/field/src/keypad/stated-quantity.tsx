@@ -31,10 +31,18 @@ export function StatedQuantity({ spot, label, unit, symbol, usual = [], help }: 
   });
   const isWrong = readStated(draft.text, symbol, unit) === undefined && none === undefined;
   return (
-    <fieldset class="field stated-quantity">
+    <fieldset class="field stated">
       <legend>
         <label for={id}>{label}</label>
       </legend>
+      <button
+        type="button"
+        class="plain small not-known"
+        aria-label={`${label}: ${KEYPAD.notKnown}`}
+        onClick={() => setAsking(true)}
+      >
+        {KEYPAD.notKnown}
+      </button>
       {help !== undefined && <p class="quiet small help">{help}</p>}
       <div class="choices">
         {usual.map((figure) => {
@@ -68,14 +76,6 @@ export function StatedQuantity({ spot, label, unit, symbol, usual = [], help }: 
           />
           <span>{symbol}</span>
         </span>
-        <button
-          type="button"
-          class="plain small"
-          aria-label={`${label}: ${KEYPAD.notKnown}`}
-          onClick={() => setAsking(true)}
-        >
-          {KEYPAD.notKnown}
-        </button>
       </div>
       {isWrong && (
         <p id={`${id}!`} class="fault">

@@ -40,7 +40,7 @@ export function StatedWord({
   const notKnown = isStated && (
     <button
       type="button"
-      class="plain small"
+      class="plain small not-known"
       aria-label={`${label}: ${KEYPAD.notKnown}`}
       onClick={() => setAsking(true)}
     >
@@ -70,29 +70,28 @@ export function StatedWord({
   }
   if (words.length > MOST_BUTTONS)
     return (
-      <div class="field">
+      <div class="field stated">
         <label for={id}>{label}</label>
-        <div class="stated">
-          <select
-            id={id}
-            value={chosen ?? ""}
-            onChange={({ currentTarget }) => write(currentTarget.value === "" ? null : written(currentTarget.value))}
-          >
-            <option value="">{none === undefined ? PARTS.choose : shownWords(value)}</option>
-            {words.map(([word, said]) => (
-              <option key={word} value={word}>
-                {said}
-              </option>
-            ))}
-          </select>
-          {notKnown}
-        </div>
+        {notKnown}
+        <select
+          id={id}
+          value={chosen ?? ""}
+          onChange={({ currentTarget }) => write(currentTarget.value === "" ? null : written(currentTarget.value))}
+        >
+          <option value="">{none === undefined ? PARTS.choose : shownWords(value)}</option>
+          {words.map(([word, said]) => (
+            <option key={word} value={word}>
+              {said}
+            </option>
+          ))}
+        </select>
         {rest}
       </div>
     );
   return (
-    <fieldset class="field">
+    <fieldset class="field stated">
       <legend>{label}</legend>
+      {notKnown}
       <div class="choices">
         {words.map(([word, said], i) => (
           <label key={word} class="choice">
@@ -106,7 +105,6 @@ export function StatedWord({
             <span>{said}</span>
           </label>
         ))}
-        {notKnown}
       </div>
       {rest}
     </fieldset>

@@ -50,7 +50,8 @@ export function useEntry(
     if (sought === undefined) return;
     const found = document.getElementById(sought.id) ?? document.querySelector<HTMLElement>(".live-gate button");
     found?.focus({ preventScroll: true });
-    (found?.closest(".reading, .live-gate") ?? found)?.scrollIntoView({ block: "nearest" });
+    found?.scrollIntoView({ block: "nearest" });
+    bringIntoView(found);
   }, [sought]);
   // A phone may throw the tab away once it is in the background.
   useEffect(() => {

@@ -67,7 +67,7 @@ export function FindingLine({ finding, path, titled = false }: FindingLineProps)
       <button type="button" class="plain finding-line" onClick={() => setOpen(true)}>
         <VerdictWord verdict={verdict} />
         <span class="small">{verdictWords(finding)}</span>
-        <span class="unseen">{KEYPAD.argument}</span>
+        <span class="small why">{KEYPAD.why}</span>
       </button>
       {bar !== "" && <Picture svg={bar} />}
       {(heavy || titled) &&

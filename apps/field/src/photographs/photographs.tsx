@@ -36,8 +36,8 @@ export function Photographs({ observation, place }: PhotographsProps) {
           [`${at}/description`, place === "" ? PHOTOGRAPHS.unnamed : place],
           [`${at}/taken`, momentNow(new Date(file.lastModified || Date.now()))],
         );
-      } catch {
-        setTrouble(PHOTOGRAPHS.cannot(file.name));
+      } catch (error) {
+        setTrouble((isFull(error) ? PHOTOGRAPHS.noRoom : PHOTOGRAPHS.cannot)(file.name));
       }
     setBusy(false);
   };
@@ -51,7 +51,11 @@ export function Photographs({ observation, place }: PhotographsProps) {
           accept="image/*"
           capture="environment"
           multiple
-          onChange={({ currentTarget }) => void add(currentTarget.files)}
+          onChange={async ({ currentTarget }) => {
+            await add(currentTarget.files);
+            // The same photograph can be chosen again after something went wrong.
+            currentTarget.value = "";
+          }}
         />
       </label>
       <p class="quiet small">{PHOTOGRAPHS.care}</p>
@@ -68,6 +72,10 @@ export function Photographs({ observation, place }: PhotographsProps) {
       </ul>
     </div>
   );
+}
+
+function isFull(error: unknown): boolean {
+  return error instanceof Error && error.name === "QuotaExceededError";
 }
 
 /** One photograph with its description, or that it is on another device. */

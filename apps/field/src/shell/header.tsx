@@ -6,6 +6,7 @@ import { Kept } from "./kept.tsx";
 import { linkTo } from "./route.ts";
 import { ThemeButton } from "./theme-button.tsx";
 import { Undo } from "./undo.tsx";
+import { UndoButton } from "./undo-button.tsx";
 
 /** The head of an open job: back, its name, what is kept, the light. */
 export function Header({ at, rest }: { readonly at: string | undefined; readonly rest: readonly string[] }) {
@@ -24,6 +25,7 @@ export function Header({ at, rest }: { readonly at: string | undefined; readonly
         <Kept />
       </div>
       <Undo />
+      <UndoButton />
       <ThemeButton />
     </header>
   );

@@ -51,6 +51,18 @@ export function JobFrame({ job, screen, rest }: JobFrameProps) {
   );
 }
 
+/** Instead of a job that is not there. */
+function NoJob({ words }: { readonly words: string }) {
+  return (
+    <main id="main" tabIndex={-1}>
+      <h1>{words}</h1>
+      <a class="button" href={linkTo("jobs")}>
+        {SHELL.jobs}
+      </a>
+    </main>
+  );
+}
+
 async function openJob(job: string): Promise<Session | "missing"> {
   const session = await Session.open(job);
   if (session.record.size === 0 && !(await jobs()).some(({ id }) => id === job)) {
@@ -137,10 +149,10 @@ function useLabel(): void {
   const size = session.record.size;
   const known = useRef(size);
   useEffect(() => {
-    if (size === known.current) return;
+    if (size === known.current || session.gone) return;
     const timer = setTimeout(() => {
       known.current = size;
-      keepJob(labelOf(session.job, session.record, new Date().toISOString())).catch(() => undefined);
+      if (!session.gone) keepJob(labelOf(session.job, session.record, new Date().toISOString())).catch(() => undefined);
     }, 300);
     return () => clearTimeout(timer);
   }, [session, size]);

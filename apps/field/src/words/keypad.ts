@@ -48,7 +48,7 @@ export const KEYPAD = {
   needs: (what: string) => `needs ${what}`,
   memory: "rests on a figure from memory",
   weighing: "being weighed",
-  argument: "The argument",
+  why: "why",
   argumentNone: "There is no argument yet.",
   notKnown: "Not known…",
   notASize: (symbol: string) => `A number in ${symbol}, or two of them such as 10 to 15.`,

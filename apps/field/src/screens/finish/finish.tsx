@@ -5,7 +5,7 @@ import { ChoiceField } from "../../parts/choice-field.tsx";
 import { Notice } from "../../parts/notice.tsx";
 import { Section } from "../../parts/section.tsx";
 import { TextField } from "../../parts/text-field.tsx";
-import { documentOf, membersOf } from "../../record/document.ts";
+import { documentOf, membersOf, takenOutAndWritten } from "../../record/document.ts";
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { earthingOff } from "../../shell/safety.ts";
@@ -22,25 +22,27 @@ const SHOWN = 12;
 export default function Finish() {
   const session = useJob();
   const { record, job } = session;
-  const [troubles, setTroubles] = useState<readonly Trouble[]>();
+  const [troubles, setTroubles] = useState<readonly Trouble[] | "unchecked">();
   const size = record.size;
   useEffect(() => {
     let left = false;
+    // What was found before a change says nothing about the job after it.
+    setTroubles(undefined);
     engine.check(documentOf(record)).then(
       (found) => !left && setTroubles(found),
-      () => !left && setTroubles([]),
+      () => !left && setTroubles("unchecked"),
     );
     return () => {
       left = true;
     };
   }, [size]);
-  const conflicts = record.conflicts().length;
+  const conflicts = record.conflicts().length + takenOutAndWritten(record).length;
   const dangers = untold(record).length;
   const open = membersOf(record, "observations").filter(
     (name) => chosenOf(record, `observations/${name}`) === undefined,
   ).length;
   const off = earthingOff(record) !== undefined;
-  const clear = troubles?.length === 0 && conflicts === 0 && dangers === 0 && !off;
+  const clear = troubles !== "unchecked" && troubles?.length === 0 && conflicts === 0 && dangers === 0 && !off;
   return (
     <>
       <Section title={FINISH.way}>
@@ -61,9 +63,11 @@ export default function Finish() {
               <a href={linkTo("job", job, "observations")}>{FINISH.unclassified(open)}</a>
             </Notice>
           )}
+          {troubles === undefined && <p class="quiet">{FINISH.checking}</p>}
+          {troubles === "unchecked" && <Notice>{FINISH.unchecked}</Notice>}
           {clear && <p>{FINISH.wayNone}</p>}
         </div>
-        {troubles !== undefined && troubles.length > 0 && (
+        {Array.isArray(troubles) && troubles.length > 0 && (
           <ul>
             {troubles.slice(0, SHOWN).map(({ path, place, words }) => (
               <li key={`${path} ${words}`}>

@@ -16,12 +16,16 @@ export default function HandOver() {
   const session = useJob();
   const { record, job } = session;
   const [busy, setBusy] = useState(false);
+  const [trouble, setTrouble] = useState(false);
   const text = inspectionText(record);
   const name = String(record.value("id") ?? job);
   const saveCopy = async () => {
     setBusy(true);
     try {
       await save(`${name}.good-grounds-job`, "application/zip", await copyOf(job, record));
+      setTrouble(false);
+    } catch {
+      setTrouble(true);
     } finally {
       setBusy(false);
     }
@@ -46,6 +50,7 @@ export default function HandOver() {
         <button type="button" disabled={busy} onClick={() => void saveCopy()}>
           {busy ? HAND_OVER.working : HAND_OVER.saveCopy}
         </button>
+        <div role="status">{trouble && <p class="fault">{HAND_OVER.notSaved}</p>}</div>
       </Section>
       <Join />
       <History />

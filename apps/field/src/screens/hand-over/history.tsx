@@ -1,51 +1,75 @@
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { clock } from "../../parts/clock.ts";
+import { placeWords } from "../../parts/place-words.ts";
 import { Section } from "../../parts/section.tsx";
-import type { Value } from "../../record/entry.ts";
-import { useJob } from "../../shell/job.ts";
+import { put, useJob } from "../../shell/job.ts";
 import { nameOf } from "../../shell/safety.ts";
 import { HAND_OVER } from "../../words/finish.ts";
+import { valueWords } from "./value-words.ts";
 
 const PAGE = 40;
 
-/** Every change of the job, newest first. */
+/** Every change of the job, newest first, and the way back to what stood before. */
 export function History() {
-  const { record } = useJob();
   const [shown, setShown] = useState(0);
-  if (shown === 0)
-    return (
-      <Section title={HAND_OVER.history} help={HAND_OVER.historyHelp}>
+  return (
+    <Section title={HAND_OVER.history} help={HAND_OVER.historyHelp}>
+      {shown === 0 ? (
         <button type="button" onClick={() => setShown(PAGE)}>
           {HAND_OVER.history}
         </button>
-      </Section>
-    );
-  const all = record.entries().filter(({ path }) => !path.split("/").some((step) => step.startsWith("~")));
-  const latest = [...all].sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : b.number - a.number));
-  return (
-    <Section title={HAND_OVER.history} help={HAND_OVER.historyHelp}>
-      <ul class="rows">
-        {latest.slice(0, shown).map(({ id, at, by, path, value }) => (
-          <li key={id}>
-            <span class="quiet small">
-              {clock(at)}, {nameOf(record, by) ?? HAND_OVER.nobody}
-            </span>
-            <br />
-            {path.replaceAll("/", " › ")}: {short(value)}
-          </li>
-        ))}
-      </ul>
-      {shown < latest.length && (
-        <button type="button" onClick={() => setShown(shown + PAGE)}>
-          {HAND_OVER.showMore}
-        </button>
+      ) : (
+        <Changes shown={shown} onMore={() => setShown(shown + PAGE)} />
       )}
     </Section>
   );
 }
 
-function short(value: Value): string {
-  if (value === null) return HAND_OVER.removed;
-  const text = typeof value === "object" ? JSON.stringify(value) : String(value);
-  return text.length > 120 ? `${text.slice(0, 120)}…` : text;
+function Changes({ shown, onMore }: { readonly shown: number; readonly onMore: () => void }) {
+  const session = useJob();
+  const { record } = session;
+  const size = record.size;
+  const latest = useMemo(
+    () =>
+      record
+        .history()
+        .filter(({ path }) => !path.split("/").some((step) => step.startsWith("~")))
+        .reverse(),
+    [record, size],
+  );
+  return (
+    <>
+      <ul class="rows">
+        {latest.slice(0, shown).map((entry) => {
+          const { id, at, by, path, value } = entry;
+          const words = `${placeWords(record, path)}: ${valueWords(value)}`;
+          const stands = record.standing(path).includes(entry);
+          return (
+            <li key={id} class="row between">
+              <span class="grow">
+                <span class="quiet small">
+                  {clock(at)}, {nameOf(record, by) ?? HAND_OVER.nobody}
+                </span>
+                <br />
+                {words}
+              </span>
+              {stands ? (
+                <span class="quiet small">{HAND_OVER.standsNow}</span>
+              ) : (
+                <button type="button" class="plain" onClick={() => put(session, [path, value])}>
+                  {HAND_OVER.putBack}
+                  <span class="unseen">: {words}</span>
+                </button>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+      {shown < latest.length && (
+        <button type="button" onClick={onMore}>
+          {HAND_OVER.showMore}
+        </button>
+      )}
+    </>
+  );
 }

@@ -31,8 +31,8 @@ export function OriginRow() {
         <span class="line-name">
           <strong>{INSTALLATION.origin}</strong>
           <span class="quiet small">{detail}</span>
+          {worst !== undefined && <VerdictWord verdict={worst} />}
         </span>
-        {worst !== undefined && <VerdictWord verdict={worst} />}
       </a>
     </li>
   );

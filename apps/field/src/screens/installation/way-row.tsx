@@ -45,8 +45,10 @@ export function WayRow(props: WayRowProps) {
             <span class="unseen">{rcdWords}</span>
           </span>
         )}
-        <span class="line-name">{name}</span>
-        {worst !== undefined && <VerdictWord verdict={worst} />}
+        <span class="line-name">
+          {name}
+          {worst !== undefined && <VerdictWord verdict={worst} />}
+        </span>
       </a>
       <button type="button" class="line-more" aria-label={INSTALLATION.more(name)} onClick={() => setOpen(true)}>
         {INSTALLATION.moreShort}

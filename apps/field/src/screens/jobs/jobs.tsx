@@ -8,6 +8,7 @@ import { goTo, linkTo } from "../../shell/route.ts";
 import { askToKeep } from "../../shell/storage.ts";
 import { StorageWarning } from "../../shell/storage-warning.tsx";
 import { ThemeButton } from "../../shell/theme-button.tsx";
+import { UnkeptJobs } from "../../shell/unkept-jobs.tsx";
 import { JOBS } from "../../words/jobs.ts";
 import { SHELL } from "../../words/shell.ts";
 import { DeleteJob } from "./delete-job.tsx";
@@ -54,6 +55,7 @@ export default function Jobs() {
       </header>
       <aside class="notices" aria-label={SHELL.notices}>
         <EarthingReminders />
+        <UnkeptJobs />
         <StorageWarning />
       </aside>
       <main id="main" tabIndex={-1}>

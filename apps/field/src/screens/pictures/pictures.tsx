@@ -33,9 +33,11 @@ export default function Pictures(_: ScreenProps) {
   return (
     <>
       <Section title={PICTURES.diagram}>
-        {drawings.diagram.map((svg) => (
-          <Picture key={svg} svg={svg} />
-        ))}
+        <div class="full-size">
+          {drawings.diagram.map((svg) => (
+            <Picture key={svg} svg={svg} />
+          ))}
+        </div>
       </Section>
       <Section title={PICTURES.margins} help={PICTURES.marginsHelp}>
         <Margins places={view.places} />

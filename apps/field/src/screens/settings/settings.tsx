@@ -6,6 +6,7 @@ import { EarthingReminders } from "../../shell/earthing.tsx";
 import { linkTo } from "../../shell/route.ts";
 import { askToKeep, type Storage, useStorage } from "../../shell/storage.ts";
 import { chooseTheme, THEMES, type Theme, theme } from "../../shell/theme.ts";
+import { UnkeptJobs } from "../../shell/unkept-jobs.tsx";
 import { SETTINGS } from "../../words/settings.ts";
 import { SHELL } from "../../words/shell.ts";
 
@@ -29,6 +30,7 @@ export default function Settings() {
       </header>
       <aside class="notices" aria-label={SHELL.notices}>
         <EarthingReminders />
+        <UnkeptJobs />
       </aside>
       <main id="main" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>

@@ -2,7 +2,7 @@ import { isKnownFact } from "@good-grounds/core";
 import { grouped, largestOf } from "../grouped.ts";
 import type { Found, Look } from "../look.ts";
 import { REPEATABILITY_ASSUMED } from "../repeatability.ts";
-import type { Figure, Row } from "../rows.ts";
+import type { Row } from "../rows.ts";
 import { sameDigits, someAlike } from "../statistics/chances.ts";
 import { named, number } from "../words.ts";
 
