@@ -68,4 +68,34 @@ describe.runIf(needTool("chromium"))("what is kept", () => {
     await kept(one);
     await context.close();
   });
+
+  test("the last change is taken back, step by step, and the button says when there is nothing more", async () => {
+    const context = await app.fresh();
+    const page = await newJob(app, context);
+    const undo = page.getByRole("button", { name: "undo" });
+    expect(await undo.isDisabled()).toBe(true);
+    await page.getByRole("radio", { name: "England" }).check();
+    await page.getByRole("radio", { name: "Let privately" }).check();
+    await undo.click();
+    expect(await page.getByRole("radio", { name: "Let privately" }).isChecked()).toBe(false);
+    expect(await page.getByRole("radio", { name: "England" }).isChecked()).toBe(true);
+    await page.getByRole("status").filter({ hasText: "Taken back: brief › tenure" }).waitFor();
+    await undo.click();
+    expect(await page.getByRole("radio", { name: "England" }).isChecked()).toBe(false);
+    expect(await undo.isDisabled()).toBe(true);
+    await context.close();
+  });
+
+  test("a job thrown away in one tab is gone from the other, and stays gone", async () => {
+    const context = await app.fresh();
+    const one = await newJob(app, context);
+    const other = await context.newPage();
+    await other.goto(`${app.address}#/jobs`);
+    await other.getByRole("button", { name: "Delete GG-" }).click();
+    await other.getByRole("button", { name: "Delete it for good" }).click();
+    await one.getByRole("heading", { name: "This job was thrown away." }).waitFor();
+    await one.reload();
+    await one.getByRole("heading", { name: "This job is not on this device." }).waitFor();
+    await context.close();
+  });
 });

@@ -35,6 +35,8 @@ function privateWords(): readonly string[] {
   ];
 }
 
+const tool = (command: string, ...args: readonly string[]) =>
+  execFileSync(command, args, { maxBuffer: 1e9, stdio: ["ignore", "pipe", "ignore"] });
 const flat = (text: string) => text.replaceAll("\u200b", "").replaceAll(/\s+/g, " ");
 
 describe("what is for the inspector alone", () => {
@@ -56,9 +58,9 @@ describe("what is for the inspector alone", () => {
 
   test.skipIf(!needTool("pdfinfo"))("is neither on the pages of the report nor in anything attached to it", () => {
     const path = join(folder, "report.pdf");
-    const pages = flat(execFileSync("pdftotext", ["-layout", path, "-"], { encoding: "utf8", maxBuffer: 1e8 }));
+    const pages = flat(tool("pdftotext", "-layout", path, "-").toString("utf8"));
     expect(pages).toContain("Electrical");
-    execFileSync("pdfdetach", ["-saveall", "-o", folder, path], { stdio: "ignore" });
+    tool("pdfdetach", "-saveall", "-o", folder, path);
     const attached = readdirSync(folder).filter((name) => name !== "report.pdf");
     expect(attached.sort()).toEqual(["inspection.json", "workings.txt"]);
     const all = [pages, ...attached.map((name) => flat(readFileSync(join(folder, name), "utf8")))];
@@ -72,9 +74,7 @@ describe("what is for the inspector alone", () => {
   });
 
   test.skipIf(!needTool("qpdf"))("is not left in the bytes of the document, however they are packed", () => {
-    const plain = execFileSync("qpdf", ["--qdf", "--object-streams=disable", join(folder, "report.pdf"), "-"], {
-      maxBuffer: 1e9,
-    });
+    const plain = tool("qpdf", "--qdf", "--object-streams=disable", join(folder, "report.pdf"), "-");
     expect(plain.includes("Quagga")).toBe(false);
     expect(plain.includes("ownFigures")).toBe(false);
     // The attachment itself can be read there: what is looked for would be found.

@@ -74,7 +74,7 @@ export function ReadingRow({ field, id, isOpen, typed, fault, doubt, ...on }: Re
         </span>
       </div>
       <span id={`${id}?`} class={words === "" ? "unseen" : "small quiet reading-taken"}>
-        {isSilent ? "" : symbol} {words}
+        {words !== "" || isSilent ? words : symbol}
       </span>
       {fault !== undefined && (
         <p id={`${id}!`} class="fault" role="alert">

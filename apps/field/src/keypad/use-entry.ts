@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Value } from "../record/entry.ts";
 import type { Record as JobRecord } from "../record/record.ts";
 import { momentNow, put, useSession } from "../shell/job.ts";
+import { bringIntoView } from "./bring-into-view.ts";
 import {
   type AnyField,
   type FieldGroup,

@@ -105,9 +105,7 @@ export function membersOf(record: JobRecord, path: string): readonly string[] {
  */
 export function isRemoved(record: JobRecord, path: string): boolean {
   const standing = record.standing(path);
-  return (
-    standing.length > 0 && standing.every(({ value }) => value === null) && !writtenApart(record, path, standing)
-  );
+  return standing.length > 0 && standing.every(({ value }) => value === null) && !writtenApart(record, path, standing);
 }
 
 /** Members of lists that somebody took out while somebody else, not knowing of it, wrote in them. */

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { parseInspection } from "@good-grounds/inspection";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { documentOf, ORDER, placesOf } from "./document.ts";
+import { documentOf, membersOf, ORDER, placesOf, takenOutAndWritten } from "./document.ts";
 import type { Entry, Value } from "./entry.ts";
 import { equal, Record as JobRecord } from "./record.ts";
 
@@ -158,4 +158,41 @@ test("values are compared member by member", () => {
   expect(equal([1], { 0: 1 })).toBe(false);
   expect(equal({ a: 1 }, { a: 1, b: 2 })).toBe(false);
   expect(equal(null, {})).toBe(false);
+});
+
+describe("a member taken out by one while another, not knowing of it, writes in it", () => {
+  const AT = "2026-11-01T10:00:00Z";
+  const circuit = "boards/b/circuits/c";
+  const apart = () => {
+    const [mine, theirs] = [new JobRecord(), new JobRecord()];
+    for (const path of ["boards/b", circuit]) mine.add(mine.next("a", "", AT, path, true));
+    for (const entry of mine.entries()) theirs.add(entry);
+    mine.add(mine.next("a", "", AT, circuit, null));
+    theirs.add(theirs.next("b", "", AT, `${circuit}/readings/zs`, { shown: "0.4 Ω" }));
+    return new JobRecord([...mine.entries(), ...theirs.entries()]);
+  };
+
+  test("stays with what was written, and is told", () => {
+    const joined = apart();
+    expect(membersOf(joined, "boards/b/circuits")).toEqual(["c"]);
+    expect(takenOutAndWritten(joined)).toEqual([circuit]);
+    expect(JSON.stringify(documentOf(joined))).toContain("0.4 Ω");
+  });
+
+  test.each([
+    { value: null, members: [] },
+    { value: true, members: ["c"] },
+  ])("goes or stays by whoever sees both: $value", ({ value, members }) => {
+    const joined = apart();
+    joined.add(joined.next("a", "", AT, circuit, value));
+    expect(takenOutAndWritten(joined)).toEqual([]);
+    expect(membersOf(joined, "boards/b/circuits")).toEqual(members);
+  });
+});
+
+test("a name that objects have already is a member like any other in the file", () => {
+  const record = new JobRecord();
+  record.add(record.next("a", "", "2026-11-01T10:00:00Z", "observations/o/facts/__proto__", { notKnown: "x" }));
+  expect(({} as { notKnown?: unknown }).notKnown).toBeUndefined();
+  expect(JSON.stringify(documentOf(record))).toContain('"__proto__":{"notKnown":"x"}');
 });

@@ -5,7 +5,6 @@ import { titleOf } from "./job-label.ts";
 import { Kept } from "./kept.tsx";
 import { linkTo } from "./route.ts";
 import { ThemeButton } from "./theme-button.tsx";
-import { Undo } from "./undo.tsx";
 import { UndoButton } from "./undo-button.tsx";
 
 /** The head of an open job: back, its name, what is kept, the light. */
@@ -24,7 +23,6 @@ export function Header({ at, rest }: { readonly at: string | undefined; readonly
         <strong class="job-name">{titleOf(session.record)}</strong>
         <Kept />
       </div>
-      <Undo />
       <UndoButton />
       <ThemeButton />
     </header>

@@ -43,7 +43,7 @@ export function JobFrame({ job, screen, rest }: JobFrameProps) {
   }, [job]);
   if (failed !== undefined) throw failed.error;
   if (session === undefined) return <p aria-busy="true">{SHELL.loading}</p>;
-  if (session === "missing") return <Missing />;
+  if (session === "missing") return <NoJob words={SHELL.noJob} />;
   return (
     <JobContext.Provider value={session}>
       <OpenJob screen={screen} rest={rest} />
@@ -73,17 +73,6 @@ async function openJob(job: string): Promise<Session | "missing"> {
   return session;
 }
 
-function Missing() {
-  return (
-    <main id="main" tabIndex={-1}>
-      <h1>{SHELL.noJob}</h1>
-      <a class="button" href={linkTo("jobs")}>
-        {SHELL.jobs}
-      </a>
-    </main>
-  );
-}
-
 function OpenJob({ screen, rest }: Omit<JobFrameProps, "job">) {
   const session = useJob();
   const found = SCREENS.find(({ id }) => id === screen);
@@ -103,7 +92,7 @@ function OpenJob({ screen, rest }: Omit<JobFrameProps, "job">) {
   });
   useLabel();
   // Thrown away in another tab: nothing that is written here would be kept.
-  if (session.gone) return <Missing />;
+  if (session.gone) return <NoJob words={SHELL.gone} />;
   return (
     <>
       <Header at={found?.id} rest={rest} />

@@ -19,5 +19,5 @@ export function Kept() {
 
 /** Why something is not kept, in words that say what to do where that is known. */
 export function notKept(trouble: string): string {
-  return SHELL.notKept(/quota/i.test(trouble) ? SHELL.noRoom : trouble);
+  return SHELL.notKept(/quota/i.test(trouble) ? SHELL.noRoom : SHELL.failing(trouble));
 }

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { flushDrafts } from "../parts/drafts.ts";
+import { placeWords } from "../parts/place-words.ts";
 import { SHELL } from "../words/shell.ts";
 import { useJob } from "./job.ts";
 
@@ -23,7 +24,7 @@ export function UndoButton() {
         disabled={session.undoable.length === 0}
         onClick={() => {
           flushDrafts();
-          const places = session.undoable.map(([path]) => path.split("/").join(" › "));
+          const places = session.undoable.map(([path]) => placeWords(session.record, path));
           session.undo().catch(() => undefined);
           setSaid(SHELL.undone(places[0] ?? ""));
         }}

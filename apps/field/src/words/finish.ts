@@ -64,7 +64,8 @@ export const HAND_OVER = {
   notACopy: "This file is not a copy of a job, or it is damaged or not whole. Nothing of it was taken in.",
   contradicts:
     "This copy holds something else where this device holds an entry of the same name. One of them was altered outside the app. Nothing of it was taken in.",
-  noRoom: "There is no room on this device for what the copy holds. Free some space, then join it again: nothing is doubled.",
+  noRoom:
+    "There is no room on this device for what the copy holds. Free some space, then join it again: nothing is doubled.",
   damaged: (count: number) =>
     `${count} ${count === 1 ? "photograph" : "photographs"} in it ${count === 1 ? "was" : "were"} damaged and left out.`,
   notSaved: "The copy could not be made.",
@@ -72,7 +73,8 @@ export const HAND_OVER = {
   conflicts: "Written differently",
   conflictsHelp: "Choose which is right, or measure again.",
   history: "History",
-  historyHelp: "Every change, newest first: when, by whom, what. An earlier value can be put back; the history keeps both.",
+  historyHelp:
+    "Every change, newest first: when, by whom, what. An earlier value can be put back; the history keeps both.",
   putBack: "Put this back",
   standsNow: "stands now",
   takenOut: "Taken out by one, written in by another",

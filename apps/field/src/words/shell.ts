@@ -26,9 +26,6 @@ export const SHELL = {
   cannotKeep: "This browser keeps nothing",
   cannotKeepWhy:
     "It refuses the app any storage, as some do in a private window. Open the app in an ordinary window before you record anything.",
-  undo: "Undo",
-  undoWhat: (place: string) => ` the last change: ${place}`,
-  undone: (place: string) => `Taken back: ${place}`,
   undo: "undo",
   undone: (where: string) => `Taken back: ${where}`,
   gone: "This job was thrown away.",

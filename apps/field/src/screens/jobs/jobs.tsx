@@ -21,7 +21,8 @@ export default function Jobs() {
   const [problem, setProblem] = useState<readonly string[]>();
   const [busy, setBusy] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
-  const look = () => jobs().then(setLabels);
+  const [refused, setRefused] = useState(false);
+  const look = () => jobs().then(setLabels, () => setRefused(true));
   useEffect(() => {
     document.title = `${JOBS.title} – ${SHELL.app}`;
     heading.current?.focus();
@@ -62,6 +63,11 @@ export default function Jobs() {
         <h1 ref={heading} tabIndex={-1}>
           {JOBS.title}
         </h1>
+        {refused && (
+          <Notice kind="alert" title={SHELL.cannotKeep}>
+            <p>{SHELL.cannotKeepWhy}</p>
+          </Notice>
+        )}
         {labels?.length === 0 && <p class="quiet">{JOBS.none}</p>}
         <ul class="list">
           {labels?.map((label) => (

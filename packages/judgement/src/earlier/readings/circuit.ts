@@ -3,6 +3,7 @@ import {
   type Evidence,
   isKnown,
   isKnownFact,
+  type Known,
   type ReadingChange,
   type Reckoner,
 } from "@good-grounds/core";
@@ -92,10 +93,15 @@ function loopsBefore(
 ) {
   const [za, zb] = [past.board.zdb, now.board.zdb];
   const sameBoard = boards.get(past.board) === now.board;
-  if (sameBoard && isKnown(za) && isKnown(zb)) return [za, zb] as const;
+  if (sameBoard && isBounded(za) && isBounded(zb)) return [za, zb] as const;
   const [oa, ob] = [a.installation.supply.ze, b.installation.supply.ze];
   const atOrigin = past.board.feeder === undefined && now.board.feeder === undefined;
-  return atOrigin && isKnown(oa) && isKnown(ob) ? ([oa, ob] as const) : undefined;
+  return atOrigin && isBounded(oa) && isBounded(ob) ? ([oa, ob] as const) : undefined;
+}
+
+/** Known, and not beyond the end of a display: what may be anything cannot be taken out of something else. */
+function isBounded(reading: Evidence<"ohm">): reading is Known<"ohm"> {
+  return isKnown(reading) && Number.isFinite(reading.high);
 }
 
 export function isAbsent(reading: Evidence<"ohm">): boolean {

@@ -1,8 +1,7 @@
 import { fitLine, type Line, type Sample } from "./line.ts";
 
-/** ln of resistances no reading lies beyond: 1 Ω … 10^15 Ω for insulation, wide enough for an electrode. */
-const BEYOND_LOW = Math.log(1e-3);
-const BEYOND_HIGH = Math.log(1e16);
+/** Further from the line than this, on the scale of ln R, is without end: a factor of 10^35. */
+const WITHOUT_END = 80;
 
 /** Slopes are sought within so much of the line's own, per year on the scale of ln R, and first at this distance. */
 const STEEPEST = 40;
@@ -35,8 +34,8 @@ export function predictionBand(
 
   const first = reach * deviation;
   return [
-    endOf(centre, BEYOND_LOW, first, deviance, line.deviance, reach),
-    endOf(centre, BEYOND_HIGH, first, deviance, line.deviance, reach),
+    endOf(centre, centre - WITHOUT_END, first, deviance, line.deviance, reach),
+    endOf(centre, centre + WITHOUT_END, first, deviance, line.deviance, reach),
   ];
 }
 
