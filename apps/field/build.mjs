@@ -72,7 +72,11 @@ await build({
  * What the engine fetches on demand is built apart from it. Split from one build, everything that a package offers would
  * come with the first part that uses any of it.
  */
-const pieces = { "engine/service/topics.ts": "engine-topics", "writer/write.ts": "engine-writer" };
+const pieces = {
+  "engine/service/topics.ts": "engine-topics",
+  "engine/service/own-figures.ts": "engine-own-figures",
+  "writer/write.ts": "engine-writer",
+};
 const onDemand = {
   name: "on-demand",
   setup({ onResolve }) {

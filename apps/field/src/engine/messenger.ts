@@ -79,6 +79,12 @@ export class Engine {
   }
 
   /** Drawings of what was weighed last. */
+  /** What is worth a second look in one's own figures. */
+  ownFigures(data: Data, earlier?: Data): Promise<Answer<"ownFigures">> {
+    return this.#call("ownFigures", data, earlier);
+  }
+
+  /** The condition report of a complete inspection file as PDF; the layout engine is fetched the first time. */
   report(json: string): Promise<Answer<"report">> {
     return this.#call("report", json);
   }

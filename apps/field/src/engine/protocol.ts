@@ -14,6 +14,8 @@ export interface Service {
   readonly pictures: () => Pictures;
   /** What keeps a job from being finished. */
   readonly check: (data: Data) => readonly Trouble[];
+  /** What is worth a second look in one's own figures, held against last time's file where there is one. */
+  readonly ownFigures: (data: Data, earlier?: Data) => Promise<readonly ToConfirm[]>;
   /** The condition report of a complete inspection file as PDF. */
   readonly report: (json: string) => Promise<Uint8Array>;
   /** Subjects an observation may have, in the order of a walk from the origin outwards. */
@@ -29,6 +31,20 @@ export interface Trouble {
   readonly place: string;
   /** What is wrong or missing, as a plain sentence. */
   readonly words: string;
+}
+
+/** Something in the inspector's own figures to confirm before somebody else asks. */
+export interface ToConfirm {
+  readonly check: string;
+  readonly title: string;
+  /** What is held against what. */
+  readonly test: string;
+  readonly words: string;
+  readonly numbers: readonly string[];
+  readonly readings: readonly string[];
+  /** How it comes about in honest work. */
+  readonly innocent: readonly string[];
+  readonly notes: readonly string[];
 }
 
 /** A whole job as screens show it. */

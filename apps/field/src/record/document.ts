@@ -27,6 +27,7 @@ const LISTS: readonly { readonly path: string; readonly named: boolean }[] = [
   { path: "standingViews", named: false },
   { path: "photographs", named: false },
   { path: "signatures", named: false },
+  { path: "ownFigures", named: false },
 ];
 
 /** Places whose whole content is one value although it is an object: a reading, a device, a choice. */

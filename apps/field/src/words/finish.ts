@@ -35,6 +35,20 @@ export const FINISH = {
   withdraw: "Withdraw",
 };
 
+/** Words of the private check of one's own figures. */
+export const OWN_FIGURES = {
+  title: "Private check of your own figures",
+  help: "For you alone: none of it is in the report. It asks what a careful reader might ask. Measure again or write a note; never change a reading to satisfy it.",
+  look: "Look now",
+  looking: "Looking …",
+  nothing: "Nothing to confirm.",
+  confirm: "Please confirm",
+  innocent: "How it comes about in honest work",
+  readings: "The readings",
+  note: "Your note",
+  more: (count: number) => `and ${count} more`,
+};
+
 /** Words of handing a job over. */
 export const HAND_OVER = {
   report: "The report",

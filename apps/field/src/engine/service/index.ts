@@ -7,6 +7,9 @@ import { argumentOf, weighData } from "./weigh.ts";
 /** Topics are many and large: they come when they are first asked for. */
 const topicPiece = () => import("./topics.ts");
 
+/** Wanted once, before signing. */
+const ownFiguresPiece = () => import("./own-figures.ts");
+
 /** The writer brings a layout engine with it: it comes when a report is first written on the device. */
 const writerPiece = () => import("../../writer/write.ts");
 
@@ -19,6 +22,7 @@ export function openService(): Service {
     pictures: () => picturesOf(desk),
     check: (data) => troublesOf(desk, data),
     topics: async () => (await topicPiece()).labels(),
+    ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),
     report: async (json) => (await writerPiece()).writePdf(json),
     reason: async (...args) => (await topicPiece()).reasonAbout(desk.weighed, ...args),
   };

@@ -13,6 +13,7 @@ import { FINISH } from "../../words/finish.ts";
 import { untold } from "../danger/told.ts";
 import { chosenOf } from "../observations/read.ts";
 import { NextInspection } from "./next-inspection.tsx";
+import { OwnFigures } from "./own-figures.tsx";
 import { Signing } from "./signing.tsx";
 
 /** Troubles shown before the rest are counted. */
@@ -88,6 +89,7 @@ export default function Finish() {
         <TextField path="conclusion/generalCondition" label={FINISH.general} kind="paragraph" />
         <NextInspection />
       </Section>
+      <OwnFigures />
       <Signing allowed={clear} />
     </>
   );

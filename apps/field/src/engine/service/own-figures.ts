@@ -1,0 +1,31 @@
+import { type InspectionFile, parseInspectionData, resolveInstallation } from "@good-grounds/inspection";
+import { lookAtOwnFigures } from "@good-grounds/judgement";
+import { placeWords } from "@good-grounds/report";
+import { draftOf } from "../draft.ts";
+import type { Data, ToConfirm } from "../protocol.ts";
+
+/** What is worth a second look in one's own figures, heaviest first. It is for the inspector alone. */
+export function ownFiguresOf(data: Data, earlier: Data | undefined): readonly ToConfirm[] {
+  const { file } = draftOf(data);
+  const installation = resolveInstallation(file);
+  return lookAtOwnFigures(installation, earlierFile(earlier)).toConfirm.map(
+    ({ check, title, test, words, numbers, readings, innocent, notes }) => ({
+      check,
+      title,
+      test,
+      words,
+      numbers: numbers.map(({ what, value }) => `${what}: ${value}`),
+      readings: readings.map(
+        ({ detail, term }) => `${placeWords(detail.path, installation)}: ${term.symbol || term.name} ${detail.text}`,
+      ),
+      innocent,
+      notes,
+    }),
+  );
+}
+
+function earlierFile(data: Data | undefined): InspectionFile | undefined {
+  if (data === undefined) return undefined;
+  const parsed = parseInspectionData(data);
+  return parsed.ok ? parsed.file : undefined;
+}
