@@ -54,7 +54,7 @@ describe("any files the schema allows", () => {
         for (const line of renderThenAndNow(result, now, { width: 80, all: true, grounds: true }))
           expect(line).not.toMatch(/NaN|undefined|Infinity/);
       }),
-      { numRuns: 3000 },
+      { numRuns: 150 },
     );
   });
 
@@ -68,7 +68,7 @@ describe("any files the schema allows", () => {
             expect(["within", "cannot-say"]).toContain(change);
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: 150 },
     );
   });
 });

@@ -54,7 +54,7 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     expect(await field(page, "zs").count()).toBe(0);
     await keys(page, "1", "Point", "2", "9", "Next →");
     expect(await focused(page)).toBe(`at:${AT}/readings/insulationVoltage`);
-    await page.getByText("500 V", { exact: true }).tap();
+    await page.getByRole("radio", { name: "500 V" }).tap();
     expect(await focused(page)).toBe(`at:${AT}/readings/insulationLiveLive`);
     // The end of the display by one key, and on.
     await keys(page, "More than 999 MΩ, the end of the display");
@@ -64,7 +64,7 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     const insulation = page.locator(".reading", { has: field(page, "insulationLiveEarth") });
     await insulation.getByText("not met").waitFor();
     expect(await insulation.locator("svg[role=img]").count()).toBe(1);
-    await page.getByText("correct", { exact: true }).tap();
+    await page.getByRole("radio", { name: "correct", exact: true }).tap();
     expect(await focused(page)).toBe(`at:${AT}/readings/zs`);
     // A slip of the point is asked about and never refused: it is kept, and put right by one touch.
     await keys(page, "1", "4", "2", "Next →");
@@ -115,7 +115,7 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThan(pad?.y ?? 0);
     // A reason instead of a value.
     await again.getByRole("button", { name: "No value…" }).tap();
-    await again.getByText("Limited", { exact: true }).tap();
+    await again.getByRole("radio", { name: "Limited" }).tap();
     await again.getByLabel("Why", { exact: true }).fill("cannot be switched on today");
     await again.keyboard.press("Enter");
     await kept(again);

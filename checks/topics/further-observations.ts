@@ -1,7 +1,7 @@
 import type { Answer, Classification } from "@good-grounds/core";
 
 /** What an alternative says differently, and when it is taken. */
-export interface FurtherAlternative {
+interface FurtherAlternative {
   readonly condition: string;
   readonly facts?: Readonly<Record<string, Answer>>;
   readonly positions?: Readonly<Record<string, string>>;

@@ -14,6 +14,7 @@ export const MISFIT_KINDS = [
   "between-neutrals",
   "residual-device",
   "polarity",
+  "ring",
 ] as const;
 export type MisfitKind = (typeof MISFIT_KINDS)[number];
 
@@ -75,6 +76,8 @@ export interface Misfit {
   readonly explanations: readonly Explanation[];
   /** Whether the readings tell the two leading explanations apart; true where there is one only. */
   readonly toldApart: boolean;
+  /** How many explanations, from the first on, cannot be told apart, where that is known better than by their shares. */
+  readonly tied?: number;
   readonly next: NextReading | null;
   /** Causes that are no fault, worth ruling out first. */
   readonly innocentCauses: readonly string[];

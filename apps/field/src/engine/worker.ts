@@ -1,4 +1,3 @@
-/// <reference lib="webworker" />
 import { ENGINE } from "../words/engine.ts";
 import type { Reply, Request } from "./protocol.ts";
 import { openService } from "./service/index.ts";

@@ -17,7 +17,7 @@ export interface Sheet {
 }
 
 /** More rows than any instrument holds; the file is refused rather than half read. */
-export const MOST_ROWS = 20_000;
+const MOST_ROWS = 20_000;
 
 /** Reads separated values of any usual separator. The first line with words in most cells is taken as the header. */
 export function sheetOf(text: string): Sheet | undefined {

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { Value } from "../record/entry.ts";
 import type { Record as JobRecord } from "../record/record.ts";
 import { momentNow, put, useSession } from "../shell/job.ts";
@@ -46,8 +46,9 @@ export function useEntry(
   const latest = useRef({ typed, open });
   latest.current = { typed, open };
 
-  // The field sought may be drawn only now: a point that was added, live tests that were waiting.
-  useEffect(() => {
+  // The field sought may be drawn only now: a point that was added, live tests that were waiting. Who types on without
+  // looking up types into it: the focus moves before the next key can come.
+  useLayoutEffect(() => {
     if (sought === undefined) return;
     const found = document.getElementById(sought.id) ?? document.querySelector<HTMLElement>(".live-gate button");
     found?.focus({ preventScroll: true });

@@ -104,7 +104,7 @@ export function membersOf(record: JobRecord, path: string): readonly string[] {
  * Whether a member of a list was taken out. Where somebody wrote in it without knowing of that, it stays until somebody
  * who sees both takes it out again: nothing written is lost behind the back of whoever wrote it.
  */
-export function isRemoved(record: JobRecord, path: string): boolean {
+function isRemoved(record: JobRecord, path: string): boolean {
   const standing = record.standing(path);
   return standing.length > 0 && standing.every(({ value }) => value === null) && !writtenApart(record, path, standing);
 }

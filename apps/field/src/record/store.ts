@@ -110,6 +110,17 @@ export async function setting<T>(name: string): Promise<T | undefined> {
   return (await (await database()).get("settings", name)) as T | undefined;
 }
 
-export async function keepSetting(name: string, value: unknown): Promise<void> {
-  await (await database()).put("settings", value, name);
+/** Remembers something for this device; "strict" resolves only when the disk has it. */
+export async function keepSetting(
+  name: string,
+  value: unknown,
+  durability: "default" | "strict" = "default",
+): Promise<void> {
+  const change = (await database()).transaction("settings", "readwrite", { durability });
+  change.store.put(value, name).catch(() => undefined);
+  await change.done;
+}
+
+export async function dropSetting(name: string): Promise<void> {
+  await (await database()).delete("settings", name);
 }

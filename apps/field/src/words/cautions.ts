@@ -1,4 +1,4 @@
-import type { PRECAUTIONS } from "@good-grounds/inspection";
+import type { PRECAUTIONS } from "@good-grounds/inspection/precautions";
 
 type Step = (typeof PRECAUTIONS)[number];
 

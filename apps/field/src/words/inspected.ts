@@ -1,4 +1,4 @@
-import type { Circumstance } from "@good-grounds/inspection";
+import type { Circumstance } from "@good-grounds/inspection/items";
 
 /** What is said where a circumstance is absent; it becomes the reason of every item that rests on it. */
 export const ABSENT: Readonly<Record<Exclude<Circumstance, "always">, string>> = {

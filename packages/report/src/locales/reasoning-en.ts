@@ -31,7 +31,7 @@ export const PROVISION: Readonly<Record<Provision, string>> = Object.freeze({
   surroundings: "surroundings",
 });
 
-export const LAYER_STATE: Readonly<Record<LayerState, string>> = Object.freeze({
+const LAYER_STATE: Readonly<Record<LayerState, string>> = Object.freeze({
   gone: "does not hold",
   "by-one": "holds until one foreseeable event",
   sound: "holds whatever single event comes",

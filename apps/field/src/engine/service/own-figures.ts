@@ -6,8 +6,9 @@ import type { Data, ToConfirm } from "../protocol.ts";
 
 /** What is worth a second look in one's own figures, heaviest first. It is for the inspector alone. */
 export function ownFiguresOf(data: Data, earlier: Data | undefined): readonly ToConfirm[] {
-  const { file } = draftOf(data);
-  const installation = resolveInstallation(file);
+  const draft = draftOf(data);
+  if (draft === undefined) return [];
+  const installation = resolveInstallation(draft.file);
   return lookAtOwnFigures(installation, earlierFile(earlier)).toConfirm.map(
     ({ check, title, test, words, numbers, readings, innocent, notes }) => ({
       check,

@@ -1,4 +1,4 @@
-import { PRECAUTIONS } from "@good-grounds/inspection";
+import { PRECAUTIONS } from "@good-grounds/inspection/precautions";
 import type { Record as JobRecord } from "../../record/record.ts";
 import { earthingOff } from "../../shell/safety.ts";
 import type { HowFar } from "../../shell/screens.ts";

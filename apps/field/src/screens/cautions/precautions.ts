@@ -1,4 +1,4 @@
-import { PRECAUTIONS } from "@good-grounds/inspection";
+import { PRECAUTIONS } from "@good-grounds/inspection/precautions";
 import { join, membersOf } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
 import type { Record as JobRecord } from "../../record/record.ts";

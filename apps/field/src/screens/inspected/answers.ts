@@ -1,4 +1,4 @@
-import { ITEMS, type KnownItem } from "@good-grounds/inspection";
+import { ITEMS, type KnownItem } from "@good-grounds/inspection/items";
 import { join, membersOf } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
 import type { Record as JobRecord } from "../../record/record.ts";

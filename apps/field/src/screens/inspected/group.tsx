@@ -1,4 +1,4 @@
-import { ITEM_GROUPS, type KnownItem } from "@good-grounds/inspection";
+import { ITEM_GROUPS, type KnownItem } from "@good-grounds/inspection/items";
 import { put, useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { ABSENT, INSPECTED } from "../../words/inspected.ts";

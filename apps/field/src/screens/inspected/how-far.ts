@@ -1,4 +1,4 @@
-import { ITEMS } from "@good-grounds/inspection";
+import { ITEMS } from "@good-grounds/inspection/items";
 import type { Record as JobRecord } from "../../record/record.ts";
 import type { HowFar } from "../../shell/screens.ts";
 import { INSPECTED } from "../../words/inspected.ts";

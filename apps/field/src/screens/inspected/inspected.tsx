@@ -1,4 +1,4 @@
-import { ITEM_GROUPS, ITEMS } from "@good-grounds/inspection";
+import { ITEM_GROUPS, ITEMS } from "@good-grounds/inspection/items";
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import type { ScreenProps } from "../../shell/screens.ts";

@@ -1,4 +1,4 @@
-import type { KnownItem } from "@good-grounds/inspection";
+import type { KnownItem } from "@good-grounds/inspection/items";
 import { useEffect, useRef } from "preact/hooks";
 import { Conflict } from "../../parts/conflict.tsx";
 import { useDraft } from "../../parts/drafts.ts";

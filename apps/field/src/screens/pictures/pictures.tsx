@@ -33,11 +33,16 @@ export default function Pictures(_: ScreenProps) {
   return (
     <>
       <Section title={PICTURES.diagram}>
-        <div class="full-size">
+        <section
+          class="full-size"
+          aria-label={PICTURES.diagram}
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: what is scrolled sideways must be reached by the keyboard
+          tabIndex={0}
+        >
           {drawings.diagram.map((svg) => (
             <Picture key={svg} svg={svg} />
           ))}
-        </div>
+        </section>
       </Section>
       <Section title={PICTURES.margins} help={PICTURES.marginsHelp}>
         <Margins places={view.places} />

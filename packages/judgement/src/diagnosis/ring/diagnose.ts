@@ -43,6 +43,9 @@ export interface RingDiagnosis {
   /** Whether the leading explanation accounts for the readings within their uncertainty. */
   readonly accounts: boolean;
   readonly next: NextReading | undefined;
+  /** Probability, among all that was tried, of a sound ring, and of one that is sound but for spurs. */
+  readonly sound: number;
+  readonly soundOrSpurs: number;
 }
 
 const SHOWN = 8;
@@ -79,7 +82,16 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
     leading: kinds.filter(({ probability }) => probability >= TOLD_APART * leader.probability).length,
     accounts: accountsFor(leader, problem),
     next: next === undefined ? undefined : { ...next, asked: named(next.asked, back) },
+    sound: probabilityOf(kinds, ({ ring, points }) => ring.kind === "sound" && points.length === 0),
+    soundOrSpurs: probabilityOf(
+      kinds,
+      ({ ring, points }) => ring.kind === "sound" && points.every(({ kind }) => kind === "spur"),
+    ),
   };
+}
+
+function probabilityOf(kinds: readonly Ranked[], holds: (hypothesis: Hypothesis) => boolean): number {
+  return kinds.reduce((sum, { best, probability }) => sum + (holds(best.hypothesis) ? probability : 0), 0);
 }
 
 /** The leading explanation fitted in every leg, so that the probabilities of its places are those of the best fits. */

@@ -26,7 +26,11 @@ export type CircuitRingDiagnosis =
       readonly diagnosis: RingDiagnosis;
       /** Names of the points, by the numbers the diagnosis uses. */
       readonly points: readonly string[];
-      /** The readings. */
+      /** r1, rn and r2. */
+      readonly ends: readonly Evidence<"ohm">[];
+      /** What was read at each point. */
+      readonly atPoints: readonly PointEvidence[];
+      /** All of them. */
       readonly read: readonly Evidence<"ohm">[];
       /** What was taken to be so, and what was computed from tables. */
       readonly assumed: readonly Ground[];
@@ -39,6 +43,12 @@ export type CircuitRingDiagnosis =
       readonly missing: readonly (NotKnown<Unit> | UnknownFact)[];
     };
 
+/** The cross-connected readings of one point; what was not taken is left out. */
+export interface PointEvidence {
+  readonly lineNeutral?: Evidence<"ohm">;
+  readonly lineCpc?: Evidence<"ohm">;
+}
+
 const FORMULA =
   "every reading by nodal analysis of the ring's resistance network; likelihood by the meter's uncertainty; " +
   "ln n for each fitted size, 2 ln of the legs to choose from, −2 ln of how common the fault is";
@@ -48,6 +58,9 @@ const NEUTRAL_AGAINST_LINE = 0.02;
 const CPC_AGAINST_LINE = 0.025;
 /** A length stated as one figure is paced or scaled off. */
 const LENGTH_AS_STATED = 0.03;
+
+/** Rings of more points are no ring final circuits, and would take seconds. */
+const MOST_RING_POINTS = 200;
 
 const ORDER = matter("ring-order", "the points are listed in their order round the ring");
 const NEUTRAL = matter("ring-neutral-size", "the neutral conductor of the ring is of the size of the line conductor");
@@ -63,6 +76,10 @@ export function diagnoseRing(circuit: Circuit, _installation: Installation): Cir
   }
   const ends = [readings.r1, readings.rn, readings.r2];
   const [r1, rn, r2] = ends.map(readingOf);
+  const points = pointsOf(circuit);
+  if (points.length > MOST_RING_POINTS) {
+    return { diagnosis: undefined, reason: `a ring of more than ${MOST_RING_POINTS} points is not looked at`, missing: [] };
+  }
   if (r1 === undefined || rn === undefined || r2 === undefined) {
     const missing = ends.filter((end) => !isKnown(end)).flatMap((end) => missingOf(end));
     const unasked = isKnownFact(shape) ? [] : missingOf(shape as unknown as Ground);
@@ -73,7 +90,6 @@ export function diagnoseRing(circuit: Circuit, _installation: Installation): Cir
     };
   }
   const reckon = new Reckoner(true);
-  const points = pointsOf(circuit);
   const line = perMetreNow(cable.line, circuit, reckon);
   const neutralStated = isKnown(cable.neutral);
   const neutral = ratioOf(neutralStated ? cable.neutral : cable.line, circuit, reckon, NEUTRAL_AGAINST_LINE);
@@ -94,15 +110,21 @@ export function diagnoseRing(circuit: Circuit, _installation: Installation): Cir
   return {
     diagnosis: diagnoseRingReadings(input),
     points: points.map(({ name }) => name),
+    ends,
+    atPoints: points.map(({ evidence }) => evidence),
     read,
     assumed: assumptions(circuit, line, neutralStated, read),
     formula: FORMULA,
   };
 }
 
+/** What no display of a continuity range shows, Ω. */
+const ABSURD = 1e9;
+
 function readingOf(evidence: Evidence<"ohm">): RingReading | undefined {
   if (evidence.kind !== "measured") return undefined;
   const { resolution, bound, accuracy } = evidence.detail;
+  if (!(evidence.value >= 0 && evidence.value < ABSURD && resolution > 0 && resolution < ABSURD)) return undefined;
   return {
     shown: evidence.value,
     resolution,
@@ -112,17 +134,26 @@ function readingOf(evidence: Evidence<"ohm">): RingReading | undefined {
 }
 
 /** Points by their names, in the order in which they are listed; a name that stands twice in one list is two points. */
-function pointsOf({ readings }: Circuit): readonly RingPointReadings[] {
-  const found = new Map<string, { name: string; lineNeutral?: RingReading; lineCpc?: RingReading }>();
+function pointsOf({ readings }: Circuit): readonly (RingPointReadings & { readonly evidence: PointEvidence })[] {
+  interface Entry {
+    readonly name: string;
+    lineNeutral?: RingReading;
+    lineCpc?: RingReading;
+    readonly evidence: { lineNeutral?: Evidence<"ohm">; lineCpc?: Evidence<"ohm"> };
+  }
+  const found = new Map<string, Entry>();
   const add = (listed: typeof readings.crossLineNeutral, key: "lineNeutral" | "lineCpc") => {
     const seen = new Map<string, number>();
     for (const { point, reading } of listed) {
       const times = (seen.get(point) ?? 0) + 1;
       seen.set(point, times);
       const id = `${times} ${point}`;
-      const entry = found.get(id) ?? { name: point };
+      const entry = found.get(id) ?? { name: point, evidence: {} };
       const made = readingOf(reading);
-      if (made !== undefined) entry[key] = made;
+      if (made !== undefined) {
+        entry[key] = made;
+        entry.evidence[key] = reading;
+      }
       found.set(id, entry);
     }
   };

@@ -1,0 +1,238 @@
+/// <reference lib="dom" />
+import { type ChildProcess, spawn } from "node:child_process";
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { serve } from "../../scripts/lib/static-server.mjs";
+
+type Store = typeof import("../../apps/field/src/record/session.ts") &
+  typeof import("../../apps/field/src/record/sound.ts");
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+
+/** What was found after so many kills of one kind. */
+export interface Found {
+  readonly kills: number;
+  /** Entries of which the page was told that they are kept. */
+  readonly kept: number;
+  /** Of those, how many were not there afterwards. */
+  readonly lost: number;
+  /** Entries that were there and not as they were written, or a record with holes. */
+  readonly damaged: number;
+  /** Entries that were there although nobody had been told so yet: no fault. */
+  readonly untold: number;
+}
+
+export type Kill = "page" | "browser";
+
+export interface KillPlan {
+  readonly launches: number;
+  /** Pages crashed before the browser is killed. */
+  readonly pagesEach: number;
+  readonly seed: number;
+  readonly tell?: (words: string) => void;
+}
+
+/** No instant of a kill lies later after the first write than this, in milliseconds. */
+const LATEST = 300;
+/** Writers at work at once in one page, each waiting for its entry to be kept before it writes the next. */
+const WRITERS = 4;
+
+/**
+ * Pages write through the app's own store without a pause while they, or the whole browser, are killed at random
+ * instants; then the same folder of the browser is opened anew and everything that was said to be kept is looked for.
+ */
+export async function killTest({ launches, pagesEach, seed, tell }: KillPlan): Promise<Record<Kill, Found>> {
+  const folder = `${root}out/field/kill-${process.pid}`;
+  const profile = `${folder}/profile`;
+  mkdirSync(`${folder}/site`, { recursive: true });
+  writeFileSync(`${folder}/site/index.html`, "<!doctype html><title>Kill test</title>");
+  await build({
+    stdin: {
+      contents: 'export * from "./apps/field/src/record/session.ts"; export * from "./apps/field/src/record/sound.ts";',
+      resolveDir: root,
+    },
+    bundle: true,
+    format: "esm",
+    outfile: `${folder}/site/store.js`,
+  });
+  const server = await serve(`${folder}/site`);
+  const random = randomFrom(seed);
+  const found: Record<Kill, Found> = { page: NOTHING, browser: NOTHING };
+  /** What was said to be kept, by job, until it was looked for. */
+  const told = new Map<string, Set<number>>();
+  let opened: Opened | undefined;
+  let next = 0;
+
+  /** Writes until the kill comes; what is told until then counts. */
+  const writeUntil = async (page: Page, job: string, kill: () => Promise<void>) => {
+    const kept = new Set<number>();
+    told.set(job, kept);
+    let begun: () => void = () => undefined;
+    const first = new Promise<void>((done) => {
+      begun = done;
+    });
+    await page.exposeFunction("told", (number: number) => void kept.add(number));
+    await page.exposeFunction("begun", () => begun());
+    page.evaluate(writeOn, { job, from: next, writers: WRITERS }).catch(() => undefined);
+    next += 1_000_000;
+    await first;
+    await new Promise((done) => setTimeout(done, random() * LATEST));
+    await kill();
+  };
+  const look = async (page: Page, job: string, kind: Kill) => {
+    const { numbers, damaged } = await page.evaluate(lookAt, job);
+    const there = new Set(numbers);
+    const kept = told.get(job) ?? new Set();
+    const lost = [...kept].filter((number) => !there.has(number)).length;
+    const before = found[kind];
+    found[kind] = {
+      kills: before.kills + 1,
+      kept: before.kept + kept.size,
+      lost: before.lost + lost,
+      damaged: before.damaged + damaged,
+      untold: before.untold + there.size - (kept.size - lost),
+    };
+  };
+
+  try {
+    for (let launch = 0; launch < launches; launch++) {
+      opened = await open(profile);
+      let page = await onSite(opened.browser, server.address);
+      if (launch > 0) await look(page, `job-${launch - 1}-last`, "browser");
+      for (let crash = 0; crash < pagesEach; crash++) {
+        const job = `job-${launch}-${crash}`;
+        const devtools = await page.context().newCDPSession(page);
+        const crashed = page.waitForEvent("crash");
+        await writeUntil(page, job, async () => {
+          devtools.send("Page.crash").catch(() => undefined);
+          await crashed;
+        });
+        await page.close();
+        page = await onSite(opened.browser, server.address);
+        await look(page, job, "page");
+      }
+      const { kill } = opened;
+      await writeUntil(page, `job-${launch}-last`, kill);
+      opened = undefined;
+      if (launch % 10 === 9) tell?.(`${launch + 1} of ${launches}: ${JSON.stringify(found)}`);
+    }
+    opened = await open(profile);
+    await look(await onSite(opened.browser, server.address), `job-${launches - 1}-last`, "browser");
+    return found;
+  } finally {
+    await opened?.kill();
+    await server.stop();
+    rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+  }
+}
+
+const NOTHING: Found = { kills: 0, kept: 0, lost: 0, damaged: 0, untold: 0 };
+
+interface Opened {
+  readonly browser: Browser;
+  /** Ends every process of the browser at once, without a word to any of them. */
+  readonly kill: () => Promise<void>;
+}
+
+async function open(profile: string): Promise<Opened> {
+  const child = spawn(
+    "/usr/bin/chromium",
+    [
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+      "--hide-crash-restore-bubble",
+      `--user-data-dir=${profile}`,
+      "--remote-debugging-port=0",
+    ],
+    // A group of its own, so that the kill reaches all of its processes and no other.
+    { detached: true, stdio: ["ignore", "ignore", "pipe"] },
+  );
+  const gone = new Promise<void>((done) => child.once("exit", () => done()));
+  const kill = async () => {
+    if (child.pid !== undefined && child.exitCode === null && child.signalCode === null)
+      process.kill(-child.pid, "SIGKILL");
+    await gone;
+  };
+  try {
+    return { browser: await chromium.connectOverCDP(await devtoolsOf(child)), kill };
+  } catch (error) {
+    await kill();
+    throw error;
+  }
+}
+
+/** The address at which the browser can be spoken to, which it says when it is up. */
+function devtoolsOf(child: ChildProcess): Promise<string> {
+  return new Promise((done, failed) => {
+    let said = "";
+    const timer = setTimeout(() => failed(new Error(`the browser does not come up: ${said}`)), 40_000);
+    child.stderr?.on("data", (bytes) => {
+      said += String(bytes);
+      const address = /DevTools listening on (ws:\S+)/.exec(said)?.[1];
+      if (address === undefined) return;
+      clearTimeout(timer);
+      done(address);
+    });
+    child.once("error", failed);
+  });
+}
+
+async function onSite(browser: Browser, address: string): Promise<Page> {
+  const [context] = browser.contexts();
+  if (context === undefined) throw new Error("the browser has no window");
+  const page = await context.newPage();
+  await page.goto(address);
+  return page;
+}
+
+/** In the page: writers that write one entry after the other as fast as they are kept. */
+async function writeOn({ job, from, writers }: { job: string; from: number; writers: number }): Promise<void> {
+  const { Session } = (await import(new URL("store.js", location.href).href)) as Store;
+  const { told, begun } = window as unknown as { told: (number: number) => void; begun: () => void };
+  const session = await Session.open(job);
+  let number = from;
+  begun();
+  const writer = async () => {
+    for (;;) {
+      const mine = number++;
+      // From a word to some pages, so that a write takes more than a moment.
+      const text = String(mine).repeat(1 + ((mine * 7919) % 400));
+      await session.write([`observations/o${mine % 50}/what`, { mine, text, length: text.length }]);
+      told(mine);
+    }
+  };
+  await Promise.all(Array.from({ length: writers }, writer));
+}
+
+/** In the page: the numbers of all entries of a job that are as they were written, and how many are not. */
+async function lookAt(job: string): Promise<{ readonly numbers: readonly number[]; readonly damaged: number }> {
+  const { Session, isEntry, isWhole } = (await import(new URL("store.js", location.href).href)) as Store;
+  const session = await Session.open(job);
+  const entries = session.record.entries();
+  session.close();
+  const numbers = entries.flatMap((entry) => {
+    const { mine, text, length } = entry.value as { mine: number; text: string; length: number };
+    const right = isEntry(entry) && text.length === length && text === String(mine).repeat(1 + ((mine * 7919) % 400));
+    return right ? [mine] : [];
+  });
+  return { numbers, damaged: entries.length - numbers.length + (isWhole(entries) ? 0 : 1) };
+}
+
+/** Numbers from 0 to 1 that are the same at every run with the same seed. */
+function randomFrom(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
