@@ -75,7 +75,7 @@ export async function killTest({ launches, pagesEach, seed, tell }: KillPlan): P
     });
     await page.exposeFunction("told", (number: number) => void kept.add(number));
     await page.exposeFunction("begun", () => begun());
-    page.evaluate(writeOn, { job, from: next, writers: WRITERS }).catch(() => undefined);
+    page.evaluate(writeOn, { job, from: next, writers: WRITERS }).catch((e) => process.env.KT && console.log(e));
     next += 1_000_000;
     await first;
     await new Promise((done) => setTimeout(done, random() * LATEST));

@@ -288,6 +288,7 @@ export const SUPPLY = {
 
 export const PICTURES = {
   diagram: "Line diagram",
+  diagramScroll: "Line diagram, to scroll sideways",
   margins: "Margins, worst first",
   marginsHelp: "Reading, its band and the limit on one scale; the hatched side is beyond the limit.",
   noMargins: "No reading is compared with a limit yet.",

@@ -35,7 +35,7 @@ export default function Pictures(_: ScreenProps) {
       <Section title={PICTURES.diagram}>
         <section
           class="full-size"
-          aria-label={PICTURES.diagram}
+          aria-label={PICTURES.diagramScroll}
           // biome-ignore lint/a11y/noNoninteractiveTabindex: what is scrolled sideways must be reached by the keyboard
           tabIndex={0}
         >
