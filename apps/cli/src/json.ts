@@ -7,14 +7,13 @@ import {
   type Finding,
   type Ground,
   type Issue,
-  type Misfit,
   missingOf,
   pointer,
   type Remark,
   type Unit,
   weakestBasis,
 } from "@good-grounds/core";
-import type { ReportInput } from "@good-grounds/report";
+import type { ReportInput, ReportMisfit } from "@good-grounds/report";
 import { conformityJson } from "./conformity-json.ts";
 import { observationJson } from "./reasoning-json.ts";
 
@@ -80,7 +79,10 @@ function findingJson(
 }
 
 /** Readings that do not agree. With `grounds`, the leaves they rest on. */
-function misfitJson({ path, readings, explanations, grounds, ...rest }: Misfit, withGrounds: boolean): object {
+function misfitJson(
+  { path, readings, explanations, grounds, ring: _, ...rest }: ReportMisfit,
+  withGrounds: boolean,
+): object {
   const expected = ({ path: at, value, low, high }: ExpectedReading) => ({
     place: pointer(at),
     value: number(value),

@@ -1,16 +1,17 @@
 import type { CheckLabel } from "@good-grounds/core";
-import { type InspectionFile, resolveInstallation } from "@good-grounds/inspection";
+import { type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
 import {
   CHECKS,
   conformities,
   curvesOf,
   diagnoseInstallation,
+  diagnoseRings,
   mostDefective,
   outcomeOf,
   reasonObservations,
   weigh,
 } from "@good-grounds/judgement";
-import type { ReportInput } from "@good-grounds/report";
+import { type ReportInput, type ReportMisfit, ringMisfit } from "@good-grounds/report";
 import { EDITION } from "@good-grounds/tables";
 
 /** Titles, formulas and regulations of every check. */
@@ -41,8 +42,24 @@ export function assemble(file: InspectionFile, probability = false): ReportInput
         : { most: mostDefective(population, inspected, defective, ASSURANCE), assurance: ASSURANCE },
     ),
     reasoned: reasonObservations(installation, weighing),
-    misfits: diagnoseInstallation(installation),
+    misfits: misfitsOf(installation),
     ...(probability ? { conformity: conformities(weighing, installation) } : {}),
     curves: installation.circuits.flatMap((circuit, i) => curvesOf(circuit, weighing.circuits[i] ?? [], installation)),
   };
+}
+
+/** Ring readings in a reading of circuits and boards; a ring that was looked at by itself has its own, better words. */
+const OF_A_RING: ReadonlySet<string> = new Set(["r1", "rn", "r2", "R1+R2"]);
+
+/** Everything that does not agree, what is clear and worst first; no ring is told of twice. */
+function misfitsOf(installation: Installation): readonly ReportMisfit[] {
+  const rings = diagnoseRings(installation).map(ringMisfit);
+  const places = new Set(rings.map(({ path }) => path.join("/")));
+  const others = diagnoseInstallation(installation).filter(
+    ({ kind, path, readings }) =>
+      kind !== "circuit-readings" ||
+      !places.has(path.join("/")) ||
+      !readings.some(({ name, measured, low, high }) => OF_A_RING.has(name) && (measured < low || measured > high)),
+  );
+  return [...rings, ...others].sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
 }

@@ -24,3 +24,6 @@ export * from "./words/figure.ts";
 export { placeWords } from "./words/place.ts";
 export * from "./words/probability.ts";
 export * from "./words/reasoning.ts";
+export { drawingOf as ringDrawingOf, ringMisfit, ringSentences } from "./words/ring.ts";
+export type { RingData } from "./words/ring-data.ts";
+export { type TrendLine, trendLines } from "./words/then-and-now.ts";

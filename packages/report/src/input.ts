@@ -11,6 +11,7 @@ import type {
   Weighing,
 } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
+import type { RingDrawing } from "./drawings/ring.ts";
 import type { ReasonedObservation } from "./words/reasoning.ts";
 
 /** One known point of a device's time-current characteristic: it operates within `seconds` somewhere from `low` to `high` amperes. */
@@ -43,6 +44,11 @@ export interface SampleReach {
   readonly assurance: number;
 }
 
+/** Readings that do not agree; those of a ring with what its drawing shows. */
+export interface ReportMisfit extends Misfit {
+  readonly ring?: RingDrawing;
+}
+
 /** Everything a report is made from. Nothing else is looked up; nothing is judged again. */
 export interface ReportInput {
   readonly installation: Installation;
@@ -58,7 +64,7 @@ export interface ReportInput {
   /** How sure each finding is; left out where it was not asked for. */
   readonly conformity?: ReadonlyMap<Finding, Conformity>;
   /** Readings that do not agree, worst first; left out where they were not looked for. */
-  readonly misfits?: readonly Misfit[];
+  readonly misfits?: readonly ReportMisfit[];
   /** The comparison with earlier inspections, where any were given. */
   readonly thenAndNow?: ThenAndNow;
 }

@@ -232,10 +232,25 @@ describe("the engine", () => {
   it("draws what was weighed", async () => {
     const { engine } = open();
     await engine.weigh(house());
-    const { diagram, curves, samples } = await engine.pictures();
+    const { diagram, curves, rings, samples } = await engine.pictures();
     expect(diagram[0]).toMatch(/Consumer unit/);
     expect(curves.every(({ svg }) => svg.startsWith("<svg"))).toBe(true);
     expect(samples[0]?.leaves).toMatch(/95 % assurance/);
+    expect(rings.map(({ words: [first] }) => first?.slice(0, 45))).toEqual([
+      "Most likely (98 %): a sound ring",
+      "Most likely (90 %): socket 5 hangs on a spur o",
+    ]);
+    expect(rings[1]?.svg).toContain("spur, about 3.3 m");
+  });
+
+  it("sets readings beside those of earlier inspections", async () => {
+    const { engine } = open();
+    await engine.weigh(house());
+    const earlier = { ...house(), id: "earlier", inspectedOn: "2021-09-30" };
+    const trends = await engine.trends([earlier, { ...earlier, id: "later", inspectedOn: "2027-01-01" }]);
+    expect(trends.length).toBeGreaterThan(0);
+    expect(trends.every(({ svg, words }) => svg.startsWith("<svg") && words !== "")).toBe(true);
+    expect(await engine.trends([])).toEqual([]);
   });
 
   it("reasons about a topic, and takes in what was measured at the place", async () => {

@@ -93,6 +93,11 @@ export class Engine {
     return this.#call("pictures");
   }
 
+  /** Readings of what was weighed last beside those of earlier inspections. */
+  trends(earlier: readonly Data[]): Promise<Answer<"trends">> {
+    return this.#call("trends", earlier);
+  }
+
   /** What keeps a job from being finished, in plain words with its place. */
   check(data: Data): Promise<Answer<"check">> {
     return this.#call("check", data);

@@ -12,6 +12,8 @@ export interface Service {
   readonly argument: (path: string, check: string) => readonly Line[];
   /** Drawings of what was weighed last. */
   readonly pictures: () => Pictures;
+  /** Readings of what was weighed last beside those of earlier inspections. */
+  readonly trends: (earlier: readonly Data[]) => Promise<readonly TrendView[]>;
   /** What keeps a job from being finished. */
   readonly check: (data: Data) => readonly Trouble[];
   /** What is worth a second look in one's own figures, held against last time's file where there is one. */
@@ -108,8 +110,24 @@ export interface Pictures {
   readonly diagram: readonly string[];
   /** Time-current drawings of circuits whose disconnection or fault energy is in doubt. */
   readonly curves: readonly { readonly path: string; readonly name: string; readonly svg: string }[];
+  /** Rings with what explains their readings, marked where it lies and in sentences. */
+  readonly rings: readonly RingPicture[];
   /** What each sample of the extent leaves possible, in plain words. */
   readonly samples: readonly { readonly what: string; readonly seen: string; readonly leaves: string }[];
+}
+
+/** One kind of reading over the years. */
+export interface TrendView {
+  readonly name: string;
+  readonly words: string;
+  readonly svg: string;
+}
+
+export interface RingPicture {
+  readonly path: string;
+  readonly name: string;
+  readonly svg: string;
+  readonly words: readonly string[];
 }
 
 export type Facts = Readonly<Record<string, Answer>>;
@@ -158,7 +176,7 @@ export interface QuestionView extends FactView {
   readonly leaves: readonly (ValueView & { readonly possible: readonly Severity[] })[];
 }
 
-export interface ContestedView {
+interface ContestedView {
   readonly point: string;
   readonly question: string;
   readonly positions: readonly {

@@ -3,6 +3,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { KINDS, type Kind, type KindId } from "./kinds.ts";
 import { doubtAbout, shifted } from "./plausible.ts";
+import { readStated } from "./read-stated.ts";
 import { replaced, within } from "./spot.ts";
 import { pressed, readTyped, splitShown, type TextKey } from "./typed.ts";
 
@@ -121,7 +122,7 @@ describe("a value that may have slipped", () => {
           const there = parseWritten(shifted(shown, places) ?? "", "ohm");
           const was = parseWritten(shown, "ohm");
           if ("code" in there || "code" in was) throw new Error("not written");
-          expect(there.value).toBeCloseTo(was.value * 10 ** places, 9);
+          expect(Math.abs(there.value / (was.value * 10 ** places) - 1)).toBeLessThan(1e-12);
         },
       ),
     );
@@ -140,5 +141,21 @@ describe("a member within a value", () => {
     expect(replaced(rcd, inner, null)).toEqual({ own: { type: "A", readings: { button: "trips" } } });
     expect(replaced({ own: { readings: { atRated: { shown: "1 ms" } } } }, inner, null)).toBeNull();
     expect(replaced(undefined, ["rated"], "32 A")).toEqual({ rated: "32 A" });
+  });
+});
+
+describe("a size that is typed", () => {
+  it.each([
+    ["2,5", "2.5 mm²"],
+    ["2.5mm2", "2.5 mm2"],
+    ["", null],
+    ["10 to 15", { from: "10 mm²", to: "15 mm²" }],
+    ["10-15", { from: "10 mm²", to: "15 mm²" }],
+    ["about 10", undefined],
+    [">10", undefined],
+    ["-1", undefined],
+    ["1 to 2 to 3", undefined],
+  ] as const)("%s is %j", (text, value) => {
+    expect(readStated(text, "mm²", "square-millimetre")).toEqual(value);
   });
 });

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { Record as JobRecord } from "../record/record.ts";
 import { AboutDialog } from "./about.tsx";
 import { Announce } from "./announce.tsx";
@@ -7,6 +7,7 @@ import { FieldGroup } from "./field-group.tsx";
 import { type AnyField, type FieldGroup as GroupOfFields, idOf, isReading } from "./fields.ts";
 import { InHand, useInHand } from "./instrument.tsx";
 import { Keypad } from "./keypad.tsx";
+import { memo } from "./memo.tsx";
 import { NoValueDialog } from "./no-value.tsx";
 import { noValueOf } from "./reading.ts";
 import { ReadingRow } from "./reading-row.tsx";
@@ -29,6 +30,9 @@ export function ReadingList({ groupsOf, endId, children }: ReadingListProps) {
   const entry = useEntry(groupsOf, endId, inHand);
   const [dialog, setDialog] = useState<"none" | "about">();
   const { open, record } = entry;
+  // Rows are drawn again only when they show something else, so they reach what holds now by this.
+  const now = useRef(entry);
+  now.current = entry;
   const close = () => setDialog(undefined);
   return (
     <div class="reading-list">
@@ -36,7 +40,7 @@ export function ReadingList({ groupsOf, endId, children }: ReadingListProps) {
         <InHand inHand={inHand} take={take} />
         {entry.groups.map((group) => (
           <FieldGroup key={group.title} group={group}>
-            {group.fields.map((field) => row(field, entry))}
+            {group.fields.map((field) => row(field, entry, now))}
           </FieldGroup>
         ))}
         {children}
@@ -80,22 +84,25 @@ export function ReadingList({ groupsOf, endId, children }: ReadingListProps) {
   );
 }
 
-function row(field: AnyField, entry: Entry) {
+const Reading = memo(ReadingRow);
+const Word = memo(WordRow);
+
+function row(field: AnyField, entry: Entry, now: { readonly current: Entry }) {
   const id = idOf(field);
   const isOpen = entry.open !== undefined && idOf(entry.open) === id;
-  const shared = { key: id, id, isOpen, onOpen: () => entry.enter(field) };
-  if (!isReading(field)) return <WordRow {...shared} field={field} onChoose={(word) => entry.choose(field, word)} />;
+  const shared = { key: id, id, isOpen, onOpen: () => now.current.enter(field) };
+  if (!isReading(field)) return <Word {...shared} field={field} onChoose={(word) => now.current.choose(field, word)} />;
   return (
-    <ReadingRow
+    <Reading
       {...shared}
       field={field}
       typed={isOpen ? entry.typed : undefined}
       fault={isOpen ? entry.fault : undefined}
       doubt={entry.doubt?.id === id ? entry.doubt.about : undefined}
-      onType={entry.type}
-      onLeave={entry.leave}
-      onNext={entry.next}
-      onSettle={(instead) => entry.settle(field, instead)}
+      onType={(text) => now.current.type(text)}
+      onLeave={() => now.current.leave()}
+      onNext={() => now.current.next()}
+      onSettle={(instead) => now.current.settle(field, instead)}
     />
   );
 }

@@ -11,7 +11,7 @@ export interface Taken {
   readonly note?: string;
 }
 
-export type Silence = "limited" | "not-verified" | "not-applicable";
+type Silence = "limited" | "not-verified" | "not-applicable";
 
 /** Why there is no value. */
 export interface NoValue {

@@ -1,10 +1,11 @@
-import { parseWritten, type Unit } from "@good-grounds/core";
+import type { Unit } from "@good-grounds/core";
 import { useState } from "preact/hooks";
 import { Conflict } from "../parts/conflict.tsx";
 import { useDraft } from "../parts/drafts.ts";
 import type { Value } from "../record/entry.ts";
 import { KEYPAD } from "../words/keypad.ts";
 import { NoValueDialog } from "./no-value.tsx";
+import { readStated } from "./read-stated.ts";
 import { noValueOf, shownWords } from "./reading.ts";
 import { type Spot, spotId, useSpot, within } from "./spot.ts";
 
@@ -110,19 +111,4 @@ function textOf(value: Value | undefined, symbol: string): string {
   if (typeof value !== "object" || value === null || Array.isArray(value)) return "";
   const { from, to } = value as { readonly from?: Value; readonly to?: Value };
   return typeof from === "string" && typeof to === "string" ? `${bare(from)} to ${bare(to)}` : "";
-}
-
-/** What was typed as a file has it; null where nothing was, undefined where it is no quantity of this unit. */
-export function readStated(text: string, symbol: string, unit: Unit): Value | undefined {
-  const trimmed = text.trim().replaceAll(",", ".");
-  if (trimmed === "") return null;
-  const ends = trimmed.split(/\s*(?:\bto\b|–|(?<=\d)-)\s*/u);
-  const written = ends.map((end) => {
-    const full = /[a-z²°Ω%]$/iu.test(end) ? end.replace(/^([\d.+-]+)\s*/, "$1 ") : `${end} ${symbol}`;
-    const read = parseWritten(full, unit);
-    return "code" in read || read.bound !== "exact" || (read.value < 0 && unit !== "celsius") ? undefined : full;
-  });
-  const [from, to, ...more] = written;
-  if (written.includes(undefined) || more.length > 0 || from === undefined) return undefined;
-  return to === undefined ? from : { from, to };
 }

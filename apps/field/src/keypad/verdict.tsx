@@ -9,7 +9,7 @@ import { KEYPAD } from "../words/keypad.ts";
 import { PARTS } from "../words/parts.ts";
 
 /** A verdict as a mark whose weight grows with it: a rule, an empty box, a box half full, a full one. Words stand beside. */
-export function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
+function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
   return (
     <svg class="verdict-mark" width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">
       {verdict === "met" || verdict === "not-applicable" ? (

@@ -36,6 +36,8 @@ export const MISFITS = Object.freeze({
   },
   betweenNeutrals: (circuit: string, reading: string) =>
     `Circuit ${circuit}: insulation between its neutral and those of the others ${reading}.`,
+  ringShows: (circuit: string, words: string) =>
+    `${circuit}: the ring and its readings beside what is expected; ${words}`,
   note: (words: string) => `Inspector's note: ${words}`,
   notFound: "Named to be shown here, but the readings now agree.",
 });

@@ -30,7 +30,7 @@ export function reportModel(input: ReportInput): ReportModel {
     observations: observations(input, drawings),
     origin: origin(input),
     findings: findings(input, drawings),
-    misfits: misfits(input),
+    misfits: misfits(input, drawings),
     boards: boards(input, drawings),
     diagram: diagram(input, drawings),
     curves: curves(input, drawings),

@@ -196,6 +196,7 @@ export const TEMPLATE = String.raw`
   for m in d.misfits.list {
     block(breakable: not m.whole, above: 0.9em, below: 0.7em, {
       block(above: 0pt, below: 0.35em, sticky: true, bare(9.5pt, heading(level: 3, m.title)))
+      if m.drawing != "" { block(above: 0.4em, below: 0.4em, image(m.drawing, width: 118mm, alt: m.shows)) }
       for l in m.lines { block(above: 0.35em, below: 0pt, text(size: 8.8pt, l)) }
     })
   }

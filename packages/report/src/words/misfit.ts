@@ -25,7 +25,7 @@ export function misfitWords(misfit: Misfit): MisfitWords {
   const [leading] = explanations;
   const shown = explanations.slice(0, MOST);
   const isTied = ({ share }: Explanation) => !toldApart && share * TOLD_APART > (leading?.share ?? 0);
-  const tied = Math.max(1, shown.filter(isTied).length);
+  const tied = Math.min(shown.length, misfit.tied ?? Math.max(1, shown.filter(isTied).length));
   return {
     tied,
     readings: readings.map(

@@ -20,6 +20,7 @@ export function openService(): Service {
     weigh: (data) => weighData(desk, data),
     argument: (path, check) => argumentOf(desk, path, check),
     pictures: () => picturesOf(desk),
+    trends: async (earlier) => (await import("./trends.ts")).trendsOf(desk.weighed, earlier),
     check: (data) => troublesOf(desk, data),
     topics: async () => (await topicPiece()).labels(),
     ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),

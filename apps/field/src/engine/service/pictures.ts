@@ -6,6 +6,7 @@ import { recordPath } from "../places.ts";
 import type { Pictures } from "../protocol.ts";
 import type { Desk } from "./desk.ts";
 import { findingView, restsOn } from "./finding-view.ts";
+import { ringsOf } from "./rings.ts";
 import { worstOf } from "./weigh.ts";
 
 /** The assurance with which a sample is said to leave something open: the usual one of statistics. */
@@ -15,7 +16,7 @@ const ASSURANCE = 0.95;
 const ROWS = 24;
 
 export function picturesOf({ weighed }: Desk): Pictures {
-  if (weighed === undefined) return { diagram: [], curves: [], samples: [] };
+  if (weighed === undefined) return { diagram: [], curves: [], rings: [], samples: [] };
   const { installation, weighing, filled } = weighed;
   const { file } = installation;
   const findingsOf = new Map(installation.circuits.map(({ path }, i) => [path, weighing.circuits[i] ?? []]));
@@ -36,6 +37,7 @@ export function picturesOf({ weighed }: Desk): Pictures {
         name: `${placeWords(curves.circuit, installation)}: ${curves.device}`,
         svg: timeCurrentCurve(curves),
       })),
+    rings: ringsOf(installation),
     samples: file.extent.sampling.map(({ what, population, inspected, defective }) => ({
       what,
       seen: ENGINE.sampled(inspected, population, defective),

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { memo } from "../../keypad/memo.tsx";
 import { usePicked } from "../../keypad/use-record.ts";
 import { newName, put, useSession } from "../../shell/job.ts";
 import { goTo, linkTo } from "../../shell/route.ts";
@@ -8,6 +9,9 @@ import { addMember, nextDesignation } from "./changes.ts";
 import { OriginRow } from "./origin-row.tsx";
 import { type TreeRow, treeOf } from "./tree.ts";
 import { type Said, WayRow } from "./way-row.tsx";
+
+const Board = memo(BoardRow);
+const Way = memo(WayRow);
 
 /** The installation as a line diagram that is edited where it is drawn, and read as a list. */
 export function LineDiagram() {
@@ -37,7 +41,7 @@ export function LineDiagram() {
         <OriginRow />
         {rows.map((row) =>
           row.kind === "board" ? (
-            <BoardRow
+            <Board
               key={row.board}
               board={row.board}
               depth={row.depth}
@@ -45,7 +49,7 @@ export function LineDiagram() {
               onSaid={setSaid}
             />
           ) : (
-            <WayRow
+            <Way
               key={`${row.board}/${row.circuit}`}
               board={row.board}
               circuit={row.circuit}

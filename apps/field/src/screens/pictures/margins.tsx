@@ -38,7 +38,7 @@ export function Margins({ places }: { readonly places: readonly PlaceView[] }) {
 }
 
 /** Findings with a bar: by verdict, then by how near the limit is. */
-export function marginsOf(places: readonly PlaceView[]): readonly Margin[] {
+function marginsOf(places: readonly PlaceView[]): readonly Margin[] {
   return places
     .flatMap((place) => place.findings.map((finding) => ({ place, finding })))
     .filter(({ finding }) => finding.bar !== "" && finding.marginWords !== "")

@@ -9,6 +9,8 @@ import type { ScreenProps } from "../../shell/screens.ts";
 import { PICTURES } from "../../words/installation.ts";
 import { Coverage } from "./coverage.tsx";
 import { Margins } from "./margins.tsx";
+import { Rings } from "./rings.tsx";
+import { Trends } from "./trends.tsx";
 
 /** The installation in pictures: its line diagram, what is tight, curves in doubt, and what was seen of it. */
 export default function Pictures(_: ScreenProps) {
@@ -53,6 +55,8 @@ export default function Pictures(_: ScreenProps) {
           <Picture key={path} svg={svg} caption={name} />
         ))}
       </Section>
+      <Rings rings={drawings.rings} />
+      <Trends view={view} />
       <Section title={PICTURES.coverage}>
         <Coverage samples={drawings.samples} />
       </Section>

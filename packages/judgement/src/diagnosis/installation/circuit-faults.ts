@@ -74,6 +74,9 @@ function joint(block: CircuitBlock, around: Surroundings, conductor: "line" | "c
   });
 }
 
+/** How much more often an end reads as open where a conductor is than where anything else is wrong, as a logarithm. */
+const SEEN_OPEN = Math.log(100);
+
 const END = { r1: "r1", rn: "rn", re: "r2" } as const;
 const isEnd = (slot: Slot): slot is keyof typeof END => slot in END;
 
@@ -247,15 +250,23 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
     prior: 0.1,
     words: (size) =>
       `about ${size} in the way of the loop test that the dead test does not have: a contact that opens under current, a poor probe or plug contact, or another point`,
-    effects: (block, around) =>
-      spread(block, {
-        low: 0.05,
-        high: 50,
-        count: 50,
-        shown: (slot, x) => recorded(slot, block.nominal) + (slot === "zs" ? x : 0),
-        truth: (x) => added(truthOf(here(block, around)), x, "zs"),
-        size: ohms,
-      }),
+    effects: (block, around) => {
+      const felt = (feels: (slot: Slot) => boolean) =>
+        spread(block, {
+          low: 0.05,
+          high: 50,
+          count: 50,
+          shown: (slot, x) => recorded(slot, block.nominal) + (feels(slot) ? x : 0),
+          truth: (x) => added(truthOf(here(block, around)), x, "zs"),
+          size: ohms,
+        });
+      if (!block.slots.includes("fed")) return felt((slot) => slot === "zs");
+      // A poor contact of the probe is in one reading, one in the circuit in that of the board behind it as well.
+      return [...felt((slot) => slot === "zs"), ...felt(isLive)].map((effect) => ({
+        ...effect,
+        logWeight: effect.logWeight - Math.LN2,
+      }));
+    },
   },
   {
     id: "warm-conductors",
@@ -291,6 +302,27 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
             size: (k) => `${Math.round(k * 100)} %`,
           })
         : [],
+  },
+  {
+    id: "ring-conductor-open",
+    innocent: false,
+    prior: 1,
+    words: (size) => `the ring is open: ${size} is not continuous from end to end`,
+    // An end that reads as open says it by itself; the rest only has to go with it.
+    effects: (block, around) =>
+      block.openEnds.length === 0
+        ? []
+        : spread(block, {
+            low: 1.02,
+            high: 4.5,
+            count: 25,
+            shown: (slot, k) => {
+              const { line, cpc } = block.nominal;
+              return recorded(slot, block.nominal) + (slot === "r1r2" || isLive(slot) ? (k - 1) * (line + cpc) : 0);
+            },
+            truth: () => truthOf(here(block, around)),
+            size: () => block.openEnds.join(", "),
+          }).map((effect) => ({ ...effect, logWeight: effect.logWeight + SEEN_OPEN })),
   },
   {
     id: "ring-conductor-high",

@@ -22,7 +22,7 @@ const NAME: Readonly<Record<Slot, string>> = {
 const INNOCENT = [
   "leads not nulled, or another pair of leads",
   "the readings were taken at different points or days",
-  "a figure read or written wrongly",
+  "a figure read or written wrongly, or two rows of the schedule that changed places",
   "a length that was guessed",
 ];
 

@@ -48,6 +48,8 @@ export interface CircuitBlock extends Block {
   readonly length: number | undefined;
   /** Whether the cable settles what R1+R2 should be. */
   readonly cableKnown: boolean;
+  /** Conductors of a ring that read as open from end to end. */
+  readonly openEnds: readonly ("r1" | "rn" | "r2")[];
   /** What was assumed on the way, as leaves. */
   readonly grounds: readonly Ground[];
 }
@@ -204,6 +206,7 @@ export function circuitBlock(circuit: Circuit, fed: readonly Board[], shared: Sh
     cpc,
     length,
     cableKnown,
+    openEnds: ring ? openEndsOf(circuit) : [],
     grounds: [
       ...(cableKnown
         ? [cable.line, cable.cpc, cable.length, readings.temperature, CONDUCTOR_TOLERANCE, STATED_LENGTH]
@@ -214,6 +217,11 @@ export function circuitBlock(circuit: Circuit, fed: readonly Board[], shared: Sh
 }
 
 const MOST_SLOTS = 8;
+
+function openEndsOf({ readings: { r1, rn, r2 } }: Circuit) {
+  const isOpen = (end: Evidence<"ohm">) => end.kind === "measured" && end.detail.bound === "above";
+  return (["r1", "rn", "r2"] as const).filter((_, i) => isOpen([r1, rn, r2][i] as Evidence<"ohm">));
+}
 
 /** No loop or conductor that is read to tell anything has more, Ω. */
 const LARGEST = 1e5;

@@ -2,7 +2,7 @@ import { isKnownFact, type Misfit } from "@good-grounds/core";
 import type { Supply } from "@good-grounds/inspection";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
 import { readingOf, wholeDeviation } from "./noise.ts";
-import { fallbacks, shownReading } from "./pair-of-readings.ts";
+import { fallbacks, READ_ZE, shownReading } from "./pair-of-readings.ts";
 
 /** External loops as met, on a logarithmic scale: middle and spread. A judgement of practice, wide on purpose. */
 const LOOPS = { "TN-C-S": [0.18, 0.5], "TN-S": [0.4, 0.5], TT: [60, 1.2] } as const;
@@ -98,7 +98,7 @@ export function systemMisfit(supply: Supply): Misfit | undefined {
     suspects,
     nexts: {
       look: "look at the cut-out: where the earthing terminal comes from, sheath, neutral block or electrode",
-      ze: "read Ze again, isolated and with the earthing conductor off",
+      ze: READ_ZE,
     },
     readings: [shownReading("Ze", ze, band(LOOPS[recordedAs]))],
     grounds: [ze.evidence, earthing, ...fallbacks(ze)],

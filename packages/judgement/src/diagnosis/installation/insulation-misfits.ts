@@ -1,4 +1,4 @@
-import { type Evidence, type Measured, type Misfit, printQuantity } from "@good-grounds/core";
+import { type CircuitLoad, type Evidence, isKnownFact, type Measured, type Misfit, printQuantity } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
 
@@ -10,6 +10,23 @@ const LEAST_SPREAD = 1;
 const NEVER_LOW = 50e6;
 
 const FAULTY = 0.03;
+
+/** Conductors that touch read less than this, Ω; elements and motors in water that are sound hardly less than that. */
+const TOUCHING = 1000;
+const BY_NATURE = 0.5e6;
+
+/** Loads with elements that draw damp, or motors that may stand in water. */
+const LOW_LOADS: ReadonlySet<CircuitLoad> = new Set([
+  "motor",
+  "water-heater",
+  "cooker",
+  "storage-heating",
+  "heating",
+]);
+
+const isMineral = ({ cable: { kind } }: Circuit) => isKnownFact(kind) && kind.word === "mineral";
+const readsLow = (circuit: Circuit) =>
+  isMineral(circuit) || (isKnownFact(circuit.load) && LOW_LOADS.has(circuit.load.word));
 
 interface Row {
   readonly circuit: Circuit;
@@ -33,9 +50,9 @@ function lowAmong(
 ): readonly Misfit[] {
   const rows = circuits.flatMap((circuit): Row[] => {
     const reading = of(circuit);
-    return reading.kind === "measured" && reading.value > 0 ? [{ circuit, reading }] : [];
+    return reading.kind === "measured" && reading.value >= 0 ? [{ circuit, reading }] : [];
   });
-  const logs = rows.map(({ reading }) => Math.log(reading.value)).sort((a, b) => a - b);
+  const logs = rows.map(({ reading }) => Math.log(atLeast(reading))).sort((a, b) => a - b);
   if (rows.length <= ENOUGH) return [];
   const middle = median(logs);
   const spread = Math.max(
@@ -43,6 +60,11 @@ function lowAmong(
     1.4826 * median(logs.map((one) => Math.abs(one - middle)).sort((a, b) => a - b)),
   );
   return rows.flatMap(({ circuit, reading }) => misfit(circuit, reading, between, middle, spread) ?? []);
+}
+
+/** A display of nought means less than its last digit. */
+function atLeast({ value, detail }: Measured<"ohm">): number {
+  return Math.max(value, detail.resolution / 2, 1);
 }
 
 function median(sorted: readonly number[]): number {
@@ -58,14 +80,15 @@ function misfit(
   middle: number,
   spread: number,
 ): Misfit | undefined {
-  const { value, detail } = reading;
+  const { detail } = reading;
+  const value = atLeast(reading);
   if (!(value < NEVER_LOW) || detail.bound === "above") return undefined;
   const toEarth = between !== "line to neutral";
   const usual = Math.exp(middle);
   const density = logSpread(value, 1, NEVER_LOW) + Math.log(value);
   const would = (middle_: number) => [{ path: detail.path, value: middle_, low: middle_ / 7, high: middle_ * 7 }];
   const again = {
-    stays: { apart: `still about ${print(value)}`, halves: "low in one half only" },
+    stays: { apart: `still about ${detail.text}`, halves: "low in one half only" },
     rises: { apart: `towards the others, about ${print(usual)}`, halves: "no half low once it is off" },
   };
   const suspect = (
@@ -83,7 +106,8 @@ function misfit(
     log: Math.log(FAULTY * prior) + density,
     would: would(is),
   });
-  const contact = value < 1000;
+  const contact = value < TOUCHING || reading.value === 0;
+  const madeSo = value >= BY_NATURE && readsLow(circuit) ? (toEarth ? 0.6 : 0.3) : 0.1;
   return lineUp({
     kind: "insulation",
     path: circuit.path,
@@ -128,14 +152,15 @@ function misfit(
       suspect(
         "made-so",
         true,
-        0.1,
+        madeSo,
         "a cable or load that reads low by its nature: mineral insulation, heating elements, a pump in water",
-        again.stays,
+        isMineral(circuit) ? again.stays : { ...again.rises, apart: `${again.rises.apart}, with the load off` },
+        isMineral(circuit) ? value : usual,
       ),
     ],
     nexts: {
-      apart: "disconnect everything fixed to the circuit, wait until the display settles and read again",
-      halves: "open the circuit in the middle and read both halves",
+      apart: "with the circuit isolated, disconnect everything fixed to the circuit, wait until the display settles and read again",
+      halves: "with the circuit isolated, open it in the middle and read both halves",
     },
     readings: [
       {
@@ -143,7 +168,7 @@ function misfit(
         name: `insulation, ${between}`,
         unit: "ohm",
         shown: detail.text,
-        measured: value,
+        measured: reading.value,
         value: usual,
         low: Math.exp(middle - 1.96 * spread),
         high: Math.exp(middle + 1.96 * spread),

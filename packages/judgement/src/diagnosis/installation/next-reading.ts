@@ -40,7 +40,7 @@ const CANDIDATES: readonly Candidate[] = [
   },
   {
     id: "r1rn",
-    words: "join line and neutral at the furthest point and read R1+Rn at the board",
+    words: "with the circuit isolated, join line and neutral at the furthest point, read R1+Rn at the board and take the link off",
     expects: ({ r1rn }) => r1rn,
     deviation: continuity,
     print: ohms,
@@ -65,7 +65,7 @@ const CANDIDATES: readonly Candidate[] = [
   {
     id: "beyond",
     words:
-      "isolate, take the circuit's protective conductor off at the board and read with a long lead from the earthed metal at the far end to the main earthing terminal",
+      "isolate and prove dead, take the circuit's protective conductor off at the board, read with a long lead from the earthed metal at the far end to the main earthing terminal and put the conductor back",
     expects: ({ beyond }) => beyond ?? NOTHING,
     deviation: (value) => 0.05 + 0.25 * value,
     print: (value) => (value >= NOTHING ? "no connection" : ohms(value)),

@@ -29,3 +29,7 @@ export const about = (value: number, deviation: number) => ({
 
 export const fallbacks = (...readings: readonly Reading[]) =>
   readings.every(({ stated }) => stated) ? [] : [FALLBACK];
+
+/** How Ze is read again. What is live while its earth is off is a danger. */
+export const READ_ZE =
+  "with the whole installation isolated, take the earthing conductor off, read Ze again, and put it back before anything is switched on";

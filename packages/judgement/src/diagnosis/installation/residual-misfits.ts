@@ -1,4 +1,4 @@
-import { isKnownFact, type Misfit, printQuantity, type RcdDelay } from "@good-grounds/core";
+import { isKnown, isKnownFact, type Misfit, printQuantity, type RcdDelay } from "@good-grounds/core";
 import type { Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
 import { logSum } from "./gaussian.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
@@ -9,6 +9,9 @@ const FAULTY = 0.03;
 /** Times of devices without delay as met at their rated current, s, and the limits the standards set for S types. */
 const GENERAL = { middle: 0.026, spread: 0.35, slowest: 0.3 } as const;
 const SELECTIVE = { fastest: 0.13, slowest: 0.5 } as const;
+
+/** Rated residual current, A, up to which no device is time-delayed. */
+const LEAST_DELAYED = 0.03;
 
 const time = (seconds: number) => printQuantity(seconds, "second");
 
@@ -87,11 +90,16 @@ function timeMisfit(rcd: ResidualDevice, inTheWay: readonly ResidualDevice[]): M
       Math.abs(Math.log(theirs.value) - log) < 0.1
     );
   });
+  const isS = (one: ResidualDevice) => isKnownFact(one.delay) && one.delay.word === "S";
+  // Nobody makes a time-delayed device for 30 mA or less, and only one in the way can lend another its time.
+  const canBeS = !(isKnown(rcd.residual) && rcd.residual.value <= LEAST_DELAYED);
+  const [isOther, isOfOther] =
+    other === "general" ? [0.3, 0.3] : [canBeS ? 0.3 : 0.003, inTheWay.some(isS) ? 0.3 : 0.05];
   const suspects = [
     suspect(
       "delay-is-another",
       false,
-      0.3,
+      isOther,
       density(other, reading),
       `the device is ${other === "S" ? "time-delayed (S)" : "without delay"} and not as written`,
       { label: `marked as ${other === "S" ? "S" : "without S"}`, alone: `again about ${time(reading.value)}` },
@@ -100,7 +108,7 @@ function timeMisfit(rcd: ResidualDevice, inTheWay: readonly ResidualDevice[]): M
     suspect(
       "another-device-tripped",
       false,
-      0.3,
+      isOfOther,
       density(other, reading),
       "the time is that of another device in the way of the test current: the circuit does not hang on the device it is written against, or was tested from behind another",
       {

@@ -5,9 +5,12 @@ import { currentMisfits } from "./fault-current-misfits.ts";
 import { logSum } from "./gaussian.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
 import { readingOf, wholeDeviation } from "./noise.ts";
-import { about, FAULTY, fallbacks, LOG_SOUND, shownReading } from "./pair-of-readings.ts";
+import { about, FAULTY, fallbacks, LOG_SOUND, READ_ZE, shownReading } from "./pair-of-readings.ts";
 
 const ohms = (value: number) => printQuantity(value, "ohm");
+
+/** A distributor's earth that is sound hardly has more by itself, Ω: what is above it is no supply without its bonding. */
+const MOST_IN_TN = 1;
 
 /** The misfits among the readings of the origin, and of the boards' fault currents. */
 export function supplyMisfits(installation: Installation): readonly Misfit[] {
@@ -37,6 +40,7 @@ function loopAtBoard(supply: Supply, zdbEvidence: Evidence<"ohm">, path: Path, b
   const expects = {
     joint: { zdb: `still about ${ohms(zdb.value)}`, ze: `about ${ohms(ze.value)}` },
     off: { zdb: `about ${ohms(ze.value)}`, ze: `about ${ohms(ze.value)}` },
+    bonded: { zdb: `still about ${ohms(zdb.value)}`, ze: `about ${ohms(zdb.value)}` },
     wrong: { zdb: "another value than written", ze: "another value than written" },
   };
   const suspect = (
@@ -81,6 +85,16 @@ function loopAtBoard(supply: Supply, zdbEvidence: Evidence<"ohm">, path: Path, b
             `about ${ohms(x)} in the earthing conductor, its terminations or the main terminals`,
             expects.joint,
           ),
+          suspect(
+            "bonding-on-at-ze",
+            true,
+            tt ? 0.3 : 0.03,
+            tt || zdb.value <= MOST_IN_TN
+              ? logSpread(Math.max(0.01, ze.value), 0.005, Math.max(0.02, zdb.value))
+              : Number.NEGATIVE_INFINITY,
+            "bonding or another earth was connected while Ze was read and took no part at the board",
+            expects.bonded,
+          ),
           wrong,
         ]
       : [
@@ -104,7 +118,7 @@ function loopAtBoard(supply: Supply, zdbEvidence: Evidence<"ohm">, path: Path, b
     suspects,
     nexts: {
       zdb: "see that the earthing conductor is on and tight, then read Zdb again",
-      ze: "read Ze again, isolated and with the earthing conductor off",
+      ze: READ_ZE,
     },
     readings: [
       shownReading("Zdb", zdb, about(ze.value, deviation)),
@@ -185,7 +199,7 @@ function electrode(supply: Supply): Misfit | undefined {
             ),
           ],
     nexts: {
-      ze: "read Ze again with the earthing conductor off at the main earthing terminal",
+      ze: READ_ZE,
       ra: "read the electrode again with the spikes set further out",
     },
     readings: [

@@ -184,8 +184,9 @@ function neutrals(board: Board): readonly Misfit[] {
       }),
     ],
     nexts: {
-      load: "isolate and prove dead, load one circuit alone and clamp the neutral of the other",
-      trace: "open the joints between the two circuits one by one and read again",
+      load: "with every neutral back in its terminal, load one circuit alone and clamp the insulated neutral of the other",
+      trace:
+        "isolate both circuits and prove every neutral dead, for either may keep it live; open the joints between them one by one and read again",
     },
     readings: low.map((one) =>
       shown(`N–N, circuit ${one.circuit.designation}`, one.reading, {

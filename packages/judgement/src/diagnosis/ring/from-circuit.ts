@@ -20,28 +20,33 @@ import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../../circuits/conduc
 import { diagnoseRingReadings, type RingDiagnosis } from "./diagnose.ts";
 import type { RingInput, RingPointReadings, RingReading, Uncertain } from "./readings.ts";
 
+/** The readings of a ring and what is known of it, made ready, with what that rests on. */
+export interface ReadRing {
+  readonly input: RingInput;
+  /** Names of the points, by the numbers the diagnosis uses. */
+  readonly points: readonly string[];
+  /** r1, rn and r2. */
+  readonly ends: readonly Evidence<"ohm">[];
+  /** What was read at each point. */
+  readonly atPoints: readonly PointEvidence[];
+  /** The readings. */
+  readonly read: readonly Evidence<"ohm">[];
+  /** What was taken to be so, and what was computed from tables. */
+  readonly assumed: readonly Ground[];
+  readonly formula: string;
+}
+
+/** Why there is nothing to say of a circuit as a ring. */
+export interface NoRing {
+  readonly reason: string;
+  /** What would have to be read or stated. Empty where the question does not arise. */
+  readonly missing: readonly (NotKnown<Unit> | UnknownFact)[];
+}
+
 /** The diagnosis of a circuit of an inspection, with what it rests on; or why there is none. */
 export type CircuitRingDiagnosis =
-  | {
-      readonly diagnosis: RingDiagnosis;
-      /** Names of the points, by the numbers the diagnosis uses. */
-      readonly points: readonly string[];
-      /** r1, rn and r2. */
-      readonly ends: readonly Evidence<"ohm">[];
-      /** What was read at each point. */
-      readonly atPoints: readonly PointEvidence[];
-      /** All of them. */
-      readonly read: readonly Evidence<"ohm">[];
-      /** What was taken to be so, and what was computed from tables. */
-      readonly assumed: readonly Ground[];
-      readonly formula: string;
-    }
-  | {
-      readonly diagnosis: undefined;
-      readonly reason: string;
-      /** What would have to be read or stated. Empty where the question does not arise. */
-      readonly missing: readonly (NotKnown<Unit> | UnknownFact)[];
-    };
+  | (ReadRing & { readonly diagnosis: RingDiagnosis })
+  | (NoRing & { readonly diagnosis: undefined });
 
 /** The cross-connected readings of one point; what was not taken is left out. */
 export interface PointEvidence {
@@ -70,21 +75,25 @@ const NEUTRAL = matter("ring-neutral-size", "the neutral conductor of the ring i
  * tells most faults and their places. Sizes, material, length and temperature sharpen it where they are known.
  */
 export function diagnoseRing(circuit: Circuit, _installation: Installation): CircuitRingDiagnosis {
+  const ring = readRing(circuit);
+  if ("reason" in ring) return { ...ring, diagnosis: undefined };
+  return { ...ring, diagnosis: diagnoseRingReadings(ring.input) };
+}
+
+/** What is known of a circuit as a ring; or why nothing can be said of it. */
+export function readRing(circuit: Circuit): ReadRing | NoRing {
   const { shape, readings, cable } = circuit;
-  if (isKnownFact(shape) && shape.word !== "ring") {
-    return { diagnosis: undefined, reason: "not a ring final circuit", missing: [] };
-  }
+  if (isKnownFact(shape) && shape.word !== "ring") return { reason: "not a ring final circuit", missing: [] };
   const ends = [readings.r1, readings.rn, readings.r2];
   const [r1, rn, r2] = ends.map(readingOf);
   const points = pointsOf(circuit);
   if (points.length > MOST_RING_POINTS) {
-    return { diagnosis: undefined, reason: `a ring of more than ${MOST_RING_POINTS} points is not looked at`, missing: [] };
+    return { reason: `a ring of more than ${MOST_RING_POINTS} points is not looked at`, missing: [] };
   }
   if (r1 === undefined || rn === undefined || r2 === undefined) {
     const missing = ends.filter((end) => !isKnown(end)).flatMap((end) => missingOf(end));
     const unasked = isKnownFact(shape) ? [] : missingOf(shape as unknown as Ground);
     return {
-      diagnosis: undefined,
       reason: "the end-to-end readings r1, rn and r2 are needed to say anything of a ring",
       missing: [...missing, ...unasked],
     };
@@ -108,7 +117,7 @@ export function diagnoseRing(circuit: Circuit, _installation: Installation): Cir
   };
   const read = [...ends, ...[...readings.crossLineNeutral, ...readings.crossLineCpc].map(({ reading }) => reading)];
   return {
-    diagnosis: diagnoseRingReadings(input),
+    input,
     points: points.map(({ name }) => name),
     ends,
     atPoints: points.map(({ evidence }) => evidence),

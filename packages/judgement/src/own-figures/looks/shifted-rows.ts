@@ -1,3 +1,4 @@
+import { withoutCommonOffsets } from "../common-offset.ts";
 import { MeanRatio } from "../evidence.ts";
 import { type Look, RATIO_SHOWN_BELOW } from "../look.ts";
 import { deadFit, liveFit, ROW_FIT_ASSUMED } from "../row-fit.ts";
@@ -45,7 +46,8 @@ export const shiftedRows: Look = {
     "circuits were renumbered after the readings were taken",
     "a spare way was left out on one list and not on the other",
   ],
-  look({ rows, installation }) {
+  look({ rows: written, installation }) {
+    const rows = withoutCommonOffsets(written);
     const ratio = new MeanRatio();
     let best: Shift | undefined;
     let looked = false;

@@ -1,4 +1,5 @@
 import { isKnown, isKnownFact } from "@good-grounds/core";
+import { withoutCommonOffsets } from "../common-offset.ts";
 import { MeanRatio } from "../evidence.ts";
 import { type Job, type Look, RATIO_SHOWN_BELOW } from "../look.ts";
 import type { Kind } from "../repeatability.ts";
@@ -264,7 +265,7 @@ export const slippedDecimal: Look = {
     const tt = isKnownFact(earthing) && earthing.word === "TT";
     const suspects = [
       ...loopSuspects(job),
-      ...job.rows.flatMap((row) => [...ringSuspects(row), ...circuitSuspects(row, tt)]),
+      ...withoutCommonOffsets(job.rows).flatMap((row) => [...ringSuspects(row), ...circuitSuspects(row, tt)]),
     ].filter(({ witnesses }) => witnesses.length > 0);
     if (suspects.length === 0) return { because: "nothing foretells any resistance: no cables, no second reading" };
     const ratio = new MeanRatio();

@@ -1,3 +1,4 @@
+import { withoutCommonOffsets } from "../common-offset.ts";
 import { MeanRatio } from "../evidence.ts";
 import { type Look, RATIO_SHOWN_BELOW } from "../look.ts";
 import { deadFit, liveFit, ROW_FIT_ASSUMED } from "../row-fit.ts";
@@ -41,7 +42,8 @@ export const swappedRows: Look = {
     "the sizes or lengths of the cables were written to the wrong circuit",
     "faults in both circuits",
   ],
-  look({ rows, installation }) {
+  look({ rows: written, installation }) {
+    const rows = withoutCommonOffsets(written);
     const ratio = new MeanRatio();
     let best: Swap | undefined;
     for (const board of installation.boards.keys()) {

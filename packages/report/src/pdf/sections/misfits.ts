@@ -1,21 +1,24 @@
 import type { Misfit, Path } from "@good-grounds/core";
-import type { ReportInput } from "../../input.ts";
+import { ringDrawing } from "../../drawings/ring.ts";
+import type { ReportInput, ReportMisfit } from "../../input.ts";
 import { MISFITS } from "../../locales/misfits-en.ts";
 import { misfitWords } from "../../words/misfit.ts";
 import { placeWords } from "../../words/place.ts";
+import type { Drawings } from "../drawings.ts";
 import { keptWhole } from "../whole.ts";
 
 /** Characters of a misfit that is kept on one page. */
 const KEPT_WHOLE = 1200;
 
 /** Readings that do not agree as far as the inspector chose to show them; nothing where nothing was chosen. */
-export function misfits({ installation, misfits: found = [] }: ReportInput) {
+export function misfits({ installation, misfits: found = [] }: ReportInput, drawings: Drawings) {
   const list = places(installation.file).flatMap(({ path, shared }) =>
     shared.flatMap(({ kind, note = "" }) => {
       const here = found.filter((one) => one.kind === kind && belongsTo(one, path));
       const rest = note === "" ? [] : [MISFITS.note(note)];
-      if (here.length === 0) return [{ title: placeWords(path, installation), lines: [MISFITS.notFound, ...rest] }];
-      return here.map((one) => ({ title: one.title, lines: [...lines(one), ...rest] }));
+      if (here.length === 0)
+        return [{ title: placeWords(path, installation), lines: [MISFITS.notFound, ...rest], drawing: "", shows: "" }];
+      return here.map((one) => ({ title: one.title, lines: [...lines(one), ...rest], ...drawn(one, drawings) }));
     }),
   );
   return {
@@ -23,6 +26,13 @@ export function misfits({ installation, misfits: found = [] }: ReportInput) {
     intro: MISFITS.sharedIntro,
     list: list.map((one) => keptWhole(one, KEPT_WHOLE)),
   };
+}
+
+/** The drawing of a ring by name and in words; empty where there is none. */
+function drawn({ ring }: ReportMisfit, drawings: Drawings) {
+  return ring === undefined
+    ? { drawing: "", shows: "" }
+    : { drawing: drawings.add(ringDrawing(ring)), shows: MISFITS.ringShows(ring.circuit, ring.words) };
 }
 
 function lines(misfit: Misfit): readonly string[] {

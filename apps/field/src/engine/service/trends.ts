@@ -1,0 +1,27 @@
+import { isKnown } from "@good-grounds/core";
+import { resolveInstallation } from "@good-grounds/inspection";
+import { thenAndNow } from "@good-grounds/judgement";
+import { trendLines, trendSparkline } from "@good-grounds/report";
+import { draftOf } from "../draft.ts";
+import type { Data, TrendView } from "../protocol.ts";
+import type { Weighed } from "./desk.ts";
+
+/** Readings over the years, where inspections before this one are kept with the job. */
+export function trendsOf(weighed: Weighed | undefined, earlier: readonly Data[]): readonly TrendView[] {
+  if (weighed === undefined) return [];
+  const { installation } = weighed;
+  const before = earlier
+    .flatMap((data) => draftOf(data)?.file ?? [])
+    .filter(({ inspectedOn }) => inspectedOn < installation.file.inspectedOn)
+    .map(resolveInstallation);
+  if (before.length === 0) return [];
+  return trendLines(thenAndNow(installation, before), installation).map(({ where, label, history, says, trend }) => ({
+    name: `${where}, ${label}`,
+    words: [`${history}.`, ...says].join(" "),
+    svg: trendSparkline({
+      ...trend,
+      limit: isKnown(trend.limit) ? trend.limit.value : null,
+      words: `${where}, ${label}: ${history}`,
+    }),
+  }));
+}

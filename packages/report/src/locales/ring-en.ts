@@ -1,0 +1,92 @@
+import { MISFITS } from "./misfits-en.ts";
+
+const CONDUCTOR = { line: "line", neutral: "neutral", cpc: "cpc" } as const;
+const PAIR = {
+  "line-neutral": "line and neutral",
+  "line-cpc": "line and cpc",
+  "neutral-cpc": "neutral and cpc",
+} as const;
+const END = { line: "r1", neutral: "rn", cpc: "r2" } as const;
+
+type Conductor = keyof typeof CONDUCTOR;
+type Pair = keyof typeof PAIR;
+
+const listed = (words: readonly string[]) =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+
+/** A size with its band: "about 3.3 m (2.6 m to 4.1 m)". */
+const about = (value: string, low: string, high: string) => `about ${value} (${low} to ${high})`;
+
+/** Words about what explains the readings of a ring final circuit. */
+export const RING = Object.freeze({
+  title: (circuit: string) => `Circuit ${circuit}: readings of the ring that do not agree`,
+  titleSpur: (circuit: string) => `Circuit ${circuit}: the ring seems to have a spur`,
+  circuit: (designation: string) => `Circuit ${designation}`,
+  about,
+  ohms: (value: number) => `${value.toFixed(2)} Ω`,
+  metres: (value: number) => (value < 9.95 ? `${value.toFixed(1)} m` : `${Math.round(value)} m`),
+  part: (value: number) => `${Math.round(value * 100)} %`,
+  open: "open",
+  point: (name: string) => `point ${name}`,
+  /** Which sockets a leg lies between. */
+  board: "the board",
+  between: (from: string, to: string) => `between ${from} and ${to}`,
+  at: (size: string, between: string) => `${size} along from the outgoing end, ${between}`,
+  round: (size: string, between: string) => `${size} of the way round from the outgoing end, ${between}`,
+  placeOpen: "these readings do not say where",
+  placed: (words: string, place: string) => `${words}, ${place}`,
+  fault: {
+    sound: "a sound ring",
+    open: (conductors: readonly Conductor[]) =>
+      `${listed(conductors.map((one) => CONDUCTOR[one]))} ${conductors.length > 1 ? "are" : "is"} open`,
+    joint: (conductor: Conductor, ohms: string) => `a loose joint of ${ohms} in the ${CONDUCTOR[conductor]}`,
+    bridge: (metres: string) =>
+      metres === "" ? "a cable bridges the ring" : `a cable ${metres} long bridges the ring`,
+    bridged: (words: string, from: string, to: string) => `${words}: one end ${from}; the other ${to}`,
+    crossedInLeg: (pair: Pair) => `${PAIR[pair]} change places within the ring`,
+    crossedRings: "the two ends at the board belong to two different rings",
+    leads: (readings: "all" | "r1" | "rn" | "r2", ohms: string) =>
+      `leads of ${ohms} were not nulled for ${readings === "all" ? "any of these readings" : readings}`,
+    sameEnds: (pairs: readonly Pair[]) =>
+      `for the readings between ${listed(pairs.map((one) => PAIR[one]))} conductors of the same end were joined, not of opposite ends`,
+    spur: (point: string, size: string) => `${point} hangs on a spur of ${size}`,
+    terminal: (point: string, conductor: Conductor, ohms: string) =>
+      `a poor connection of ${ohms} of the ${CONDUCTOR[conductor]} at ${point}`,
+    swapped: (point: string, pair: Pair) => `${PAIR[pair]} are at each other's terminals at ${point}`,
+    off: (point: string, conductor: Conductor) => `the ${CONDUCTOR[conductor]} is off its terminal at ${point}`,
+  },
+  together: (faults: readonly string[]) => faults.join("; and "),
+  /** What stands by a mark of the drawing. */
+  mark: {
+    open: (conductors: readonly Conductor[]) => `${listed(conductors.map((one) => CONDUCTOR[one]))} open`,
+    joint: (conductor: Conductor, ohms: string) => `joint in the ${CONDUCTOR[conductor]}, ${ohms}`,
+    bridge: (metres: string) => `bridge${metres === "" ? "" : `, about ${metres}`}`,
+    crossed: (pair: Pair) => `${PAIR[pair]} change places`,
+    spur: (size: string) => `spur, about ${size}`,
+    terminal: (conductor: Conductor, ohms: string) => `poor ${CONDUCTOR[conductor]} connection, ${ohms}`,
+    swapped: (pair: Pair) => `${PAIR[pair]} swapped`,
+    off: (conductor: Conductor) => `${CONDUCTOR[conductor]} off`,
+  },
+  drawn: (words: string, share: string) => `${words} (${share})`,
+  noStory: "even so the readings lie further from it than the meter's uncertainty",
+  /** A reading by the test it belongs to. */
+  reading: (pair: Pair, point: string) => `${PAIR[pair].replace(" and ", " to ")} at ${point}`,
+  end: (conductor: Conductor) => END[conductor],
+  next: {
+    "ends-apart": (conductor: Conductor) => `null the leads and read ${END[conductor]} again`,
+    "cross-connected": (pair: Pair, terminals: Pair, point: string) =>
+      `cross-connect the opposite ends of ${PAIR[pair]} and read between ${PAIR[terminals]} at ${point}`,
+    "joined-at-one-end": (pair: Pair, point: string) =>
+      `join ${PAIR[pair]} at the outgoing end only, leave the returning end apart, and read between them at ${point}`,
+  },
+  expected: (ohms: string) => (ohms === "open" ? ohms : `about ${ohms}`),
+  places: (words: string, first: string, second: string) =>
+    `${words}; ${first} if it lies at the likeliest place, ${second} at the next likeliest`,
+  innocent: [
+    "leads not nulled, or another pair of leads",
+    "a poor contact of the probes at a socket",
+    "sockets not listed in their order round the ring",
+    "a spur, which is permitted",
+  ],
+  share: MISFITS.share,
+});

@@ -1,0 +1,136 @@
+import type { Misfit, NextReading } from "@good-grounds/core";
+import type { RingDrawing, RingDrawingMark } from "../drawings/ring.ts";
+import type { ReportMisfit } from "../input.ts";
+import { RING } from "../locales/ring-en.ts";
+import { misfitWords } from "./misfit.ts";
+import type { RingAskedData, RingData, RingFaultData, RingPlaceData } from "./ring-data.ts";
+import { nameOf, pointNames, storyId, storyWords } from "./ring-fault.ts";
+
+/** What the readings of a ring say, as readings that do not agree, with its drawing. */
+export function ringMisfit(ring: RingData): ReportMisfit {
+  const names = pointNames(ring);
+  const { circuit, stories, odds, clear, tied, readings, accounts, formula, grounds, designation } = ring;
+  const isSpur = stories[0]?.faults.every(({ kind }) => kind === "spur") ?? false;
+  const misfit: Misfit = {
+    kind: "ring",
+    path: circuit,
+    title: isSpur ? RING.titleSpur(designation) : RING.title(designation),
+    odds,
+    clear,
+    tied,
+    toldApart: tied < 2,
+    readings: readings.map(({ asked, ...one }) => ({ ...one, unit: "ohm", name: readingName(asked, names) })),
+    explanations: stories.map(({ faults, probability, innocent, would }, i) => ({
+      id: storyId(faults, names),
+      words: [storyWords(faults, names), ...(i === 0 && !accounts ? [RING.noStory] : [])].join("; "),
+      share: probability,
+      innocent,
+      would,
+    })),
+    next: nextOf(ring, names),
+    innocentCauses: RING.innocent,
+    formula,
+    grounds,
+  };
+  return ring.points.length === 0 ? misfit : { ...misfit, ring: drawingOf(ring) };
+}
+
+function readingName({ pair, conductor, point }: RingAskedData, names: readonly string[]): string {
+  return point < 0 ? RING.end(conductor ?? "line") : RING.reading(pair, nameOf(point, names));
+}
+
+function nextOf({ next, stories }: RingData, names: readonly string[]): NextReading | null {
+  if (next === undefined) return null;
+  const { asked, expected, separates } = next;
+  const words = askedWords(asked, names);
+  const id = `ring-${asked.arrangement}`;
+  const [first, second] = expected.map((ohms) => RING.expected(ohms < OPEN ? RING.ohms(ohms) : RING.open)) as [
+    string,
+    string,
+  ];
+  if (separates === "places") return { id, words: RING.places(words, first, second), expects: [] };
+  return {
+    id,
+    words,
+    expects: stories
+      .slice(0, 2)
+      .map(({ faults }, i) => ({ explanation: storyId(faults, names), words: i === 0 ? first : second })),
+  };
+}
+
+/** As good as no connection, Ω. */
+const OPEN = 1000;
+
+function askedWords(
+  { arrangement, pair, terminals, conductor, point }: RingAskedData,
+  names: readonly string[],
+): string {
+  const at = nameOf(point, names);
+  switch (arrangement) {
+    case "ends-apart":
+      return RING.next[arrangement](conductor ?? "line");
+    case "cross-connected":
+      return RING.next[arrangement](pair, terminals ?? pair, at);
+    case "joined-at-one-end":
+      return RING.next[arrangement](pair, at);
+  }
+}
+
+/** The leading explanation with whatever cannot be told from it, and what to read next. */
+export function ringSentences(ring: RingData): readonly string[] {
+  const { explanations, tied, next } = misfitWords(ringMisfit(ring));
+  return [...explanations.slice(0, tied), ...next];
+}
+
+/** The ring with the leading explanation marked in it. */
+export function drawingOf(ring: RingData): RingDrawing {
+  const [first] = ring.stories;
+  const faults = first?.faults ?? [];
+  const marks = faults.flatMap(markOf);
+  const words =
+    marks.length === 0 ? storyWords(faults, pointNames(ring)) : RING.together(marks.map(({ label }) => label));
+  return {
+    circuit: RING.circuit(ring.designation),
+    points: ring.points,
+    marks,
+    words: RING.drawn(words, RING.share(first?.probability ?? 0)),
+    metres: ring.metres ?? Number.NaN,
+  };
+}
+
+function markOf(fault: RingFaultData): readonly RingDrawingMark[] {
+  switch (fault.kind) {
+    case "open":
+      return stretch("break", fault.place, RING.mark.open(fault.conductors));
+    case "joint":
+      return stretch("joint", fault.place, RING.mark.joint(fault.conductor, RING.ohms(fault.ohms.value)));
+    case "crossed-in-leg":
+      return stretch("crossed", fault.place, RING.mark.crossed(fault.pair));
+    case "interconnection": {
+      const { from, to, metres } = fault;
+      if (from === undefined || to === undefined) return [];
+      const label = RING.mark.bridge(metres === undefined ? "" : RING.metres(metres.value));
+      return [{ kind: "bridge", from: from.part.value, to: to.part.value, label }];
+    }
+    case "spur": {
+      const size = fault.metres === undefined ? RING.ohms(fault.ohms.value) : RING.metres(fault.metres.value);
+      return [{ kind: "spur", point: fault.point, label: RING.mark.spur(size) }];
+    }
+    case "terminal":
+      return [atPoint(fault.point, RING.mark.terminal(fault.conductor, RING.ohms(fault.ohms.value)))];
+    case "swapped":
+      return [atPoint(fault.point, RING.mark.swapped(fault.pair))];
+    case "off":
+      return [atPoint(fault.point, RING.mark.off(fault.conductor))];
+    default:
+      return [];
+  }
+}
+
+function stretch(kind: "break" | "joint" | "crossed", place: RingPlaceData | undefined, label: string) {
+  return place === undefined ? [] : [{ kind, ...place.part, label }];
+}
+
+function atPoint(point: number, label: string): RingDrawingMark {
+  return { kind: "point", point, label };
+}
