@@ -1,32 +1,37 @@
-import { type InspectionFile, type Installation, parseInspectionData, resolveInstallation } from "@good-grounds/inspection";
+import {
+  type InspectionFile,
+  type Installation,
+  parseInspectionData,
+  resolveInstallation,
+} from "@good-grounds/inspection";
 
 /** A circuit as an inspector writes it down. Values in Ω, MΩ, metres and mm² as on the display, with their digits. */
 export interface WrittenCircuit {
   description: string;
   load: string;
-  shape?: "ring" | "radial";
+  shape?: "ring" | "radial" | undefined;
   /** "line/protective", mm². */
   cable: string;
-  kind?: string;
+  kind?: string | undefined;
   length: string;
-  r1r2?: string;
-  zs?: string;
-  r1?: string;
-  rn?: string;
-  r2?: string;
+  r1r2?: string | undefined;
+  zs?: string | undefined;
+  r1?: string | undefined;
+  rn?: string | undefined;
+  r2?: string | undefined;
   /** Cross-connected readings at the points in their order, line to neutral and line to protective conductor. */
-  lineNeutral?: string;
-  lineCpc?: string;
-  toEarth?: string;
-  betweenLive?: string;
-  neutrals?: string;
+  lineNeutral?: string | undefined;
+  lineCpc?: string | undefined;
+  toEarth?: string | undefined;
+  betweenLive?: string | undefined;
+  neutrals?: string | undefined;
   /** Operating time of the circuit's own RCD, ms. */
-  trips?: string;
-  temperature?: string;
-  polarity?: string;
+  trips?: string | undefined;
+  temperature?: string | undefined;
+  polarity?: string | undefined;
   /** Instrument of the loop test, where it is another. */
-  loopBy?: string;
-  note?: string;
+  loopBy?: string | undefined;
+  note?: string | undefined;
 }
 
 /** A house as written down on the day. */

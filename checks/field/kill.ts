@@ -36,6 +36,8 @@ export interface KillPlan {
   /** Pages crashed before the browser is killed. */
   readonly pagesEach: number;
   readonly seed: number;
+  /** Whether the browser's first database is gone at the last start. */
+  readonly emptied?: boolean;
   readonly tell?: (words: string) => void;
 }
 
@@ -48,7 +50,13 @@ const WRITERS = 4;
  * Pages write through the app's own store without a pause while they, or the whole browser, are killed at random
  * instants; then the same folder of the browser is opened anew and everything that was said to be kept is looked for.
  */
-export async function killTest({ launches, pagesEach, seed, tell }: KillPlan): Promise<Record<Kill, Found>> {
+export async function killTest({
+  launches,
+  pagesEach,
+  seed,
+  emptied = false,
+  tell,
+}: KillPlan): Promise<Record<Kill, Found>> {
   const folder = `${root}out/field/kill-${process.pid}`;
   const profile = `${folder}/profile`;
   mkdirSync(`${folder}/site`, { recursive: true });
@@ -74,6 +82,9 @@ export async function killTest({ launches, pagesEach, seed, tell }: KillPlan): P
   const told = new Map<string, Set<number>>();
   let opened: Opened | undefined;
   let next = 0;
+  // Whoever stops this test must not leave a browser behind.
+  const atEnd = () => opened?.killNow();
+  process.on("exit", atEnd);
 
   /** Writes until the kill comes; what is told until then counts. */
   const writeUntil = async (page: Page, job: string, kill: () => Promise<void>) => {
@@ -130,11 +141,14 @@ export async function killTest({ launches, pagesEach, seed, tell }: KillPlan): P
       opened = undefined;
       if (launch % 10 === 9) tell?.(`${launch + 1} of ${launches}: ${JSON.stringify(found)}`);
     }
+    // What the browser itself does at some starts after a kill: it takes its database for damaged and begins an empty one.
+    if (emptied) rmSync(`${profile}/Default/IndexedDB`, { recursive: true });
     opened = await open(profile);
     await look(await onSite(opened.browser, server.address), `job-${launches - 1}-last`, "browser");
     return found;
   } finally {
     await opened?.kill();
+    process.off("exit", atEnd);
     await server.stop();
     rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
   }
@@ -146,6 +160,7 @@ interface Opened {
   readonly browser: Browser;
   /** Ends every process of the browser at once, without a word to any of them. */
   readonly kill: () => Promise<void>;
+  readonly killNow: () => void;
 }
 
 async function open(profile: string, tries = 4): Promise<Opened> {
@@ -168,13 +183,16 @@ async function open(profile: string, tries = 4): Promise<Opened> {
     { detached: true, stdio: ["ignore", "ignore", "pipe"] },
   );
   const gone = new Promise<void>((done) => child.once("exit", () => done()));
-  const kill = async () => {
+  const killNow = () => {
     if (child.pid !== undefined && child.exitCode === null && child.signalCode === null)
       process.kill(-child.pid, "SIGKILL");
+  };
+  const kill = async () => {
+    killNow();
     await gone;
   };
   try {
-    return { browser: await chromium.connectOverCDP(await devtoolsOf(child), { timeout: 10_000 }), kill };
+    return { browser: await chromium.connectOverCDP(await devtoolsOf(child), { timeout: 10_000 }), kill, killNow };
   } catch (error) {
     await kill();
     // On a busy machine a browser may come up and not answer. One more kill does the test no harm.

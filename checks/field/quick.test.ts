@@ -27,7 +27,7 @@ describe.runIf(needTool("chromium"))(`a job of ${CIRCUITS} circuits`, () => {
   let app: AppInBrowser;
   beforeAll(async () => {
     app = await appInBrowser("quick");
-  });
+  }, 60_000);
   afterAll(() => app?.close());
 
   test(`answers every touch and key within ${LIMIT} ms, ${SLOWER} times slower`, async () => {

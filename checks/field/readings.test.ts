@@ -12,7 +12,7 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
   let context: BrowserContext;
   beforeAll(async () => {
     app = await appInBrowser("readings");
-  });
+  }, 60_000);
   afterAll(() => app?.close());
 
   /** A circuit of the demonstration with what it is and none of its readings. */
@@ -160,8 +160,9 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     await context.close();
   });
 
-  test("has no fault that axe finds, light and dim, and fits a narrow screen", async () => {
-    for (const colorScheme of ["light", "dark"] as const) {
+  test.each(["light", "dark"] as const)(
+    "has no fault that axe finds and fits a narrow screen, %s",
+    async (colorScheme) => {
       context = await app.fresh({ ...PHONE, colorScheme });
       await app.at(context, ...JOB);
       for (const steps of SCREENS) {
@@ -174,8 +175,8 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
         expect({ steps, over }).toEqual({ steps, over: 0 });
       }
       await context.close();
-    }
-  });
+    },
+  );
 });
 
 const SCREENS: readonly (readonly string[])[] = [

@@ -30,6 +30,13 @@ describe("readings that do not agree, as JSON", () => {
     expect(found).not.toHaveProperty("grounds");
   });
 
+  test("a ring has its explanations and how many cannot be told apart, and no drawing", () => {
+    const found = misfitsOf("terraced-house", false).find(({ kind }) => kind === "ring");
+    expect(found).toMatchObject({ place: "/boards/0/circuits/1", clear: false, tied: 2, toldApart: false });
+    expect(found).toMatchObject({ explanations: [{ id: "spur-at-socket-5", innocent: true }, { innocent: false }] });
+    expect(found).not.toHaveProperty("ring");
+  });
+
   test("with grounds, the leaves read and assumed", () => {
     const kinds = new Set(
       misfitsOf("terraced-house", true).flatMap(({ grounds = [] }) => grounds.map(({ kind }) => kind)),

@@ -11,7 +11,7 @@ export interface Service {
   /** The argument of one check at one place of what was weighed last; empty where there is none. */
   readonly argument: (path: string, check: string) => readonly Line[];
   /** Drawings of what was weighed last. */
-  readonly pictures: () => Pictures;
+  readonly pictures: () => Promise<Pictures>;
   /** Readings of what was weighed last beside those of earlier inspections. */
   readonly trends: (earlier: readonly Data[]) => Promise<readonly TrendView[]>;
   /** What keeps a job from being finished. */

@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { Entry } from "./entry.ts";
+import { secondStore } from "./second-store.ts";
 
 /** A job as the list of jobs shows it. */
 export interface JobLabel {
@@ -10,7 +11,7 @@ export interface JobLabel {
   readonly invented: boolean;
 }
 
-interface Tables extends DBSchema {
+export interface Tables extends DBSchema {
   entries: { key: [job: string, id: string]; value: Entry & { readonly job: string }; indexes: { job: string } };
   jobs: { key: string; value: JobLabel };
   /** What the device remembers for itself: the last place on screen, the theme, who is at work. */
@@ -38,13 +39,13 @@ async function database(): Promise<IDBPDatabase<Tables>> {
   }
 }
 
-function open(): Promise<IDBPDatabase<Tables>> {
-  return openDB<Tables>(NAME, 1, {
-    upgrade(db) {
+async function open(): Promise<IDBPDatabase<Tables>> {
+  let isNew = false;
+  const db = await openDB<Tables>(NAME, 1, {
+    upgrade(fresh) {
+      isNew = true;
       made += 1;
-      db.createObjectStore("entries", { keyPath: ["job", "id"] }).createIndex("job", "job");
-      db.createObjectStore("jobs", { keyPath: "id" });
-      db.createObjectStore("settings");
+      tables(fresh);
     },
     // A newer version of the app in another tab, or a person who clears the storage, is not held up.
     blocking(_current, _newer, event) {
@@ -55,15 +56,50 @@ function open(): Promise<IDBPDatabase<Tables>> {
       opened = undefined;
     },
   });
+  const second = await secondStore(NAME, tables, (fresh) => copyAll(db, fresh));
+  // An empty store beside a full one was lost by the browser, not by a person: those who delete, delete in both.
+  if (isNew && second !== undefined) await copyAll(second, db).catch(() => undefined);
+  return db;
+}
+
+function tables(db: IDBPDatabase<Tables>): void {
+  db.createObjectStore("entries", { keyPath: ["job", "id"] }).createIndex("job", "job");
+  db.createObjectStore("jobs", { keyPath: "id" });
+  db.createObjectStore("settings");
+}
+
+async function copyAll(from: IDBPDatabase<Tables>, to: IDBPDatabase<Tables>): Promise<void> {
+  const [entries, labels] = [await from.getAll("entries"), await from.getAll("jobs")];
+  const change = to.transaction(["entries", "jobs"], "readwrite", { durability: "strict" });
+  for (const entry of entries)
+    change
+      .objectStore("entries")
+      .put(entry)
+      .catch(() => undefined);
+  for (const label of labels)
+    change
+      .objectStore("jobs")
+      .put(label)
+      .catch(() => undefined);
+  await change.done;
+}
+
+/** Makes a change in the store, and then in the second where there is one; only the first can fail. */
+async function inBoth(work: (db: IDBPDatabase<Tables>) => Promise<void>): Promise<void> {
+  const db = await database();
+  await work(db);
+  const second = await secondStore(NAME, tables, (fresh) => copyAll(db, fresh));
+  if (second !== undefined) await work(second).catch(() => undefined);
 }
 
 /** Keeps entries; resolves once they are on the disk, not before. */
-export async function keep(job: string, entries: readonly Entry[]): Promise<void> {
-  const db = await database();
-  const change = db.transaction("entries", "readwrite", { durability: "strict" });
-  // What a single one fails of, the whole change fails of, and is told there.
-  for (const entry of entries) change.store.put({ ...entry, job }).catch(() => undefined);
-  await change.done;
+export function keep(job: string, entries: readonly Entry[]): Promise<void> {
+  return inBoth(async (db) => {
+    const change = db.transaction("entries", "readwrite", { durability: "strict" });
+    // What a single one fails of, the whole change fails of, and is told there.
+    for (const entry of entries) change.store.put({ ...entry, job }).catch(() => undefined);
+    await change.done;
+  });
 }
 
 export async function entriesOf(job: string): Promise<readonly Entry[]> {
@@ -83,27 +119,29 @@ export async function jobs(): Promise<readonly JobLabel[]> {
   return all.sort((a, b) => (a.changed < b.changed ? 1 : -1));
 }
 
-export async function keepJob(label: JobLabel): Promise<void> {
-  const db = await database();
-  const change = db.transaction("jobs", "readwrite", { durability: "strict" });
-  change.store.put(label).catch(() => undefined);
-  await change.done;
+export function keepJob(label: JobLabel): Promise<void> {
+  return inBoth(async (db) => {
+    const change = db.transaction("jobs", "readwrite", { durability: "strict" });
+    change.store.put(label).catch(() => undefined);
+    await change.done;
+  });
 }
 
 /** Throws a job away with everything in it. */
-export async function discardJob(id: string): Promise<void> {
-  const db = await database();
-  const change = db.transaction(["entries", "jobs"], "readwrite", { durability: "strict" });
-  for (const key of await change.objectStore("entries").index("job").getAllKeys(id))
+export function discardJob(id: string): Promise<void> {
+  return inBoth(async (db) => {
+    const change = db.transaction(["entries", "jobs"], "readwrite", { durability: "strict" });
+    for (const key of await change.objectStore("entries").index("job").getAllKeys(id))
+      change
+        .objectStore("entries")
+        .delete(key)
+        .catch(() => undefined);
     change
-      .objectStore("entries")
-      .delete(key)
+      .objectStore("jobs")
+      .delete(id)
       .catch(() => undefined);
-  change
-    .objectStore("jobs")
-    .delete(id)
-    .catch(() => undefined);
-  await change.done;
+    await change.done;
+  });
 }
 
 export async function setting<T>(name: string): Promise<T | undefined> {

@@ -8,7 +8,7 @@ import { inspectedHowFar } from "../screens/inspected/how-far.ts";
 import { installationHowFar } from "../screens/installation/how-far.ts";
 import { observationsHowFar } from "../screens/observations/how-far.ts";
 import { peopleHowFar } from "../screens/people/how-far.ts";
-import { readingsHowFar } from "../screens/readings/progress.ts";
+import { readingsHowFar } from "../screens/readings/how-far.ts";
 import { supplyHowFar } from "../screens/supply/how-far.ts";
 import type { PART } from "../words/shell.ts";
 

@@ -10,6 +10,7 @@ export const FINISH = {
   conflicts: (count: number) => `At ${count} ${count === 1 ? "place" : "places"} two people wrote different values.`,
   unclassified: (count: number) => `${count} ${count === 1 ? "observation" : "observations"} without a classification.`,
   more: (count: number) => `and ${count} more`,
+  thereIsNone: "There is none",
   stated: "Your conclusion",
   outcome: "Outcome as you state it",
   satisfactory: "satisfactory",

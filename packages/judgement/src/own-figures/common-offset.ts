@@ -3,7 +3,7 @@ import type { Figure, Row } from "./rows.ts";
 /** Circuits of a board it takes to tell what all of its readings are out by, and the part of them that has to bear it out. */
 const ENOUGH = 4;
 const MOST_OF_THEM = 0.75;
-/** Less than this, in Ω, is what nulling and contacts leave, and the cables' own doubt covers it. */
+/** Less than this either way, in Ω, is what nulling and contacts leave, and the cables' own doubt covers it. */
 const LEAST_DEAD = 0.06;
 const LEAST_LIVE = 0.1;
 /** How near to the common amount a circuit's has to lie: Ω, and a part of what its cable or its reading comes to. */
@@ -11,7 +11,7 @@ const NEAR = 0.03;
 const NEAR_PART = 0.06;
 
 /**
- * The rows of a job without what every circuit of a board is out by: leads that were not nulled in the dead tests, and
+ * The rows of a job without what every circuit of a board is out by: leads that were not nulled, or nulled away too much, in the dead tests, and
  * whatever lies between the place where the loop was read and the circuits (an earthing conductor that was off, a joint).
  * Either makes readings fit the cables of other rows by chance, and is no matter of rows or decimal points.
  */
@@ -48,7 +48,7 @@ function common(amounts: readonly Amount[], least: number): number {
   if (amounts.length < ENOUGH) return 0;
   const sorted = amounts.map(({ off }) => off).sort((a, b) => a - b);
   const middle = sorted[sorted.length >> 1] ?? 0;
-  if (!(middle >= least)) return 0;
+  if (!(Math.abs(middle) >= least)) return 0;
   const near = amounts.filter(({ off, size }) => Math.abs(off - middle) <= NEAR + NEAR_PART * size);
   return near.length >= MOST_OF_THEM * amounts.length ? middle : 0;
 }
@@ -65,6 +65,6 @@ function without(row: Row, dead: number, live: number): Row {
     crossLineNeutral: row.crossLineNeutral.map((one) => ({ ...one, value: one.value - dead })),
     crossLineCpc: row.crossLineCpc.map((one) => ({ ...one, value: one.value - dead })),
     r1r2: less(row.r1r2),
-    before: before === undefined ? undefined : { ...before, value: before.value + live },
+    before: before === undefined ? undefined : { ...before, value: Math.max(before.resolution, before.value + live) },
   };
 }

@@ -38,7 +38,7 @@ export const RING = Object.freeze({
   fault: {
     sound: "a sound ring",
     open: (conductors: readonly Conductor[]) =>
-      `${listed(conductors.map((one) => CONDUCTOR[one]))} ${conductors.length > 1 ? "are" : "is"} open`,
+      `the ${listed(conductors.map((one) => CONDUCTOR[one]))} ${conductors.length > 1 ? "are" : "is"} open`,
     joint: (conductor: Conductor, ohms: string) => `a loose joint of ${ohms} in the ${CONDUCTOR[conductor]}`,
     bridge: (metres: string) =>
       metres === "" ? "a cable bridges the ring" : `a cable ${metres} long bridges the ring`,

@@ -47,9 +47,11 @@ function bridgeWords({ from, to, metres: long }: Extract<RingFaultData, { kind: 
 
 /** Where something lies: in metres with the band, and between which points. */
 function placeWords(place: RingPlaceData | undefined, names: Names): string {
-  if (place === undefined || place.legs.length > names.length) return RING.placeOpen;
+  if (place === undefined) return RING.placeOpen;
+  const [low, high] = [Math.min(...place.legs), Math.max(...place.legs)];
+  if (low <= 0 && high >= names.length) return RING.placeOpen;
   const stop = (k: number) => (k < 0 || k >= names.length ? RING.board : nameOf(k, names));
-  const between = RING.between(stop(Math.min(...place.legs) - 1), stop(Math.max(...place.legs)));
+  const between = RING.between(stop(low - 1), stop(high));
   if (place.metres === undefined) return RING.round(banded(place.part, RING.part), between);
   return RING.at(metres(place.metres), between);
 }

@@ -1,6 +1,5 @@
 import type { Service } from "../protocol.ts";
 import type { Desk } from "./desk.ts";
-import { picturesOf } from "./pictures.ts";
 import { troublesOf } from "./trouble.ts";
 import { argumentOf, weighData } from "./weigh.ts";
 
@@ -19,7 +18,7 @@ export function openService(): Service {
   return {
     weigh: (data) => weighData(desk, data),
     argument: (path, check) => argumentOf(desk, path, check),
-    pictures: () => picturesOf(desk),
+    pictures: async () => (await import("./pictures.ts")).picturesOf(desk),
     trends: async (earlier) => (await import("./trends.ts")).trendsOf(desk.weighed, earlier),
     check: (data) => troublesOf(desk, data),
     topics: async () => (await topicPiece()).labels(),

@@ -6,7 +6,7 @@ import { Notice } from "../../parts/notice.tsx";
 import { Section } from "../../parts/section.tsx";
 import { TextField } from "../../parts/text-field.tsx";
 import { documentOf, membersOf, takenOutAndWritten } from "../../record/document.ts";
-import { useJob } from "../../shell/job.ts";
+import { put, useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { earthingOff } from "../../shell/safety.ts";
 import { FINISH } from "../../words/finish.ts";
@@ -16,6 +16,9 @@ import { NextInspection } from "./next-inspection.tsx";
 import { OwnFigures } from "./own-figures.tsx";
 import { Signing } from "./signing.tsx";
 
+/** Lists that may be found empty; nobody but the person says so. */
+const NONE_OF: readonly string[] = ["brief/records", "extent/sampling", "limitations", "supply/bonding", "inspected"];
+
 /** Troubles shown before the rest are counted. */
 const SHOWN = 12;
 
@@ -23,15 +26,13 @@ const SHOWN = 12;
 export default function Finish() {
   const session = useJob();
   const { record, job } = session;
-  const [troubles, setTroubles] = useState<readonly Trouble[] | "unchecked">();
+  const [looked, setLooked] = useState<{ readonly size: number; readonly found: readonly Trouble[] | "unchecked" }>();
   const size = record.size;
   useEffect(() => {
     let left = false;
-    // What was found before a change says nothing about the job after it.
-    setTroubles(undefined);
     engine.check(documentOf(record)).then(
-      (found) => !left && setTroubles(found),
-      () => !left && setTroubles("unchecked"),
+      (found) => !left && setLooked({ size, found }),
+      () => !left && setLooked({ size, found: "unchecked" }),
     );
     return () => {
       left = true;
@@ -43,7 +44,10 @@ export default function Finish() {
     (name) => chosenOf(record, `observations/${name}`) === undefined,
   ).length;
   const off = earthingOff(record) !== undefined;
-  const clear = troubles !== "unchecked" && troubles?.length === 0 && conflicts === 0 && dangers === 0 && !off;
+  const troubles = looked?.found;
+  // What was found before a change says nothing about the job after it.
+  const isNow = looked?.size === size;
+  const clear = isNow && troubles !== "unchecked" && troubles?.length === 0 && conflicts === 0 && dangers === 0 && !off;
   return (
     <>
       <Section title={FINISH.way}>
@@ -64,7 +68,7 @@ export default function Finish() {
               <a href={linkTo("job", job, "observations")}>{FINISH.unclassified(open)}</a>
             </Notice>
           )}
-          {troubles === undefined && <p class="quiet">{FINISH.checking}</p>}
+          {!isNow && <p class="quiet">{FINISH.checking}</p>}
           {troubles === "unchecked" && <Notice>{FINISH.unchecked}</Notice>}
           {clear && <p>{FINISH.wayNone}</p>}
         </div>
@@ -74,6 +78,12 @@ export default function Finish() {
               <li key={`${path} ${words}`}>
                 {place === "" ? "" : `${place}: `}
                 {words}
+                {NONE_OF.includes(path) && record.names(path).length === 0 && (
+                  <button type="button" class="plain" onClick={() => put(session, [path, []])}>
+                    {FINISH.thereIsNone}
+                    <span class="unseen">: {place || path}</span>
+                  </button>
+                )}
               </li>
             ))}
             {troubles.length > SHOWN && <li>{FINISH.more(troubles.length - SHOWN)}</li>}

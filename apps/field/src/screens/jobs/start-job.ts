@@ -45,6 +45,10 @@ async function make(
       ["edition", EDITION],
       ["inspectedOn", day],
       [`visits/${newName("v")}/date`, day],
+      // What only this visit brings begins with none of it; whether there is none of anything else, a person says.
+      ["observations", []],
+      ["photographs", []],
+      ["signatures", []],
       ...placesOf({ ...own, ...carried }),
       ...more,
     );

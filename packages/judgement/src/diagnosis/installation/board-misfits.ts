@@ -76,13 +76,16 @@ function commonMisfit(readings: BoardReadings, plain: BoardFit, fits: readonly B
       const words = `all lengths of the board are out by about ${part > 0 ? "+" : "−"}${Math.abs(part)} %, or the conductor temperature is not the one written down`;
       return { id: "lengths-of-board", words, innocent: true, log, would, expects: EXPECTS.lengths };
     }
-    const words = `the leads were not nulled: about ${ohms(mean * NULL_DEVIATION)} in every dead test${state.meter === "" ? "" : ` with ${state.meter}`}`;
+    const off = mean * NULL_DEVIATION;
+    const what = off < 0 ? "the leads were nulled on a poor contact" : "the leads were not nulled";
+    const amount = `about ${ohms(Math.abs(off))} too ${off < 0 ? "little" : "much"} in every dead test`;
+    const words = `${what}: ${amount}${state.meter === "" || state.meter === undefined ? "" : ` with ${state.meter}`}`;
     return { id: "leads-not-nulled", words, innocent: true, log, would, expects: EXPECTS.leads };
   });
   return lineUp({
     kind: "leads-not-nulled",
     path: board.path,
-    title: `${board.name}: dead tests that are all out by the same`,
+    title: `${board.name}: dead tests that are all out alike`,
     formula: "R1+R2 = (r1 + r2)·L·Ft + leads; Zs = Zdb + (R1+R2)",
     innocentCauses: [
       "a longer pair of leads",

@@ -127,7 +127,10 @@ function foreign(block: CircuitBlock, around: Surroundings, slot: "r1r2" | "zs")
   if (!block.slots.some((one) => one !== slot && (block.cableKnown || isLive(one) !== isLive(slot)))) return [];
   const at = block.slots.indexOf(slot);
   const reading = block.readings[at];
-  if (reading === undefined || !(reading.value > 0)) return [];
+  if (reading === undefined) return [];
+  // A display of nought means less than its last digit.
+  const value = Math.max(reading.value, reading.evidence.detail.resolution / 2);
+  if (!(value > 0)) return [];
   const shift = () => 0;
   const truth = truthOf(withoutReading(block, around, slot));
   const effect = (logDensity: number, logWeight: number, size: string): Effect => ({
@@ -140,7 +143,7 @@ function foreign(block: CircuitBlock, around: Surroundings, slot: "r1r2" | "zs")
     size,
   });
   // Readings of circuits lie anywhere over three decades.
-  const anywhere = effect(-Math.log(reading.value * Math.log(1000)), Math.log(0.5), "");
+  const anywhere = effect(-Math.log(value * Math.log(1000)), Math.log(0.5), "");
   const twins = around.others.filter(
     (other) => other.readings[other.slots.indexOf(slot)]?.evidence.detail.text === reading.evidence.detail.text,
   );
@@ -148,6 +151,23 @@ function foreign(block: CircuitBlock, around: Surroundings, slot: "r1r2" | "zs")
   if (twin === undefined) return [anywhere];
   const odds = Math.log((0.5 * twins.length) / around.others.length);
   return [anywhere, effect(-Math.log(reading.evidence.detail.resolution), odds, twin.circuit.designation)];
+}
+
+/** A ring whose conductors are in a reading this many times; a dead reading and all that is read live differ. */
+function ringOnly(block: CircuitBlock, around: Surroundings, times: (slot: Slot) => number): readonly Effect[] {
+  if (!block.ring || !block.slots.includes("r1r2")) return [];
+  const { nominal } = block;
+  const both = nominal.line + nominal.cpc;
+  return [
+    {
+      shift: (slot) => (slot === "r1r2" || isLive(slot) ? (times(slot) - 1) * both : 0),
+      step: () => 0,
+      beforeShare: 1,
+      logWeight: 0,
+      truth: truthOf(here(block, around)),
+      size: "",
+    },
+  ];
 }
 
 /** The explanations of one circuit's readings that do not agree. Shares are a judgement of how often each is met. */
@@ -235,6 +255,43 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
     effects: (block, around) => foreign(block, around, "r1r2"),
   },
   {
+    id: "r1r2-not-quartered",
+    innocent: true,
+    prior: 0.05,
+    words: () => "R1+R2 as written is r1 and r2 added up, and not what the furthest point of the ring reads",
+    effects: (block, around) => ringOnly(block, around, (slot) => (slot === "r1r2" ? 4 : 1)),
+  },
+  {
+    id: "no-ring-or-open",
+    innocent: false,
+    prior: 0.15,
+    words: () => "the circuit reads as a radial of this length: it is no ring, or the ring is open",
+    // With its ends read, they say whether a ring is open.
+    effects: (block, around) =>
+      block.slots.some(isEnd) || block.openEnds.length > 0 ? [] : ringOnly(block, around, () => 4),
+  },
+  {
+    id: "ring-ends-exchanged",
+    innocent: true,
+    prior: 0.05,
+    words: () => "r1 and r2 changed places in the schedule",
+    effects: (block, around) => {
+      if (!block.slots.includes("r1") || !block.slots.includes("re")) return [];
+      const { nominal } = block;
+      const other: Readonly<Partial<Record<Slot, Slot>>> = { r1: "re", re: "r1" };
+      return [
+        {
+          shift: (slot) => recorded(other[slot] ?? slot, nominal) - recorded(slot, nominal),
+          step: () => 0,
+          beforeShare: 1,
+          logWeight: 0,
+          truth: truthOf(here(block, around)),
+          size: "",
+        },
+      ];
+    },
+  },
+  {
     id: "zs-not-of-this-circuit",
     innocent: true,
     prior: 0.08,
@@ -249,13 +306,13 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
     innocent: false,
     prior: 0.1,
     words: (size) =>
-      `about ${size} in the way of the loop test that the dead test does not have: a contact that opens under current, a poor probe or plug contact, or another point`,
+      `about ${size} in the way of the loop test that the dead test does not have: a contact that opens under current, a protective conductor that is not on the earth terminal, a poor probe or plug contact, or another point`,
     effects: (block, around) => {
       const felt = (feels: (slot: Slot) => boolean) =>
         spread(block, {
           low: 0.05,
-          high: 50,
-          count: 50,
+          high: 2000,
+          count: 75,
           shown: (slot, x) => recorded(slot, block.nominal) + (feels(slot) ? x : 0),
           truth: (x) => added(truthOf(here(block, around)), x, "zs"),
           size: ohms,
@@ -307,7 +364,7 @@ export const CIRCUIT_FAULTS: readonly CircuitFault[] = [
     id: "ring-conductor-open",
     innocent: false,
     prior: 1,
-    words: (size) => `the ring is open: ${size} is not continuous from end to end`,
+    words: (size) => `the ring is open: no continuity from end to end, ${size}`,
     // An end that reads as open says it by itself; the rest only has to go with it.
     effects: (block, around) =>
       block.openEnds.length === 0

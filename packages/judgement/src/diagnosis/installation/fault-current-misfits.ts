@@ -162,6 +162,17 @@ function currentMisfit(pair: Pair, supply: Supply): Misfit | undefined {
         expected,
       ),
     ),
+    ...[1000, 0.001].map((factor) =>
+      suspect(
+        "unit-mistaken",
+        true,
+        0.05,
+        at(least * factor),
+        "amperes were taken for kiloamperes in the current, or the other way round",
+        { again: `about ${amperes(expected)}` },
+        expected,
+      ),
+    ),
     suspect(
       "other-place-or-loop",
       true,

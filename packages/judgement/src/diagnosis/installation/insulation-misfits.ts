@@ -1,4 +1,11 @@
-import { type CircuitLoad, type Evidence, isKnownFact, type Measured, type Misfit, printQuantity } from "@good-grounds/core";
+import {
+  type CircuitLoad,
+  type Evidence,
+  isKnownFact,
+  type Measured,
+  type Misfit,
+  printQuantity,
+} from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
 
@@ -16,13 +23,7 @@ const TOUCHING = 1000;
 const BY_NATURE = 0.5e6;
 
 /** Loads with elements that draw damp, or motors that may stand in water. */
-const LOW_LOADS: ReadonlySet<CircuitLoad> = new Set([
-  "motor",
-  "water-heater",
-  "cooker",
-  "storage-heating",
-  "heating",
-]);
+const LOW_LOADS: ReadonlySet<CircuitLoad> = new Set(["motor", "water-heater", "cooker", "storage-heating", "heating"]);
 
 const isMineral = ({ cable: { kind } }: Circuit) => isKnownFact(kind) && kind.word === "mineral";
 const readsLow = (circuit: Circuit) =>
@@ -159,7 +160,8 @@ function misfit(
       ),
     ],
     nexts: {
-      apart: "with the circuit isolated, disconnect everything fixed to the circuit, wait until the display settles and read again",
+      apart:
+        "with the circuit isolated, disconnect everything fixed to the circuit, wait until the display settles and read again",
       halves: "with the circuit isolated, open it in the middle and read both halves",
     },
     readings: [

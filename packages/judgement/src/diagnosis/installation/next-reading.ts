@@ -40,7 +40,8 @@ const CANDIDATES: readonly Candidate[] = [
   },
   {
     id: "r1rn",
-    words: "with the circuit isolated, join line and neutral at the furthest point, read R1+Rn at the board and take the link off",
+    words:
+      "with the circuit isolated, join line and neutral at the furthest point, read R1+Rn at the board and take the link off",
     expects: ({ r1rn }) => r1rn,
     deviation: continuity,
     print: ohms,

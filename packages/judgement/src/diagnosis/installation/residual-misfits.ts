@@ -13,6 +13,12 @@ const SELECTIVE = { fastest: 0.13, slowest: 0.5 } as const;
 /** Rated residual current, A, up to which no device is time-delayed. */
 const LEAST_DELAYED = 0.03;
 
+/** No device is faster than this, s. */
+const FASTEST = 0.004;
+
+/** Of a time of a digit or two the error is no longer in proportion. */
+const MOST_ERROR = 0.3;
+
 const time = (seconds: number) => printQuantity(seconds, "second");
 
 /** RCD times that do not go with the device written down, and devices that do not go with their circuit. */
@@ -40,11 +46,11 @@ export function residualMisfits({ boards, circuits }: Installation): readonly Mi
 /** Logarithm of the density of a time, per unit of its logarithm. */
 function density(delay: RcdDelay, reading: Reading): number {
   const log = Math.log(reading.value);
-  const error = wholeDeviation(reading) / reading.value;
+  const error = Math.min(MOST_ERROR, wholeDeviation(reading) / reading.value);
   if (delay === "general") {
     return logSum([
       Math.log(0.9) + logNormal(log, Math.log(GENERAL.middle), Math.hypot(GENERAL.spread, error)),
-      Math.log(0.1) + logSpread(reading.value, 0.004, GENERAL.slowest * (1 + 2 * error)) + log,
+      Math.log(0.1) + logSpread(reading.value, FASTEST, GENERAL.slowest * (1 + 2 * error)) + log,
     ]);
   }
   return logSpread(reading.value, SELECTIVE.fastest * (1 - 2 * error), SELECTIVE.slowest * (1 + 2 * error)) + log;
@@ -54,10 +60,12 @@ function density(delay: RcdDelay, reading: Reading): number {
 const HARDLY = Math.log(1e-5);
 
 function timeMisfit(rcd: ResidualDevice, inTheWay: readonly ResidualDevice[]): Misfit | undefined {
-  const reading = readingOf(rcd.timeAtRated);
+  const read = readingOf(rcd.timeAtRated);
   const { delay } = rcd;
-  if (reading === undefined || !(reading.value > 0) || !isKnownFact(delay)) return undefined;
-  const { path } = reading.evidence.detail;
+  if (read === undefined || !(read.value >= 0) || !isKnownFact(delay)) return undefined;
+  const { path, resolution } = read.evidence.detail;
+  // A display of nought means less than its last digit.
+  const reading = { ...read, value: Math.max(read.value, resolution / 2, 1e-4) };
   const log = Math.log(reading.value);
   const other: RcdDelay = delay.word === "general" ? "S" : "general";
   const bandOf = (one: RcdDelay) =>
@@ -126,6 +134,16 @@ function timeMisfit(rcd: ResidualDevice, inTheWay: readonly ResidualDevice[]): M
       { label: "marked as written", alone: `again about ${time(reading.value)}` },
       delay.word,
     ),
+    suspect(
+      "time-not-of-a-test",
+      true,
+      0.15,
+      // Below what a device takes it is as likely as above.
+      (reading.value < FASTEST ? logSpread(reading.value, 1e-4, FASTEST) : logSpread(reading.value, FASTEST, 2)) + log,
+      "the time was misread or mistyped, or the test ended for another reason: a device that was off already, no contact",
+      { label: "marked as written", alone: "another time" },
+      delay.word,
+    ),
     ...(twin === undefined
       ? []
       : [
@@ -166,7 +184,7 @@ function timeMisfit(rcd: ResidualDevice, inTheWay: readonly ResidualDevice[]): M
         name: "t at IΔn",
         unit: "second",
         shown: reading.evidence.detail.text,
-        measured: reading.value,
+        measured: read.value,
         ...bandOf(delay.word),
       },
     ],

@@ -12,6 +12,9 @@ const ohms = (value: number) => printQuantity(value, "ohm");
 /** A distributor's earth that is sound hardly has more by itself, Ω: what is above it is no supply without its bonding. */
 const MOST_IN_TN = 1;
 
+/** Bonded metal with the neutral of the street hardly has less, Ω. */
+const LEAST_BONDED = 0.02;
+
 /** The misfits among the readings of the origin, and of the boards' fault currents. */
 export function supplyMisfits(installation: Installation): readonly Misfit[] {
   const { supply, boards } = installation;
@@ -90,7 +93,7 @@ function loopAtBoard(supply: Supply, zdbEvidence: Evidence<"ohm">, path: Path, b
             true,
             tt ? 0.3 : 0.03,
             tt || zdb.value <= MOST_IN_TN
-              ? logSpread(Math.max(0.01, ze.value), 0.005, Math.max(0.02, zdb.value))
+              ? logSpread(ze.value, LEAST_BONDED, Math.max(0.05, zdb.value))
               : Number.NEGATIVE_INFINITY,
             "bonding or another earth was connected while Ze was read and took no part at the board",
             expects.bonded,

@@ -56,7 +56,7 @@ function openCandidates(problem: Problem, open: readonly Conductor[], legs: numb
   if (crossed !== undefined) {
     found.push(...legCandidates(problem, (leg) => ({ kind: "crossed-in-leg", pair: crossed, leg }), legs));
   }
-  if (open.length === 3) found.push(fitted(problem, { kind: "crossed-rings" }));
+  if (open.length === 3 && problem.input.otherRing !== false) found.push(fitted(problem, { kind: "crossed-rings" }));
   return found;
 }
 

@@ -16,6 +16,7 @@ import {
   type UnknownFact,
 } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
+import { conductorResistance } from "@good-grounds/tables";
 import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../../circuits/conductor-expectation.ts";
 import { diagnoseRingReadings, type RingDiagnosis } from "./diagnose.ts";
 import type { RingInput, RingPointReadings, RingReading, Uncertain } from "./readings.ts";
@@ -49,7 +50,7 @@ export type CircuitRingDiagnosis =
   | (NoRing & { readonly diagnosis: undefined });
 
 /** The cross-connected readings of one point; what was not taken is left out. */
-export interface PointEvidence {
+interface PointEvidence {
   readonly lineNeutral?: Evidence<"ohm">;
   readonly lineCpc?: Evidence<"ohm">;
 }
@@ -68,20 +69,21 @@ const LENGTH_AS_STATED = 0.03;
 const MOST_RING_POINTS = 200;
 
 const ORDER = matter("ring-order", "the points are listed in their order round the ring");
+const CPC_SIZE = matter("ring-cpc-size", "the protective conductor of the ring may have another size than written");
 const NEUTRAL = matter("ring-neutral-size", "the neutral conductor of the ring is of the size of the line conductor");
 
 /**
  * What explains the ring readings of a circuit. Needs r1, rn and r2; cross-connected readings at the points are what
  * tells most faults and their places. Sizes, material, length and temperature sharpen it where they are known.
  */
-export function diagnoseRing(circuit: Circuit, _installation: Installation): CircuitRingDiagnosis {
-  const ring = readRing(circuit);
+export function diagnoseRing(circuit: Circuit, installation: Installation): CircuitRingDiagnosis {
+  const ring = readRing(circuit, installation);
   if ("reason" in ring) return { ...ring, diagnosis: undefined };
   return { ...ring, diagnosis: diagnoseRingReadings(ring.input) };
 }
 
 /** What is known of a circuit as a ring; or why nothing can be said of it. */
-export function readRing(circuit: Circuit): ReadRing | NoRing {
+export function readRing(circuit: Circuit, installation: Installation): ReadRing | NoRing {
   const { shape, readings, cable } = circuit;
   if (isKnownFact(shape) && shape.word !== "ring") return { reason: "not a ring final circuit", missing: [] };
   const ends = [readings.r1, readings.rn, readings.r2];
@@ -102,7 +104,9 @@ export function readRing(circuit: Circuit): ReadRing | NoRing {
   const line = perMetreNow(cable.line, circuit, reckon);
   const neutralStated = isKnown(cable.neutral);
   const neutral = ratioOf(neutralStated ? cable.neutral : cable.line, circuit, reckon, NEUTRAL_AGAINST_LINE);
-  const cpc = isMetalOfCable(circuit) ? ratioOf(cable.cpc, circuit, reckon, CPC_AGAINST_LINE) : undefined;
+  const written = isMetalOfCable(circuit) ? ratioOf(cable.cpc, circuit, reckon, CPC_AGAINST_LINE) : undefined;
+  const otherSize = written !== undefined && isOfOtherSize(circuit, r1, r2, written);
+  const cpc = otherSize ? undefined : written;
   const length = lengthOf(cable.length);
   const input: RingInput = {
     r1,
@@ -110,6 +114,7 @@ export function readRing(circuit: Circuit): ReadRing | NoRing {
     r2,
     points,
     orderKnown: true,
+    otherRing: hasOtherRing(circuit, installation),
     neutralRatio: neutral ?? { value: 1, deviation: NEUTRAL_AGAINST_LINE },
     ...(isKnown(line) ? { linePerMetre: spread(line) } : {}),
     ...(cpc === undefined ? {} : { cpcRatio: cpc }),
@@ -122,9 +127,21 @@ export function readRing(circuit: Circuit): ReadRing | NoRing {
     ends,
     atPoints: points.map(({ evidence }) => evidence),
     read,
-    assumed: assumptions(circuit, line, neutralStated, read),
+    assumed: [...assumptions(circuit, line, neutralStated, read), ...(otherSize ? [OTHER_SIZE] : [])],
     formula: FORMULA,
   };
+}
+
+/** Whether the board has another ring that is not known to be continuous, and whose ends this one's may be. */
+function hasOtherRing({ path }: Circuit, { circuits }: Installation): boolean {
+  return circuits.some(
+    (other) =>
+      other.path[1] === path[1] &&
+      other.path[3] !== path[3] &&
+      isKnownFact(other.shape) &&
+      other.shape.word === "ring" &&
+      [other.readings.r1, other.readings.rn, other.readings.r2].every((end) => readingOf(end)?.bound !== "exact"),
+  );
 }
 
 /** What no display of a continuity range shows, Ω. */
@@ -195,6 +212,27 @@ function ratioOf(
   return { value, deviation: value * relative };
 }
 
+/** Sizes a protective conductor of a ring may have in truth, mm². */
+const SIZES = [1, 1.5, 2.5, 4, 6];
+/** r2 over r1 is not that of the size written where it is further off than the first, and that of another within the second. */
+const NOT_AS_WRITTEN = 0.12;
+const AS_OTHER = 0.05;
+
+/** Whether r2 over r1 is not that of the sizes written but that of another size: then the size says nothing of joints. */
+function isOfOtherSize({ cable }: Circuit, r1: RingReading, r2: RingReading, written: Uncertain): boolean {
+  const { line, material } = cable;
+  if (r1.bound !== "exact" || r2.bound !== "exact" || !(r1.shown > 0 && r2.shown > 0)) return false;
+  if (!isKnown(line) || !isKnownFact(material)) return false;
+  const ratio = r2.shown / r1.shown;
+  if (Math.abs(Math.log(ratio / written.value)) < NOT_AS_WRITTEN) return false;
+  const of = (size: number) => conductorResistance(TERM.conductorPerMetre, size, material.word);
+  const own = of(line.value);
+  return SIZES.some((size) => {
+    const other = of(size);
+    return isKnown(other) && isKnown(own) && Math.abs(Math.log((ratio * own.value) / other.value)) < AS_OTHER;
+  });
+}
+
 /** Whether the protective conductor is a conductor of the table, not armour or conduit. */
 function isMetalOfCable({ cable: { cpcArrangement } }: Circuit): boolean {
   return !isKnownFact(cpcArrangement) || cpcArrangement.word === "in-cable" || cpcArrangement.word === "separate";
@@ -240,6 +278,14 @@ const NEUTRAL_AS_LINE: Fact<boolean> = fact<boolean>(
   "true",
   "assumed",
   "line and neutral of one cable are of one size",
+);
+const OTHER_SIZE: Fact<boolean> = fact<boolean>(
+  CPC_SIZE,
+  true,
+  [],
+  "true",
+  "assumed",
+  "r2 over r1 is that of another size than the one written, which is left out of account",
 );
 const NO_ACCURACY = assumed(
   TERM.operatingUncertainty,

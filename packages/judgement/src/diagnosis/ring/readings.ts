@@ -35,6 +35,8 @@ export interface RingInput {
   readonly points: readonly RingPointReadings[];
   /** Whether the points stand in their order round the ring, from the outgoing leg on. */
   readonly orderKnown: boolean;
+  /** Whether there is another ring whose ends may have been taken for this one's; left out where that is not known. */
+  readonly otherRing?: boolean;
   /** Resistance per metre of the line conductor at the temperature of the test, Ω/m. Left out: places in parts of the ring. */
   readonly linePerMetre?: Uncertain;
   /** Resistance of the neutral and of the cpc over that of the line conductor. Left out: hardly anything is known of it. */

@@ -49,7 +49,10 @@ export function soundReadings(input: RingInput): readonly (SoundReading | undefi
   const observed = observedOf(input);
   const ends = observed.filter(({ asked, bound }) => asked.point < 0 && bound !== "above");
   const byEnds = ends.length === 0 ? undefined : fit(problemOf(input, ends), SOUND);
-  return observed.map((one) => {
+  // The error of a reading that is open says nothing of what a closed one would have.
+  const closed = Math.max(...ends.map(({ deviation }) => deviation));
+  return observed.map((read) => {
+    const one = read.bound === "above" ? { ...read, deviation: closed } : read;
     if (one.asked.point >= 0) return byEnds === undefined ? undefined : soundReading(byEnds, one);
     const others = ends.filter(({ asked }) => asked.conductor !== one.asked.conductor);
     return others.length === 0 ? undefined : soundReading(fit(problemOf(input, others), SOUND), one);
