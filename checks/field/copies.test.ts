@@ -1,9 +1,9 @@
 /// <reference lib="dom" />
-import { readFileSync, rmSync } from "node:fs";
-import { type BrowserContext, chromium, type Page } from "playwright-core";
+import { readFileSync } from "node:fs";
+import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needTool } from "../tools.ts";
-import { type AppInBrowser, appInBrowser, faults, kept, newJob, PHONE } from "./app-in-browser.ts";
+import { type AppInBrowser, appInBrowser, faults, kept, newJob } from "./app-in-browser.ts";
 
 const CLIENT = "Name of the client";
 const REASON = "Why the inspection is wanted";
@@ -68,22 +68,19 @@ describe.runIf(needTool("chromium"))("copies of one job", () => {
   });
 
   test("a full disk is told, nothing is lost, and it is kept once there is room", async () => {
-    // The browser counts the room of a lasting profile only.
-    const profile = `${app.folder}-profile`;
-    const context = await chromium.launchPersistentContext(profile, {
-      ...PHONE,
-      executablePath: "/usr/bin/chromium",
-      args: ["--no-sandbox", "--disable-gpu", "--disable-sync", "--disable-background-networking"],
-      serviceWorkers: "block",
-    });
-    const page = await app.at(context, "jobs");
-    const devtools = await context.newCDPSession(page);
-    const origin = new URL(app.address).origin;
-    await devtools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 3_000_000 });
-    await newJob(app, context);
+    const context = await app.fresh();
+    const page = await newJob(app, context);
     await kept(page);
-    // Something else on the device takes what room there is, to the last few bytes.
-    await page.evaluate(fill);
+    await page.evaluate(() => {
+      const { put } = IDBObjectStore.prototype;
+      // As a database says it when a disk is full: the request fails, and with it the whole change.
+      IDBObjectStore.prototype.put = function (...args: Parameters<typeof put>) {
+        put.apply(this, args);
+        this.transaction.abort();
+        throw new DOMException("no room", "QuotaExceededError");
+      };
+      Object.assign(window, { makeRoom: () => Object.assign(IDBObjectStore.prototype, { put }) });
+    });
     await page.getByLabel(CLIENT).fill("A. Example");
     await page.getByLabel(CLIENT).blur();
     await page.getByRole("alert").filter({ hasText: "not kept: no room left" }).waitFor();
@@ -98,12 +95,11 @@ describe.runIf(needTool("chromium"))("copies of one job", () => {
     await page.getByRole("link", { name: /^Brief/ }).click();
     expect(await page.getByLabel(CLIENT).inputValue()).toBe("A. Example");
     expect(await page.locator('[data-kept="true"]').count()).toBe(0);
-    await devtools.send("Storage.overrideQuotaForOrigin", { origin });
+    await page.evaluate(() => (window as unknown as { makeRoom: () => void }).makeRoom());
     await kept(page);
     await page.reload();
     expect(await page.getByLabel(CLIENT).inputValue()).toBe("A. Example");
     await context.close();
-    rmSync(profile, { recursive: true, force: true });
   });
 
   test("storage that is emptied under an open job is filled again with all of it", async () => {
@@ -247,25 +243,6 @@ describe.runIf(needTool("chromium"))("copies of one job", () => {
 });
 
 type Entry = { readonly id: string; readonly value: unknown; readonly seen: object };
-
-/** In the page: writes until not even little fits any more. */
-async function fill(): Promise<void> {
-  const db = await new Promise<IDBDatabase>((done, failed) => {
-    const opening = indexedDB.open("filler", 1);
-    opening.onupgradeneeded = () => opening.result.createObjectStore("filler", { autoIncrement: true });
-    opening.onsuccess = () => done(opening.result);
-    opening.onerror = () => failed(opening.error);
-  });
-  const put = (size: number) =>
-    new Promise<boolean>((done) => {
-      const change = db.transaction("filler", "readwrite");
-      change.objectStore("filler").put(crypto.getRandomValues(new Uint8Array(size)));
-      change.oncomplete = () => done(true);
-      change.onabort = () => done(false);
-    });
-  for (const size of [60_000, 5000, 200, 10]) for (let i = 0; i < 500 && (await put(size)); i++);
-  db.close();
-}
 
 /** The entries of a saved copy, by their ids. */
 async function read(file: string): Promise<{ readonly entriesIn: readonly Entry[] }> {

@@ -36,7 +36,7 @@ the kill comes. The same folder of the browser is then opened anew and every ent
 | --- | ---: | ---: | ---: | ---: | ---: |
 ${rows.join("\n")}
 
-At the last start the browser's first database is taken away before, as the browser itself did about once in sixty
+At the last start the browser's first database is taken away before, as the browser itself did twice in some 140
 kills before the app kept a second store (it takes its database for damaged and begins an empty one without a word).
 
 A crash of the page shows that nothing of what was said to be kept was still in the page. A kill of the whole browser

@@ -3,8 +3,9 @@ import type { Tables } from "./store.ts";
 
 /**
  * A second store beside the first, in files of its own, where the browser has storage buckets. A browser that is killed in
- * the middle of a write can take its whole database for damaged at a later start and begin an empty one without a word;
- * this happened about once in sixty kills in our test. Both are written one after the other, so that one kill meets at most one.
+ * the middle of a write can take its whole database for damaged at a later start and begin an empty one without a word:
+ * twice in some 140 kills while a page wrote without a pause. Both are written one after the other, so that one kill meets
+ * at most one of them.
  */
 let opened: Promise<IDBPDatabase<Tables> | undefined> | undefined;
 
@@ -15,7 +16,7 @@ interface Buckets {
   ) => Promise<{ readonly indexedDB: IDBFactory }>;
 }
 
-/** The second store, and whether it was made anew just now; undefined where there is none. */
+/** The second store, filled by `fill` where it was made anew; undefined where the browser has none. */
 export function secondStore(
   name: string,
   upgrade: (db: IDBPDatabase<Tables>) => void,

@@ -36,7 +36,7 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
   const worthwhile = plain.circuits.some(({ sound }) => sound.distance > 4) || plain.loop !== undefined;
   const others =
     worthwhile && readings.circuits.length <= LARGEST_BOARD
-      ? states.flatMap((state) => fitBoard(readings, state) ?? [])
+      ? states.flatMap((state) => fitBoard(readings, state) ?? []).filter(isPossible)
       : [];
   const best = [...others].sort((a, b) => b.logEvidence - a.logEvidence)[0];
   const common =
@@ -49,6 +49,14 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
     ...[loopMisfit(readings, fit, installation)].flatMap((one) => one ?? []),
     ...fit.circuits.flatMap((one) => circuitMisfit(one) ?? []),
   ];
+}
+
+/** Lengths of a whole board are guessed short or long, but not so. */
+const MOST_LENGTHS_OUT = 0.6;
+
+function isPossible({ state, moments }: BoardFit): boolean {
+  const part = (moments.mean[SharedErrors.LENGTHS] as number) * LENGTHS_DEVIATION;
+  return state.kind !== "lengths" || Math.abs(part) <= MOST_LENGTHS_OUT;
 }
 
 function statesOf({ circuits, shared }: BoardReadings): readonly BoardState[] {

@@ -41,12 +41,17 @@ export function faultFits(
   moments: Moments,
   around: Surroundings,
 ): readonly FaultFit[] {
+  // Most effects leave the shared errors as they are: what those do to the block is worked out once.
+  const plain: Plain = {
+    covariance: withShared(block.covariance, block.shared, moments.covariance),
+    deviation: deviationOf(block, moments, () => 0, block.shared),
+  };
   return faults.flatMap((fault): FaultFit[] => {
     const effects = fault.effects(block, around);
     let best: { readonly log: number; readonly effect: Effect } | undefined;
     const logs: number[] = [];
     for (const effect of effects) {
-      const log = effect.logWeight + evidenceOf(block, moments, effect);
+      const log = effect.logWeight + evidenceOf(block, moments, plain, effect);
       if (!Number.isFinite(log)) continue;
       logs.push(log);
       if (best === undefined || log > best.log) best = { log, effect };
@@ -59,7 +64,7 @@ export function faultFits(
         logEvidence: Math.log(fault.prior) + logSum(logs),
         best: effect,
         get expected() {
-          const [covariance, deviation] = under(block, moments, effect);
+          const [covariance, deviation] = under(block, moments, plain, effect);
           return covariance === undefined ? [] : expectedOf(block, covariance, deviation);
         },
       },
@@ -67,24 +72,31 @@ export function faultFits(
   });
 }
 
-function evidenceOf(block: Block, moments: Moments, effect: Effect): number {
-  const [covariance, deviation, correction] = under(block, moments, effect);
+/** The block under the shared errors, were it sound. */
+interface Plain {
+  readonly covariance: Float64Array;
+  readonly deviation: Float64Array;
+}
+
+function evidenceOf(block: Block, moments: Moments, plain: Plain, effect: Effect): number {
+  const [covariance, deviation, correction] = under(block, moments, plain, effect);
   return covariance === undefined ? Number.NEGATIVE_INFINITY : logDensity(covariance, deviation) + correction;
 }
 
 /** The readings as a normal vector under an effect, with what a foreign reading's density is instead. */
-function under(block: Block, moments: Moments, effect: Effect) {
+function under(block: Block, moments: Moments, plain: Plain, effect: Effect) {
   const { slots, readings } = block;
   const rows =
     effect.beforeShare === 1
-      ? block.shared
+      ? undefined
       : block.shared.map((row, i) => {
           if (!isLive(slots[i] ?? "r1r2")) return row;
           const lesser = row.slice();
           lesser[SharedErrors.BEFORE] = (lesser[SharedErrors.BEFORE] as number) * effect.beforeShare;
           return lesser;
         });
-  const covariance = withShared(block.covariance, rows, moments.covariance);
+  const covariance =
+    rows === undefined ? plain.covariance.slice() : withShared(block.covariance, rows, moments.covariance);
   addOuter(covariance, Float64Array.from(slots, effect.step));
   let correction = 0;
   if (effect.foreign !== undefined) {
@@ -94,7 +106,10 @@ function under(block: Block, moments: Moments, effect: Effect) {
     // The wide spread takes the reading out of the fit; its own density stands in for that of the spread.
     correction = effect.foreign.logDensity + 0.5 * Math.log(2 * Math.PI * wide * wide);
   }
-  const deviation = deviationOf(block, moments, (i) => effect.shift(slots[i] ?? "r1r2"), rows);
+  const deviation =
+    rows === undefined
+      ? plain.deviation.map((off, i) => off - effect.shift(slots[i] ?? "r1r2"))
+      : deviationOf(block, moments, (i) => effect.shift(slots[i] ?? "r1r2"), rows);
   return [factored(covariance, slots.length), deviation, correction] as const;
 }
 

@@ -30,13 +30,14 @@ export function residualMisfits({ boards, circuits }: Installation): readonly Mi
           timeMisfit(
             rcd,
             board.rcds.filter((one) => one !== rcd),
+            `${board.name}, RCD${rcd.id === undefined ? "" : ` ${rcd.id}`}`,
           ) ?? [],
       ),
     ),
     ...circuits.flatMap((circuit) => {
       const [own] = circuit.residual.devices;
       const isOwn = own !== undefined && own.path[2] === "circuits";
-      return [isOwn ? timeMisfit(own, circuit.residual.devices.slice(1)) : undefined, deviceMisfit(circuit)].flatMap(
+      return [isOwn ? timeMisfit(own, circuit.residual.devices.slice(1), `Circuit ${circuit.designation}, RCD`) : undefined, deviceMisfit(circuit)].flatMap(
         (one) => one ?? [],
       );
     }),
@@ -59,7 +60,7 @@ function density(delay: RcdDelay, reading: Reading): number {
 /** A sound device outside its limits: only where the reading's error was far larger than stated. */
 const HARDLY = Math.log(1e-5);
 
-function timeMisfit(rcd: ResidualDevice, inTheWay: readonly ResidualDevice[]): Misfit | undefined {
+function timeMisfit(rcd: ResidualDevice, inTheWay: readonly ResidualDevice[], name: string): Misfit | undefined {
   const read = readingOf(rcd.timeAtRated);
   const { delay } = rcd;
   if (read === undefined || !(read.value >= 0) || !isKnownFact(delay)) return undefined;
@@ -161,7 +162,7 @@ function timeMisfit(rcd: ResidualDevice, inTheWay: readonly ResidualDevice[]): M
   return lineUp({
     kind: "residual-device",
     path: rcd.path,
-    title: `RCD${rcd.id === undefined ? "" : ` ${rcd.id}`}: operating time is not that of the device written down`,
+    title: `${name}: operating time is not that of the device written down`,
     formula:
       delay.word === "S"
         ? "130 ms ≤ t ≤ 500 ms at the rated residual current"

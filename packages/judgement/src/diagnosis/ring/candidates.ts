@@ -197,13 +197,14 @@ export function openPoints(
   expected: Float64Array,
 ): readonly (readonly [PointState, ...PointState[]])[] {
   const found: (readonly [PointState, ...PointState[]])[] = [];
-  for (let point = 0; point < problem.input.points.length; point++) {
-    const seen = { "line-neutral": "none", "line-cpc": "none", "neutral-cpc": "none" };
-    for (const [i, { asked, bound, shown }] of problem.observed.entries()) {
-      if (asked.point !== point) continue;
-      const isClosed = (expected[i] as number) < shown;
-      seen[asked.pair] = bound === "above" ? (isClosed ? "open" : "none") : "closed";
-    }
+  const all = problem.input.points.map(() => ({ "line-neutral": "none", "line-cpc": "none", "neutral-cpc": "none" }));
+  for (const [i, { asked, bound, shown }] of problem.observed.entries()) {
+    const seen = all[asked.point];
+    if (seen === undefined) continue;
+    const isClosed = (expected[i] as number) < shown;
+    seen[asked.pair] = bound === "above" ? (isClosed ? "open" : "none") : "closed";
+  }
+  for (const [point, seen] of all.entries()) {
     const states = statesFor(point, seen["line-neutral"], seen["line-cpc"]);
     const [first, ...rest] = states;
     if (first !== undefined) found.push([first, ...rest]);
