@@ -11,6 +11,7 @@ export default defineConfig({
     ],
     pool: "threads",
     isolate: false,
+    maxWorkers: 2,
     testTimeout: 60_000,
   },
 });

@@ -304,6 +304,87 @@ const FAULTS: readonly Case[] = [
     own: ["slipped-decimal"],
   },
   {
+    name: "r1 and r2 written in each other's place",
+    change: set(1, { r1: "0.70", r2: "0.43" }),
+    told: [ONE(1, "ring-ends-exchanged")],
+  },
+  {
+    name: "R1+R2 of a ring not divided by four",
+    change: set(1, { r1r2: "1.13" }),
+    told: [ONE(1, "r1r2-not-quartered")],
+  },
+  {
+    name: "a radial written down as a ring, no ends read",
+    change: set(8, { shape: "ring" }),
+    told: [ONE(8, "no-ring-or-open")],
+  },
+  {
+    // 58 m with 1 mm²: 1.05 Ω.
+    name: "ring with an old protective conductor of 1 mm²",
+    change: set(1, {
+      r2: "1.05",
+      lineCpc: "0.31 0.34 0.36 0.37 0.37 0.36 0.34 0.31",
+      r1r2: "0.37",
+      zs: "0.59",
+    }),
+    told: [ONE(1, "protective-conductor-size-wrong")],
+  },
+  {
+    name: "the only ring of a board cut through",
+    change: set(1, { r1: ">99.9", rn: ">99.9", r2: ">99.9", ...NO_POINTS, r1r2: "0.61", zs: "0.83" }),
+    told: [ONE(1, "ring-conductor-open"), "ring 1: open"],
+  },
+  {
+    name: "poor connection of the protective conductor at one socket",
+    change: set(1, { lineCpc: "0.27 0.28 0.28 0.29 1.28 0.28 0.28 0.27" }),
+    told: ["ring 1: terminal"],
+  },
+  {
+    name: "cross-connected at one end instead of both",
+    change: set(1, {
+      lineNeutral: "0.09 0.15 0.19 0.21 0.21 0.19 0.15 0.09",
+      lineCpc: "0.11 0.20 0.25 0.28 0.28 0.25 0.20 0.11",
+    }),
+    told: ["ring 1: same-ends-joined"],
+  },
+  {
+    name: "amperes for kiloamperes",
+    change: (house) => {
+      house.current = "0.0011";
+    },
+    told: ["supply: unit-mistaken / other-place-or-loop"],
+  },
+  {
+    name: "a Zs of nought",
+    change: set(6, { zs: "0.00" }),
+    told: [ONE(6, "zs-not-of-this-circuit")],
+  },
+  {
+    name: "an RCD time of nought",
+    change: set(6, { trips: "0" }),
+    told: ["boards 1 circuits 6 rcd own: time-not-of-a-test"],
+  },
+  {
+    // Three protective conductors on a rod of their own: R1+R2 is right, the way back is not.
+    name: "protective conductors that are not on the earth terminal",
+    change: (house) => {
+      for (const [circuit, zs] of [
+        [5, "84.7"],
+        [6, "85.2"],
+        [7, "86.1"],
+      ] as const)
+        at(house, circuit).zs = zs;
+    },
+    told: [5, 6, 7].map((circuit) => ONE(circuit, "resistance-in-loop-test-only / zs-not-of-this-circuit")),
+  },
+  {
+    name: "all lengths written a third short",
+    change: each((circuit) => {
+      circuit.length = (Number(circuit.length) * 0.7).toFixed(0);
+    }),
+    told: ["boards 1: lengths-of-board"],
+  },
+  {
     name: "polarity wrong at the origin, right behind",
     change: (house) => {
       house.polarity = "incorrect";

@@ -68,6 +68,10 @@ export const sampleReach = calculation({
       ],
       remarks: [
         {
+          code: "chosen-at-random",
+          words: "The bounds are for parts chosen at random. Parts chosen because they were easy to reach say less.",
+        },
+        {
           code: "missing-share",
           words: "The chance of missing is for a fault rate of 5 % of all parts, or those found where that is more.",
         },

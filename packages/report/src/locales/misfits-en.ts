@@ -6,7 +6,7 @@ export const MISFITS = Object.freeze({
   more: (count: number) =>
     count === 1 ? "One more is less clear; --all shows it." : `${count} more are less clear; --all shows them.`,
   lessClear: "less clear",
-  expected: (low: string, high: string) => `the others would have it ${low} to ${high}`,
+  expected: (low: string, high: string) => `by the cable and the other readings ${low} to ${high}`,
   would: (reading: string, value: string) => `${reading} about ${value}`,
   wouldRead: (readings: readonly string[]) => `then ${readings.join(", ")}`,
   leading: (words: string, share: string) => `Most likely (${share}): ${words}`,

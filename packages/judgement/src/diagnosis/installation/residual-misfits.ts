@@ -37,9 +37,10 @@ export function residualMisfits({ boards, circuits }: Installation): readonly Mi
     ...circuits.flatMap((circuit) => {
       const [own] = circuit.residual.devices;
       const isOwn = own !== undefined && own.path[2] === "circuits";
-      return [isOwn ? timeMisfit(own, circuit.residual.devices.slice(1), `Circuit ${circuit.designation}, RCD`) : undefined, deviceMisfit(circuit)].flatMap(
-        (one) => one ?? [],
-      );
+      return [
+        isOwn ? timeMisfit(own, circuit.residual.devices.slice(1), `Circuit ${circuit.designation}, RCD`) : undefined,
+        deviceMisfit(circuit),
+      ].flatMap((one) => one ?? []);
     }),
   ];
 }
@@ -139,8 +140,10 @@ function timeMisfit(rcd: ResidualDevice, inTheWay: readonly ResidualDevice[], na
       "time-not-of-a-test",
       true,
       0.15,
-      // Below what a device takes it is as likely as above.
-      (reading.value < FASTEST ? logSpread(reading.value, 1e-4, FASTEST) : logSpread(reading.value, FASTEST, 2)) + log,
+      // Mostly it shows in a time below what any device takes.
+      (reading.value < FASTEST
+        ? logSpread(reading.value, 1e-4, FASTEST)
+        : Math.log(0.2) + logSpread(reading.value, FASTEST, 2)) + log,
       "the time was misread or mistyped, or the test ended for another reason: a device that was off already, no contact",
       { label: "marked as written", alone: "another time" },
       delay.word,

@@ -105,6 +105,8 @@ export function readRing(circuit: Circuit, installation: Installation): ReadRing
   const neutralStated = isKnown(cable.neutral);
   const neutral = ratioOf(neutralStated ? cable.neutral : cable.line, circuit, reckon, NEUTRAL_AGAINST_LINE);
   const written = isMetalOfCable(circuit) ? ratioOf(cable.cpc, circuit, reckon, CPC_AGAINST_LINE) : undefined;
+  if (written !== undefined && areExchanged(r1, rn, r2, written))
+    return { reason: "r1 and r2 read as if they had changed places in the schedule", missing: [] };
   const otherSize = written !== undefined && isOfOtherSize(circuit, r1, r2, written);
   const cpc = otherSize ? undefined : written;
   const length = lengthOf(cable.length);
@@ -210,6 +212,21 @@ function ratioOf(
   if (!isKnown(other) || !isKnown(line)) return undefined;
   const value = other.value / line.value;
   return { value, deviation: value * relative };
+}
+
+/** Readings that are alike, as the logarithm of their ratio; conductors of nearly one size cannot be told apart by it. */
+const ALIKE = 0.06;
+const OF_TWO_SIZES = 0.2;
+
+/** Whether r1 is what r2 should be, by the sizes, and r2 what r1 should be, by rn. */
+function areExchanged(r1: RingReading, rn: RingReading, r2: RingReading, written: Uncertain): boolean {
+  if ([r1, rn, r2].some(({ bound, shown }) => bound !== "exact" || !(shown > 0))) return false;
+  const off = (a: number, b: number) => Math.abs(Math.log(a / b));
+  return (
+    off(written.value, 1) > OF_TWO_SIZES &&
+    off(r1.shown / r2.shown, written.value) < ALIKE &&
+    off(r2.shown, rn.shown) < ALIKE
+  );
 }
 
 /** Sizes a protective conductor of a ring may have in truth, mm². */
