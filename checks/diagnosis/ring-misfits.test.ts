@@ -41,7 +41,7 @@ describe("a ring's fault in words", () => {
       clear: true,
       title: "Circuit 1: readings of the ring that do not agree",
     });
-    expect(said).toContain("r1 >99.9 Ω: the others would have it 0.424 Ω to 0.486 Ω");
+    expect(said).toContain("r1 >99.9 Ω: by the cable and the other readings 0.424 Ω to 0.486 Ω");
     expect(said.find((line) => line.startsWith("Most likely"))).toMatch(
       /^Most likely \(99 %\): the line is open, about 18 m \(14 m to 21 m\) along from the outgoing end, between socket 2 and socket 3;/,
     );

@@ -220,7 +220,7 @@ export const CIRCUIT = {
   surrounded: "Length in thermal insulation",
   designCurrent: "Design current",
   note: "Note",
-  findings: "What follows",
+  findings: (place: string) => `What follows for ${place}`,
 } as const;
 
 export const SUPPLY = {
@@ -262,7 +262,6 @@ export const SUPPLY = {
   note: "Note",
   toReadings: "Readings at the origin",
   back: "The supply",
-  findings: "What follows",
   resistance: (to: string) => `Main bonding: ${to}`,
   groups: {
     origin: "At the origin, live",

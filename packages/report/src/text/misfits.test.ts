@@ -51,7 +51,7 @@ describe("readings that do not agree, in a terminal", () => {
 
   test("the leading explanation, what cannot be told from it, and what to read next", () => {
     const said = text([misfit()]);
-    expect(said).toContain("R1+R2 1.01 Ω: the others would have it 0.710 Ω to 0.860 Ω");
+    expect(said).toContain("R1+R2 1.01 Ω: by the cable and the other readings 0.710 Ω to 0.860 Ω");
     expect(said).toContain(
       "Most likely (50 %): the cable is longer; then R1+R2 about 1.00 Ω; no fault of the installation",
     );

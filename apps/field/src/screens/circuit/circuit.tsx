@@ -77,10 +77,11 @@ export function Circuit({ board, circuit }: CircuitProps) {
 
 /** What follows for one place. */
 export function FindingsAt({ path }: { readonly path: string }) {
-  const findings = usePlace(path)?.findings.filter(({ verdict }) => verdict !== "not-applicable") ?? [];
-  if (findings.length === 0) return null;
+  const place = usePlace(path);
+  const findings = place?.findings.filter(({ verdict }) => verdict !== "not-applicable") ?? [];
+  if (place === undefined || findings.length === 0) return null;
   return (
-    <Section title={CIRCUIT.findings}>
+    <Section title={CIRCUIT.findings(place.name)}>
       {findings.map((finding) => (
         <FindingLine key={finding.check} finding={finding} path={path} titled />
       ))}
