@@ -35,12 +35,13 @@ export function resolveInstallation(file: InspectionFile): Installation {
     const rcds = (entry.rcds ?? []).map((rcd, j) => residualDevice(leaves, rcd, [...path, "rcds", j]));
     const own: Circuit[] = [];
     const readings = entry.readings;
+    const fedFrom = entry.fedFrom === "supply" ? undefined : `${entry.fedFrom.board} ${entry.fedFrom.circuit}`;
     const board: Board = {
       path,
       id: entry.id,
       name: entry.name,
       get feeder() {
-        return entry.fedFrom === "supply" ? undefined : circuits.get(`${entry.fedFrom.board} ${entry.fedFrom.circuit}`);
+        return fedFrom === undefined ? undefined : circuits.get(fedFrom);
       },
       phases: phases(leaves, entry.phases, [...path, "phases"]),
       rcds,
