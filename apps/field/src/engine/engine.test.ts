@@ -265,4 +265,24 @@ describe("the engine", () => {
     expect((await engine.reason("accessory-broken", { nonsense: "yes" })).faults[0]?.name).toBe("nonsense");
     await expect(engine.reason("no-such-topic", {})).rejects.toThrow(/no-such-topic/);
   });
+
+  it("takes the measures of an opening instead of a probe, and draws the section", async () => {
+    const { engine } = open();
+    const opening = {
+      shape: "rectangular",
+      width: "17.5 mm",
+      height: "45 mm",
+      offset: "0 mm",
+      face: "front",
+      "barrier-behind": "none",
+    };
+    const near = await engine.reason("board-blank-missing", { ...opening, depth: "25 mm" });
+    const far = await engine.reason("board-blank-missing", { ...opening, depth: "300 mm" });
+    expect(near.worked.map(({ by }) => by)).toEqual(["opening-access"]);
+    expect(near.worked[0]?.words).not.toBe(far.worked[0]?.words);
+    expect(near.section).toContain("<svg");
+    expect(near.figures.find(({ name }) => name === "depth")?.given).toBe("25 mm");
+    expect((await engine.reason("board-blank-missing", {})).section).toBeUndefined();
+    expect((await engine.reason("ring-broken", {})).figures).toEqual([]);
+  });
 });

@@ -194,6 +194,15 @@ export interface ChangeView {
   readonly possible: readonly Severity[];
 }
 
+/** A figure of an opening that can be given instead of trying a probe. */
+export interface FigureView {
+  readonly name: string;
+  readonly asks: string;
+  /** Words to choose from; empty for a length. */
+  readonly values: readonly string[];
+  readonly given: string;
+}
+
 /** A line of reasoning as screens show it. Nothing here is a decision: the person decides. */
 export interface ReasonView {
   readonly topic: TopicLabel;
@@ -217,6 +226,9 @@ export interface ReasonView {
   readonly against: readonly { readonly fact: string; readonly by: string; readonly words: string }[];
   readonly remedies: readonly { readonly words: string; readonly after: readonly Severity[] }[];
   readonly regulations: readonly string[];
+  /** Figures of an opening, where the topic asks what a finger reaches; and the section they describe as SVG. */
+  readonly figures: readonly FigureView[];
+  readonly section: string | undefined;
   /** Answers that could not be used, by the name of the fact or point. */
   readonly faults: readonly { readonly name: string; readonly words: string }[];
 }

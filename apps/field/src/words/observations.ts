@@ -29,6 +29,7 @@ export const OBSERVATIONS = {
   cannot: "Cannot be settled within the agreed extent",
   why: "Why it cannot be settled",
   take: "Take this answer",
+  measureOpening: "Measure the opening instead",
   known: "What is known",
   change: "Change",
   forget: "Take back",

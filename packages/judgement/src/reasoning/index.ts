@@ -1,5 +1,5 @@
 export * from "./observation-reasoning.ts";
-export type { OpeningSection } from "./opening-section.ts";
+export { type OpeningSection, openingSection } from "./opening-section.ts";
 export * from "./topic-issues.ts";
 export * from "./topic-reasoning.ts";
 export * from "./worked-facts.ts";

@@ -10,16 +10,38 @@ import {
 import {
   factsFromFigures,
   factsFromFindings,
+  kebab,
   needsOf,
+  type OpeningSection,
+  openingAccess,
+  openingSection,
   reasonTopic,
   TOPICS,
   type Topic,
   type TopicReasoning,
   topicById,
 } from "@good-grounds/judgement";
-import { clauseOf, factLine, headline, reasoningParts, TOPIC_GROUP } from "@good-grounds/report";
+import {
+  clauseOf,
+  factLine,
+  headline,
+  probeDrawing,
+  REASONING,
+  reasoningParts,
+  TOPIC_GROUP,
+} from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
-import type { ChangeView, Facts, FactView, Positions, ReasonView, TopicLabel, ValueView, Where } from "../protocol.ts";
+import type {
+  ChangeView,
+  Facts,
+  FactView,
+  FigureView,
+  Positions,
+  ReasonView,
+  TopicLabel,
+  ValueView,
+  Where,
+} from "../protocol.ts";
 import type { Weighed } from "./desk.ts";
 
 export function labels(): readonly TopicLabel[] {
@@ -52,7 +74,36 @@ export function reasonAbout(
   const byHand = factsFromFigures(topic, Object.fromEntries(figures)).worked;
   const byChecks = place === undefined ? [] : factsFromFindings(topic, findingsAt(weighed, place));
   const worked = [...byHand, ...byChecks.filter(({ fact }) => !byHand.some((one) => one.fact === fact))];
-  return viewOf(reasonTopic(topic, edition, said, positions, worked), edition);
+  const given = Object.fromEntries(figures);
+  return {
+    ...viewOf(reasonTopic(topic, edition, said, positions, worked), edition),
+    figures: figuresOf(topic, given),
+    section: sectionOf(openingSection(topic, given, byHand)),
+  };
+}
+
+/** The figures that decide what a finger reaches through an opening, where the topic asks that. */
+function figuresOf(topic: Topic, given: Readonly<Record<string, string>>): readonly FigureView[] {
+  if (!Object.values(topic.facts).some(({ worked }) => worked?.by === openingAccess.id)) return [];
+  return Object.entries(openingAccess.needs).map(([need, about]) => {
+    const name = kebab(need);
+    return {
+      name,
+      asks: capital("term" in about ? about.term.name : about.matter.name),
+      values: about.kind === "word" ? about.words : about.kind === "yes-no" ? ["yes", "no"] : [],
+      given: given[name] ?? "",
+    };
+  });
+}
+
+function capital(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
+
+function sectionOf(section: OpeningSection | undefined): string | undefined {
+  if (section === undefined) return undefined;
+  const words = REASONING.openingShows[section.verdict];
+  return probeDrawing({ ...section, words });
 }
 
 function findingsAt(weighed: Weighed | undefined, { board, circuit }: Where): readonly Finding[] {
@@ -66,7 +117,7 @@ function findingsAt(weighed: Weighed | undefined, { board, circuit }: Where): re
   return weighing.boards[installation.boards.findIndex(({ id }) => id === board)] ?? [];
 }
 
-function viewOf(one: TopicReasoning, edition: EditionId): ReasonView {
+function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figures" | "section"> {
   const { topic, reasoning, worked, against, remedies, faults } = one;
   const { next } = reasoning;
   const asked = next === undefined ? undefined : topic.facts[next.fact];

@@ -8,6 +8,7 @@ import { OBSERVATIONS } from "../../words/observations.ts";
 import { Contested } from "./contested.tsx";
 import { Known } from "./known.tsx";
 import { NextQuestion } from "./next-question.tsx";
+import { Opening } from "./opening.tsx";
 import { severities } from "./severities.ts";
 import { Subject } from "./subject.tsx";
 import type { ReasoningState } from "./use-reasoning.ts";
@@ -37,6 +38,7 @@ export function Reasoning({ observation, state }: ReasoningProps) {
         <Notice key={fact}>{OBSERVATIONS.against(words, by)}</Notice>
       ))}
       {view.next !== undefined && <NextQuestion key={view.next.fact} observation={observation} question={view.next} />}
+      <Opening observation={observation} view={view} />
       <Known observation={observation} view={view} />
       <Contested observation={observation} view={view} />
       <Changes view={view} />
