@@ -75,6 +75,7 @@ await build({
 const pieces = {
   "engine/service/topics.ts": "engine-topics",
   "engine/service/own-figures.ts": "engine-own-figures",
+  "engine/service/reach.ts": "engine-reach",
   "engine/service/pictures.ts": "engine-pictures",
   "engine/service/trends.ts": "engine-trends",
   "writer/write.ts": "engine-writer",

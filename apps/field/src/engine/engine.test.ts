@@ -266,6 +266,16 @@ describe("the engine", () => {
     await expect(engine.reason("no-such-topic", {})).rejects.toThrow(/no-such-topic/);
   });
 
+  it("tells whether a bare part lies out of arm's reach, and draws it", async () => {
+    const { engine } = open();
+    const answer = async (height: number, beside: number, objects: number) =>
+      (await engine.reach({ height, beside, objects })).answer;
+    expect(await answer(3.2, 0, 0)).toBe("beyond");
+    expect(await answer(3.2, 0, 2)).toBe("long-objects");
+    expect(await answer(2, 0.5, 0)).toBe("in-reach");
+    expect((await engine.reach({ height: 2, beside: 0.5, objects: 0 })).svg).toContain("<svg");
+  });
+
   it("takes the measures of an opening instead of a probe, and draws the section", async () => {
     const { engine } = open();
     const opening = {

@@ -3,6 +3,7 @@ import type {
   Facts,
   PlaceView,
   Positions,
+  ReachAsked,
   Reply,
   Request,
   Service,
@@ -79,6 +80,11 @@ export class Engine {
   }
 
   /** Drawings of what was weighed last. */
+  /** Arm's reach to one bare part beside a floor, with its drawing. */
+  reach(asked: ReachAsked): Promise<Answer<"reach">> {
+    return this.#call("reach", asked);
+  }
+
   /** What is worth a second look in one's own figures. */
   ownFigures(data: Data, earlier?: Data): Promise<Answer<"ownFigures">> {
     return this.#call("ownFigures", data, earlier);

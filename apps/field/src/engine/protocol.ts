@@ -18,6 +18,8 @@ export interface Service {
   readonly check: (data: Data) => readonly Trouble[];
   /** What is worth a second look in one's own figures, held against last time's file where there is one. */
   readonly ownFigures: (data: Data, earlier?: Data) => Promise<readonly ToConfirm[]>;
+  /** Arm's reach to one bare part beside a floor. */
+  readonly reach: (asked: ReachAsked) => Promise<ReachView>;
   /** The condition report of a complete inspection file as PDF. */
   readonly report: (json: string) => Promise<Uint8Array>;
   /** Subjects an observation may have, in the order of a walk from the origin outwards. */
@@ -201,6 +203,22 @@ export interface FigureView {
   /** Words to choose from; empty for a length. */
   readonly values: readonly string[];
   readonly given: string;
+}
+
+/** Where a bare part lies beside a floor, all in metres. */
+export interface ReachAsked {
+  /** Height above the floor; below it where negative. */
+  readonly height: number;
+  /** Distance beside the edge of the floor; over the floor where negative. */
+  readonly beside: number;
+  /** Length of the longest thing handled there; 0 where there is none. */
+  readonly objects: number;
+}
+
+/** What arm's reach makes of it: the answer to what the topic asks, and the elevation as SVG. */
+export interface ReachView {
+  readonly answer: "beyond" | "long-objects" | "in-reach";
+  readonly svg: string;
 }
 
 /** A line of reasoning as screens show it. Nothing here is a decision: the person decides. */

@@ -1,5 +1,8 @@
 /** What the engine says of a job that is not finished, or not readable. */
 export const ENGINE = {
+  reachFloor: "floor",
+  reachPart: "bare part",
+  reachTitle: "Arm's reach, seen from the side",
   failed: (reason: string) => `This could not be worked out: ${reason}`,
   notAJob: "This is not a job that can be read.",
   unreadable: "So much of this job cannot be read that nothing can be worked out.",

@@ -9,6 +9,9 @@ const topicPiece = () => import("./topics.ts");
 /** Wanted once, before signing. */
 const ownFiguresPiece = () => import("./own-figures.ts");
 
+/** Geometry that few jobs need. */
+const reachPiece = () => import("./reach.ts");
+
 /** The writer brings a layout engine with it: it comes when a report is first written on the device. */
 const writerPiece = () => import("../../writer/write.ts");
 
@@ -23,6 +26,7 @@ export function openService(): Service {
     check: (data) => troublesOf(desk, data),
     topics: async () => (await topicPiece()).labels(),
     ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),
+    reach: async (asked) => (await reachPiece()).reachOf(asked),
     report: async (json) => (await writerPiece()).writePdf(json),
     reason: async (...args) => (await topicPiece()).reasonAbout(desk.weighed, ...args),
   };

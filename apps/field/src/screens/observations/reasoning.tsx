@@ -9,6 +9,7 @@ import { Contested } from "./contested.tsx";
 import { Known } from "./known.tsx";
 import { NextQuestion } from "./next-question.tsx";
 import { Opening } from "./opening.tsx";
+import { Reach } from "./reach.tsx";
 import { severities } from "./severities.ts";
 import { Subject } from "./subject.tsx";
 import type { ReasoningState } from "./use-reasoning.ts";
@@ -38,6 +39,7 @@ export function Reasoning({ observation, state }: ReasoningProps) {
         <Notice key={fact}>{OBSERVATIONS.against(words, by)}</Notice>
       ))}
       {view.next !== undefined && <NextQuestion key={view.next.fact} observation={observation} question={view.next} />}
+      <Reach observation={observation} topic={topic} />
       <Opening observation={observation} view={view} />
       <Known observation={observation} view={view} />
       <Contested observation={observation} view={view} />
