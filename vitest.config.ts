@@ -13,5 +13,7 @@ export default defineConfig({
     isolate: false,
     maxWorkers: 2,
     testTimeout: 60_000,
+    // A browser starts slowly on a machine that has never started one, or that is busy.
+    hookTimeout: 60_000,
   },
 });

@@ -65,12 +65,7 @@ function findingJson(
     verdict: judgement.verdict,
     asRead: judgement.asRead,
     margin: number(judgement.margin),
-    missing: missingOf(judgement).map((leaf) => ({
-      what: leaf.kind === "not-known" ? leaf.term.id : leaf.matter.id,
-      place: pointer(leaf.detail.path),
-      silence: leaf.detail.silence,
-      reason: leaf.detail.reason,
-    })),
+    missing: missingJson(missingOf(judgement)),
     restsOn: weakestBasis(judgement) ?? null,
     remarks,
     ...(conformity === undefined ? {} : { conformity: conformityJson(conformity) }),
@@ -78,8 +73,18 @@ function findingJson(
   };
 }
 
+/** What is not known, and why. */
+export function missingJson(leaves: ReturnType<typeof missingOf>): readonly object[] {
+  return leaves.map((leaf) => ({
+    what: leaf.kind === "not-known" ? leaf.term.id : leaf.matter.id,
+    place: pointer(leaf.detail.path),
+    silence: leaf.detail.silence,
+    reason: leaf.detail.reason,
+  }));
+}
+
 /** Readings that do not agree. With `grounds`, the leaves they rest on. */
-function misfitJson(
+export function misfitJson(
   { path, readings, explanations, grounds, ring: _, ...rest }: ReportMisfit,
   withGrounds: boolean,
 ): object {

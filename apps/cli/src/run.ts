@@ -28,8 +28,12 @@ const OPTIONS_OF: Readonly<Record<string, readonly (keyof typeof OPTIONS)[]>> = 
   "compare-choices": ["by", "json"],
   reason: ["edition", "list", "json"],
   "own-figures": ["all", "earlier", "json"],
+  ring: ["json"],
   schema: [],
 };
+
+/** Commands whose `--help` says what they take. */
+const OWN_HELP: ReadonlySet<string> = new Set(["compute", "reason", "ring"]);
 
 /** Runs the command line. Never throws: everything ends in an exit code and, where something is wrong, a message. */
 export async function run(args: readonly string[], host: Host): Promise<ExitCode> {
@@ -54,7 +58,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     host.stdout.write(`${VERSION}\n`);
     return EXIT.done;
   }
-  if (command === undefined || (values.help === true && command !== "compute" && command !== "reason")) {
+  if (command === undefined || (values.help === true && !OWN_HELP.has(command))) {
     (values.help === true ? host.stdout : host.stderr).write(USAGE);
     return values.help === true ? EXIT.done : EXIT.input;
   }
@@ -106,6 +110,10 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
       if (more.length > 0) throw new Stop(EXIT.input, "own-figures: holds against one earlier file. Name it once.");
       return ownFiguresCommand(rest, { earlier, all: values.all === true, json }, host);
     }
+    case "ring": {
+      const { ringCommand } = await import("./commands/ring/ring.ts");
+      return ringCommand(rest, { help: values.help === true, json }, host);
+    }
     case "schema":
       if (rest.length > 0) throw new Stop(EXIT.input, "schema: takes no arguments.");
       host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
@@ -113,7 +121,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     default:
       throw new Stop(
         EXIT.input,
-        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, own-figures, schema.`,
+        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, own-figures, ring, schema.`,
       );
   }
 }

@@ -28,6 +28,8 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
       Run one check, calculation or table with figures given by hand.
   goodgrounds compute --list
       List everything that can be computed.
+  goodgrounds ring r1=... rn=... r2=... [point="NAME; L-N; L-cpc"...] [--json]
+      What explains the readings of one ring final circuit.
   goodgrounds reason TOPIC [fact=value...] [--json]
       The line of reasoning from facts to a classification, question by question.
   goodgrounds reason --list [WORDS]

@@ -16,6 +16,7 @@ export { type ChoicesOptions, renderChoices } from "./text/choices/comparison.ts
 export { renderConclusion, renderResults } from "./text/conclusion.ts";
 export { type OwnFiguresOptions, renderOwnFigures } from "./text/own-figures/own-figures.ts";
 export { renderReasoning } from "./text/reasoning.ts";
+export { renderRing } from "./text/ring.ts";
 export { renderWeighing, type WeighingOptions } from "./text/weighing.ts";
 export { printable, wrapped } from "./text/wrap.ts";
 export { type ArgumentLine, argumentLines } from "./words/argument.ts";

@@ -20,8 +20,13 @@ const about = (value: string, low: string, high: string) => `about ${value} (${l
 /** Words about what explains the readings of a ring final circuit. */
 export const RING = Object.freeze({
   title: (circuit: string) => `Circuit ${circuit}: readings of the ring that do not agree`,
+  titleSound: (circuit: string) => `Circuit ${circuit}: a sound ring explains the readings`,
   titleSpur: (circuit: string) => `Circuit ${circuit}: the ring seems to have a spur`,
   circuit: (designation: string) => `Circuit ${designation}`,
+  /** Above the readings of one ring, each beside what the leading explanation makes of it. */
+  heading: "Ring final circuit: readings, and what the leading explanation makes of them",
+  table: { at: "way round", lineNeutral: "L–N", lineCpc: "L–cpc", shown: "read", expected: "expected" },
+  notClassified: "None of this is a classification. A reading is never changed to suit it: read again, or explain.",
   about,
   ohms: (value: number) => `${value.toFixed(2)} Ω`,
   metres: (value: number) => (value < 9.95 ? `${value.toFixed(1)} m` : `${Math.round(value)} m`),

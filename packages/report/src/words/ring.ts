@@ -10,11 +10,11 @@ import { nameOf, pointNames, storyId, storyWords } from "./ring-fault.ts";
 export function ringMisfit(ring: RingData): ReportMisfit {
   const names = pointNames(ring);
   const { circuit, stories, odds, clear, tied, readings, accounts, formula, grounds, designation } = ring;
-  const isSpur = stories[0]?.faults.every(({ kind }) => kind === "spur") ?? false;
+  const faults = stories[0]?.faults ?? [];
   const misfit: Misfit = {
     kind: "ring",
     path: circuit,
-    title: isSpur ? RING.titleSpur(designation) : RING.title(designation),
+    title: titleOf(faults)(designation),
     odds,
     clear,
     tied,
@@ -33,6 +33,11 @@ export function ringMisfit(ring: RingData): ReportMisfit {
     grounds,
   };
   return ring.points.length === 0 ? misfit : { ...misfit, ring: drawingOf(ring) };
+}
+
+function titleOf(faults: readonly RingFaultData[]): (designation: string) => string {
+  if (faults.length === 0) return RING.titleSound;
+  return faults.every(({ kind }) => kind === "spur") ? RING.titleSpur : RING.title;
 }
 
 function readingName({ pair, conductor, point }: RingAskedData, names: readonly string[]): string {
