@@ -37,13 +37,13 @@ export const accessoryConnectionLoose = topic({
     "as-found": {
       question: "Is a connection that was put right on the spot classified as it was found?",
       positions: {
-        "as-found": {
-          words: "it is classified as it was found, with a note that it was put right",
-          because: "the report tells what state the installation was in, and the next connection may be like it",
-        },
         "as-left": {
           words: "what was put right before the report was signed is noted and not classified",
           because: "nobody is in danger from it and nothing is left to be done",
+        },
+        "as-found": {
+          words: "it is classified as it was found, with a note that it was put right",
+          because: "the report tells what state the installation was in, and the next connection may be like it",
         },
       },
     },
@@ -97,15 +97,15 @@ export const accessoryConnectionLoose = topic({
     {
       name: "the same, tightened on the spot",
       facts: { connection: "loose", "put-right": true },
-      possible: ["C2"],
-      source: "trade discussion: classified as found",
+      possible: ["none"],
+      source: "trade discussion: noted and not classified",
     },
     {
       name: "tightened on the spot, other view",
       facts: { connection: "loose", "put-right": true },
-      positions: { "as-found": "as-left" },
-      possible: ["none"],
-      source: "trade discussion: noted and not classified",
+      positions: { "as-found": "as-found" },
+      possible: ["C2"],
+      source: "trade discussion: classified as found",
     },
     {
       name: "arcing against a timber wall",

@@ -1,4 +1,4 @@
-import { any, is, NEVER, ranked } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Extension leads and adaptors that stand in for socket-outlets. */
@@ -36,13 +36,30 @@ export const adaptorsAsFixedWiring = topic({
       },
     }),
   },
-  contested: {},
+  contested: {
+    "users-own": {
+      question: "Is a user's own lead on a plug a matter for a report on the installation?",
+      positions: {
+        "shows-a-lack": {
+          words: "a lead that is left in place shows that socket-outlets are lacking",
+          because: "553.1.7 asks for outlets where equipment is likely to be used",
+        },
+        "not-installed": {
+          words: "unless it is fixed it is noted and not classified",
+          because: "what is plugged in is no part of the installation, and the user can take it away",
+        },
+      },
+    },
+  },
   paths: [
     {
       id: "lead-burns",
       hazard: "burns-or-fire",
       route: "the lead or adaptor overheats or is crushed, and what is near it burns",
-      exists: any(is("load", "heavy"), is("condition", "worn", "bare")),
+      exists: all(
+        any(is("load", "heavy"), is("condition", "worn", "bare")),
+        any(is("use", "fixed"), is("condition", "bare"), held("users-own", "shows-a-lack")),
+      ),
       layers: [
         {
           id: "lead",
@@ -57,7 +74,10 @@ export const adaptorsAsFixedWiring = topic({
   ],
   departures: [
     {
-      when: any(is("use", "lasting", "fixed"), is("load", "chained", "heavy"), is("condition", "worn", "bare")),
+      when: all(
+        any(is("use", "lasting", "fixed"), is("load", "chained", "heavy"), is("condition", "worn", "bare")),
+        any(is("use", "fixed"), is("condition", "bare"), held("users-own", "shows-a-lack")),
+      ),
       words: "leads or adaptors stand in for socket-outlets",
       regulations: ["553.1.7", "522.8.1"],
     },
@@ -93,6 +113,19 @@ export const adaptorsAsFixedWiring = topic({
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: overload is to be expected",
+    },
+    {
+      name: "three leads in a row to a heater behind a bed",
+      facts: { use: "lasting", load: "heavy", condition: "sound" },
+      possible: ["C2"],
+      source: "trade practice: overload is to be expected",
+    },
+    {
+      name: "the same where the user's own leads are held to be no part of the installation",
+      facts: { use: "lasting", load: "heavy", condition: "sound" },
+      positions: { "users-own": "not-installed" },
+      possible: ["none"],
+      source: "trade discussion of defects made by tenants",
     },
     {
       name: "lead crushed by a door",

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Fixed equipment, luminaires and fans inside the zones of a room with a bath or shower. */
@@ -43,7 +43,21 @@ export const bathEquipmentInZone = topic({
       },
     }),
   },
-  contested: {},
+  contested: {
+    "over-the-shower": {
+      question: "In zone 1 and dry, without a trace of water: does the zone alone make water foreseeable?",
+      positions: {
+        "zone-counts": {
+          words: "in zone 1 water is to be expected, trace or not",
+          because: "that is what the zone stands for, and a hand shower is pointed anywhere",
+        },
+        "trace-counts": {
+          words: "what has stayed dry, as in a ceiling over a shower, is a departure and no more",
+          because: "years of use without a trace show what water does there",
+        },
+      },
+    },
+  },
   paths: [
     {
       id: "water-gets-in",
@@ -63,7 +77,11 @@ export const bathEquipmentInZone = topic({
           id: "away-from-water",
           provision: "surroundings",
           words: "a place that water does not get to",
-          gone: any(is("zone", "zone-1", "zone-0"), is("wetted", "sprayed", "water-inside")),
+          gone: any(
+            is("zone", "zone-0"),
+            is("wetted", "sprayed", "water-inside"),
+            all(is("zone", "zone-1"), held("over-the-shower", "zone-counts")),
+          ),
           sound: NEVER,
           regulations: ["701.512.2"],
         },
@@ -116,6 +134,19 @@ export const bathEquipmentInZone = topic({
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: water to be expected",
+    },
+    {
+      name: "downlight below IPX4 in a ceiling at 2.15 m over a shower, dry",
+      facts: { zone: "zone-1", suited: false, voltage: "mains", wetted: "dry" },
+      possible: ["C2"],
+      source: "trade practice: water to be expected in zone 1",
+    },
+    {
+      name: "the same where only a trace of water counts",
+      facts: { zone: "zone-1", suited: false, voltage: "mains", wetted: "dry" },
+      positions: { "over-the-shower": "trace-counts" },
+      possible: ["C3"],
+      source: "trade discussion of lights in a ceiling over a shower",
     },
     {
       name: "extra-low voltage fan over the shower, enclosure below IPX4",

@@ -23,8 +23,8 @@ export const cableDamaged = topic({
       effort: "glance",
       values: {
         closed: "the place is behind a cover or in a void that is reached with a tool",
-        "seldom-entered": "the place is in a loft or under a floor that people enter now and then",
-        "in-reach": "the place is within reach of people or animals",
+        "seldom-entered": "the place is in a loft or under a floor that people seldom enter, and not to store things",
+        "in-reach": "the place is within reach of people, pets or livestock, as in a loft used for storage",
       },
     }),
     "goes-on": yesNo({

@@ -31,8 +31,8 @@ export const jointNotEnclosed = topic({
       effort: "glance",
       values: {
         closed: "it lies in a void that is reached with a tool or by taking a fitting down",
-        "seldom-entered": "it lies in a loft, under a floor or above arm's reach",
-        "in-reach": "it lies within reach of people",
+        "seldom-entered": "it lies above arm's reach, or in a loft or under a floor that people seldom enter",
+        "in-reach": "it lies within reach of people, as in a loft used for storage",
       },
     }),
     combustible: yesNo({

@@ -11,6 +11,7 @@ import { liveConductorsUnterminated } from "./live-conductors-unterminated.ts";
 import { metalworkLive } from "./metalwork-live.ts";
 import { neutralSwitchedOrFused } from "./neutral-switched-or-fused.ts";
 import { overloadDeviceOversize } from "./overload-device-oversize.ts";
+import { phaseSequence } from "./phase-sequence.ts";
 import { polarityReversedAtPoint } from "./polarity-reversed-at-point.ts";
 import { ringBroken } from "./ring-broken.ts";
 import { ringInterconnected } from "./ring-interconnected.ts";
@@ -37,6 +38,7 @@ export const CIRCUITS: readonly Topic[] = Object.freeze([
   insulationLow,
   insulationFalling,
   polarityReversedAtPoint,
+  phaseSequence,
   neutralSwitchedOrFused,
   liveConductorsUnterminated,
 ]);

@@ -25,11 +25,19 @@ export const insulationLow = topic({
         wiring: "the low value stays with everything disconnected: it lies in the fixed wiring",
       },
     }),
+    "near-limit": yesNo({
+      asks: "Where it reaches the least value: is a reading below twice that?",
+      effort: "measured",
+      yes: "a reading lies below twice the least value",
+      no: "every reading lies well above the least value",
+      worse: "yes",
+    }),
     between: oneKind({
       asks: "Between which conductors is it low?",
       effort: "measured",
       values: {
-        "live-earth": "it is low between a live conductor and earth",
+        "live-earth": "it is low between line and earth",
+        "neutral-earth": "it is low between neutral and earth only",
         "live-live": "it is low between live conductors only",
       },
     }),
@@ -49,6 +57,20 @@ export const insulationLow = topic({
     }),
   },
   contested: {
+    "just-above": {
+      question:
+        "A reading that just reaches the least value, with everything disconnected: is that anything to report?",
+      positions: {
+        "meets-limit": {
+          words: "what reaches the least value is in order, and is noted for next time",
+          because: "the least value is the only measure that the standard gives",
+        },
+        "find-the-cause": {
+          words: "sound cable reads far more, so its cause wants finding",
+          because: "new cable reads hundreds of megohms, and one damp point will soon bring it below the limit",
+        },
+      },
+    },
     "live-live": {
       question:
         "A low value between live conductors only, with nothing connected that explains it: how near is danger?",
@@ -90,6 +112,23 @@ export const insulationLow = topic({
       ],
     },
     {
+      id: "neutral-to-earth",
+      hazard: "shock-under-fault",
+      route: "load current runs over the protective conductor, and a break in it makes metal live",
+      exists: all(no("reaches-limit"), is("lies", "equipment", "wiring"), is("between", "neutral-earth")),
+      layers: [
+        {
+          id: "insulation",
+          provision: "insulation",
+          words: "insulation between neutral and earth, without which an RCD may trip late or at random",
+          gone: ALWAYS,
+          sound: NEVER,
+          regulations: ["643.3.2", "531.3.2"],
+        },
+        oneEventAway("continuity", "fault-protection", "a protective conductor that stays whole", ["543.3.1"]),
+      ],
+    },
+    {
       id: "arc-between",
       hazard: "burns-or-fire",
       route: "bad insulation between live conductors breaks down and arcs",
@@ -118,11 +157,21 @@ export const insulationLow = topic({
       words: "the insulation resistance is below the least value",
       regulations: ["643.3.2"],
     },
+    {
+      when: all(
+        yes("reaches-limit"),
+        yes("near-limit"),
+        is("lies", "equipment", "wiring"),
+        held("just-above", "find-the-cause"),
+      ),
+      words: "the insulation resistance is near its least value, and its cause is not known",
+      regulations: ["651.2"],
+    },
   ],
   client: {
     C1: "Power is leaking into metal that is not earthed. Touching it can give a bad shock. Keep it off until it is mended.",
     C2: "The cover of the wires is failing and power leaks out. It could give a shock or start a fire. Have it fixed soon.",
-    C3: "The cover of the wires, or an item on the circuit, lets a little power leak. Have it looked at and put right.",
+    C3: "The cover of the wires, or an item on the circuit, is weaker than it should be. Have it looked at and put right.",
     FI: "A test shows that power may leak from the wires. We could not find out where. It must be looked at soon.",
     none: "The cover of the wires keeps the power in.",
   },
@@ -133,7 +182,7 @@ export const insulationLow = topic({
     },
     {
       words: "Replace the leaking equipment or the damaged or damp length of cable, and test again.",
-      changes: { "reaches-limit": "yes", "heavy-leak": "no" },
+      changes: { "reaches-limit": "yes", "near-limit": "no", "heavy-leak": "no" },
     },
   ],
   examples: [
@@ -167,6 +216,28 @@ export const insulationLow = topic({
       },
       possible: ["C1"],
       source: "arithmetic: 230 V ÷ 8 kΩ = 29 mA, which a person would carry",
+    },
+    {
+      name: "20 kΩ neutral to earth behind a socket, metal earthed or not",
+      facts: { "reaches-limit": false, lies: "wiring", between: "neutral-earth", "heavy-leak": true },
+      possible: ["C2"],
+      classification: "C2",
+      source:
+        "trade practice: neutral to earth fault; the few volts between them drive no dangerous current through a person",
+    },
+    {
+      name: "1.4 MΩ with everything disconnected",
+      facts: { "reaches-limit": true, "near-limit": true },
+      possible: ["none"],
+      classification: "none",
+      source: "regulation 643.3.2: 1 MΩ is reached",
+    },
+    {
+      name: "the same where the cause is held to want finding",
+      facts: { "reaches-limit": true, "near-limit": true, lies: "wiring" },
+      positions: { "just-above": "find-the-cause" },
+      possible: ["C3"],
+      source: "trade practice: look for the cause below about 2 MΩ",
     },
     {
       name: "0.6 MΩ between live conductors, held to be lesser",

@@ -1,4 +1,4 @@
-import { all, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A ring final circuit that is not whole: a line, neutral or protective conductor open somewhere. */
@@ -43,6 +43,19 @@ export const ringBroken = topic({
     }),
   },
   contested: {
+    "one-sided-earth": {
+      question: "A protective conductor open at one place, with every point still earthed: danger or improvement?",
+      positions: {
+        improve: {
+          words: "while every point reaches earth and faults are cleared it is to be improved",
+          because: "a further break and a fault in equipment are two events, and a radial is earthed from one side too",
+        },
+        danger: {
+          words: "it is potentially dangerous",
+          because: "a loose connection is behind it, and the next one takes the earth from every point beyond",
+        },
+      },
+    },
     "light-load": {
       question: "Does a light load today keep the broken ring safe?",
       positions: {
@@ -92,7 +105,7 @@ export const ringBroken = topic({
           id: "earth",
           provision: "fault-protection",
           words: "a path to earth that clears the fault",
-          gone: is("cpc", "point-lost"),
+          gone: any(is("cpc", "point-lost"), all(is("cpc", "open-once"), held("one-sided-earth", "danger"))),
           sound: NEVER,
           regulations: ["411.3.1.1"],
         },
@@ -165,6 +178,13 @@ export const ringBroken = topic({
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: fault protection remains from one side",
+    },
+    {
+      name: "the same held to be a danger",
+      facts: { "live-conductor-open": false, cpc: "open-once" },
+      positions: { "one-sided-earth": "danger" },
+      possible: ["C2"],
+      source: "trade discussion: any conductor of a ring that is open",
     },
     {
       name: "protective conductor open, one socket without earth",

@@ -4,6 +4,7 @@ import { emergencyLighting } from "./emergency-lighting.ts";
 import { escapeRouteEquipment } from "./escape-route-equipment.ts";
 import { fireAlarmSupply } from "./fire-alarm-supply.ts";
 import { fireStopping } from "./fire-stopping.ts";
+import { firefightersSwitch } from "./firefighters-switch.ts";
 import { hotEquipmentClearance } from "./hot-equipment-clearance.ts";
 
 export const FIRE: readonly Topic[] = Object.freeze([
@@ -12,5 +13,6 @@ export const FIRE: readonly Topic[] = Object.freeze([
   escapeRouteEquipment,
   fireAlarmSupply,
   fireStopping,
+  firefightersSwitch,
   hotEquipmentClearance,
 ]);

@@ -1,4 +1,4 @@
-import { all, is, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, held, is, NEVER, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A notice that a regulation asks for is not there. One notice an observation. */
@@ -19,13 +19,13 @@ export const noticeMissing = topic({
       asks: "Which notice is it about?",
       effort: "glance",
       values: {
-        "rcd-test": "the notice to press the test button of the RCD",
-        "next-inspection": "the notice with the date of the next inspection",
-        "earth-connection": "the label at an earthing or bonding connection not to take it off",
-        "mixed-colours": "the notice of two sets of core colours",
-        voltage: "the warning of a voltage nobody would expect there",
-        isolation: "the notice of what else has to be switched off",
-        "other-source": "the warning of a second source of supply",
+        "rcd-test": "it is about the notice to press the test button of the RCD",
+        "next-inspection": "it is about the notice with the date of the next inspection",
+        "earth-connection": "it is about the label at an earthing or bonding connection not to take it off",
+        "mixed-colours": "it is about the notice of two sets of core colours",
+        voltage: "it is about the warning of a voltage nobody would expect there",
+        isolation: "it is about the notice of what else has to be switched off",
+        "other-source": "it is about the warning of a second source of supply",
       },
     }),
     notice: ranked({
@@ -39,14 +39,28 @@ export const noticeMissing = topic({
       },
     }),
     "stays-live": yesNo({
-      asks: "Does something stay live when the main switch is off, such as a battery or a generator that runs alone?",
+      asks: "Does something stay live when the main switch is off, such as a UPS, a battery or a generator that runs alone?",
       effort: "opened",
       yes: "parts of the installation stay live when the main switch is off",
       no: "nothing stays live when the main switch is off",
       worse: "yes",
     }),
   },
-  contested: {},
+  contested: {
+    "missing-notice": {
+      question: "What weight has a missing notice where something stays live when the main switch is off?",
+      positions: {
+        "hidden-feed-counts": {
+          words: "a second feed that nobody is told of is potentially dangerous",
+          because: "whoever switches off has every reason to think the installation dead",
+        },
+        "notice-only": {
+          words: "a missing notice is for improvement",
+          because: "whoever works on it must prove it dead before touching anything",
+        },
+      },
+    },
+  },
   paths: [
     {
       id: "works-on-live",
@@ -58,6 +72,14 @@ export const noticeMissing = topic({
           "514.15.1",
           "514.11.1",
         ]),
+        {
+          id: "told",
+          provision: "information",
+          words: "other ways of knowing about the second feed",
+          gone: held("missing-notice", "hidden-feed-counts"),
+          sound: NEVER,
+          regulations: ["514.15.1", "514.11.1"],
+        },
       ],
     },
   ],
@@ -109,6 +131,13 @@ export const noticeMissing = topic({
       possible: ["C2"],
       classification: "C2",
       source: "trade practice: a second source that nobody expects",
+    },
+    {
+      name: "the same held to be a missing notice only",
+      facts: { which: "other-source", notice: "missing", "stays-live": true },
+      positions: { "missing-notice": "notice-only" },
+      possible: ["C3"],
+      source: "trade practice: missing notices",
     },
     {
       name: "solar inverter that stops with the grid, no warning",

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Places where patients are treated with electrical equipment: bonding, RCDs, the isolated supply and what takes over. */
@@ -26,11 +26,19 @@ export const medicalPlace = topic({
       worse: "no",
     }),
     rcd: yesNo({
-      asks: "In group 1, have the socket-outlets RCDs of 30 mA of type A or B?",
+      asks: "In group 1, have the socket-outlets working RCDs of 30 mA?",
       effort: "opened",
-      yes: "socket-outlets of group 1 have RCDs of 30 mA of type A or B, or the place is not of group 1",
-      no: "socket-outlets of group 1 lack RCDs of 30 mA of type A or B",
+      yes: "socket-outlets of group 1 have RCDs of 30 mA, or the place is not of group 1",
+      no: "socket-outlets of group 1 lack RCDs of 30 mA",
       worse: "no",
+    }),
+    "rcd-type": ranked({
+      asks: "Of what type are those RCDs, by their marking?",
+      effort: "glance",
+      values: {
+        "a-or-b": "the RCDs are of type A or B, or there are none to read",
+        ac: "an RCD is of type AC, or its type cannot be read",
+      },
     }),
     isolated: yesNo({
       asks: "In group 2, have the circuits of vital equipment a monitored isolated (IT) supply with a working alarm?",
@@ -47,7 +55,21 @@ export const medicalPlace = topic({
       worse: "no",
     }),
   },
-  contested: {},
+  contested: {
+    "type-ac": {
+      question: "Does an RCD of type AC count as additional protection where patients are treated?",
+      positions: {
+        improvement: {
+          words: "it opens on ordinary faults, and is short of the type that is asked for",
+          because: "a damaged lead leaks alternating current, which type AC is made for",
+        },
+        "does-not-count": {
+          words: "it does not count next to treatment equipment",
+          because: "such equipment is full of electronics, whose faults can leak a current that type AC does not see",
+        },
+      },
+    },
+  },
   paths: [
     {
       id: "patient",
@@ -87,16 +109,16 @@ export const medicalPlace = topic({
       id: "touch",
       hazard: "contact-with-live-parts",
       route: "a lead is damaged, and a patient who cannot pull away touches a live part",
-      exists: all(is("group", "group-1", "group-2"), no("rcd")),
+      exists: all(is("group", "group-1", "group-2"), any(no("rcd"), is("rcd-type", "ac"))),
       layers: [
         oneEventAway("lead", "insulation", "the insulation of leads and equipment", ["416.1"]),
         {
           id: "rcd",
           provision: "additional-protection",
           words: "an RCD of 30 mA that sees the fault",
-          gone: no("rcd"),
+          gone: any(no("rcd"), all(is("rcd-type", "ac"), held("type-ac", "does-not-count"))),
           sound: NEVER,
-          regulations: ["710.411.4", "415.1.1"],
+          regulations: ["710.411.4", "710.411.3.2.1", "415.1.1"],
         },
       ],
     },
@@ -110,15 +132,24 @@ export const medicalPlace = topic({
       words: "protection is not what the group of the medical place asks for",
       regulations: ["710.415.2", "710.411.6"],
     },
+    {
+      when: all(is("group", "group-1", "group-2"), yes("rcd"), is("rcd-type", "ac")),
+      words: "an RCD is not of the type that the medical place asks for",
+      regulations: ["710.411.3.2.1"],
+    },
   ],
   client: {
     C2: "A room for treatment lacks a safety measure that patients depend on. Have it put right soon.",
+    C3: "A safety switch in a room for treatment is of an older kind. It works. A newer kind is advised.",
     FI: "We could not test a safety measure in a room for treatment. It must be tested soon.",
     none: "The safety measures in the room for treatment are in order.",
   },
   remedies: [
     { words: "Join the metal round the patient to the bonding bar, and measure it.", changes: { bonding: "yes" } },
-    { words: "Fit RCDs of 30 mA of type A or B for the socket-outlets of group 1.", changes: { rcd: "yes" } },
+    {
+      words: "Fit RCDs of 30 mA of type A or B for the socket-outlets of group 1.",
+      changes: { rcd: "yes", "rcd-type": "a-or-b" },
+    },
     {
       words: "Have the isolated supply, its alarm and the supply that takes over put right and tested.",
       changes: { isolated: "yes", standby: "yes" },
@@ -146,10 +177,25 @@ export const medicalPlace = topic({
       source: "regulation 710.411.6",
     },
     {
+      name: "consulting room with equipment on patients, RCD of type AC",
+      facts: { group: "group-1", bonding: true, rcd: true, "rcd-type": "ac" },
+      possible: ["C3"],
+      classification: "C3",
+      source: "regulation 710.411.3.2.1: only the type falls short",
+    },
+    {
+      name: "the same where type AC is held not to count",
+      facts: { group: "group-1", bonding: true, rcd: true, "rcd-type": "ac" },
+      positions: { "type-ac": "does-not-count" },
+      possible: ["C2"],
+      source: "trade discussion of type AC beside electronics",
+    },
+    {
       name: "readings not to be taken while in use",
       facts: {
         group: "group-1",
         rcd: true,
+        "rcd-type": "a-or-b",
         bonding: { notKnown: "limited", reason: "the room was in use" },
       },
       possible: ["none", "C2"],
@@ -158,7 +204,7 @@ export const medicalPlace = topic({
     },
     {
       name: "group 1, bonding not measured",
-      facts: { group: "group-1", rcd: true },
+      facts: { group: "group-1", rcd: true, "rcd-type": "a-or-b" },
       possible: ["none", "C2"],
       missing: ["bonding"],
       source: "union over the readings",
