@@ -295,12 +295,17 @@ const byWord = (fact: Fact<string | boolean>, good: string | boolean): Flat =>
 function additional(circuit: Circuit, use: string, rcd: ReturnType<typeof residual>): Flat {
   const load = word(circuit.load);
   const dwelling = use === "dwelling" || use === "house-in-multiple-occupation";
-  const wanted = load === "socket-outlets" || load === "mixed" || (load === "lighting" && dwelling);
+  const wanted =
+    load === "socket-outlets" ||
+    load === "mixed" ||
+    load === "shower" ||
+    load === "vehicle-charging" ||
+    (load === "lighting" && dwelling);
   if (load !== undefined && !wanted && word(circuit.socketOutlets) !== true) return NONE;
   if (load === undefined || rcd.present === undefined) return OPEN;
-  if (!rcd.present || rcd.rcd === undefined) return NOT;
-  const i = rcd.rcd.residual;
-  return has(i) ? atMost(i.value, i.low, i.high, 0.03) : OPEN;
+  const i = rcd.rcd?.residual;
+  const inCircuit = !rcd.present || i === undefined ? NOT : has(i) ? atMost(i.value, i.low, i.high, 0.03) : OPEN;
+  return load === "vehicle-charging" ? any(inCircuit, OPEN) : inCircuit;
 }
 
 function faultAt(circuit: Circuit, { supply }: Installation): Band & { phases: string | undefined } {
@@ -335,13 +340,23 @@ function faultAt(circuit: Circuit, { supply }: Installation): Band & { phases: s
   return { v: found.value * (f[0] as number), l: low * (f[1] as number), h: found.high * (f[2] as number), phases };
 }
 
+function ownBreaking(device: Circuit["device"]): Band {
+  const standard = word(device.standard);
+  if (has(device.breakingCapacity) || standard === undefined) return band(device.breakingCapacity);
+  const type = word(device.type);
+  if (standard === "BS 1361") {
+    if (type === "I") return { v: 16500, l: 16500, h: 16500 };
+    if (type === "II") return { v: 33000, l: 33000, h: 33000 };
+    return { v: 16500, l: 16500, h: 33000 };
+  }
+  return band(breakingCapacityOf(standard));
+}
+
 function breaking(circuit: Circuit, installation: Installation): Flat {
   const fault = faultAt(circuit, installation);
   if (fault.phases === undefined || Number.isNaN(fault.v)) return OPEN;
   const { device, board } = circuit;
-  let own = band(device.breakingCapacity);
-  const standard = word(device.standard);
-  if (!has(device.breakingCapacity) && standard !== undefined) own = band(breakingCapacityOf(standard));
+  const own = ownBreaking(device);
   const byOwn = Number.isNaN(own.v) ? OPEN : atMost(fault.v, fault.l, fault.h, own.v, own.l, own.h);
   const rating = board.conditionalRating;
   if (rating === undefined || !has(rating.value)) return byOwn;
@@ -421,9 +436,10 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
     const i = rcd.rcd.residual;
     const delay = word(rcd.rcd.delay);
     const fast = has(i) && near.l >= 5 * i.high;
+    const standard = delay === "general" ? "BS EN 61008" : word(rcd.rcd.standard);
     const t =
-      has(i) && delay !== undefined
-        ? permittedRcdTime({ standard: "BS EN 61008", delay, multiple: fast ? 5 : 1 }).max.value
+      has(i) && delay !== undefined && standard !== undefined
+        ? permittedRcdTime({ standard, delay, multiple: fast ? 5 : 1 }).max.value
         : Number.NaN;
     byRcd = size({ v: near.v ** 2 * t, l: 0, h: near.h ** 2 * t });
   }
@@ -468,27 +484,32 @@ function capacity(circuit: Circuit, installation: Installation): Flat {
   }
   if (cable.methods.length === 0) iz = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
   const shape = word(circuit.shape);
-  if (shape === "ring")
-    return all(
-      Number.isNaN(iz.v) ? OPEN : atLeast(iz.v, iz.l, iz.h, 20),
-      has(device.rated) ? atMost(device.rated.value, device.rated.low, device.rated.high, 32) : OPEN,
-    );
   if (shape === undefined) return OPEN;
   const cf = word(device.standard) === "BS 3036" ? 0.725 : 1;
   let judged =
     has(device.rated) && !Number.isNaN(iz.v)
       ? atMost(device.rated.value, device.rated.low, device.rated.high, iz.v * cf, iz.l * cf, iz.h * cf)
       : OPEN;
+  if (shape === "ring") {
+    const least = kind === "mineral" ? 1.5 : 2.5;
+    const asRing = all(
+      has(cable.line) && kind !== undefined ? atLeast(cable.line.value, cable.line.low, cable.line.high, least) : OPEN,
+      Number.isNaN(iz.v) ? OPEN : atLeast(iz.v, iz.l, iz.h, 20),
+      has(device.rated) ? atMost(device.rated.value, device.rated.low, device.rated.high, 32) : OPEN,
+    );
+    return any(asRing, judged);
+  }
   const load = word(circuit.load);
-  if (
+  const loadWithin =
+    Number.isNaN(iz.v) || !has(designCurrent)
+      ? OPEN
+      : atMost(designCurrent.value, designCurrent.low, designCurrent.high, iz.v, iz.l, iz.h);
+  if (load === "motor") judged = any(judged, all(loadWithin, OPEN));
+  else if (
     has(designCurrent) &&
     (load === "shower" || load === "water-heater" || load === "storage-heating" || load === "heating")
-  ) {
-    judged = any(
-      judged,
-      Number.isNaN(iz.v) ? OPEN : atMost(designCurrent.value, designCurrent.low, designCurrent.high, iz.v, iz.l, iz.h),
-    );
-  }
+  )
+    judged = any(judged, loadWithin);
   if (!has(designCurrent)) return judged;
   return all(judged, within(designCurrent, device.rated));
 }
@@ -744,11 +765,7 @@ export function flatWeigh(installation: Installation): Flat[] {
               ? [1, 1, 1]
               : [2, 1, 2]
         : [1, 1, 1];
-    const standard = word(supply.device.standard);
-    const own =
-      has(supply.device.breakingCapacity) || standard === undefined
-        ? band(supply.device.breakingCapacity)
-        : band(breakingCapacityOf(standard));
+    const own = ownBreaking(supply.device);
     out.push(
       three === undefined || !has(i) || Number.isNaN(own.v)
         ? OPEN

@@ -59,7 +59,11 @@ export const QUESTION = Object.freeze({
     "load-within-cable",
     "design current of a load that cannot overload, at most the capacity of the cable",
   ),
+  ringCarries: matter("ring-carries", "cable and device are those of a ring final circuit"),
+  ringSize: matter("ring-size", "size of the ring's conductors"),
   ringLegs: matter("ring-legs", "capacity of the ring's cable at least 20 A"),
+  deviceWithinRing: matter("device-within-ring", "rated current at most that of a ring final circuit"),
+  relayProtects: matter("relay-protects", "the overload relay of the motor protects the cable"),
   dropWithin: matter("drop-within", "voltage drop"),
   voltageWithin: matter("voltage-within", "supply voltage within the statutory limits"),
   voltageNotLow: matter("voltage-not-low", "supply voltage against its lower limit"),
@@ -73,7 +77,9 @@ export const QUESTION = Object.freeze({
 /** Facts that computations ask for beside those an inspection file states. */
 export const ASKED = Object.freeze({
   edition: matter("edition", "edition of BS 7671"),
+  equipmentRcd: matter("equipment-rcd", "RCD of at most 30 mA in the charging equipment itself"),
   measuredHere: matter("measured-here", "fault current measured at this board"),
+  overloadRelay: matter("overload-relay", "overload relay of the motor, set to at most the capacity of its cable"),
   publicNetwork: matter("public-network", "supplied from the public network"),
   use: matter("use", "use of the premises"),
   underTable411: matter("under-table-41.1", "final circuit within the scope of Table 41.1"),

@@ -1,4 +1,17 @@
-import { CIRCUIT_LOADS, fact, isKnown, isKnownFact, PREMISES_USES, type Remark, TERM } from "@good-grounds/core";
+import {
+  CIRCUIT_LOADS,
+  type CircuitLoad,
+  type Fact,
+  fact,
+  factNotKnown,
+  isKnownFact,
+  type Judgement,
+  PREMISES_USES,
+  type PremisesUse,
+  type Reckoner,
+  type Remark,
+  TERM,
+} from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { additionalProtectionCurrent } from "@good-grounds/tables";
 import { check, concluded, doesNotArise } from "../check.ts";
@@ -8,21 +21,23 @@ import { asksQuantity, asksWord, asksYesNo } from "../need.ts";
 
 /**
  * Whether an RCD of at most 30 mA stands before a circuit for which today's edition asks additional protection by what
- * it supplies: socket-outlets rated up to 32 A (411.3.3) and luminaires in a dwelling (411.3.4). Buried cables, rooms
- * with a bath or shower and outdoor equipment are matters of observation. A departure is not by itself a danger: how it
- * is classified is for the person.
+ * it supplies: socket-outlets rated up to 32 A (411.3.3), luminaires in a dwelling (411.3.4), a shower (701.411.3.3) and
+ * a charging point (722.531.3), whose own RCD may be in the equipment. Buried cables, what else stands in a room with a
+ * bath or shower, and outdoor equipment are matters of observation. A departure is not by itself a danger: how it is
+ * classified is for the person.
  */
 export const additionalProtection = check({
   id: "additional-protection",
   scope: "circuit",
   title: "Additional protection by RCD where today's edition asks it",
   formula: "IΔn ≤ 30 mA",
-  regulations: ["411.3.3", "411.3.4", "415.1.1"],
+  regulations: ["411.3.3", "411.3.4", "415.1.1", "701.411.3.3", "722.531.3"],
   needs: {
     load: asksWord(MATTER.circuitLoad, CIRCUIT_LOADS),
     use: asksWord(ASKED.use, PREMISES_USES),
     rcd: asksYesNo(MATTER.rcdPresent),
     residual: asksQuantity(TERM.residualOperatingCurrent, "30 mA"),
+    equipmentRcd: asksYesNo(ASKED.equipmentRcd),
   },
   gather(circuit, installation) {
     const { load, socketOutlets } = circuit;
@@ -36,22 +51,23 @@ export const additionalProtection = check({
       use: fact(ASKED.use, use, ["brief", "use"]),
       rcd: rcd.present,
       residual: rcd.residual,
+      equipmentRcd: NOT_RECORDED,
     };
   },
-  conclude({ load, use, rcd, residual }, reckon) {
+  conclude(given, reckon) {
+    const { load, use, rcd, residual } = given;
     if (!isKnownFact(load) || !isKnownFact(use)) {
       return concluded(reckon.settled(QUESTION.additionalProtection, "not-known", "", load, use));
     }
     if (!isKnownFact(rcd)) return concluded(reckon.settled(QUESTION.additionalProtection, "not-known", "", rcd, load));
-    if (!rcd.word) {
-      return concluded(
-        reckon.settled(QUESTION.additionalProtection, "not-met", "no RCD", rcd, load, use),
-        [],
-        [DEPARTURE],
-      );
-    }
-    const judgement = reckon.atMost(QUESTION.additionalProtection, residual, additionalProtectionCurrent);
-    return concluded(judgement, [], isKnown(residual) && judgement.verdict === "not-met" ? [DEPARTURE] : []);
+    const inCircuit = rcd.word
+      ? reckon.atMost(QUESTION.additionalProtection, residual, additionalProtectionCurrent)
+      : reckon.settled(QUESTION.additionalProtection, "not-met", "no RCD", rcd, load, use);
+    const judgement =
+      load.word === "vehicle-charging"
+        ? reckon.any(QUESTION.additionalProtection, inCircuit, inEquipment(given.equipmentRcd, reckon))
+        : inCircuit;
+    return concluded(judgement, [], judgement.verdict === "not-met" ? [DEPARTURE] : []);
   },
   examples: [
     {
@@ -73,6 +89,31 @@ export const additionalProtection = check({
       source: "BS 7671 411.3.3",
     },
     {
+      name: "shower behind 100 mA only",
+      given: { load: "shower", use: "dwelling", rcd: "yes", residual: "100 mA" },
+      verdict: "not-met",
+      source: "BS 7671 701.411.3.3: circuits of a room with a bath or shower",
+    },
+    {
+      name: "charging point whose equipment was not looked into",
+      given: { load: "vehicle-charging", use: "dwelling", rcd: "no" },
+      verdict: "not-known",
+      missing: ["equipment-rcd"],
+      source: "BS 7671 722.531.3: an RCD for each point, in the circuit or in the equipment",
+    },
+    {
+      name: "charging point with an RCD of its own",
+      given: { load: "vehicle-charging", use: "dwelling", rcd: "no", equipmentRcd: "yes" },
+      verdict: "met",
+      source: "BS 7671 722.531.3",
+    },
+    {
+      name: "charging point with no RCD anywhere",
+      given: { load: "vehicle-charging", use: "dwelling", rcd: "no", equipmentRcd: "no" },
+      verdict: "not-met",
+      source: "BS 7671 722.531.3",
+    },
+    {
       name: "RCD not verified",
       given: { load: "socket-outlets", use: "dwelling" },
       verdict: "not-known",
@@ -82,10 +123,18 @@ export const additionalProtection = check({
   ],
 });
 
-function wanted(load: (typeof CIRCUIT_LOADS)[number], use: (typeof PREMISES_USES)[number]): boolean {
-  if (load === "socket-outlets" || load === "mixed") return true;
+const WANTED: ReadonlySet<CircuitLoad> = new Set(["socket-outlets", "mixed", "shower", "vehicle-charging"]);
+
+function wanted(load: CircuitLoad, use: PremisesUse): boolean {
+  if (WANTED.has(load)) return true;
   return load === "lighting" && (use === "dwelling" || use === "house-in-multiple-occupation");
 }
+
+function inEquipment(equipmentRcd: Fact<boolean>, reckon: Reckoner): Judgement {
+  return reckon.byWord(QUESTION.additionalProtection, equipmentRcd, (there) => (there ? "met" : "not-met"));
+}
+
+const NOT_RECORDED = factNotKnown(ASKED.equipmentRcd, ["load"]);
 
 const DEPARTURE: Remark = Object.freeze({
   code: "departure-from-today",

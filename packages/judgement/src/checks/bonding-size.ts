@@ -6,6 +6,7 @@ import {
   isKnown,
   isKnownFact,
   type Reckoner,
+  type Remark,
   TERM,
 } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
@@ -69,7 +70,7 @@ export const bondingSize = check({
       ? [reckon.byWord(QUESTION.bondConnected, connected, (there) => (there ? "met" : "not-met"))]
       : [];
     const judgement = reckon.all(QUESTION.bondSize, ...present, size, ...copper);
-    if (isKnownFact(extraneous)) return concluded(judgement);
+    if (isKnownFact(extraneous)) return concluded(judgement, [], size.verdict === "not-met" ? halfOf(given) : []);
     return concluded(
       judgement.verdict === "met"
         ? judgement
@@ -145,6 +146,17 @@ export const bondingSize = check({
       source: "BS 7671 411.3.1.2",
     },
   ],
+});
+
+/** Outside PME the size goes with the earthing conductor that is required, which calculation may show to be a smaller one. */
+function halfOf({ system }: Given<typeof needs>): readonly Remark[] {
+  return isKnownFact(system) && system.word !== "TN-C-S" ? [BY_SELECTION] : [];
+}
+
+const BY_SELECTION: Remark = Object.freeze({
+  code: "bond-by-selection",
+  words:
+    "Half the earthing conductor that selection by the tails asks for. Where calculation (543.1.3) asks for a smaller one, half of that, and at least 6 mm², is enough.",
 });
 
 function required({ system, neutral, tails }: Given<typeof needs>, reckon: Reckoner): Evidence<"square-millimetre"> {

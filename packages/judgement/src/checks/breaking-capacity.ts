@@ -1,5 +1,6 @@
 import {
   DEVICE_STANDARDS,
+  DEVICE_TYPES,
   FAULT_CURRENT_METHODS,
   isKnown,
   isKnownFact,
@@ -8,10 +9,10 @@ import {
   TERM,
 } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
-import { breakingCapacityOf } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { faultAtBoard, greatestFault } from "../circuits/fault-at-board.ts";
 import { NO_CONDITIONAL_RATING } from "../circuits/no-conditional-rating.ts";
+import { ownBreakingCapacity } from "../circuits/own-breaking-capacity.ts";
 import { ASKED, QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
 
@@ -21,6 +22,7 @@ const needs = {
   measuredHere: asksYesNo(ASKED.measuredHere, "no: measured nearer to the origin"),
   phases: asksWord(MATTER.phases, ["1", "3"], "of the board"),
   standard: asksWord(MATTER.deviceStandard, DEVICE_STANDARDS),
+  type: asksWord(MATTER.deviceType, DEVICE_TYPES),
   breakingCapacity: asksQuantity(TERM.breakingCapacity, "6 kA"),
   conditionalRating: asksQuantity(TERM.conditionalRating, "16 kA; leave out where there is none"),
   namedStandard: asksWord(MATTER.deviceStandard, DEVICE_STANDARDS, "device the conditional rating names"),
@@ -51,6 +53,7 @@ export const breakingCapacity = check({
       ...faultAtBoard(board, installation),
       phases: isKnownFact(board.phases) ? board.phases : installation.supply.phases,
       standard: device.standard,
+      type: device.type,
       breakingCapacity: device.breakingCapacity,
       conditionalRating: rating?.value ?? NO_CONDITIONAL_RATING.conditionalRating,
       namedStandard: rating?.upstreamStandard ?? NO_CONDITIONAL_RATING.namedStandard,
@@ -62,7 +65,7 @@ export const breakingCapacity = check({
   },
   conclude(given, reckon) {
     const fault = greatestFault(given, reckon);
-    const own = reckon.atMost(QUESTION.faultWithinDevice, fault, ownCapacity(given, reckon));
+    const own = reckon.atMost(QUESTION.faultWithinDevice, fault, ownBreakingCapacity(given, reckon));
     if (!isKnown(given.conditionalRating)) return concluded(own);
     const assembly = reckon.all(
       QUESTION.faultWithinAssembly,
@@ -160,6 +163,19 @@ export const breakingCapacity = check({
       source: "BS 7671 536.4.203",
     },
     {
+      name: "fuse of which neither type nor capacity was seen",
+      given: { faultCurrent: "0.6 kA", measuredHere: "yes", phases: "1", standard: "BS 1361" },
+      verdict: "met",
+      values: { "breaking-capacity": { value: 16500, within: 1e-9 } },
+      source: "0.6 ≤ 16.5: type I breaks 16.5 kA, type II 33 kA",
+    },
+    {
+      name: "the same where the type would decide",
+      given: { faultCurrent: "20 kA", measuredHere: "yes", phases: "1", standard: "BS 1361" },
+      verdict: "too-near",
+      source: "20 lies between 16.5 (type I) and 33 (type II)",
+    },
+    {
       name: "capacity not legible",
       given: { faultCurrent: "1.1 kA", measuredHere: "yes", phases: "1", standard: "BS EN 60898" },
       verdict: "not-known",
@@ -170,13 +186,6 @@ export const breakingCapacity = check({
 });
 
 type GivenHere = Given<typeof needs>;
-
-/** The marked capacity; for fuse standards with one usual rating, that rating from memory. */
-function ownCapacity({ breakingCapacity: marked, standard }: GivenHere, reckon: Reckoner) {
-  if (isKnown(marked) || !isKnownFact(standard)) return marked;
-  const usual = breakingCapacityOf(standard.word);
-  return isKnown(usual) ? reckon.lookedUp(TERM.breakingCapacity, usual, standard) : marked;
-}
 
 /** The device ahead is of the named standard, and rated no higher than the named one. */
 function aheadAsNamed(given: GivenHere, reckon: Reckoner): Judgement {

@@ -7,6 +7,7 @@ import {
   CONDUCTOR_MATERIALS,
   DEVICE_STANDARDS,
   type Evidence,
+  factNotKnown,
   GROUPINGS,
   INSULATIONS,
   isExact,
@@ -29,8 +30,8 @@ import {
   thermalInsulationFactor,
 } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
-import { QUESTION } from "../matters.ts";
-import { asksQuantity, asksWord, asksWords, type Given } from "../need.ts";
+import { ASKED, QUESTION } from "../matters.ts";
+import { asksQuantity, asksWord, asksWords, asksYesNo, type Given } from "../need.ts";
 
 const needs = {
   shape: asksWord(MATTER.circuitShape, CIRCUIT_SHAPES),
@@ -48,23 +49,40 @@ const needs = {
   grouping: asksWord(MATTER.grouping, GROUPINGS),
   groupedCircuits: asksQuantity(TERM.count, "3"),
   surrounded: asksQuantity(TERM.length, "0.2 m surrounded by thermal insulation"),
+  overloadRelay: asksYesNo(ASKED.overloadRelay),
 };
 
 type GivenHere = Given<typeof needs>;
 
+const MOTOR = {
+  shape: "radial",
+  load: "motor",
+  phases: "3",
+  standard: "BS 88-2",
+  rated: "32 A",
+  designCurrent: "14 A",
+  kind: "multicore",
+  insulation: "70C-thermoplastic",
+  material: "copper",
+  line: "2.5 mm²",
+  methods: ["B"],
+} as const;
+
 /**
  * Overload protection of the cable: In ≤ Iz with Iz = It·Ca·Cg·Ci, for a semi-enclosed fuse In ≤ 0.725·Iz; Ib ≤ In
- * where the design current is known (433.1.1). A ring of 30 A or 32 A asks at least 20 A of its cable (433.1.204). A load
- * that cannot overload (a fixed heater) needs Ib ≤ Iz only (433.3.1). Currents in A, sizes in mm². Every method an
- * unseen route may have is taken: the capacity is then the range of them all. Ambient temperature and grouping that were
- * not recorded are taken as 30 °C and one circuit alone, as stated assumptions.
+ * where the design current is known (433.1.1). A ring of 30 A or 32 A asks of its cable at least 2.5 mm² (mineral
+ * insulated 1.5 mm²) and 20 A (433.1.204), where not each leg alone is protected as a radial would be. A load that cannot
+ * overload (a fixed heater) needs Ib ≤ Iz only (433.3.1); the cable of a motor may be protected by the relay of its
+ * starter (433.2.1, 552.1.2), which a file does not record. Currents in A, sizes in mm². Every method an unseen route may
+ * have is taken: the capacity is then the range of them all. Ambient temperature and grouping that were not recorded are
+ * taken as 30 °C and one circuit alone, as stated assumptions.
  */
 export const cableCapacity = check({
   id: "cable-capacity",
   scope: "circuit",
   title: "Device protects the cable against overload",
-  formula: "Ib ≤ In ≤ It·Ca·Cg·Ci (·0.725 for BS 3036); ring: Iz ≥ 20 A",
-  regulations: ["433.1.1", "433.1.202", "433.1.204", "433.3.1", "523"],
+  formula: "Ib ≤ In ≤ It·Ca·Cg·Ci (·0.725 for BS 3036); ring: S ≥ 2.5 mm², Iz ≥ 20 A",
+  regulations: ["433.1.1", "433.1.202", "433.1.204", "433.2.1", "433.3.1", "523"],
   needs,
   gather: ({ shape, load, phases, device, designCurrent, cable, board }, installation) => ({
     shape,
@@ -82,30 +100,19 @@ export const cableCapacity = check({
     grouping: cable.grouping,
     groupedCircuits: cable.groupedCircuits,
     surrounded: cable.surroundedByInsulation,
+    overloadRelay: RELAY_NOT_RECORDED,
   }),
   conclude(given, reckon) {
-    const { shape, rated, designCurrent, standard } = given;
+    const { shape, rated, designCurrent } = given;
     const capacity = asInstalled(given, reckon);
-    if (isKnownFact(shape) && shape.word === "ring") {
-      return concluded(
-        reckon.all(
-          QUESTION.cableCarries,
-          reckon.atLeast(QUESTION.ringLegs, capacity, RING_LEG),
-          reckon.atMost(QUESTION.deviceWithinCable, rated, RING_DEVICE),
-        ),
-        [],
-        conditions(given),
-      );
+    if (!isKnownFact(shape))
+      return concluded(reckon.settled(QUESTION.cableCarries, "not-known", "ring or radial", shape, capacity));
+    const protects = reckon.atMost(QUESTION.deviceWithinCable, rated, usable(given, capacity, reckon));
+    if (shape.word === "ring") {
+      const asRing = asRingFinal(given, capacity, reckon);
+      return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], conditions(given));
     }
-    if (!isKnownFact(shape)) {
-      return concluded(reckon.settled(QUESTION.cableCarries, "not-known", "ring or radial", shape, capacity), [], []);
-    }
-    const usable =
-      isKnownFact(standard) && standard.word === "BS 3036"
-        ? reckon.product(TERM.cableCapacity, capacity, semiEnclosedFactor)
-        : capacity;
-    const protects = reckon.atMost(QUESTION.deviceWithinCable, rated, usable);
-    const judgement = reckon.any(QUESTION.cableCarries, protects, ...cannotOverload(given, capacity, reckon));
+    const judgement = reckon.any(QUESTION.cableCarries, protects, ...otherwiseProtected(given, capacity, reckon));
     if (!isKnown(designCurrent)) return concluded(judgement, [], [...conditions(given), NO_DESIGN_CURRENT]);
     const within = reckon.atMost(QUESTION.loadWithinDevice, designCurrent, rated);
     return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], conditions(given));
@@ -180,6 +187,84 @@ export const cableCapacity = check({
       },
       verdict: "not-met",
       source: "BS 7671 Table 4D5: 13.5 A < 20 A",
+    },
+    {
+      name: "ring in 1.5 mm²",
+      given: {
+        shape: "ring",
+        load: "socket-outlets",
+        phases: "1",
+        standard: "BS 3036",
+        rated: "30 A",
+        kind: "flat-twin-and-cpc",
+        insulation: "70C-thermoplastic",
+        material: "copper",
+        line: "1.5 mm²",
+        methods: ["C"],
+      },
+      verdict: "not-met",
+      values: { "cable-capacity": { value: 20, within: 1e-9 } },
+      source: "BS 7671 433.1.204: 20 A is enough, 1.5 mm² is less than 2.5 mm²",
+    },
+    {
+      name: "ring in mineral insulated 1.5 mm², of which no capacity is carried",
+      given: {
+        shape: "ring",
+        load: "socket-outlets",
+        phases: "1",
+        standard: "BS EN 60898",
+        rated: "32 A",
+        kind: "mineral",
+        insulation: "mineral-covered",
+        material: "copper",
+        line: "1.5 mm²",
+        methods: ["C"],
+      },
+      verdict: "not-known",
+      missing: ["tabulated-capacity"],
+      source: "BS 7671 433.1.204 allows 1.5 mm² of mineral insulated cable",
+    },
+    {
+      name: "ring of 16 A, each leg protected by itself",
+      given: {
+        shape: "ring",
+        load: "lighting",
+        phases: "1",
+        standard: "BS EN 60898",
+        rated: "16 A",
+        kind: "flat-twin-and-cpc",
+        insulation: "70C-thermoplastic",
+        material: "copper",
+        line: "1.5 mm²",
+        methods: ["C"],
+      },
+      verdict: "met",
+      source: "16 A ≤ 20 A (433.1.1)",
+    },
+    {
+      name: "motor behind a fuse chosen for its start, relay not looked at",
+      given: { ...MOTOR },
+      verdict: "not-known",
+      missing: ["overload-relay"],
+      source: "32 A > 20 A; BS 7671 433.2.1, 552.1.2: an overload device at the load end protects the cable as well",
+    },
+    {
+      name: "the same with its relay set within the cable",
+      given: { ...MOTOR, overloadRelay: "yes" },
+      verdict: "met",
+      source: "14 A ≤ 20 A and the relay protects the cable",
+    },
+    {
+      name: "the same without a relay",
+      given: { ...MOTOR, overloadRelay: "no" },
+      verdict: "not-met",
+      source: "32 A > 20 A",
+    },
+    {
+      name: "motor that draws more than its cable carries",
+      given: { ...MOTOR, designCurrent: "22 A" },
+      verdict: "not-met",
+      source: "22 A > 20 A, whatever the relay",
     },
     {
       name: "semi-enclosed fuse",
@@ -297,16 +382,39 @@ function insulationOf({ surrounded }: GivenHere, reckon: Reckoner): Evidence<"ra
   return reckon.lookedUp(TERM.insulationFactor, figure, surrounded);
 }
 
+/** What the device may be rated: a semi-enclosed fuse needs so much more current to melt that the cable must carry more. */
+function usable({ standard }: GivenHere, capacity: Evidence<"ampere">, reckon: Reckoner): Evidence<"ampere"> {
+  return isKnownFact(standard) && standard.word === "BS 3036"
+    ? reckon.product(TERM.cableCapacity, capacity, semiEnclosedFactor)
+    : capacity;
+}
+
+function asRingFinal({ rated, line, kind }: GivenHere, capacity: Evidence<"ampere">, reckon: Reckoner): Judgement {
+  const least = isKnownFact(kind) ? (kind.word === "mineral" ? RING_MINERAL : RING_SIZE) : undefined;
+  return reckon.all(
+    QUESTION.ringCarries,
+    reckon.atLeast(QUESTION.ringSize, line, reckon.lookedUp(TERM.requiredArea, least, kind)),
+    reckon.atLeast(QUESTION.ringLegs, capacity, RING_LEG),
+    reckon.atMost(QUESTION.deviceWithinRing, rated, RING_DEVICE),
+  );
+}
+
 /** Loads whose current their own design limits; they need no overload protection of their cable. */
 const CANNOT_OVERLOAD: ReadonlySet<CircuitLoad> = new Set(["shower", "water-heater", "storage-heating", "heating"]);
 
-function cannotOverload(
-  { load, designCurrent }: GivenHere,
+/** What can protect the cable, or make protection needless, where the device at its origin does not. */
+function otherwiseProtected(
+  { load, designCurrent, overloadRelay }: GivenHere,
   capacity: Evidence<"ampere">,
   reckon: Reckoner,
 ): readonly Judgement[] {
-  if (!isKnownFact(load) || !CANNOT_OVERLOAD.has(load.word) || !isKnown(designCurrent)) return [];
-  return [reckon.atMost(QUESTION.loadWithinCable, designCurrent, capacity)];
+  if (!isKnownFact(load)) return [];
+  const within = () => reckon.atMost(QUESTION.loadWithinCable, designCurrent, capacity);
+  if (load.word === "motor") {
+    const relay = reckon.byWord(QUESTION.relayProtects, overloadRelay, (set) => (set ? "met" : "not-met"));
+    return [reckon.all(QUESTION.relayProtects, within(), relay)];
+  }
+  return CANNOT_OVERLOAD.has(load.word) && isKnown(designCurrent) ? [within()] : [];
 }
 
 function conditions({ ambient, groupedCircuits }: GivenHere): readonly Remark[] {
@@ -314,8 +422,11 @@ function conditions({ ambient, groupedCircuits }: GivenHere): readonly Remark[] 
 }
 
 const RING = source("BS 7671 433.1.204", "2008 to 2018+A4", "published");
+const RING_SIZE = published(TERM.requiredArea, 2.5, RING, "conductors of a ring final circuit");
+const RING_MINERAL = published(TERM.requiredArea, 1.5, RING, "mineral insulated conductors of a ring final circuit");
 const RING_LEG = published(TERM.requiredCapacity, 20, RING, "cable of a ring final circuit");
 const RING_DEVICE = published(TERM.ratedCurrent, 32, RING, "device of a ring final circuit, 30 A or 32 A");
+const RELAY_NOT_RECORDED = factNotKnown(ASKED.overloadRelay, ["load"]);
 const AT_30 = assumed(
   TERM.ambientFactor,
   1,

@@ -5,12 +5,14 @@ import {
   DEVICE_STANDARDS,
   DEVICE_TYPES,
   type Evidence,
+  fact,
   INSULATIONS,
   isExact,
   isKnown,
   isKnownFact,
   type Judgement,
   RCD_DELAYS,
+  RCD_STANDARDS,
   type Reckoner,
   TERM,
 } from "@good-grounds/core";
@@ -35,6 +37,7 @@ const needs = {
   letThrough: asksQuantity(TERM.letThrough, "13000 A²s, from the maker at this fault current"),
   rcd: asksYesNo(MATTER.rcdPresent),
   residual: asksQuantity(TERM.residualOperatingCurrent, "30 mA"),
+  rcdStandard: asksWord(MATTER.rcdStandard, RCD_STANDARDS),
   delay: asksWord(MATTER.rcdDelay, RCD_DELAYS),
   line: asksQuantity(TERM.lineArea, "2.5 mm²"),
   cpc: asksQuantity(TERM.cpcArea, "1.5 mm²"),
@@ -44,6 +47,23 @@ const needs = {
 };
 
 type GivenHere = Given<typeof needs>;
+
+const DELAYED = {
+  nominalVoltage: "230 V",
+  zs: "1.20 Ω",
+  zdb: "0.80 Ω",
+  standard: "BS EN 60898",
+  type: "B",
+  rated: "32 A",
+  rcd: "yes",
+  residual: "100 mA",
+  delay: "S",
+  line: "1.5 mm²",
+  cpc: "1 mm²",
+  material: "copper",
+  insulation: "70C-thermoplastic",
+  cpcArrangement: "in-cable",
+} as const;
 
 /**
  * Whether the protective conductor withstands an earth fault: by selection from the line conductor's size (Table 54.7),
@@ -80,6 +100,7 @@ export const cpcAdiabatic = check({
       letThrough: device.letThrough,
       rcd: rcd.present,
       residual: rcd.residual,
+      rcdStandard: rcd.standard,
       delay: rcd.delay,
       line: cable.line,
       cpc: cable.cpc,
@@ -220,6 +241,19 @@ export const cpcAdiabatic = check({
       source: "√5000 ÷ 115 = 0.615 mm²",
     },
     {
+      name: "RCD with a delay that its standard bounds",
+      given: { ...DELAYED, rcdStandard: "BS EN 61008" },
+      verdict: "met",
+      source: "230 ÷ 0.80 = 287.5 A for at most 0.15 s at 5 IΔn: √(287.5² × 0.15) ÷ 115 = 0.97 mm²",
+    },
+    {
+      name: "RCD with a delay that is set on the device",
+      given: { ...DELAYED, rcdStandard: "BS 4293" },
+      verdict: "not-known",
+      missing: ["permitted-rcd-time"],
+      source: "BS 4293: the operating time goes with the delay marked, which is not known",
+    },
+    {
       name: "breaker, no energy evidence held",
       given: {
         nominalVoltage: "230 V",
@@ -281,20 +315,27 @@ function sizeFor(
   return reckon.atLeast(question, cpc, needed);
 }
 
-/** The RCD opens at the latest in the time of its standard; the energy until then is an upper limit. */
+/**
+ * The RCD opens at the latest in the time of its standard; the energy until then is an upper limit. Without delay no
+ * standard allows more than BS EN 61008; with one it has to be a standard that bounds the delay.
+ */
 function byRcd(given: GivenHere, near: Evidence<"ampere">, k: Evidence<"adiabatic-k">, reckon: Reckoner): Judgement {
-  const { rcd, residual, delay } = given;
+  const { rcd, residual, rcdStandard, delay } = given;
   if (!isKnownFact(rcd)) return reckon.settled(QUESTION.cpcByRcd, "not-known", "", rcd);
   if (!rcd.word) return reckon.settled(QUESTION.cpcByRcd, "not-applicable", "no RCD", rcd);
   const fast = isKnown(near) && isKnown(residual) && near.low >= 5 * residual.high;
+  const undelayed = isKnownFact(delay) && delay.word === "general";
+  const standard = undelayed ? UNDELAYED : rcdStandard;
   const time =
-    isKnown(residual) && isKnownFact(delay)
-      ? permittedRcdTime({ standard: "BS EN 61008", delay: delay.word, multiple: fast ? 5 : 1 }).max
+    isKnown(residual) && isKnownFact(delay) && isKnownFact(standard)
+      ? permittedRcdTime({ standard: standard.word, delay: delay.word, multiple: fast ? 5 : 1 }).max
       : undefined;
-  const latest = reckon.lookedUp(TERM.permittedRcdTime, time, delay, residual);
+  const latest = reckon.lookedUp(TERM.permittedRcdTime, time, delay, residual, standard);
   const most = reckon.letThrough(TERM.letThrough, near, latest);
   return sizeFor(QUESTION.cpcByRcd, reckon.atMostOf(TERM.letThrough, most), k, given, reckon);
 }
+
+const UNDELAYED = fact(MATTER.rcdStandard, "BS EN 61008", [], "without delay no standard allows more", "assumed");
 
 const TENTH = assumed(
   TERM.operatingTime,

@@ -1,4 +1,12 @@
-import { CONDUCTOR_MATERIALS, isExact, isKnownFact, type Judgement, type Reckoner, TERM } from "@good-grounds/core";
+import {
+  CONDUCTOR_MATERIALS,
+  isExact,
+  isKnownFact,
+  type Judgement,
+  type Reckoner,
+  type Remark,
+  TERM,
+} from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { buriedEarthingConductor, cpcBySelection, notTabulated } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
@@ -53,7 +61,8 @@ export const earthingConductorSize = check({
         ),
       );
     }
-    return concluded(reckon.all(QUESTION.earthingConductorSize, ...parts));
+    const judgement = reckon.all(QUESTION.earthingConductorSize, ...parts);
+    return concluded(judgement, [], selection.verdict === "not-met" ? [SELECTION_ONLY] : []);
   },
   examples: [
     {
@@ -113,3 +122,9 @@ function buried(
   const floor = reckon.lookedUp(TERM.requiredArea, figure, sheathed, mechanicallyProtected);
   return [reckon.atLeast(QUESTION.buriedFloor, earthing, floor)];
 }
+
+const SELECTION_ONLY: Remark = Object.freeze({
+  code: "selection-only",
+  words:
+    "Selection is one of two ways: a size that withstands the fault by calculation (543.1.3) is enough, unless the conductor is buried. That is a check of its own.",
+});

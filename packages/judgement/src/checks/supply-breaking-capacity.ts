@@ -1,8 +1,8 @@
-import { DEVICE_STANDARDS, FAULT_CURRENT_METHODS, fact, isKnown, isKnownFact, TERM } from "@good-grounds/core";
+import { DEVICE_STANDARDS, DEVICE_TYPES, FAULT_CURRENT_METHODS, fact, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
-import { breakingCapacityOf } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { greatestFault } from "../circuits/fault-at-board.ts";
+import { ownBreakingCapacity } from "../circuits/own-breaking-capacity.ts";
 import { ASKED, QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo } from "../need.ts";
 
@@ -19,6 +19,7 @@ export const supplyBreakingCapacity = check({
     measuredHere: asksYesNo(ASKED.measuredHere),
     phases: asksWord(MATTER.phases, ["1", "3"]),
     standard: asksWord(MATTER.deviceStandard, DEVICE_STANDARDS),
+    type: asksWord(MATTER.deviceType, DEVICE_TYPES),
     breakingCapacity: asksQuantity(TERM.breakingCapacity, "16.5 kA"),
   },
   gather: ({ supply }) => ({
@@ -27,15 +28,11 @@ export const supplyBreakingCapacity = check({
     measuredHere: fact(ASKED.measuredHere, true, supply.path),
     phases: supply.phases,
     standard: supply.device.standard,
+    type: supply.device.type,
     breakingCapacity: supply.device.breakingCapacity,
   }),
   conclude(given, reckon) {
-    const { breakingCapacity: marked, standard } = given;
-    const usual = isKnownFact(standard) ? breakingCapacityOf(standard.word) : undefined;
-    const capacity =
-      !isKnown(marked) && usual !== undefined && isKnown(usual)
-        ? reckon.lookedUp(TERM.breakingCapacity, usual, standard)
-        : marked;
+    const capacity = ownBreakingCapacity(given, reckon);
     return concluded(reckon.atMost(QUESTION.breaksFault, greatestFault(given, reckon), capacity));
   },
   examples: [
@@ -64,11 +61,23 @@ export const supplyBreakingCapacity = check({
       source: "17 > 16.5",
     },
     {
+      name: "type II by its mark",
+      given: { faultCurrent: "17 kA", measuredHere: "yes", phases: "1", standard: "BS 1361", type: "II" },
+      verdict: "met",
+      source: "17 ≤ 33: a type II fuse breaks 33 kA",
+    },
+    {
       name: "type of fuse not seen",
       given: { faultCurrent: "1.1 kA", measuredHere: "yes", phases: "1", standard: "BS 1361" },
+      verdict: "met",
+      source: "1.1 ≤ 16.5, what the lesser of the two types breaks",
+    },
+    {
+      name: "standard of the fuse not seen",
+      given: { faultCurrent: "1.1 kA", measuredHere: "yes", phases: "1" },
       verdict: "not-known",
       missing: ["breaking-capacity"],
-      source: "BS 1361 has two types",
+      source: "input missing",
     },
   ],
 });

@@ -1,10 +1,20 @@
-import { type Evidence, type Fact, factNotKnown, isKnownFact, notKnown, type RcdDelay, TERM } from "@good-grounds/core";
+import {
+  type Evidence,
+  type Fact,
+  factNotKnown,
+  isKnownFact,
+  notKnown,
+  type RcdDelay,
+  type RcdStandard,
+  TERM,
+} from "@good-grounds/core";
 import { type Circuit, MATTER } from "@good-grounds/inspection";
 
 /** The RCD nearest to a circuit, looking towards the origin, and whether there is any. */
 export interface NearestResidual {
   readonly present: Fact<boolean>;
   readonly residual: Evidence<"ampere">;
+  readonly standard: Fact<RcdStandard>;
   readonly delay: Fact<RcdDelay>;
 }
 
@@ -17,11 +27,13 @@ export function nearestResidual(circuit: Circuit): NearestResidual {
   for (let at: Circuit | undefined = circuit; at !== undefined; at = at.board.feeder) {
     const { present, devices } = at.residual;
     const [device] = devices;
-    if (device !== undefined) return { present, residual: device.residual, delay: device.delay };
+    if (device !== undefined)
+      return { present, residual: device.residual, standard: device.standard, delay: device.delay };
     if (!isKnownFact(present)) open ??= present;
   }
-  return { present: open ?? circuit.residual.present, residual: NO_CURRENT, delay: NO_DELAY };
+  return { present: open ?? circuit.residual.present, residual: NO_CURRENT, standard: NO_STANDARD, delay: NO_DELAY };
 }
 
 const NO_CURRENT = notKnown(TERM.residualOperatingCurrent, ["rcd"]);
+const NO_STANDARD = factNotKnown(MATTER.rcdStandard, ["rcd"]);
 const NO_DELAY = factNotKnown(MATTER.rcdDelay, ["rcd"]);
