@@ -22,6 +22,7 @@ export { printable, wrapped } from "./text/wrap.ts";
 export { type ArgumentLine, argumentLines } from "./words/argument.ts";
 export { comparisonWords, decidingComparison, decidingFacts, sides } from "./words/comparison.ts";
 export * from "./words/figure.ts";
+export { givenName } from "./words/given-name.ts";
 export { placeWords } from "./words/place.ts";
 export * from "./words/probability.ts";
 export * from "./words/reasoning.ts";

@@ -1,6 +1,6 @@
 import { type CheckLabel, type Issue, Reckoner, UNIT_SYMBOL } from "@good-grounds/core";
 import { COMPUTATIONS, type Computation, givenFromText, type Need } from "@good-grounds/judgement";
-import { renderConclusion, renderResults, wrapped } from "@good-grounds/report";
+import { givenName, renderConclusion, renderResults, wrapped } from "@good-grounds/report";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { conclusionJson, problemsJson, resultsJson } from "../json.ts";
 import { issueLines } from "../words.ts";
@@ -58,7 +58,7 @@ export function computeCommand(args: readonly string[], options: ComputeOptions,
 /** "zs=1.20 Ω" pairs by need; a need given several times becomes a list. Kebab case is accepted for camel case. */
 function textOf(pairs: readonly string[], one: Computation): Record<string, string | string[]> {
   const names = new Map(
-    Object.keys(one.needs).flatMap((need) => [[need, need] as const, [kebab(need), need] as const]),
+    Object.keys(one.needs).flatMap((need) => [[need, need] as const, [givenName(need), need] as const]),
   );
   const text: Record<string, string | string[]> = Object.create(null);
   for (const pair of pairs) {
@@ -66,7 +66,7 @@ function textOf(pairs: readonly string[], one: Computation): Record<string, stri
     if (at < 1) {
       throw new Stop(
         EXIT.input,
-        `compute ${one.id}: ${JSON.stringify(pair.slice(0, 60))} is no pair. Write need=value, for example ${kebab(Object.keys(one.needs)[0] ?? "zs")}=...`,
+        `compute ${one.id}: ${JSON.stringify(pair.slice(0, 60))} is no pair. Write need=value, for example ${givenName(Object.keys(one.needs)[0] ?? "zs")}=...`,
       );
     }
     const key = names.get(pair.slice(0, at)) ?? pair.slice(0, at);
@@ -79,13 +79,9 @@ function textOf(pairs: readonly string[], one: Computation): Record<string, stri
 
 /** An issue in the names of the command line: those that `--help` shows. */
 function asTyped(issue: Issue, one: Computation): Issue {
-  const path = issue.path.map((step) => (typeof step === "string" && step in one.needs ? kebab(step) : step));
+  const path = issue.path.map((step) => (typeof step === "string" && step in one.needs ? givenName(step) : step));
   if (issue.code !== "unknown-need") return { ...issue, path };
-  return { ...issue, path, expected: `one of ${Object.keys(one.needs).map(kebab).join(", ")}` };
-}
-
-function kebab(name: string): string {
-  return name.replaceAll(/([a-z0-9])([A-Z])/g, "$1-$2").toLowerCase();
+  return { ...issue, path, expected: `one of ${Object.keys(one.needs).map(givenName).join(", ")}` };
 }
 
 function listing(width: number): string {
@@ -106,7 +102,7 @@ function listing(width: number): string {
 
 function describe(one: Computation, width: number): string {
   const needs = Object.entries(one.needs).flatMap(([name, need]) =>
-    wrapped(needWords(need), width, `  ${kebab(name).padEnd(22)} `, " ".repeat(25)),
+    wrapped(needWords(need), width, `  ${givenName(name).padEnd(22)} `, " ".repeat(25)),
   );
   const [example] = one.examples;
   const shown =
@@ -140,7 +136,7 @@ function needWords(need: Need): string {
 
 function exampleWords(id: string, given: Readonly<Record<string, string | readonly string[]>>): string {
   const pairs = Object.entries(given).flatMap(([name, value]) =>
-    [value].flat().map((one) => `${kebab(name)}="${one}"`),
+    [value].flat().map((one) => `${givenName(name)}="${one}"`),
   );
   return `goodgrounds compute ${id} ${pairs.join(" ")}`;
 }

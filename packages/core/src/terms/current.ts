@@ -3,6 +3,7 @@ import { term } from "./term.ts";
 /** Currents, and the time and energy of their interruption. */
 export const CURRENT = {
   ratedCurrent: term("rated-current", "rated current of the protective device", "In", "ampere"),
+  permittedRatedCurrent: term("permitted-rated-current", "greatest rated current permitted", "In,max", "ampere"),
   designCurrent: term("design-current", "design current", "Ib", "ampere"),
   tabulatedCapacity: term("tabulated-capacity", "tabulated current-carrying capacity", "It", "ampere"),
   cableCapacity: term("cable-capacity", "current-carrying capacity as installed", "Iz", "ampere"),

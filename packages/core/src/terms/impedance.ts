@@ -9,6 +9,12 @@ export const IMPEDANCE = {
   loopRise: term("loop-rise", "rise of the circuit's resistance to operating temperature", "ΔR", "ohm"),
   circuitPart: term("circuit-part", "part of the loop that belongs to the circuit", "R1+R2", "ohm"),
   expectedZs: term("expected-zs", "expected earth fault loop impedance", "Ze + R1+R2", "ohm"),
+  expectedZsFromBoard: term(
+    "expected-zs-from-board",
+    "expected earth fault loop impedance, from the board's own",
+    "Zdb + R1+R2",
+    "ohm",
+  ),
   permittedZs: term("permitted-zs", "permitted earth fault loop impedance", "Zs,max", "ohm"),
   thumbZs: term(
     "thumb-zs",

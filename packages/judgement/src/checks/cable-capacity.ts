@@ -113,9 +113,10 @@ export const cableCapacity = check({
       return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], conditions(given));
     }
     const judgement = reckon.any(QUESTION.cableCarries, protects, ...otherwiseProtected(given, capacity, reckon));
-    if (!isKnown(designCurrent)) return concluded(judgement, [], [...conditions(given), NO_DESIGN_CURRENT]);
+    const remarks = [...conditions(given), ...restsOnRelay(given, protects)];
+    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT]);
     const within = reckon.atMost(QUESTION.loadWithinDevice, designCurrent, rated);
-    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], conditions(given));
+    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks);
   },
   examples: [
     {
@@ -417,6 +418,10 @@ function otherwiseProtected(
   return CANNOT_OVERLOAD.has(load.word) && isKnown(designCurrent) ? [within()] : [];
 }
 
+function restsOnRelay({ load }: GivenHere, protects: Judgement): readonly Remark[] {
+  return isKnownFact(load) && load.word === "motor" && protects.verdict === "not-met" ? [RELAY] : [];
+}
+
 function conditions({ ambient, groupedCircuits }: GivenHere): readonly Remark[] {
   return isKnown(ambient) && isKnown(groupedCircuits) ? [] : [CONDITIONS];
 }
@@ -425,7 +430,7 @@ const RING = source("BS 7671 433.1.204", "2008 to 2018+A4", "published");
 const RING_SIZE = published(TERM.requiredArea, 2.5, RING, "conductors of a ring final circuit");
 const RING_MINERAL = published(TERM.requiredArea, 1.5, RING, "mineral insulated conductors of a ring final circuit");
 const RING_LEG = published(TERM.requiredCapacity, 20, RING, "cable of a ring final circuit");
-const RING_DEVICE = published(TERM.ratedCurrent, 32, RING, "device of a ring final circuit, 30 A or 32 A");
+const RING_DEVICE = published(TERM.permittedRatedCurrent, 32, RING, "device of a ring final circuit, 30 A or 32 A");
 const RELAY_NOT_RECORDED = factNotKnown(ASKED.overloadRelay, ["load"]);
 const AT_30 = assumed(
   TERM.ambientFactor,
@@ -442,6 +447,12 @@ const UNRECORDED_METHOD = Object.freeze({
 const CONDITIONS: Remark = Object.freeze({
   code: "capacity-conditions-assumed",
   words: "Ambient temperature or grouping was not recorded: the capacity holds for 30 °C and a circuit by itself.",
+});
+
+const RELAY: Remark = Object.freeze({
+  code: "rests-on-overload-relay",
+  words:
+    "The device is rated above what the cable carries, as one chosen for the start of a motor may be. Only an overload relay in the starter protects the cable: look at its setting.",
 });
 
 const NO_DESIGN_CURRENT: Remark = Object.freeze({

@@ -14,7 +14,7 @@ export const zsAgreement = check({
   id: "zs-agreement",
   scope: "circuit",
   title: "Zs agrees with the loop before the circuit and R1+R2",
-  formula: "Zs ≈ Ze + (R1+R2)",
+  formula: "Zs ≈ Zdb + (R1+R2); at the origin without Zdb: Ze + (R1+R2)",
   regulations: ["643.7.3"],
   needs: {
     zs: asksQuantity(TERM.measuredZs, "1.20 Ω"),
@@ -29,9 +29,9 @@ export const zsAgreement = check({
     r1r2: circuit.readings.r1r2,
   }),
   conclude({ zs, zdb, ze, r1r2 }, reckon) {
-    const before = isKnown(zdb) ? zdb : ze;
+    const [before, term] = isKnown(zdb) ? [zdb, TERM.expectedZsFromBoard] : [ze, TERM.expectedZs];
     const doubt = (reading: Evidence<"ohm">) => withInstrumentDoubt(TERM.loopReading, reading, reckon);
-    const expected = reckon.sum(TERM.expectedZs, doubt(before), doubt(r1r2));
+    const expected = reckon.sum(term, doubt(before), doubt(r1r2));
     const judgement = reckon.agrees(QUESTION.readingsAgree, doubt(zs), expected);
     return concluded(judgement, [], judgement.verdict === "not-met" ? [explain(zs, expected)] : []);
   },
@@ -40,7 +40,7 @@ export const zsAgreement = check({
       name: "a sum that comes out to the digit",
       given: { zs: "1.22 Ω", zdb: "0.21 Ω", r1r2: "1.01 Ω" },
       verdict: "met",
-      values: { "expected-zs": { value: 1.22, within: 1e-9 } },
+      values: { "expected-zs-from-board": { value: 1.22, within: 1e-9 } },
       source: "arithmetic: 0.21 + 1.01 = 1.22; figures given without a band agree when equal",
     },
     {

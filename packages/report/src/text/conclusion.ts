@@ -1,10 +1,16 @@
 import type { CheckLabel, Conclusion, Evidence, Path, Remark, Unit } from "@good-grounds/core";
 import { argumentLines } from "../words/argument.ts";
 import { bandWords, valueWords } from "../words/figure.ts";
+import { givenName } from "../words/given-name.ts";
 import { renderFinding } from "./finding.ts";
 import { wrapped } from "./wrap.ts";
 
-const given = (path: Path): string => (path.length === 0 ? "" : `given ${path.join(" ")}`);
+/** Where a figure given by hand stands: the name it was given by, and which of several. */
+const given = (path: Path): string => (path.length === 0 ? "" : `given ${path.map(step).join(" ")}`);
+
+function step(one: string | number): string {
+  return typeof one === "number" ? `no. ${one + 1}` : givenName(one);
+}
 
 /** A check run with figures given by hand: the finding with its whole argument. */
 export function renderConclusion(label: CheckLabel, conclusion: Conclusion, width = 80): string {

@@ -3,14 +3,23 @@ import {
   type Conclusion,
   type Conformity,
   isKnown,
+  type Judgement,
   missingOf,
   type Path,
   weakestBasis,
 } from "@good-grounds/core";
 import { VERDICT_SHORT, WORDS } from "../locales/en.ts";
-import { comparisonWords, decidingComparison, decidingFacts, sides } from "../words/comparison.ts";
+import {
+  alsoNotMet,
+  comparisonWords,
+  decidingComparison,
+  decidingFacts,
+  partWords,
+  sides,
+} from "../words/comparison.ts";
 import { bandWords, marginFigure } from "../words/figure.ts";
 import { probabilityWords } from "../words/probability.ts";
+import { spoken } from "../words/spoken.ts";
 import { renderArgument } from "./argument.ts";
 import { marginBar } from "./margin-bar.ts";
 import { columns, padded, wrapped } from "./wrap.ts";
@@ -40,13 +49,8 @@ export function renderFinding(
     const facts = decidingFacts(judgement);
     if (facts !== "") lines.push(...wrapped(facts, width, indent));
   }
-  if (judgement.verdict === "not-known") {
-    const names = missingOf(judgement).map((leaf) => {
-      const name = leaf.kind === "not-known" ? leaf.term.name : leaf.matter.name;
-      return leaf.detail.reason === "" ? name : `${name} (${leaf.detail.reason})`;
-    });
-    lines.push(...wrapped(`${WORDS.missing}: ${[...new Set(names)].join("; ")}`, width, indent));
-  }
+  for (const words of alsoLines(judgement)) lines.push(...wrapped(words, width, indent));
+  if (judgement.verdict === "not-known") lines.push(...wrapped(openWords(judgement), width, indent));
   if (options.conformity !== undefined)
     for (const sentence of probabilityWords(options.conformity)) lines.push(...wrapped(sentence, width, indent));
   for (const remark of remarks) lines.push(...wrapped(remark.words, width, indent));
@@ -58,6 +62,26 @@ export function renderFinding(
     }
   }
   return lines;
+}
+
+/** Most further parts that are told; a ring can have two hundred points. */
+const MOST_ALSO = 4;
+
+function alsoLines(judgement: Judgement): readonly string[] {
+  const also = alsoNotMet(judgement);
+  const told = also.slice(0, MOST_ALSO).map((part) => `${WORDS.also}: ${partWords(part)}`);
+  return also.length > MOST_ALSO ? [...told, WORDS.more(also.length - MOST_ALSO)] : told;
+}
+
+/** What is missing, each once; where nothing is missing by name, what leaves the judgement open. */
+function openWords(judgement: Judgement): string {
+  const names = missingOf(judgement).map((leaf) => {
+    const name = leaf.kind === "not-known" ? leaf.term.name : leaf.matter.name;
+    const { reason, silence } = leaf.detail;
+    if (reason === "") return name;
+    return `${name} (${silence === "not-tabulated" ? spoken(reason) : reason})`;
+  });
+  return names.length === 0 ? decidingFacts(judgement) : `${WORDS.missing}: ${[...new Set(names)].join("; ")}`;
 }
 
 /** "Zs,hot 1.28 Ω at most Zs,max 1.37 Ω" with a bar and the margin, on one line where it fits. */

@@ -85,6 +85,8 @@ function heading({ installation, outcome, edition, weighing }: ReportInput, widt
   if (outcome.open.length > 0) lines.push(...wrapped(WORDS.openObservations(outcome.open.length), width));
   for (const remark of outcome.remarks) lines.push(...wrapped(remark.words, width));
   const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
+  if (file.observations.length === 0 && all.some(({ judgement }) => judgement.verdict === "not-met"))
+    lines.push(...wrapped(WORDS.noObservation, width));
   const tally = (["not-met", "too-near", "not-known", "met"] as const).map(
     (verdict) => `${all.filter(({ judgement }) => judgement.verdict === verdict).length} ${VERDICT[verdict]}`,
   );

@@ -1,6 +1,7 @@
 import type { Evidence, Fact, Ground, Judgement, Path, Unit } from "@good-grounds/core";
 import { BASIS, OPERATION, RELATION, SILENCE, VERDICT, WORDS } from "../locales/en.ts";
 import { bandWords, valueWords } from "./figure.ts";
+import { spoken } from "./spoken.ts";
 
 /** One line of an argument: how deep it stands, how it is tagged, and what it says. */
 export interface ArgumentLine {
@@ -85,12 +86,17 @@ function factLine(node: Fact<string | boolean>, place: (path: Path) => string): 
       leaf: true,
     };
   }
-  const word = node.word === true ? WORDS.yes : node.word === false ? WORDS.no : node.detail.text;
+  const word = node.word === true ? WORDS.yes : node.word === false ? WORDS.no : textOf(node.word, node.detail.text);
   const shown =
     typeof node.word === "boolean" && node.detail.text !== String(node.word) && node.detail.text !== word
       ? `${word}, ${node.detail.text}`
       : word;
   return { tag: WORDS[node.how], words: `${node.matter.name}: ${shown}`, note: place(node.detail.path), leaf: true };
+}
+
+/** A word that stands for itself is said as a reader would; what was written in its place stays as written. */
+function textOf(word: string, text: string): string {
+  return text === word ? spoken(word) : text;
 }
 
 function evidenceLine(node: Evidence<Unit>, place: (path: Path) => string): Line {
@@ -133,7 +139,11 @@ function evidenceLine(node: Evidence<Unit>, place: (path: Path) => string): Line
       return {
         tag: WORDS.notKnown,
         words: name,
-        note: noteOf(SILENCE[silence], reason, path.length === 0 ? "" : place(path)),
+        note: noteOf(
+          SILENCE[silence],
+          silence === "not-tabulated" ? spoken(reason) : reason,
+          path.length === 0 ? "" : place(path),
+        ),
         leaf: true,
       };
     }

@@ -1,6 +1,7 @@
-import type { Compared, Evidence, Judgement, Relation, Unit } from "@good-grounds/core";
+import type { Compared, Evidence, Judgement, Relation, Settled, Unit } from "@good-grounds/core";
 import { RELATION, WORDS } from "../locales/en.ts";
 import { bandWords, valueWords } from "./figure.ts";
+import { spoken } from "./spoken.ts";
 
 /** The comparison that gives a judgement its verdict and margin; undefined where facts decide. */
 export function decidingComparison(judgement: Judgement): Compared | undefined {
@@ -16,17 +17,45 @@ export function decidingComparison(judgement: Judgement): Compared | undefined {
 export function decidingFacts(judgement: Judgement): string {
   if (judgement.kind === "compared") return "";
   if (judgement.kind === "settled") {
-    if (judgement.why !== "") return judgement.why;
-    return judgement.from
-      .flatMap((node) => (node.kind === "fact" ? [`${node.matter.name}: ${factWord(node.word)}`] : []))
-      .join(", ");
+    return judgement.why !== "" ? judgement.why : factsOf(judgement);
   }
   const part = judgement.from.filter(isJudgement).find(({ verdict }) => verdict === judgement.verdict);
   return part === undefined ? "" : decidingFacts(part);
 }
 
+function factsOf({ from }: Settled): string {
+  return from
+    .flatMap((node) => (node.kind === "fact" ? [`${node.matter.name}: ${factWord(node.word)}`] : []))
+    .join(", ");
+}
+
 function factWord(word: string | boolean): string {
-  return word === true ? WORDS.yes : word === false ? WORDS.no : word;
+  return word === true ? WORDS.yes : word === false ? WORDS.no : spoken(word);
+}
+
+/**
+ * The parts of a judgement that are not met beside the one that decides, where every part has to be: a device can be too
+ * slow and have a dead button, and both have to be put right.
+ */
+export function alsoNotMet(judgement: Judgement): readonly Judgement[] {
+  const failed = failedParts(judgement);
+  const chosen = decidingComparison(judgement);
+  return failed.filter((part, i) => (chosen === undefined ? i > 0 : decidingComparison(part) !== chosen));
+}
+
+function failedParts(judgement: Judgement): readonly Judgement[] {
+  if (judgement.verdict !== "not-met") return [];
+  if (judgement.kind !== "combined") return [judgement];
+  const failed = judgement.from.filter(isJudgement).filter(({ verdict }) => verdict === "not-met");
+  // Of ways of which one would be enough, the preferred one is told.
+  return (judgement.rule === "any" ? failed.slice(0, 1) : failed).flatMap(failedParts);
+}
+
+/** One part in a line: its comparison, or the facts that decide it. */
+export function partWords(part: Judgement): string {
+  const compared = decidingComparison(part);
+  if (compared !== undefined) return comparisonWords(compared);
+  return part.kind === "settled" && part.why !== "" ? `${part.matter.name}: ${part.why}` : decidingFacts(part);
 }
 
 function isJudgement(node: { readonly kind: string }): node is Judgement {

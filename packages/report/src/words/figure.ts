@@ -20,14 +20,19 @@ export function bandWords(evidence: Evidence<Unit>): string {
 /** The margin of a comparison in words: how much is left, how far beyond or short of the limit. Empty for agreement. */
 export function marginWords({ margin, relation }: Pick<Compared, "margin" | "relation">): string {
   if (Number.isNaN(margin) || (relation !== "at-most" && relation !== "at-least")) return "";
-  const percent = Math.min(999, Math.round(Math.abs(margin) * 100));
+  const percent = Math.round(Math.abs(margin) * 100);
   if (margin >= 0) return WORDS.left(percent);
+  if (percent > MOST_PERCENT) return WORDS.farBeyond(MOST_PERCENT);
   return relation === "at-most" ? WORDS.beyond(percent) : WORDS.short(percent);
 }
 
-/** A short margin for the end of a line: "+63 %", "−67 %". */
+/** A short margin for the end of a line: "+63 %", "−67 %", "<−999 %" where a figure would say no more. */
 export function marginFigure(margin: number): string {
   if (Number.isNaN(margin)) return "";
-  const percent = Math.round(Math.max(-9.99, Math.min(1, margin)) * 100);
+  const percent = Math.round(Math.min(1, margin) * 100);
+  if (percent < -MOST_PERCENT) return `<−${MOST_PERCENT} %`;
   return `${percent < 0 ? "−" : "+"}${Math.abs(percent)} %`;
 }
+
+/** A limit missed tenfold is missed: more digits would only take room. */
+const MOST_PERCENT = 999;

@@ -104,7 +104,7 @@ describe("conductor resistance", () => {
     expect(conductorResistance(TERM.linePerMetre, 2.5, "aluminium")).toMatchObject({
       kind: "not-known",
       term: TERM.linePerMetre,
-      detail: { silence: "not-tabulated", reason: "BS EN 60228 has no figure for aluminium of 2.5 mm²" },
+      detail: { silence: "not-tabulated", reason: "no figure in BS EN 60228 for aluminium of 2.5 mm²" },
     });
     expect(isKnown(conductorResistance(TERM.linePerMetre, 10, "aluminium", true))).toBe(false);
     expect(isKnown(conductorResistance(TERM.linePerMetre, 1.97, "copper", true))).toBe(false);
