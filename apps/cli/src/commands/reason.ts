@@ -3,6 +3,7 @@ import { EDITIONS, type EditionId, type FactOf, type Issue, severitiesOf, unitSy
 import {
   answerIssue,
   factsFromFigures,
+  findTopics,
   needsOf,
   reasonTopic,
   TOPIC_GROUPS,
@@ -12,7 +13,6 @@ import {
   topicById,
 } from "@good-grounds/judgement";
 import { headline, REASONING, renderReasoning, severityWords, TOPIC_GROUP, WORDS, wrapped } from "@good-grounds/report";
-import { findTopics } from "../find-topics.ts";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { problemsJson } from "../json.ts";
 import { reasoningJson } from "../reasoning-json.ts";
@@ -36,10 +36,13 @@ interface Said {
 export async function reasonCommand(args: readonly string[], options: ReasonOptions, host: Host): Promise<ExitCode> {
   const width = widthOf(host);
   if (options.list) {
-    const wanted = args.length === 0 ? TOPICS : findTopics(args.join(" "));
+    const searched = args.length > 0;
+    const wanted = searched ? findTopics(args.join(" ")).slice(0, MOST_FOUND) : TOPICS;
     if (wanted.length === 0)
       throw new Stop(EXIT.input, "reason: no topic has these words. `goodgrounds reason --list` shows them all.");
-    host.stdout.write(options.json ? `${JSON.stringify(wanted.map(labelOf), null, 2)}\n` : listing(wanted, width));
+    host.stdout.write(
+      options.json ? `${JSON.stringify(wanted.map(labelOf), null, 2)}\n` : listing(wanted, width, searched),
+    );
     return EXIT.done;
   }
   const [name, ...pairs] = args;
@@ -200,17 +203,19 @@ function labelOf({ id, title, group }: Topic): object {
   return { id, title, group };
 }
 
-function listing(wanted: readonly Topic[], width: number): string {
-  const lines = TOPIC_GROUPS.flatMap((group) => {
-    const topics = wanted.filter((one) => one.group === group);
-    return topics.length === 0
-      ? []
-      : [
-          TOPIC_GROUP[group],
-          ...topics.flatMap(({ id, title }) => wrapped(title, width, `  ${id.padEnd(32)} `, " ".repeat(35))),
-          "",
-        ];
-  });
+/** More than these nobody reads; another word narrows them down. */
+const MOST_FOUND = 12;
+
+/** Topics by the parts of an installation, or as they were found, the best first. */
+function listing(wanted: readonly Topic[], width: number, searched: boolean): string {
+  const lineOf = ({ id, title }: Topic) => wrapped(title, width, `  ${id.padEnd(32)} `, " ".repeat(35));
+  const lines = searched
+    ? [...wanted.flatMap(lineOf), ""]
+    : TOPIC_GROUPS.flatMap((group) => [
+        TOPIC_GROUP[group],
+        ...wanted.filter((one) => one.group === group).flatMap(lineOf),
+        "",
+      ]);
   return `${lines.join("\n")}goodgrounds reason TOPIC --help shows what a topic asks.\n`;
 }
 

@@ -109,8 +109,8 @@ export class Engine {
     return this.#call("check", data);
   }
 
-  topics(): Promise<Answer<"topics">> {
-    return this.#call("topics");
+  topics(words?: string): Promise<Answer<"topics">> {
+    return words === undefined ? this.#call("topics") : this.#call("topics", words);
   }
 
   /** The line of reasoning of a topic from what is said, what is worked out at the place, and the positions taken. */

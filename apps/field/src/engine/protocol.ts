@@ -22,8 +22,8 @@ export interface Service {
   readonly reach: (asked: ReachAsked) => Promise<ReachView>;
   /** The condition report of a complete inspection file as PDF. */
   readonly report: (json: string) => Promise<Uint8Array>;
-  /** Subjects an observation may have, in the order of a walk from the origin outwards. */
-  readonly topics: () => Promise<readonly TopicLabel[]>;
+  /** Subjects an observation may have: those meant by the words, the best first; without words all, from the origin outwards. */
+  readonly topics: (words?: string) => Promise<readonly TopicLabel[]>;
   /** The line of reasoning of one topic; findings about the place, from what was weighed last, answer its facts too. */
   readonly reason: (topic: string, facts: Facts, positions: Positions, place?: Where) => Promise<ReasonView>;
 }

@@ -1,37 +1,10 @@
-import { ACCESSORIES } from "./accessories/index.ts";
-import { BATHS } from "./baths/index.ts";
-import { BOARDS } from "./boards/index.ts";
-import { CABLES } from "./cables/index.ts";
-import { CIRCUITS } from "./circuits/index.ts";
-import { EARTHING } from "./earthing/index.ts";
-import { FIRE } from "./fire/index.ts";
-import { IDENTIFICATION } from "./identification/index.ts";
-import { INTAKE } from "./intake/index.ts";
-import { OUTDOORS } from "./outdoors/index.ts";
-import { RESIDUAL_CURRENT } from "./residual-current/index.ts";
-import { SOURCES } from "./sources/index.ts";
-import { SPECIAL } from "./special/index.ts";
+import { TOPICS } from "./list.ts";
 import type { Topic } from "./topic.ts";
 
 export * from "./compiled.ts";
+export * from "./list.ts";
+export { findTopics } from "./search/find-topics.ts";
 export * from "./topic.ts";
-
-/** Every topic, in the order of a walk from the origin outwards. */
-export const TOPICS: readonly Topic[] = Object.freeze([
-  ...INTAKE,
-  ...EARTHING,
-  ...BOARDS,
-  ...RESIDUAL_CURRENT,
-  ...CIRCUITS,
-  ...CABLES,
-  ...ACCESSORIES,
-  ...BATHS,
-  ...OUTDOORS,
-  ...SPECIAL,
-  ...SOURCES,
-  ...IDENTIFICATION,
-  ...FIRE,
-]);
 
 const BY_ID: ReadonlyMap<string, Topic> = new Map(TOPICS.map((one) => [one.id, one]));
 

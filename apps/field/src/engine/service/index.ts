@@ -24,7 +24,7 @@ export function openService(): Service {
     pictures: async () => (await import("./pictures.ts")).picturesOf(desk),
     trends: async (earlier) => (await import("./trends.ts")).trendsOf(desk.weighed, earlier),
     check: (data) => troublesOf(desk, data),
-    topics: async () => (await topicPiece()).labels(),
+    topics: async (words) => (await topicPiece()).labels(words),
     ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),
     reach: async (asked) => (await reachPiece()).reachOf(asked),
     report: async (json) => (await writerPiece()).writePdf(json),

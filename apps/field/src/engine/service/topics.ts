@@ -10,6 +10,7 @@ import {
 import {
   factsFromFigures,
   factsFromFindings,
+  findTopics,
   kebab,
   needsOf,
   type OpeningSection,
@@ -44,8 +45,8 @@ import type {
 } from "../protocol.ts";
 import type { Weighed } from "./desk.ts";
 
-export function labels(): readonly TopicLabel[] {
-  return TOPICS.map(labelOf);
+export function labels(words?: string): readonly TopicLabel[] {
+  return (words === undefined ? TOPICS : findTopics(words)).map(labelOf);
 }
 
 function labelOf({ id, title, group }: Topic): TopicLabel {

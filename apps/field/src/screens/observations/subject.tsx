@@ -12,19 +12,21 @@ const SHOWN = 12;
 /** The choice of the subject an observation is about, by typing a word of it. */
 export function Subject({ observation }: { readonly observation: string }) {
   const session = useSession();
-  const [topics, setTopics] = useState<readonly TopicLabel[]>([]);
+  const [found, setFound] = useState<readonly TopicLabel[] | undefined>();
   const [typed, setTyped] = useState("");
   useEffect(() => {
-    engine.topics().then(setTopics, () => undefined);
-  }, []);
-  const words = typed
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== "");
-  const found = topics.filter(({ id, title, groupTitle }) => {
-    const text = `${id} ${title} ${groupTitle}`.toLowerCase();
-    return words.every((word) => text.includes(word));
-  });
+    // What was typed meanwhile asks again; a late answer to fewer letters is left aside.
+    let late = false;
+    if (typed.trim() === "") setFound(undefined);
+    else
+      engine.topics(typed).then(
+        (topics) => late || setFound(topics.slice(0, SHOWN)),
+        () => undefined,
+      );
+    return () => {
+      late = true;
+    };
+  }, [typed]);
   const id = fieldId(join(observation, "topic"));
   return (
     <div class="field">
@@ -41,11 +43,11 @@ export function Subject({ observation }: { readonly observation: string }) {
         onInput={({ currentTarget }) => setTyped(currentTarget.value)}
       />
       <div role="status" class="unseen">
-        {typed === "" ? "" : found.length}
+        {found?.length ?? ""}
       </div>
-      {topics.length > 0 && found.length === 0 && <p class="quiet">{OBSERVATIONS.noSubjects}</p>}
+      {found?.length === 0 && <p class="quiet">{OBSERVATIONS.noSubjects}</p>}
       <ul class="rows">
-        {(typed === "" ? [] : found.slice(0, SHOWN)).map((one) => (
+        {(found ?? []).map((one) => (
           <li key={one.id}>
             <button type="button" class="row-link" onClick={() => put(session, [join(observation, "topic"), one.id])}>
               <span>
