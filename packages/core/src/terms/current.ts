@@ -4,6 +4,18 @@ import { term } from "./term.ts";
 export const CURRENT = {
   ratedCurrent: term("rated-current", "rated current of the protective device", "In", "ampere"),
   permittedRatedCurrent: term("permitted-rated-current", "greatest rated current permitted", "In,max", "ampere"),
+  aheadRated: term("ahead-rated", "rated current of the device ahead", "In,1", "ampere"),
+  aheadResidual: term("ahead-residual", "rated residual operating current of the RCD ahead", "IΔn,1", "ampere"),
+  leastAheadResidual: term(
+    "least-ahead-residual",
+    "rated residual operating current at which an RCD ahead lets the one behind act first",
+    "3·IΔn",
+    "ampere",
+  ),
+  aheadTrip: term("ahead-trip", "current at which the device ahead trips at once", "Ii,1", "ampere"),
+  aheadCloses: term("ahead-stays-closed", "current at which the device ahead stays closed", "Inf,1", "ampere"),
+  selectivityLimit: term("selectivity-limit", "selectivity limit of the pair by the maker's table", "Is", "ampere"),
+  bearableCurrent: term("bearable-current", "current through a person that an unbonded part may bring", "IB", "ampere"),
   designCurrent: term("design-current", "design current", "Ib", "ampere"),
   tabulatedCapacity: term("tabulated-capacity", "tabulated current-carrying capacity", "It", "ampere"),
   cableCapacity: term("cable-capacity", "current-carrying capacity as installed", "Iz", "ampere"),

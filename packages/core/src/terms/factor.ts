@@ -23,6 +23,13 @@ export const FACTOR = {
   groupingFactor: term("grouping-factor", "rating factor for grouping", "Cg", "ratio"),
   insulationFactor: term("insulation-factor", "rating factor for thermal insulation", "Ci", "ratio"),
   fuseFactor: term("fuse-factor", "rating factor for semi-enclosed fuses", "Cf", "ratio"),
+  ratedRatio: term(
+    "rated-ratio",
+    "rated current of the device ahead over that of the device behind",
+    "In,1/In,2",
+    "ratio",
+  ),
+  gradingRatio: term("grading-ratio", "ratio of ratings from which devices grade", "", "ratio"),
   multiple: term("trip-multiple", "multiple of rated current that trips at once", "m", "ratio"),
   conductorTolerance: term(
     "conductor-tolerance",

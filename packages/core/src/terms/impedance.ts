@@ -95,6 +95,17 @@ export const IMPEDANCE = {
     "ohm",
   ),
   lineNeutralLoop: term("line-neutral-loop", "measured line to neutral loop impedance", "Z(L-N)", "ohm"),
+  partToTerminal: term("part-to-terminal", "measured resistance of the part to the main earthing terminal", "R", "ohm"),
+  isolatedPart: term("isolated-part", "resistance from which a part brings in no earth", "U0/IB − Zt", "ohm"),
+  wholeIsolation: term("whole-isolation", "resistance that lets the bearable current through at U0", "U0/IB", "ohm"),
+  bodyResistance: term("body-resistance", "resistance of a person's body", "Zt", "ohm"),
+  betweenParts: term("between-parts", "measured resistance between parts that can be touched together", "R", "ohm"),
+  permittedBetweenParts: term(
+    "permitted-between-parts",
+    "permitted resistance between parts that can be touched together",
+    "UL/Ia",
+    "ohm",
+  ),
   resistance: term("resistance", "resistance", "R", "ohm"),
   resistanceAt20: term("resistance-at-20", "resistance at 20 °C", "R20", "ohm"),
   circuitPartAt20: term(

@@ -8,6 +8,7 @@ export const VOLTAGE = {
   greatestVoltage: term("greatest-voltage", "upper limit of the supply voltage", "U,max", "volt"),
   loopVoltage: term("loop-voltage", "voltage taken for the fault loop", "U0·Cmin", "volt"),
   touchVoltage: term("touch-voltage", "touch voltage during a fault", "RA·IΔn", "volt"),
+  faultTouchVoltage: term("fault-touch-voltage", "voltage of exposed metal to earth during a fault", "Uf", "volt"),
   permittedTouchVoltage: term("permitted-touch-voltage", "permitted touch voltage", "UL", "volt"),
   voltageDrop: term("voltage-drop", "voltage drop", "ΔU", "volt"),
   permittedVoltageDrop: term("permitted-voltage-drop", "permitted voltage drop", "ΔU,max", "volt"),

@@ -7,6 +7,7 @@ import { diversity } from "./diversity.ts";
 import { expectedR1R2 } from "./expected-r1r2.ts";
 import { expectedZs } from "./expected-zs.ts";
 import { faultCurrent } from "./fault-current.ts";
+import { faultTouchVoltage } from "./fault-touch-voltage.ts";
 import { lengthFromResistance } from "./length-from-resistance.ts";
 import { requiredTabulatedCapacity } from "./required-tabulated-capacity.ts";
 import { ringReading } from "./ring-reading.ts";
@@ -27,6 +28,7 @@ export const CALCULATIONS: readonly Calculation[] = Object.freeze([
   expectedR1R2,
   expectedZs,
   faultCurrent,
+  faultTouchVoltage,
   lengthFromResistance,
   requiredTabulatedCapacity,
   ringReading,

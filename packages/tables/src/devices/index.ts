@@ -11,6 +11,7 @@ export * from "./device.ts";
 export * from "./disconnection-time.ts";
 export * from "./energy-limit.ts";
 export { FUSES, type FuseRow } from "./fuses/index.ts";
+export * from "./grading.ts";
 export { operatingCurrent } from "./operating-current.ts";
 export * from "./printed-limit.ts";
 export * from "./time-current.ts";

@@ -1,5 +1,7 @@
 export * from "./adiabatic-k.ts";
+export * from "./between-parts.ts";
 export * from "./buried-conductor.ts";
+export * from "./extraneous.ts";
 export * from "./live-k.ts";
 export * from "./main-bonding.ts";
 export * from "./selection.ts";

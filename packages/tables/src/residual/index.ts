@@ -1,4 +1,5 @@
 export * from "./additional-protection.ts";
+export * from "./grading.ts";
 export * from "./operating-time.ts";
 export * from "./permitted-ra.ts";
 export * from "./standing-leakage.ts";

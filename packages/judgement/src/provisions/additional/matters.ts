@@ -18,5 +18,8 @@ export const ADDITIONAL = Object.freeze({
   noFeed: matter("not-fed-from-load-side", "no source feeds the device from its load side"),
   direction: matter("device-direction", "marking of the device for one or both directions"),
   feedSuits: matter("rcd-feed-direction", "the device may be fed from both sides where it is"),
+  aheadDelay: matter("rcd-ahead-delay", "delay of the RCD ahead"),
+  ratioGrades: matter("rcd-ratio-grades", "rated residual operating current ahead against three times that behind"),
+  grades: matter("rcds-grade", "the RCD behind opens alone"),
   leakage: matter("standing-leakage-within", "standing current at most 30 % of IΔn"),
 });

@@ -35,6 +35,8 @@ export const FAULT = Object.freeze({
     "the source has at least simple separation, such as an isolating transformer",
   ),
   oneItem: matter("one-item", "it supplies one item of equipment only"),
+  isolatedPart: matter("isolated-part", "the part is isolated from earth and from the earthing terminal"),
+  partsJoined: matter("parts-joined", "resistance between parts that can be touched together"),
   separation: matter("electrical-separation", "electrical separation protects"),
   separatedVoltage: matter("separated-voltage", "voltage of the separated circuit against its limit"),
 });

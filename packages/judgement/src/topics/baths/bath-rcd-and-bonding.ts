@@ -22,6 +22,7 @@ export const bathRcdAndBonding = topic({
       yes: "supplementary bonding joins the metal parts, and readings between them are low",
       no: "supplementary bonding is missing or broken",
       worse: "no",
+      worked: { by: "supplementary-bonding", met: "yes", notMet: "no" },
     }),
     parts: ranked({
       asks: "Going by tests, what metal can be touched from the bath or shower?",

@@ -14,6 +14,7 @@ export const selectivityLacking = topic({
       yes: "the device behind opens first at the fault currents to be expected",
       no: "the device ahead opens together with the one behind, or first",
       worse: "no",
+      worked: { by: "devices-grade", met: "yes", notMet: "no" },
     }),
     "what-is-lost": oneKind({
       asks: "What goes out when the device ahead opens?",

@@ -27,6 +27,7 @@ export const mainBondingAbsent = topic({
         "metal-entry": "metal comes in from the ground, and no measurement shows it to be isolated",
         "shown-earthy": "with any bond off it measures 22 kΩ or less to the main earthing terminal",
       },
+      worked: { by: "part-isolated", met: "shown-isolated", notMet: "shown-earthy" },
     }),
   },
   contested: {},

@@ -17,6 +17,7 @@ export const rcdTimeDelayMissing = topic({
         waits: "two stand in series, and the one ahead is time-delayed and of at least three times the rating",
         "does-not-wait": "two stand in series, and the one ahead is not delayed or not of three times the rating",
       },
+      worked: { by: "rcds-grade", met: "waits", notMet: "does-not-wait" },
     }),
     serves: oneKind({
       asks: "What does the one ahead serve?",
