@@ -1,6 +1,11 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needTool } from "../tools.ts";
 import { type AppInBrowser, appInBrowser, faults, PHONE } from "./app-in-browser.ts";
+import { jobScreens } from "./job-screens.ts";
+import { smallTargets } from "./targets.ts";
+import { lostAtThisSize } from "./zoomed.ts";
+
+const DEMO = ["job", "demonstration"];
 
 describe.runIf(needTool("chromium"))("every screen of a job", () => {
   let app: AppInBrowser;
@@ -11,20 +16,57 @@ describe.runIf(needTool("chromium"))("every screen of a job", () => {
 
   test.each(["light", "dark"] as const)("has no fault that axe finds, and fits the phone, %s", async (colorScheme) => {
     const context = await app.fresh({ ...PHONE, colorScheme });
-    const visit = await app.at(context, "job", "demonstration");
-    // The visit lists every screen there is.
-    const links = await visit
-      .locator('main a[href^="#/job/demonstration/"]')
-      .evaluateAll((all) => all.map((link) => link.getAttribute("href")?.split("/")[3] ?? ""));
-    const screens = [...new Set(links)];
-    expect(screens.length).toBeGreaterThan(12);
-    for (const id of screens) {
-      const page = await app.at(context, "job", "demonstration", id);
+    const screens = await jobScreens(await app.at(context, ...DEMO));
+    expect(screens.length).toBeGreaterThan(22);
+    for (const steps of screens) {
+      const page = await app.at(context, ...DEMO, ...steps);
       const over = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );
-      expect({ id, over, faults: await faults(page) }).toEqual({ id, over: 0, faults: [] });
-      expect({ id, trouble: await page.getByText("Something went wrong").count() }).toEqual({ id, trouble: 0 });
+      expect({ steps, over, faults: await faults(page) }).toEqual({ steps, over: 0, faults: [] });
+      expect({ steps, trouble: await page.getByText("Something went wrong").count() }).toEqual({ steps, trouble: 0 });
+      expect({ steps, small: await page.evaluate(smallTargets) }).toEqual({ steps, small: [] });
+    }
+    await context.close();
+  });
+
+  test("has no fault that axe finds where a list stands beside what is open", async () => {
+    const context = await app.fresh({ viewport: { width: 1280, height: 800 } });
+    for (const steps of await jobScreens(await app.at(context, ...DEMO))) {
+      const page = await app.at(context, ...DEMO, ...steps);
+      expect({ steps, faults: await faults(page) }).toEqual({ steps, faults: [] });
+    }
+    await context.close();
+  });
+
+  // A phone of 360 by 640 points at 200 %, and a desk's screen of 1280 at 200 %.
+  test.each([
+    { width: 180, height: 320 },
+    { width: 640, height: 400 },
+  ])("loses nothing at 200 %, $width by $height", async (viewport) => {
+    const context = await app.fresh({ viewport });
+    for (const steps of await jobScreens(await app.at(context, ...DEMO))) {
+      const page = await app.at(context, ...DEMO, ...steps);
+      const { covered, ...lost } = await page.evaluate(lostAtThisSize);
+      expect({ steps, ...lost }).toEqual({ steps, over: 0, outside: [], cut: [] });
+      expect({ steps, covered: Math.max(covered, 0.5) }).toEqual({ steps, covered: 0.5 });
+    }
+    await context.close();
+  });
+
+  test("loses nothing at 200 % while the earthing conductor is off and nobody was told of danger", async () => {
+    const context = await app.fresh({ viewport: { width: 180, height: 320 } });
+    const page = await app.at(context, ...DEMO, "cautions", "earthing");
+    for (const step of await page.getByRole("button", { name: "Done" }).all()) await step.click();
+    await page.getByRole("button", { name: "The earthing conductor is disconnected now" }).click();
+    await app.at(context, ...DEMO, "observations", "o4");
+    await page.getByRole("radio", { name: /C1/ }).check();
+    await page.getByRole("alert").filter({ hasText: "nobody told yet" }).waitFor();
+    for (const steps of await jobScreens(await app.at(context, ...DEMO))) {
+      await app.at(context, ...DEMO, ...steps);
+      const { covered, ...lost } = await page.evaluate(lostAtThisSize);
+      expect({ steps, ...lost }).toEqual({ steps, over: 0, outside: [], cut: [] });
+      expect({ steps, covered: Math.max(covered, 0.5) }).toEqual({ steps, covered: 0.5 });
     }
     await context.close();
   });

@@ -91,7 +91,7 @@ describe.runIf(needTool("chromium"))("what is kept", () => {
     const one = await newJob(app, context);
     const other = await context.newPage();
     await other.goto(`${app.address}#/jobs`);
-    await other.getByRole("button", { name: "Delete GG-" }).click();
+    await other.getByRole("button", { name: "Delete Job of" }).click();
     await other.getByRole("button", { name: "Delete it for good" }).click();
     await one.getByRole("heading", { name: "This job was thrown away." }).waitFor();
     await one.reload();

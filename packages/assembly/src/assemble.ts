@@ -1,4 +1,4 @@
-import type { CheckLabel } from "@good-grounds/core";
+import type { CheckLabel, Weighing } from "@good-grounds/core";
 import { type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
 import {
   CHECKS,
@@ -13,6 +13,7 @@ import {
 } from "@good-grounds/judgement";
 import { type ReportInput, type ReportMisfit, ringMisfit } from "@good-grounds/report";
 import { EDITION } from "@good-grounds/tables";
+import { cableOf } from "./cable-of-observation.ts";
 
 /** Titles, formulas and regulations of every check. */
 const LABELS: readonly CheckLabel[] = CHECKS.map(({ id, title, formula, regulations }) => ({
@@ -41,11 +42,21 @@ export function assemble(file: InspectionFile, probability = false): ReportInput
         ? null
         : { most: mostDefective(population, inspected, defective, ASSURANCE), assurance: ASSURANCE },
     ),
-    reasoned: reasonObservations(installation, weighing),
+    reasoned: reasonedOf(installation, weighing),
     misfits: misfitsOf(installation),
     ...(probability ? { conformity: conformities(weighing, installation) } : {}),
     curves: installation.circuits.flatMap((circuit, i) => curvesOf(circuit, weighing.circuits[i] ?? [], installation)),
   };
+}
+
+/** The reasoning of the observations, each with the cable it is about where that can be drawn. */
+function reasonedOf(installation: Installation, weighing: Weighing): ReportInput["reasoned"] {
+  const observations = new Map(installation.file.observations.map((one) => [one.id, one]));
+  return reasonObservations(installation, weighing).map((one) => {
+    const observation = observations.get(one.observation);
+    const cable = observation === undefined ? undefined : cableOf(observation, installation);
+    return cable === undefined ? one : { ...one, cable };
+  });
 }
 
 /** Ring readings in a reading of circuits and boards; a ring that was looked at by itself has its own, better words. */

@@ -16,9 +16,14 @@ export interface Subjects {
 export type Scope = keyof Subjects;
 
 /** The answer of `gather` where the question does not arise, with what shows that. */
-export interface DoesNotArise {
-  readonly doesNotArise: string;
+export class DoesNotArise {
+  readonly reason: string;
   readonly because: readonly Ground[];
+
+  constructor(reason: string, because: readonly Ground[]) {
+    this.reason = reason;
+    this.because = because;
+  }
 }
 
 /** A worked case of a computation: what is given in writing, and what must come out. Run by one test for all of them. */
@@ -76,7 +81,7 @@ export function calculation<const N extends Needs>(definition: Calculation<N>): 
 }
 
 export function doesNotArise(reason: string, ...because: readonly Ground[]): DoesNotArise {
-  return { doesNotArise: reason, because };
+  return new DoesNotArise(reason, because);
 }
 
 const NO_JUDGEMENTS: Conclusion["beside"] = Object.freeze([]);

@@ -1,67 +1,76 @@
-import { type Conclusion, type Finding, matter, Reckoner, type Weighing } from "@good-grounds/core";
-import type { Installation } from "@good-grounds/inspection";
-import type { Check, DoesNotArise, Scope, Subjects } from "./check.ts";
-import { concluded } from "./check.ts";
+import { type Finding, matter, Reckoner, type Weighing } from "@good-grounds/core";
+import type { Board, Circuit, Installation } from "@good-grounds/inspection";
+import { type Check, concluded, DoesNotArise, type Scope, type Subjects } from "./check.ts";
 import { BOARD_CHECKS, BOND_CHECKS, CIRCUIT_CHECKS, RCD_CHECKS, SUPPLY_CHECKS } from "./checks/index.ts";
-import type { Given, Needs } from "./need.ts";
 
 const WITH_GROUNDS = new Reckoner(true);
 const VERDICTS_ONLY = new Reckoner(false);
 
 const APPLICABILITY = matter("applicability", "whether the question arises");
 
+/** One weighing under way: what is weighed, and the arithmetic it is weighed with. */
+interface Run {
+  readonly installation: Installation;
+  readonly reckon: Reckoner;
+}
+
 /**
  * Weighs an installation by every check. With `grounds` false the same computations run but the lines they came from
  * are dropped: verdicts and margins are the same, the argument behind them is not kept.
  */
 export function weigh(installation: Installation, grounds = true): Weighing {
-  const reckon = grounds ? WITH_GROUNDS : VERDICTS_ONLY;
-  const run = <S extends Scope>(checks: readonly Check<S>[], subject: Subjects[S], path: Finding["path"]) =>
-    checks.map((one) => apply(one, subject, installation, reckon, path));
-  const { supply, boards, circuits } = installation;
+  const run: Run = { installation, reckon: grounds ? WITH_GROUNDS : VERDICTS_ONLY };
   return {
-    supply: [
-      ...run(SUPPLY_CHECKS, installation, supply.path),
-      ...supply.bonding.flatMap((bond) => run(BOND_CHECKS, bond, bond.path)),
-    ],
-    boards: boards.map((board) => [
-      ...run(BOARD_CHECKS, board, board.path),
-      ...board.rcds.flatMap((rcd) => run(RCD_CHECKS, rcd, rcd.path)),
-    ]),
-    circuits: circuits.map((circuit) => [
-      ...run(CIRCUIT_CHECKS, circuit, circuit.path),
-      ...circuit.residual.devices.flatMap((rcd) =>
-        circuit.board.rcds.includes(rcd) ? [] : run(RCD_CHECKS, rcd, rcd.path),
-      ),
-    ]),
+    supply: ofSupply(run),
+    boards: installation.boards.map((board) => ofBoard(run, board)),
+    circuits: installation.circuits.map((circuit) => ofCircuit(run, circuit)),
   };
 }
 
-function apply<S extends Scope>(
-  one: Check<S>,
+function ofSupply(run: Run): readonly Finding[] {
+  const { supply } = run.installation;
+  const found: Finding[] = [];
+  add(found, run, SUPPLY_CHECKS, run.installation, supply.path);
+  for (const bond of supply.bonding) add(found, run, BOND_CHECKS, bond, bond.path);
+  return found;
+}
+
+function ofBoard(run: Run, board: Board): readonly Finding[] {
+  const found: Finding[] = [];
+  add(found, run, BOARD_CHECKS, board, board.path);
+  for (const rcd of board.rcds) add(found, run, RCD_CHECKS, rcd, rcd.path);
+  return found;
+}
+
+function ofCircuit(run: Run, circuit: Circuit): readonly Finding[] {
+  const found: Finding[] = [];
+  add(found, run, CIRCUIT_CHECKS, circuit, circuit.path);
+  // A device of the board is told there, once.
+  for (const rcd of circuit.residual.devices)
+    if (!circuit.board.rcds.includes(rcd)) add(found, run, RCD_CHECKS, rcd, rcd.path);
+  return found;
+}
+
+function add<S extends Scope>(
+  found: Finding[],
+  { installation, reckon }: Run,
+  checks: readonly Check<S>[],
   subject: Subjects[S],
-  installation: Installation,
-  reckon: Reckoner,
   path: Finding["path"],
-): Finding {
-  const { judgement, beside, remarks, settles } = applied(one, subject, installation, reckon);
-  // Written out: spreading the conclusion took a tenth of the whole weighing.
-  return settles === undefined
-    ? { check: one.id, path, judgement, beside, remarks }
-    : { check: one.id, path, judgement, beside, remarks, settles };
+): void {
+  for (const check of checks) {
+    const { judgement, beside, remarks, settles } = applied(check, subject, installation, reckon);
+    // Written out: spreading the conclusion took a tenth of the whole weighing.
+    found.push(
+      settles === undefined
+        ? { check: check.id, path, judgement, beside, remarks }
+        : { check: check.id, path, judgement, beside, remarks, settles },
+    );
+  }
 }
 
-function applied<S extends Scope>(
-  one: Check<S>,
-  subject: Subjects[S],
-  installation: Installation,
-  reckon: Reckoner,
-): Conclusion {
-  const gathered = one.gather(subject, installation);
-  if (!isDoesNotArise(gathered)) return one.conclude(gathered, reckon);
-  return concluded(reckon.settled(APPLICABILITY, "not-applicable", gathered.doesNotArise, ...gathered.because));
-}
-
-function isDoesNotArise(gathered: Given<Needs> | DoesNotArise): gathered is DoesNotArise {
-  return typeof gathered.doesNotArise === "string";
+function applied<S extends Scope>(check: Check<S>, subject: Subjects[S], installation: Installation, reckon: Reckoner) {
+  const given = check.gather(subject, installation);
+  if (!(given instanceof DoesNotArise)) return check.conclude(given, reckon);
+  return concluded(reckon.settled(APPLICABILITY, "not-applicable", given.reason, ...given.because));
 }

@@ -17,8 +17,10 @@ export function useTakenWords(value: Value | undefined): string {
   if (taken === undefined) return "";
   return [
     taken.at === undefined ? "" : KEYPAD.takenAt(clock(taken.at)),
-    taken.by === undefined ? KEYPAD.nobody : KEYPAD.takenBy(nameOf(record, taken.by) ?? taken.by),
-    taken.with === undefined ? KEYPAD.noInstrument : KEYPAD.takenWith(instrumentName(record, taken.with) ?? taken.with),
+    taken.by === undefined ? KEYPAD.nobody : KEYPAD.takenBy(nameOf(record, taken.by) ?? KEYPAD.personUnnamed),
+    taken.with === undefined
+      ? KEYPAD.noInstrument
+      : KEYPAD.takenWith(instrumentName(record, taken.with) ?? KEYPAD.instrumentUnnamed),
   ]
     .filter(Boolean)
     .join(" ");

@@ -17,6 +17,8 @@ interface FieldBase {
   readonly about?: readonly About[];
   /** Passed over when the next field is sought, unless somebody goes there. */
   readonly optional?: true;
+  /** There to go on with, and asked of nobody who comes here: one more point of a ring that has some. */
+  readonly offered?: true;
 }
 
 /** A field for a reading. */
@@ -64,6 +66,13 @@ export function fieldAfter(record: JobRecord, groups: readonly FieldGroup[], cur
   const open = inOrder(groups);
   const at = open.findIndex((field) => idOf(field) === idOf(current));
   return open.slice(at + 1).find((field) => field.optional !== true && valueAt(record, field.spot) === undefined);
+}
+
+/** The first field that has no value and needs one. Undefined where nothing is left to take. */
+export function fieldToStart(record: JobRecord, groups: readonly FieldGroup[]): AnyField | undefined {
+  return inOrder(groups).find(
+    (field) => field.optional !== true && field.offered !== true && valueAt(record, field.spot) === undefined,
+  );
 }
 
 /** The field before one, in the order of the tests. */

@@ -55,7 +55,7 @@ export function InHand({ inHand, take }: InHandProps) {
         <option value="">{KEYPAD.instrumentNone}</option>
         {all.map((id) => (
           <option key={id} value={id}>
-            {instrumentName(record, id) ?? id}
+            {instrumentName(record, id) ?? KEYPAD.instrumentUnnamed}
           </option>
         ))}
       </select>

@@ -4,7 +4,7 @@ import type { Record as JobRecord } from "../record/record.ts";
 import { AboutDialog } from "./about.tsx";
 import { Announce } from "./announce.tsx";
 import { FieldGroup } from "./field-group.tsx";
-import { type AnyField, type FieldGroup as GroupOfFields, idOf, isReading } from "./fields.ts";
+import { type AnyField, fieldToStart, type FieldGroup as GroupOfFields, idOf, isReading } from "./fields.ts";
 import { InHand, useInHand } from "./instrument.tsx";
 import { Keypad } from "./keypad.tsx";
 import { memo } from "./memo.tsx";
@@ -16,6 +16,8 @@ import { type Entry, useEntry } from "./use-entry.ts";
 import { WordRow } from "./word-row.tsx";
 
 interface ReadingListProps {
+  /** What the fields belong to: a circuit, a board, the origin. */
+  readonly label: string;
   /** The fields in the order of the tests, from what stands in the record. */
   readonly groupsOf: (record: JobRecord) => readonly GroupOfFields[];
   /** The control the way leads to after the last field. */
@@ -25,7 +27,7 @@ interface ReadingListProps {
 }
 
 /** Fields for readings with the keypad: type, on to the next, and what follows from each beside it. */
-export function ReadingList({ groupsOf, endId, children }: ReadingListProps) {
+export function ReadingList({ label, groupsOf, endId, children }: ReadingListProps) {
   const [inHand, take] = useInHand();
   const entry = useEntry(groupsOf, endId, inHand);
   const [dialog, setDialog] = useState<"none" | "about">();
@@ -34,13 +36,14 @@ export function ReadingList({ groupsOf, endId, children }: ReadingListProps) {
   const now = useRef(entry);
   now.current = entry;
   const close = () => setDialog(undefined);
+  const start = open === undefined ? fieldToStart(record, entry.groups) : undefined;
   return (
-    <div class="reading-list">
+    <section class="reading-list" aria-label={label}>
       <div class="readings">
         <InHand inHand={inHand} take={take} />
         {entry.groups.map((group) => (
           <FieldGroup key={group.title} group={group}>
-            {group.fields.map((field) => row(field, entry, now))}
+            {group.fields.map((field) => row(field, entry, now, field === start, setDialog))}
           </FieldGroup>
         ))}
         {children}
@@ -80,20 +83,36 @@ export function ReadingList({ groupsOf, endId, children }: ReadingListProps) {
           onClose={close}
         />
       )}
-    </div>
+    </section>
   );
 }
 
 const Reading = memo(ReadingRow);
 const Word = memo(WordRow);
 
-function row(field: AnyField, entry: Entry, now: { readonly current: Entry }) {
+function row(
+  field: AnyField,
+  entry: Entry,
+  now: { readonly current: Entry },
+  startsHere: boolean,
+  ask: (dialog: "none" | "about") => void,
+) {
   const id = idOf(field);
   const isOpen = entry.open !== undefined && idOf(entry.open) === id;
-  const shared = { key: id, id, isOpen, onOpen: () => now.current.enter(field) };
-  if (!isReading(field)) return <Word {...shared} field={field} onChoose={(word) => now.current.choose(field, word)} />;
+  const shared = {
+    id,
+    isOpen,
+    startsHere,
+    onOpen: () => now.current.enter(field),
+    onNext: () => now.current.next(),
+    onNoValue: () => ask("none"),
+    onAbout: () => ask("about"),
+  };
+  if (!isReading(field))
+    return <Word key={id} {...shared} field={field} onChoose={(word, stay) => now.current.choose(field, word, stay)} />;
   return (
     <Reading
+      key={id}
       {...shared}
       field={field}
       typed={isOpen ? entry.typed : undefined}
@@ -101,7 +120,6 @@ function row(field: AnyField, entry: Entry, now: { readonly current: Entry }) {
       doubt={entry.doubt?.id === id ? entry.doubt.about : undefined}
       onType={(text) => now.current.type(text)}
       onLeave={() => now.current.leave()}
-      onNext={() => now.current.next()}
       onSettle={(instead) => now.current.settle(field, instead)}
     />
   );

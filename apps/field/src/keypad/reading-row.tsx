@@ -8,6 +8,7 @@ import { Findings } from "./findings.tsx";
 import { KINDS, type Kind } from "./kinds.ts";
 import type { Doubt } from "./plausible.ts";
 import { noValueOf, shownWords, takenOf } from "./reading.ts";
+import { RowKeys } from "./row-keys.tsx";
 import { useSpot, within } from "./spot.ts";
 import { splitShown } from "./typed.ts";
 import type { TypedText } from "./use-entry.ts";
@@ -19,16 +20,20 @@ interface ReadingRowProps {
   readonly typed: TypedText | undefined;
   readonly fault: string | undefined;
   readonly doubt: Doubt | undefined;
+  /** Where one starts on the screen. */
+  readonly startsHere: boolean;
   readonly onOpen: () => void;
   readonly onType: (text: string) => void;
   readonly onLeave: () => void;
   readonly onNext: () => void;
+  readonly onNoValue: () => void;
+  readonly onAbout: () => void;
   /** The answer to what is asked about the value: another one, or none where it stays. */
   readonly onSettle: (instead: string | undefined) => void;
 }
 
 /** A reading: its field, and beside it what follows from it. */
-export function ReadingRow({ field, id, isOpen, typed, fault, doubt, ...on }: ReadingRowProps) {
+export function ReadingRow({ field, id, isOpen, typed, fault, doubt, startsHere, ...on }: ReadingRowProps) {
   const { value, standing, writeWhole } = useSpot(field.spot);
   const taken = takenOf(value);
   const words = useTakenWords(isOpen ? value : undefined);
@@ -50,6 +55,7 @@ export function ReadingRow({ field, id, isOpen, typed, fault, doubt, ...on }: Re
           <input
             id={id}
             ref={input}
+            data-start={startsHere ? "" : undefined}
             type="text"
             inputMode="none"
             autoComplete="off"
@@ -72,6 +78,7 @@ export function ReadingRow({ field, id, isOpen, typed, fault, doubt, ...on }: Re
           />
           {!isSilent && <span aria-hidden="true">{symbol}</span>}
         </span>
+        {isOpen && <RowKeys label={field.label} onNoValue={on.onNoValue} onAbout={on.onAbout} />}
       </div>
       <span id={`${id}?`} class={words === "" ? "unseen" : "small quiet reading-taken"}>
         {words !== "" || isSilent ? words : symbol}

@@ -8,6 +8,7 @@ import {
   type FieldGroup,
   fieldAfter,
   fieldBefore,
+  fieldToStart,
   idOf,
   isReading,
   type ReadingField,
@@ -161,14 +162,17 @@ export function useEntry(
       goOnFrom(open);
     },
     next() {
-      if (open === undefined || commit() !== "done") return;
+      if (commit() !== "done") return;
       setDoubt(undefined);
-      goOnFrom(open);
+      if (open !== undefined) return goOnFrom(open);
+      const first = fieldToStart(session.record, groupsOf(session.record));
+      goTo(first === undefined ? endId : idOf(first));
     },
     back: before === undefined ? undefined : () => commit() !== "fault" && goTo(idOf(before)),
-    choose(field: AnyField, word: string) {
+    /** Takes a word; whoever goes through the words by the arrow keys stays among them. */
+    choose(field: AnyField, word: string, stay: boolean) {
       put(session, changeAt(session.record, field.spot, word));
-      goOnFrom(field);
+      if (!stay) goOnFrom(field);
     },
     /** Answers what was asked about a value: another one, or that it stays. */
     settle(field: ReadingField, instead: string | undefined) {

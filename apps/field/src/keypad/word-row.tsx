@@ -1,7 +1,9 @@
+import { useRef } from "preact/hooks";
 import { Conflict } from "../parts/conflict.tsx";
 import type { WordField } from "./fields.ts";
 import { Findings } from "./findings.tsx";
 import { noValueOf, shownWords } from "./reading.ts";
+import { RowKeys } from "./row-keys.tsx";
 import { useSpot, within } from "./spot.ts";
 
 interface WordRowProps {
@@ -9,12 +11,19 @@ interface WordRowProps {
   readonly id: string;
   readonly isOpen: boolean;
   readonly onOpen: () => void;
-  readonly onChoose: (word: string) => void;
+  /** Where one starts on the screen. */
+  readonly startsHere: boolean;
+  readonly onChoose: (word: string, stay: boolean) => void;
+  readonly onNext: () => void;
+  readonly onNoValue: () => void;
+  readonly onAbout: () => void;
 }
 
 /** A fact found by a test: one of a few words. */
-export function WordRow({ field, id, isOpen, onOpen, onChoose }: WordRowProps) {
+export function WordRow({ field, id, isOpen, startsHere, onOpen, onChoose, ...on }: WordRowProps) {
   const { value, standing, writeWhole } = useSpot(field.spot);
+  // An arrow key chooses the word it comes to: the way to a word further on must not end at the first.
+  const byArrow = useRef(false);
   return (
     <fieldset class={isOpen ? "reading open" : "reading"} onFocusIn={onOpen}>
       <legend>
@@ -29,13 +38,27 @@ export function WordRow({ field, id, isOpen, onOpen, onChoose }: WordRowProps) {
               // The way through the fields leads to the first.
               id={i === 0 ? id : `${id}=${word}`}
               name={id}
+              data-start={startsHere && i === 0 ? "" : undefined}
               checked={value === word}
-              onChange={() => onChoose(word)}
+              onKeyDown={(event) => {
+                byArrow.current = event.key.startsWith("Arrow");
+                if (event.key !== "Enter") return;
+                event.preventDefault();
+                on.onNext();
+              }}
+              onPointerDown={() => {
+                byArrow.current = false;
+              }}
+              onChange={() => {
+                onChoose(word, byArrow.current);
+                byArrow.current = false;
+              }}
             />
             <span>{said}</span>
           </label>
         ))}
         {noValueOf(value) !== undefined && <span class="quiet">{shownWords(value)}</span>}
+        {isOpen && <RowKeys label={field.label} {...on} />}
       </div>
       <Findings about={field.about ?? []} isOpen={isOpen} hasValue={value !== undefined} />
       <Conflict

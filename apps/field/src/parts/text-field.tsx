@@ -17,10 +17,12 @@ interface TextFieldProps {
   readonly inputMode?: "text" | "numeric" | "decimal" | "tel";
   readonly suggestions?: readonly string[];
   readonly autoComplete?: string;
+  /** Where one starts on the screen, as long as nothing stands here. */
+  readonly startsHere?: true;
 }
 
 /** A text at a place of the job, written as it is typed. */
-export function TextField({ path, label, help, kind = "line", fault, ...input }: TextFieldProps) {
+export function TextField({ path, label, help, kind = "line", fault, startsHere, ...input }: TextFieldProps) {
   const field = useField(path);
   const draft = useDraft(textOf(field.value), (text) => {
     const value = typed(kind, text);
@@ -36,6 +38,7 @@ export function TextField({ path, label, help, kind = "line", fault, ...input }:
     onBlur: draft.leave,
     "aria-describedby": described || undefined,
     "aria-invalid": wrong === undefined ? undefined : ("true" as const),
+    "data-start": startsHere === true && draft.text === "" ? "" : undefined,
   };
   return (
     <div class="field">

@@ -9,10 +9,12 @@ interface PhotographsProps {
   /** The place of the observation. */
   readonly observation: string;
   readonly place: string;
+  /** Where one starts on the screen. */
+  readonly startsHere: boolean;
 }
 
 /** The photographs of an observation, and the camera. */
-export function Photographs({ observation, place }: PhotographsProps) {
+export function Photographs({ observation, place, startsHere }: PhotographsProps) {
   const session = useJob();
   const list = join(observation, "photographs");
   const [trouble, setTrouble] = useState<string>();
@@ -48,6 +50,7 @@ export function Photographs({ observation, place }: PhotographsProps) {
         <input
           class="unseen"
           type="file"
+          data-start={startsHere ? "" : undefined}
           accept="image/*"
           capture="environment"
           multiple

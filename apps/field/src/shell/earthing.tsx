@@ -98,7 +98,7 @@ interface OffBannerProps {
 
 function OffBanner({ since, who, link, action }: OffBannerProps) {
   return (
-    <div class="earthing-off" role="alert">
+    <div class="alarm earthing-off" role="alert">
       <div class="frame" aria-hidden="true" />
       <div class="row between">
         <span>

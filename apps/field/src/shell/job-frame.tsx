@@ -14,6 +14,7 @@ import { linkTo } from "./route.ts";
 import { SCREENS } from "./screens.ts";
 import { StorageWarning } from "./storage-warning.tsx";
 import { Trouble } from "./trouble.tsx";
+import { UntoldBanner } from "./untold.tsx";
 
 interface JobFrameProps {
   readonly job: string;
@@ -97,7 +98,10 @@ function OpenJob({ screen, rest }: Omit<JobFrameProps, "job">) {
     <>
       <Header at={found?.id} rest={rest} />
       <aside class="notices" aria-label={SHELL.notices}>
-        <EarthingBanner />
+        <div class="alarms">
+          <EarthingBanner />
+          <UntoldBanner />
+        </div>
         {session.record.value("invented") === true && <InventedStrip />}
         <StorageWarning />
       </aside>

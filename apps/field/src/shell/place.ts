@@ -32,14 +32,19 @@ export function rememberPlaces(): void {
   });
 }
 
-/** Moves the focus to the field that was left, or else to the heading where somebody came here from another place. */
+/**
+ * Moves the focus to the field that was left; else, where somebody came here from another place, to where the screen says
+ * that one starts, or to its heading.
+ */
 export function settleFocus(heading: HTMLElement | null, moved: boolean): void {
   const field = wanted?.hash === location.hash ? wanted.field : undefined;
   wanted = undefined;
   if (field === undefined) {
     if (moved) {
-      heading?.focus();
       scrollTo(0, 0);
+      // The innermost of them: a field that wants a value, within what was opened.
+      const starts = document.querySelectorAll<HTMLElement>("main [data-start]");
+      (starts[starts.length - 1] ?? heading)?.focus();
     }
     return;
   }

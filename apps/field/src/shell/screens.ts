@@ -4,6 +4,7 @@ import { briefHowFar } from "../screens/brief/how-far.ts";
 import { cautionsHowFar } from "../screens/cautions/how-far.ts";
 import { dangerHowFar } from "../screens/danger/how-far.ts";
 import { extentHowFar } from "../screens/extent/how-far.ts";
+import { finishHowFar } from "../screens/finish/how-far.ts";
 import { inspectedHowFar } from "../screens/inspected/how-far.ts";
 import { installationHowFar } from "../screens/installation/how-far.ts";
 import { observationsHowFar } from "../screens/observations/how-far.ts";
@@ -21,6 +22,8 @@ export interface Screen {
   readonly part: keyof typeof PART;
   /** How far it is, in a few words, from what stands in the job; undefined where nothing is worth saying. */
   readonly howFar?: (record: JobRecord) => HowFar | undefined;
+  /** Goes along with the whole visit, so that nobody is sent there to go on. */
+  readonly alongside?: true;
   readonly load: () => Promise<{ readonly default: ComponentType<ScreenProps> }>;
 }
 
@@ -62,6 +65,7 @@ export const SCREENS: readonly Screen[] = [
     title: "Cautions and steps",
     part: "walk",
     howFar: cautionsHowFar,
+    alongside: true,
     load: () => import("../screens/cautions/cautions.tsx"),
   },
   {
@@ -117,6 +121,7 @@ export const SCREENS: readonly Screen[] = [
     id: "finish",
     title: "Finish and sign",
     part: "finish",
+    howFar: finishHowFar,
     load: () => import("../screens/finish/finish.tsx"),
   },
   {

@@ -83,6 +83,7 @@ export type Stage = keyof typeof STAGES;
 export const CAUTIONS = {
   intro: "What is due before each part of the work. Each step you confirm carries your name and the time.",
   stages: "Stages",
+  onwards: "Onwards",
   done: "Done",
   doesNotArise: "Does not arise",
   clear: "Clear",

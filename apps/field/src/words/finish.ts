@@ -30,10 +30,12 @@ export const FINISH = {
   cannotSign: "Signing needs a report that nothing stands in the way of, and a person.",
   signed: "Signatures",
   none: "Nobody has signed yet.",
+  far: (count: number) => (count === 0 ? "not signed" : `${count} ${count === 1 ? "signature" : "signatures"}`),
   holds: "holds for what stands here now",
   changed: "the job has been changed since",
   unbound: "not bound to any content",
   withdraw: "Withdraw",
+  unnamed: "somebody without a name",
 };
 
 /** Words of the private check of one's own figures. */
@@ -53,16 +55,15 @@ export const OWN_FIGURES = {
 /** Words of handing a job over. */
 export const HAND_OVER = {
   report: "The report",
-  reportHelp:
-    "The inspection file holds everything. On a computer, `goodgrounds report FILE --out report.pdf` makes the report of it, with the file attached.",
   save: "Save the inspection file",
   pdf: "Make the PDF on this device",
-  pdfHelp:
-    "The first time it fetches about 12 MB, once, and then works without a signal. The archive form PDF/A is made by the command.",
+  saveHelp:
+    "The file holds everything the report says, for another program or another inspector. On a computer the archive form PDF/A is made from it, with the file attached.",
+  pdfHelp: "The first time it fetches about 12 MB, once, and then works without a signal.",
   writing: "Writing the report …",
   pdfFailed: (reason: string) =>
     `The report could not be written: ${reason}. The inspection file can be saved all the same.`,
-  notYet: "Something still stands in the way; see Finish.",
+  notYet: "Something still stands in the way",
   letter: "Letter for the client",
   letterHelp: "Plain words for the person who ordered the report. It says nothing the report does not say.",
   copyLetter: "Copy the letter",
@@ -98,6 +99,11 @@ export const HAND_OVER = {
   takeOut: "Take it out",
   nobody: "nobody named",
   removed: "taken out",
+  yes: "yes",
+  no: "no",
+  noneOfIt: "none",
+  added: "added",
+  aPhotograph: "a photograph",
   showMore: "Show more",
   working: "Working …",
 };

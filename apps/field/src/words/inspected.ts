@@ -38,6 +38,7 @@ export const ANSWERS = {
 export const INSPECTED = {
   intro: "Nothing is answered beforehand. What was not looked at is said to be so, with the reason.",
   groups: "Groups of items",
+  onwards: "Onwards",
   far: (answered: number, of: number) => `${answered} of ${of} answered`,
   open: (count: number) => `${count} open`,
   done: "all answered",
@@ -48,7 +49,7 @@ export const INSPECTED = {
   reasonFree: "Reason, if there is more to say",
   which: "Which observation",
   none: "No observation is written yet.",
-  write: "Go to observations",
+  write: "Write a new observation",
   whichNeeded: "Choose or write the observation.",
   next: (title: string) => `Next: ${title}`,
   all: "All groups",

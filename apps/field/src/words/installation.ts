@@ -139,7 +139,7 @@ export const INSTALLATION = {
   zdb: (shown: string) => `Zdb ${shown}`,
   noDevice: "device?",
   back: "The installation",
-  toReadings: "To the readings",
+  toReadings: "Readings",
   newBoard: "New board",
   newCircuit: "New circuit",
   count: (boards: number, circuits: number) =>
@@ -148,6 +148,9 @@ export const INSTALLATION = {
   noRcd: "no RCD",
   rcdOf: (residual: string) => `RCD ${residual}`,
   tree: "Line diagram",
+  standsOut: "What stands out",
+  nothingStandsOut: "Nothing that was weighed so far is beyond its limit or too near to call.",
+  observe: "Add observation",
 } as const;
 
 export const BOARD = {
@@ -181,6 +184,21 @@ export const CIRCUIT = {
   about: "Circuit",
   designation: "Number",
   description: "What it supplies",
+  descriptions: [
+    "lights, ground floor",
+    "lights, first floor",
+    "sockets, ground floor",
+    "sockets, first floor",
+    "sockets, kitchen",
+    "cooker",
+    "shower",
+    "immersion heater",
+    "boiler and controls",
+    "smoke alarms",
+    "outbuilding",
+    "vehicle charging",
+    "spare",
+  ],
   shape: "Shape",
   load: "Main load",
   phases: "Phases",

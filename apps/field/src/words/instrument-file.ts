@@ -19,6 +19,7 @@ export const INSTRUMENT_FILE = {
   unplaced: (count: number) => `${count} ${count === 1 ? "value" : "values"} not placed`,
   instrument: "Taken with",
   noInstrument: "not said",
+  unnamed: "an instrument without a name",
   because: {
     "no-circuit": "names no circuit of this job, or more than one",
     "not-a-reading": "is no reading in that unit",

@@ -44,6 +44,8 @@ export const KEYPAD = {
   meant: (shown: string) => `It is ${shown}`,
   instrument: "Instrument in hand",
   instrumentNone: "none named",
+  instrumentUnnamed: "an instrument without a name",
+  personUnnamed: "somebody without a name",
   addInstrument: "Name the instrument",
   needs: (what: string) => `needs ${what}`,
   memory: "rests on a figure from memory",

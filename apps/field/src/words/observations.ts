@@ -7,6 +7,8 @@ export const OBSERVATIONS = {
   untitled: "not described yet",
   open: "open",
   back: "All observations",
+  all: "Observations",
+  notTold: "Nobody has been told yet",
   place: "Where",
   placeHelp: "So that another electrician finds it: room, position, height.",
   what: "What was seen",
@@ -77,6 +79,7 @@ export const DANGER = {
   none: "Nothing is classified C1.",
   intro:
     "Make it safe with agreement as far as you can, and tell the occupier and the duty holder before you leave, in writing. Refused, or on the supply side: the distributor's emergency line 105, or 999. Never leave silently.",
+  section: "Make safe and tell",
   done: "What was done to make it safe",
   doneHelp: "Isolated, locked, covered, or refused: by whom.",
   told: "Who was told",

@@ -4,6 +4,7 @@ export const OVERVIEW = {
   nobody: "Nobody named yet",
   change: "Change",
   open: "open",
+  goOn: (title: string) => `Go on: ${title}`,
   conflicts: "Different answers to choose between",
   earlier: "Last time's file is kept aside with this job.",
   removeDemonstration: "Throw the demonstration away",

@@ -5,7 +5,7 @@ export const READINGS = {
   circuit: (designation: string, description: string) => `${designation}  ${description}`,
   noBoards: "There is no board yet. Draw the installation first.",
   toInstallation: "To the installation",
-  particulars: "Particulars of the circuit",
+  particulars: "Particulars",
   nextCircuit: (what: string) => `Next: ${what}`,
   allDone: "All circuits",
   done: (count: number, all: number) => `${count} of ${all} readings`,

@@ -17,6 +17,7 @@ export const SHELL = {
   next: (title: string) => `Next: ${title}`,
   notices: "Notices",
   loading: "Opening…",
+  nothingYet: "nothing yet",
   kept: "kept",
   keeping: (count: number) => `keeping ${count}`,
   writing: "writing…",
@@ -33,6 +34,7 @@ export const SHELL = {
   themeShort: { device: "auto", light: "light", dim: "dim" },
   invented: "Demonstration. Names and figures are invented.",
   unnamed: "Job without a name",
+  jobOf: (day: string) => `Job of ${day}`,
   noJob: "This job is not on this device.",
   updates: "Newer version",
   update: "A newer version is ready. What you typed stays.",
@@ -51,6 +53,12 @@ export const TROUBLE = {
   reload: "Start the app again",
   save: "Save the job file",
   details: "What happened",
+} as const;
+
+/** Words of danger that nobody was told of, on every screen. */
+export const DANGER_BANNER = {
+  untold: (count: number) => (count === 1 ? "C1: nobody told yet" : `C1, ${count} times: nobody told yet`),
+  tell: "Make safe and tell",
 } as const;
 
 export const EARTHING = {

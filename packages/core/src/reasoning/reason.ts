@@ -52,6 +52,8 @@ export interface Reasoning {
   readonly next: Question | undefined;
   readonly deciding: Deciding;
   readonly contested: readonly ContestedView[];
+  /** The position taken on each contested point, whether or not it changes anything here. */
+  readonly taken: ReadonlyMap<string, string>;
   readonly paths: readonly PathArgument[];
   readonly departures: readonly DepartureArgument[];
   readonly grounds: ReadonlyMap<string, FactGround>;
@@ -86,6 +88,12 @@ export function reason(compiled: Compiled, knowledge: Knowledge): Reasoning {
     next: nextQuestion(compiled, knowledge),
     deciding: decidingFacts(compiled, knowledge),
     contested: contestedViews(compiled, knowledge),
+    taken: new Map(
+      variables.flatMap(({ kind, name, cells }, i): [string, string][] => {
+        const position = cells.values[bitsOf(masks[i] as number)[0] ?? 0];
+        return kind === "point" && position !== undefined ? [[name, position]] : [];
+      }),
+    ),
     paths: compiled.paths.map(({ path, exists, layers, severity }) => ({
       path,
       exists: { ...explain(path.exists, compiled, knowledge), truth: truthOf(possibleLeaves(compiled, exists, masks)) },

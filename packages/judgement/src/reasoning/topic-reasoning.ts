@@ -29,7 +29,7 @@ export interface TopicReasoning {
   readonly worked: readonly WorkedFact[];
   /** Computations that say otherwise than what was stated. */
   readonly against: readonly WorkedFact[];
-  /** Remedies that lower what is possible, cheapest first. */
+  /** Remedies that lower what is possible, cheapest first; those that leave danger for certain come after the others. */
   readonly remedies: readonly RemedyEffect[];
 }
 
@@ -51,11 +51,13 @@ export function reasonTopic(
     faults,
     worked: taken,
     against,
-    remedies: topic.remedies.flatMap((remedy) => {
-      const leaves = possibleLeaves(compiled, compiled.root, masksAfter(remedy, compiled, knowledge.masks));
-      const after = severitiesOf(leaves);
-      return isBetter(leaves, possibleLeaves(compiled, compiled.root, knowledge.masks)) ? [{ remedy, after }] : [];
-    }),
+    remedies: topic.remedies
+      .flatMap((remedy) => {
+        const leaves = possibleLeaves(compiled, compiled.root, masksAfter(remedy, compiled, knowledge.masks));
+        const after = severitiesOf(leaves);
+        return isBetter(leaves, possibleLeaves(compiled, compiled.root, knowledge.masks)) ? [{ remedy, after }] : [];
+      })
+      .sort((a, b) => Number(leavesDanger(a)) - Number(leavesDanger(b))),
   };
 }
 
@@ -63,6 +65,11 @@ function masksAfter({ changes }: Remedy, compiled: Compiled, masks: readonly num
   const { knowledge } = readAnswers(compiled, { facts: changes });
   const changed = new Set(Object.keys(changes).map((name) => compiled.index.get(`fact ${name}`)));
   return masks.map((mask, variable) => (changed.has(variable) ? (knowledge.masks[variable] as number) : mask));
+}
+
+/** Whether a remedy alone is not enough, whatever the open facts turn out to be. */
+function leavesDanger({ after: [least] }: RemedyEffect): boolean {
+  return least === "C2" || least === "C1";
 }
 
 /** Whether the worst that is possible is less, or the best is. */

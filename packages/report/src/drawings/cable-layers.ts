@@ -15,7 +15,8 @@ const LABEL_X = 212;
 const ROW = 25;
 const TOP = 30;
 const MOST_ENLARGED = 2;
-const FOOT = 14;
+const FOOT = 8;
+const BELOW = 10;
 
 /** A tint of the ink on paper, opaque so that what lies below does not show through. */
 const TINT = "#d5d3d2";
@@ -30,10 +31,12 @@ const OUTLINE = { stroke: TOKENS.ink, "stroke-width": 1 } as const;
  */
 export function cableLayers(cable: CableDrawing): string {
   const { name, shape, layers } = cable;
-  const height = TOP + Math.max(layers.length * ROW, 2 * HALF + 4) + FOOT;
-  const centreY = TOP + (height - TOP - FOOT) / 2;
   const { cores, rings } = cableSection(cable, HALF, MOST_ENLARGED);
   const outer = [...rings].reverse();
+  const high = outer[0]?.high ?? Math.max(HALF / 2, ...cores.map(({ y, covered }) => Math.abs(y) + covered));
+  // Below the cable the protective conductor is led out.
+  const height = TOP + Math.max(layers.length * ROW, 2 * (high + BELOW)) + FOOT;
+  const centreY = TOP + (height - TOP - FOOT) / 2;
   const parts = [
     text(12, 16, fitted(name, WIDTH - 24), { "font-weight": 600 }),
     ...outer.map((ring) => ringPart(ring, shape, centreY)),

@@ -140,8 +140,8 @@ describe("every drawing is well-formed, inside its frame, with labels apart", ()
     expect(words(timeCurrentCurve(curve))).toEqual([
       "32 A type B",
       "protective conductor 1.5 mm²",
-      "fault current",
-      "permitted 0.4 s",
+      "prospective fault current, a band",
+      "permitted disconnection time 0.4 s",
     ]);
     expect(words(timeCurrentCurve({ ...curve, withstand: null, faultCurrent: null, permittedTime: null }))).toEqual([
       "32 A type B",

@@ -2,15 +2,15 @@ import type { CurvesOfCircuit } from "../input.ts";
 import { drawing, element, fitted, line, rect, text } from "./svg.ts";
 import { TOKENS } from "./tokens.ts";
 
-const WIDTH = 340;
-const HEIGHT = 268;
+/** Two stand side by side on a page with letters that can be read there. */
+const WIDTH = 288;
+const HEIGHT = 270;
 const LEFT = 44;
-/** Below the drawing: the figures of the axis, then the key in two rows. */
-const BOTTOM = 58;
+/** Below the drawing: the figures of the axis, then the key. */
+const BOTTOM = 80;
 const TOP = 10;
 const RIGHT = 12;
-const KEY_LEFT = 8;
-const KEY_ROW = 14;
+const KEY_ROW = 13;
 const KEY_SIGN = 20;
 
 /** Decades of the axes: 1 A to 100 kA, 10 ms to 10,000 s. */
@@ -53,13 +53,17 @@ export function timeCurrentCurve(curves: CurvesOfCircuit): string {
 }
 
 const BAND_FILL = { fill: TOKENS.copper, "fill-opacity": 0.16 };
+/** Edges that stay where a printer leaves the wash of the band out. */
+const BAND_EDGE = { stroke: TOKENS.copper, "stroke-width": 0.7, "stroke-dasharray": "1.5 2" };
 const DEVICE_FILL = { fill: TOKENS.ink, "fill-opacity": 0.14, stroke: TOKENS.ink, "stroke-width": 1.1 };
 const SLOPE_STROKE = { stroke: TOKENS.copper, "stroke-width": 1.8 };
 
 function faultBand([low, high]: readonly [low: number, high: number]): string {
   // A band too narrow to be seen keeps a width, inside the drawing.
   const from = Math.min(xOf(low), WIDTH - RIGHT - 1.5);
-  return rect(from, TOP, Math.max(1.5, xOf(high) - from), HEIGHT - BOTTOM - TOP, BAND_FILL);
+  const to = Math.max(from + 1.5, xOf(high));
+  const edge = (x: number) => line(x, TOP, x, HEIGHT - BOTTOM, BAND_EDGE);
+  return rect(from, TOP, to - from, HEIGHT - BOTTOM - TOP, BAND_FILL) + edge(from) + edge(to);
 }
 
 function deviceBand(points: CurvesOfCircuit["points"]): string {
@@ -89,16 +93,26 @@ function key({ device, points, withstand, conductor, faultCurrent, permittedTime
   const entries: readonly (readonly [shown: boolean, words: string, sign: (x: number, y: number) => string])[] = [
     [points.length > 0, device, (x, y) => rect(x, y - 4, KEY_SIGN - 5, 8, DEVICE_FILL)],
     [withstand !== null, conductor, (x, y) => line(x, y - 4, x + KEY_SIGN - 5, y + 4, SLOPE_STROKE)],
-    [faultCurrent !== null, "fault current", (x, y) => rect(x, y - 4, KEY_SIGN - 5, 8, BAND_FILL)],
-    [permittedTime !== null, `permitted ${permittedTime} s`, (x, y) => across(y, x, x + KEY_SIGN - 5)],
+    [
+      faultCurrent !== null,
+      "prospective fault current, a band",
+      (x, y) =>
+        rect(x, y - 4, KEY_SIGN - 5, 8, BAND_FILL) +
+        line(x, y - 4, x, y + 4, BAND_EDGE) +
+        line(x + KEY_SIGN - 5, y - 4, x + KEY_SIGN - 5, y + 4, BAND_EDGE),
+    ],
+    [
+      permittedTime !== null,
+      `permitted disconnection time ${permittedTime} s`,
+      (x, y) => across(y, x, x + KEY_SIGN - 5),
+    ],
   ];
-  const column = (WIDTH - KEY_LEFT - RIGHT) / 2;
   return entries
     .filter(([shown]) => shown)
     .map(([, words, sign], i) => {
-      const x = KEY_LEFT + (i % 2) * column;
-      const y = HEIGHT - 7 - KEY_ROW * (1 - Math.floor(i / 2));
-      const label = fitted(words, column - KEY_SIGN - 4, TOKENS.small);
+      const x = LEFT;
+      const y = HEIGHT - BOTTOM + 26 + KEY_ROW * i;
+      const label = fitted(words, WIDTH - RIGHT - LEFT - KEY_SIGN, TOKENS.small);
       return sign(x, y) + text(x + KEY_SIGN, y + 3, label, { "font-size": TOKENS.small });
     })
     .join("");

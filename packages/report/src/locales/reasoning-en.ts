@@ -60,6 +60,7 @@ export const REASONING = Object.freeze({
   derived: "derived, not decided: the person who signs decides",
   fi: "danger cannot be ruled out, and what would settle it is beyond the agreed extent",
   atLeast: "C2 at the least; C1 is not ruled out and what would settle it is beyond the agreed extent",
+  noDanger: "no danger; C3 is not ruled out, and what would settle it is beyond the agreed extent",
   chosen: (what: string) => `Chosen by the inspector: ${what}`,
   choice: Object.freeze({
     none: "",

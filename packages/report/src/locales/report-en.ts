@@ -1,4 +1,5 @@
 import type { Classification, Outcome, Relation, Silence, Verdict } from "@good-grounds/core";
+import type { CableDrawing } from "../drawings/cable-section.ts";
 
 const MONTHS = [
   "January",
@@ -34,6 +35,7 @@ function moment(iso: string): string {
 export const REPORT = Object.freeze({
   day,
   moment,
+  closed,
   kind: "Condition report on an electrical installation",
   documentTitle: (address: string) => `Electrical condition report, ${address}`,
   documentDescription: (id: string, edition: string) => `Condition report ${id} to ${edition}`,
@@ -91,7 +93,11 @@ export const REPORT = Object.freeze({
   openCode: "?",
   todo: "To\u00a0do: ",
   noRemedy: "what would put it right is not recorded.",
-  madeSafeShort: (at: string, done: string) => `Made safe on ${day(at)}: ${done}`,
+  madeSafeShort: (done: string, told: string, at: string, reply: string) =>
+    [`Made safe on ${day(at)}: ${closed(done)} Told at ${at.slice(11, 16)}: ${closed(told)}`, replied(reply)]
+      .filter((part) => part !== "")
+      .join(" "),
+  untold: (reason: string) => `Not recorded as made safe. Nobody was told before leaving: ${closed(reason)}`,
   madeSafeMissing: "Not recorded: whether it was made safe, and who was told.",
   unclassifiedNone: (count: number) =>
     `${counted(count, "further observation needs", "further observations need")} no work; see the next section.`,
@@ -126,24 +132,41 @@ export const REPORT = Object.freeze({
 
   observationsTitle: "Observations and their reasons",
   noObservations: "No observations were recorded.",
-  numbered: (number: number) => `Observation ${number}`,
-  checksLabel: "Calculations",
+  observationsIntro:
+    "Each observation has the classification the inspector chose, with the reason, and below it what follows from the recorded facts. What follows is derived and not decided: the person who signs decides.",
+  numbered: (number: number, id: string) => `Observation ${number}, in the file ${id}`,
+  checksLabel: "Calculations for its circuit",
   choiceLabel: "Classification",
   openChoice: "Not classified yet.",
   choice: (meaning: string, reason: string) => `${sentence(meaning)}. Reason: ${reason}`,
   choiceBy: (name: string, at: string) => `Chosen by ${name}${at === "" ? "" : `, ${moment(at)}`}.`,
   factsLabel: "Recorded facts",
+  positionLabel: "Position taken",
+  position: (words: string, reason: string) => `${sentence(words)}. Reason: ${closed(reason)}`,
+  standingView: (words: string, reason: string) =>
+    `${sentence(words)}: a standing view of the firm. Reason: ${closed(reason)}`,
   regulationLabel: "Regulations",
   remedyLabel: "What would put it right",
   notRecorded: "Not recorded.",
   madeSafeLabel: "Made safe",
   madeSafe: (done: string, told: string, at: string, reply: string) =>
-    [`${done} Told: ${told}, ${moment(at)}.`, reply === "" ? "" : `Reply: ${reply}.`]
-      .filter((part) => part !== "")
-      .join(" "),
+    [`${closed(done)} Told on ${moment(at)}: ${closed(told)}`, replied(reply)].filter((part) => part !== "").join(" "),
   photosLabel: "Photographs",
-  referenceLabel: "In the file as",
-  reference: (id: string, circuit: string) => (circuit === "" ? id : `${id}; ${circuit}`),
+  openingCaption:
+    "Section through the opening to scale, from the recorded measures: the wall hatched, the jointed finger as it bends, the live part solid, the limit of what the finger reaches broken.",
+  cableCaption:
+    "Section of a cable of the recorded kind, its layers from memory and not to scale. A broken outline is a layer that is gone where it was seen.",
+  cableWords: ({ name, layers }: CableDrawing) =>
+    `${sentence(name)}. ${[
+      ["Gone", layers.filter(({ gone }) => gone === true)] as const,
+      ["Left", layers.filter(({ gone }) => gone !== true)] as const,
+    ]
+      .filter(([, some]) => some.length > 0)
+      .map(([what, some]) => `${what}: ${[...new Set(some.map(({ role }) => role))].join(", ")}.`)
+      .join(" ")}`,
+  noPhotograph: "none recorded",
+  circuitLabel: "Circuit",
+  boardLabel: "Board",
   memoryShort: "rests on a figure from memory",
 
   originTitle: "Supply, earthing and bonding",
@@ -174,7 +197,8 @@ export const REPORT = Object.freeze({
     earths: "Earthing and bonding",
     earthingConductor: "Earthing conductor",
     electrode: "Electrode",
-    bonding: (to: string) => `Main bonding, ${to}`,
+    bonding: (to: string, description: string) =>
+      description === "" ? `Main bonding, ${to}` : `Main bonding, ${to}: ${description}`,
     noBonding: "Main bonding",
     notExtraneous: "not an extraneous-conductive-part",
     resistance: "resistance",
@@ -182,6 +206,7 @@ export const REPORT = Object.freeze({
     note: "Note",
   }),
   kiloamperes: (value: string) => `breaking ${value}`,
+  poleless: "number of poles",
   poles: (poles: number) => `${poles}-pole`,
 
   diagramTitle: "The installation from the origin outwards",
@@ -192,35 +217,36 @@ export const REPORT = Object.freeze({
 
   circuitsTitle: "Circuits and readings",
   protectionHead: [
-    "No",
-    "Circuit",
-    "Serves",
-    "Wiring",
-    "Method",
-    "Live / cpc",
-    "Device",
-    "RCD",
-    "Within",
-    "Disconnection",
-    "Worst verdict",
+    ["No", ""],
+    ["Circuit", ""],
+    ["Serves", ""],
+    ["Wiring", ""],
+    ["Method", ""],
+    ["Live / cpc", "mm²"],
+    ["Device", ""],
+    ["RCD", ""],
+    ["Within", "s"],
+    ["Disconnection", ""],
+    ["Worst verdict", ""],
   ],
+  /** Each column with the unit its figures have; one that was read in another carries its own. */
   readingsHead: [
-    "No",
-    "Circuit",
-    "r1",
-    "rn",
-    "r2",
-    "R1+R2",
-    "R2",
-    "IR live",
-    "IR earth",
-    "at",
-    "Polarity",
-    "Zs",
-    "RCD at IΔn",
-    "at 5 IΔn",
-    "Button",
-    "Leakage",
+    ["No", ""],
+    ["Circuit", ""],
+    ["r1", "Ω"],
+    ["rn", "Ω"],
+    ["r2", "Ω"],
+    ["R1+R2", "Ω"],
+    ["R2", "Ω"],
+    ["IR live", "MΩ"],
+    ["IR earth", "MΩ"],
+    ["IR at", "V"],
+    ["Polarity", ""],
+    ["Zs", "Ω"],
+    ["RCD, IΔn", "ms"],
+    ["RCD, 5 IΔn", "ms"],
+    ["Button", ""],
+    ["Leakage", "mA"],
   ],
   protectionCaption: "Circuits and their protection",
   readingsCaption: "Readings",
@@ -229,15 +255,39 @@ export const REPORT = Object.freeze({
     "Method: every reference method the route may have. Within: the permitted disconnection time. Disconnection: the loop at operating temperature, or the RCD's touch voltage, against its limit. The dot is the value, the grey band what the instrument leaves open, the copper stroke the limit (a copper wash its own band), the fine strokes the forbidden side; an open dot is a verdict still open. Words in italics are gaps. † marks a limit from memory that is to be checked against the standard.",
   readingsNote:
     "r1, rn, r2: ends of the ring. IR live, IR earth: insulation resistance between live conductors and to earth, with the test voltage beside it.",
-  seconds: (value: number) => `${Number(value.toPrecision(3))} s`,
+  seconds: (value: number) => String(Number(value.toPrecision(3))),
   points: (count: number) => counted(count, "point", "points"),
   temperature: (value: string) => `Conductor temperature during the dead tests: ${value}.`,
+  taken: (
+    people: readonly string[],
+    instruments: readonly string[],
+    first: string | undefined,
+    last: string | undefined,
+  ) =>
+    [
+      "Read",
+      people.length === 0 ? "" : ` by ${people.join(", ")}`,
+      instruments.length === 0 ? "" : ` with ${instruments.join(", ")}`,
+      first === undefined || last === undefined ? "" : spanned(first, last),
+      ".",
+    ].join(""),
+  takenLacks: Object.freeze({ by: "a name", with: "an instrument", at: "a time" }),
+  takenMissing: (count: number, lacking: readonly (readonly [what: string, count: number])[]) =>
+    `Of ${counted(count, "reading", "readings")} ${lacking.map(([what, without]) => `${without === count ? "all" : without} without ${what}`).join(", ")}.`,
+  takenUnsaid: "Who read these, with what and when is not recorded.",
+  methodsTitle: "How readings were taken",
+  everyCircuit: (reading: string) => `${reading} of every circuit`,
+  ofCircuits: (reading: string, numbers: readonly string[]) =>
+    `${reading} of ${numbers.length === 1 ? "circuit" : "circuits"} ${numbers.join(", ")}`,
+  faultCurrentAt: (designation: string, value: string) =>
+    `Circuit ${designation}: prospective fault current at its far end ${value}.`,
   reasonsTitle: "Why readings are missing",
   reason: (why: string, places: readonly string[]) => `${sentence(why)}: ${places.join("; ")}.`,
   ringPoints: (designation: string, between: string, points: readonly string[]) =>
     `Circuit ${designation}, ring cross-connected, ${between}: ${points.join(", ")}.`,
   lineNeutral: "line to neutral",
   lineCpc: "line to protective conductor",
+  longNumber: (short: string, whole: string) => `Circuit ${short} in full: ${whole}.`,
   circuitNote: (designation: string, note: string) => `Circuit ${designation}: ${note}`,
   readingName: Object.freeze({
     r1: "r1",
@@ -248,6 +298,8 @@ export const REPORT = Object.freeze({
     insulationLiveLive: "insulation live to live",
     insulationLiveEarth: "insulation live to earth",
     insulationVoltage: "insulation test voltage",
+    insulationBetweenNeutrals: "insulation between neutrals",
+    temperature: "conductor temperature",
     polarity: "polarity",
     zs: "Zs",
     leakage: "leakage",
@@ -275,6 +327,15 @@ export const REPORT = Object.freeze({
     note: "Note",
   }),
   fromSupply: "the supply",
+  rcdType: (type: string) => `type ${type}`,
+  rcdDelay: (delay: string) => `time-delayed (${delay})`,
+  breaking: "breaking capacity",
+  rating: "rating",
+  standard: "standard",
+  type: "type",
+  residual: "residual current",
+  size: "size",
+  material: "material",
   noRcd: "none",
   ownRcd: "own",
   boardRcd: (id: string) => `board's ${id}`,
@@ -308,6 +369,7 @@ export const REPORT = Object.freeze({
     `Rests on ${figures.length === 1 ? "a figure" : "figures"} from memory, to be checked against the standard: ${figures.join("; ")}.`,
   furtherLines: (count: number) =>
     `${counted(count, "further line", "further lines")} of this working in the attached workings.txt.`,
+  workedElsewhere: "The working of this one, like those above, is in the attached workings.txt.",
   besideLabel: "For comparison, not deciding: ",
   missing: (what: string) => `Missing: ${what}.`,
   madeTitle: "Every calculation and what it came to",
@@ -316,6 +378,8 @@ export const REPORT = Object.freeze({
   curvesTitle: "Time-current drawings of circuits in doubt",
   curvesIntro:
     "Only known points of a device are drawn, joined straight; nothing between them is made up. The slope is the energy the conductor withstands, the shaded strip the fault current as a band.",
+  moreCurves: (count: number) =>
+    `${counted(count, "further circuit is", "further circuits are")} in doubt and not drawn here; what is found of each stands among the calculations.`,
   curveFromMemory: "Points of the device from memory, to be checked.",
   curveWords: (device: string, conductor: string) =>
     `Time-current drawing of ${device} with the limit of the ${conductor}`,
@@ -333,7 +397,13 @@ export const REPORT = Object.freeze({
   seeObservation: (number: number) => `see observation ${number}`,
 
   extentTitle: "Extent, sampling and limitations",
+  ordered: (client: string, address: string) => (address === "" ? client : `${client}, ${address}`),
   extent: Object.freeze({
+    client: "Ordered by",
+    purpose: "Purpose",
+    premises: "Premises",
+    occupier: "Occupier",
+    use: "Use and tenure",
     covered: "Covered",
     notCovered: "Not covered",
     agreed: "Agreed with",
@@ -344,9 +414,11 @@ export const REPORT = Object.freeze({
     alterations: "Additions and alterations",
     conditions: "Conditions",
   }),
+  uprn: (number: string) => `UPRN ${number}`,
   notAgreed: "no agreement is recorded",
   visit: (on: string, arrived: string, left: string) =>
     arrived === "" && left === "" ? day(on) : `${day(on)}, ${arrived || "?"} to ${left || "?"}`,
+  inVisits: (on: string, count: number) => `${day(on)}, in ${count} visits`,
   noRecords: "none were available",
   samplingTitle: "Parts inspected as a sample",
   samplingHead: ["What", "Present", "Opened", "Defective", "May be defective among all (95 % sure)", "How chosen"],
@@ -355,10 +427,17 @@ export const REPORT = Object.freeze({
   limitationsHead: ["Kind", "What", "Why", "Agreed with"],
   limitationKind: Object.freeze({ agreed: "agreed before", operational: "met on site" }),
   noLimitations: "None recorded.",
+  concealed:
+    "Cables inside walls, floors, ceilings, conduits and the ground, and parts behind what is fixed, are not seen in an inspection unless the extent above says so.",
   agreedWithNobody: "nobody recorded",
 
   instrumentsTitle: "Instruments",
-  instrumentsHead: ["Instrument", "Serial", "Checked", "Accuracy as its maker states it"],
+  instrumentsHead: ["Instrument", "Serial", "Checked", "Leads during the visit", "Accuracy as its maker states it"],
+  nulled: (at: string, showed: string) =>
+    showed === "" ? `nulled ${at.slice(11, 16)}` : `nulled ${at.slice(11, 16)}, joined they showed ${showed} before`,
+  nulledOn: (at: string, showed: string) =>
+    showed === "" ? `nulled ${moment(at)}` : `nulled ${moment(at)}, joined they showed ${showed} before`,
+  notNulled: "no check recorded",
   noInstruments: "No instruments are recorded.",
   notChecked: "no check recorded",
   noAccuracy: "not stated: readings are taken as shown",
@@ -388,6 +467,10 @@ export const REPORT = Object.freeze({
     "Characters the print face does not have, or that would be invisible, appear as their code points, such as [U+202E]; the attached file has them as written.",
 
   signaturesTitle: "Signatures",
+  signedContent: (hash: string) => `content ${hash}`,
+  contentNote:
+    "“Content” is the beginning of the SHA-256 of what was signed, the inspection without its signatures: any later change gives another.",
+  drawnSignature: (name: string) => `Signature drawn by ${name}`,
   signaturesHead: ["As", "Name and position", "Firm and registration", "Signed"],
   signatures:
     "Those named carried out the inspection and testing described here, or authorised this report for issue, with the extent and the limitations stated.",
@@ -396,6 +479,21 @@ export const REPORT = Object.freeze({
   attachment: "The inspection file from which this report was made, unchanged: every reading as it was shown",
   workings: "The full working of every calculation, met or not, as plain text",
 });
+
+/** A text of the inspector's own with a full stop at its end. */
+function closed(words: string): string {
+  return /[.!?…]$/u.test(words) ? words : `${words}.`;
+}
+
+/** ", 6 October 2026, 09:40 to 11:50", with both days where they differ. */
+function spanned(first: string, last: string): string {
+  if (first === last) return `, ${moment(first)}`;
+  return `, ${moment(first)} to ${first.slice(0, 10) === last.slice(0, 10) ? last.slice(11, 16) : moment(last)}`;
+}
+
+function replied(reply: string): string {
+  return reply === "" ? "" : `Reply: ${closed(reply)}`;
+}
 
 function sentence(words: string): string {
   const [first = "", ...rest] = words;

@@ -3,10 +3,14 @@ import { WORDS } from "../locales/en.ts";
 import { REPORT } from "../locales/report-en.ts";
 import { bandWords, valueWords } from "../words/figure.ts";
 
-/** Words of a cell or a line; `open` marks a gap, which is printed apart so that it never looks like an answer. */
+/**
+ * Words of a cell or a line; `open` marks a gap, which is printed apart so that it never looks like an answer. Where only
+ * some of it is a gap, `parts` has the pieces in turn.
+ */
 export interface Cell {
   readonly words: string;
   readonly open: boolean;
+  readonly parts?: readonly Cell[];
 }
 
 /** A fact of any words, known or not. */
@@ -30,9 +34,25 @@ export function cellOr(words: string | undefined, otherwise: string = REPORT.sil
   return words === undefined || words === "" ? gap(otherwise) : cell(words);
 }
 
-/** Several cells as one; it is a gap if any part is. */
-export function joined(parts: readonly Cell[], between = ", "): Cell {
-  return { words: parts.map(({ words }) => words).join(between), open: parts.some(({ open }) => open) };
+/** Several cells as one; it is a gap if any part is, and what is known in it still looks like an answer. */
+export function joined(cells: readonly Cell[], between = ", "): Cell {
+  const words = cells.map((one) => one.words).join(between);
+  const open = cells.some((one) => one.open);
+  if (!open || cells.every((one) => one.open && one.parts === undefined)) return { words, open };
+  const parts = cells.flatMap((one, i) => [...(i === 0 ? [] : [cell(between)]), ...(one.parts ?? [one])]);
+  return { words, open, parts };
+}
+
+/** Particulars of one thing; where the same is to be said of none of them, it is said once. */
+export function particulars(cells: readonly (readonly [what: string, value: Cell])[]): Cell {
+  const [first] = cells;
+  if (first !== undefined && cells.every(([, one]) => one.open && one.words === first[1].words)) return first[1];
+  return joined(cells.map(([what, value]) => named(what, value)));
+}
+
+/** A gap among others says what is missing; what is known speaks for itself. */
+function named(what: string, value: Cell): Cell {
+  return value.open && what !== "" ? gap(`${what} ${value.words}`) : value;
 }
 
 /** A value as shown, or in a word why there is none. */

@@ -13,6 +13,7 @@ import { items } from "./sections/items.ts";
 import { misfits } from "./sections/misfits.ts";
 import { observations } from "./sections/observations.ts";
 import { origin } from "./sections/origin.ts";
+import { safety } from "./sections/safety.ts";
 import { thenAndNow } from "./sections/then-and-now.ts";
 
 /** Everything the layout needs: plain data with every sentence made, and the drawings it names. */
@@ -38,11 +39,12 @@ export function reportModel(input: ReportInput): ReportModel {
     calculations: calculations(input),
     items: items(input),
     extent: extent(input),
+    safety: safety(input),
     instruments: instruments(input),
     photographs: photographs(input),
     sources: sources(input),
     recipients: recipients(input),
-    signatures: signatures(input),
+    signatures: signatures(input, drawings),
   };
   return { data, drawings: drawings.all() };
 }

@@ -153,6 +153,27 @@ describe("the printed report", () => {
   });
 });
 
+describe("pages", () => {
+  /** Words of each page besides its header and footer. */
+  const wordsOfPages = (path: string) =>
+    Array.from({ length: pagesOf(path) }, (_, i) => wordsOf(path, "-f", String(i + 1), "-l", String(i + 1)).length);
+
+  test.skipIf(!hasTools)("are none of them left nearly empty where the first takes more than one", () => {
+    const text = changed((file) => {
+      const danger = file.observations.find(({ id }) => id === "o6") as object;
+      for (let i = 0; i < 4; i++) file.observations.push({ ...danger, id: `more-${i}` });
+    });
+    const path = written("two-first-pages.pdf", text);
+    expect(wordsOf(path, "-f", "2", "-l", "2")).toContain("Observations and their reasons Each observation");
+    for (const length of wordsOfPages(path)) expect(length).toBeGreaterThan(700);
+  });
+
+  test.skipIf(!hasTools)("the first stands alone where all of it fits", () => {
+    expect(wordsOf(report, "-l", "1")).not.toContain("Each observation has the classification");
+    expect(wordsOf(report, "-f", "2", "-l", "2")).toContain("Observations and their reasons");
+  });
+});
+
 describe("the opening that an observation's figures describe", () => {
   const file = (figures: Record<string, string>) =>
     changed(({ observations }) => {
@@ -205,6 +226,9 @@ describe("the opening that an observation's figures describe", () => {
   test.skipIf(!hasTools)("stands in the printed report and leaves its words on the page", () => {
     const path = written("opening.pdf", file({ ...OPENING, depth: "25 mm" }));
     expect(wordsOf(path)).toContain("touches the live part");
+    expect(tool("pdfinfo", "-struct-text", path)).toContain("Section through the opening to scale");
+    const plain = tool("qpdf", "--qdf", "--object-streams=disable", path, "-");
+    expect(plain).toContain("/Alt (jointed finger; opening 17.5 mm; live part 25 mm deep");
     expect(beyondThePage(path)).toEqual([]);
   });
 });
@@ -260,6 +284,7 @@ describe("hostile and empty input", () => {
       "The installation from the origin outwards",
       "What was inspected",
       "Extent, sampling and limitations",
+      "How the work was made safe",
       "Instruments",
       "Sources of the figures",
       "For whoever receives this report",

@@ -38,8 +38,12 @@ export const TEMPLATE = String.raw`
 #let bare(size, it) = { show heading: h => text(size: size, weight: 700, h.body); it }
 #let small(it) = text(size: 8.2pt, fill: quiet, it)
 // A gap is set in italics: it never looks like an answer.
-#let said(c) = if type(c) == dictionary { if c.open { text(style: "italic", c.words) } else { c.words } } else { c }
-#let tag(it) = box(stroke: 0.5pt + quiet, inset: (x: 2pt, y: 0.6pt), outset: (y: 1pt), radius: 1.5pt, text(size: 6.8pt, it))
+#let said(c) = if type(c) == dictionary {
+  if "parts" in c { for p in c.parts { said(p) } } else if c.open { text(style: "italic", c.words) } else { c.words }
+} else { c }
+// The head of a column: its name, and below it the unit of its figures.
+#let column-head(h) = [#h.at(0)#if h.at(1) != "" { [ \ ]; text(weight: 400, fill: quiet, h.at(1)) }]
+#let tag(it) = box(stroke: 0.5pt + quiet, inset: (x: 2pt, y: 0.6pt), outset: (y: 1pt), radius: 1.5pt, text(size: 7pt, it))
 #let drawing(file, words, width) = box(baseline: 22%, image(file, width: width, alt: words))
 #let mark(o, width: 6.4mm) = if o.mark == "" { box(width: width) } else { box(baseline: 12%, image(o.mark, width: width, alt: o.code)) }
 
@@ -49,7 +53,9 @@ export const TEMPLATE = String.raw`
   table.header(..head.map(h => [#h])),
   ..rows.flatten().map(c => [#said(c)]),
 )
-#let pairs(rows, label: 36mm) = for row in rows { block(above: 0.5em, below: 0pt, grid(columns: (label, 1fr), column-gutter: 2mm, small(row.at(0)), said(row.at(1)))) }
+// A label in smaller letters on the line of what stands beside it.
+#let beside(it) = pad(top: 0.86pt, small(it))
+#let pairs(rows, label: 36mm) = for row in rows { block(above: 0.62em, below: 0pt, grid(columns: (label, 1fr), column-gutter: 2mm, beside(row.at(0)), said(row.at(1)))) }
 #let bullet-list(entries) = for e in entries { block(above: 0.5em, below: 0pt, inset: (left: 9pt), {
   place(dx: -9pt, dy: 0.22em, rect(width: 3pt, height: 3pt, fill: copper, stroke: none))
   e
@@ -80,6 +86,8 @@ export const TEMPLATE = String.raw`
   #if d.first.summary != "" { block(above: 0.6em, [#text(weight: 600, d.first.summary-label)#d.first.summary]) }
 ]
 
+#if d.first.alarm != "" { block(above: 0pt, below: 1.1em, width: 100%, stroke: 2pt + copper, inset: 6pt, text(weight: 700, d.first.alarm)) }
+
 #heading(level: 2, outlined: false, d.first.todo-title)
 #if d.first.groups.len() == 0 { d.first.nothing } else {
   for g in d.first.groups {
@@ -90,7 +98,7 @@ export const TEMPLATE = String.raw`
         [. #o.what ]
         text(weight: 600, o.todo-label)
         if o.todo-open { text(style: "italic", o.todo) } else { o.todo }
-        if o.safe != "" { block(above: 0.6em, text(weight: 600, fill: copper, o.safe)) }
+        if o.safe != "" { block(above: 0.6em, below: 0.8em, text(weight: 600, fill: copper, o.safe)) }
       }))
     }
   }
@@ -116,11 +124,13 @@ export const TEMPLATE = String.raw`
 })
 
 // ---------------------------------------------------------------- observations
-#pagebreak()
+// What a reader should have on one page stands alone on it; where it takes more, the rest is not left empty.
+#context if here().page() == 1 { pagebreak() }
 #heading(level: 1, d.observations.title)
-#if d.observations.list.len() == 0 { d.observations.none }
+#if d.observations.list.len() == 0 { d.observations.none } else { block(sticky: true, small(d.observations.intro)) }
 #for o in d.observations.list {
-  block(breakable: not o.whole, above: 1.3em, below: 0.9em, width: 100%, stroke: (top: 0.4pt + hairline), inset: (top: 6pt), {
+  block(above: 1.3em, below: 6pt, sticky: true, line(length: 100%, stroke: 0.4pt + hairline))
+  block(breakable: not o.whole, above: 0pt, below: 0pt, width: 100%, {
     block(above: 0pt, below: 0.5em, sticky: true, grid(columns: (9mm, 9mm, 1fr, auto), align: (left + horizon, left + horizon, left + horizon, right + horizon),
       mark(o),
       text(weight: 700, o.code),
@@ -131,54 +141,66 @@ export const TEMPLATE = String.raw`
     if o.reasoning.plain != "" { block(above: 0pt, below: 0.7em, inset: (left: 8pt), stroke: (left: 1.6pt + copper), text(size: 10pt, o.reasoning.plain)) }
     pairs(o.details)
     if o.checks.len() > 0 {
-      block(above: 0.5em, below: 0pt, grid(columns: (36mm, 1fr), column-gutter: 2mm, small(o.checks-label), {
-        for (i, c) in o.checks.enumerate() { block(above: if i == 0 { 0pt } else { 0.45em }, below: 0pt, c) }
+      block(above: 0.62em, below: 0pt, grid(columns: (36mm, 1fr), column-gutter: 2mm, beside(o.checks-label), {
+        for (i, c) in o.checks.enumerate() { block(above: if i == 0 { 0pt } else { 0.62em }, below: 0pt, c) }
       }))
     }
-    if o.reasoning.headline != "" {
-      block(above: 0.9em, below: 0pt, sticky: true, text(weight: 600, o.reasoning.headline))
-      if o.reasoning.stands != "" { block(above: 0.4em, below: 0pt, o.reasoning.stands) }
-      if o.reasoning.drawing != "" { block(above: 0.7em, below: 0.3em, image(o.reasoning.drawing, width: 72mm, alt: o.reasoning.shows)) }
-      for p in o.reasoning.parts {
-        block(above: 0.8em, below: 0.2em, sticky: true, text(size: 8.6pt, weight: 600, fill: quiet, p.heading))
+    if o.reasoning.none != "" { block(above: 0.9em, below: 0pt, text(style: "italic", o.reasoning.none)) }
+  })
+  if o.reasoning.headline != "" {
+    block(above: 0.9em, below: 0pt, sticky: true, text(weight: 600, o.reasoning.headline))
+    if o.reasoning.stands != "" {
+      if o.reasoning.differs { block(above: 0.6em, below: 0.2em, sticky: true, stroke: 1.2pt + copper, inset: 4pt, text(weight: 600, o.reasoning.stands)) } else { block(above: 0.4em, below: 0pt, sticky: true, o.reasoning.stands) }
+    }
+    for g in o.reasoning.drawn {
+      block(above: 0.8em, below: 0.4em, breakable: false, grid(columns: (g.width * 1pt, 1fr), column-gutter: 5mm, align: (left + top, left + horizon),
+        image(g.file, width: 100%, alt: g.alt),
+        { if g.words != "" { block(above: 0pt, below: 0.6em, text(size: 8.6pt, g.words)) }; text(size: 7.6pt, fill: quiet, g.caption) },
+      ))
+    }
+    for p in o.reasoning.parts {
+      block(breakable: not p.whole, above: 0.8em, below: 0.2em, {
+        block(above: 0pt, below: 0.36em, sticky: true, text(size: 8.6pt, weight: 600, fill: quiet, p.heading))
         for l in p.lines {
           block(above: 0.36em, below: 0pt, inset: (left: 6pt + l.depth * 8pt), text(size: 8.6pt, { if l.tag != "" { tag(l.tag); h(1.2mm) }; l.words }))
         }
-      }
+      })
     }
-  })
+  }
 }
 
 // ---------------------------------------------------------------- supply
 #heading(level: 1, d.origin.title)
-#let particulars(groups) = for (i, g) in groups.enumerate() {
+#let particulars(groups, head: d.origin.head, label: 36mm) = for (i, g) in groups.enumerate() {
   if i > 0 { v(0.9em) }
   block(above: 0pt, below: 0.5em, sticky: true, bare(9.5pt, heading(level: 2, g.title)))
-  plain-table((36mm, 1fr), d.origin.head, g.rows)
+  plain-table((label, 1fr), head, g.rows)
 }
-#grid(columns: (1fr, 1fr), column-gutter: 6mm, particulars(d.origin.left), particulars(d.origin.right))
+#block(breakable: not d.origin.whole, grid(columns: (1fr, 1fr), column-gutter: 6mm, particulars(d.origin.left), particulars(d.origin.right)))
+#if d.origin.taken.words != "" { block(above: 0.7em, small(said(d.origin.taken))) }
 #if d.origin.note != "" { block(above: 0.7em, d.origin.note) }
 
 // ---------------------------------------------------------------- findings
 #heading(level: 1, d.findings.title)
-#d.findings.intro
+#block(sticky: true, d.findings.intro)
 #if d.findings.places.len() == 0 { block(d.findings.none) }
 #for p in d.findings.places {
   heading(level: 2, p.heading)
   for f in p.findings {
     block(breakable: not f.whole, above: 0.9em, below: 0.7em, {
       block(above: 0pt, below: 0.35em, sticky: true, { bare(9.5pt, heading(level: 3, [#f.title: #f.verdict])); if f.rule != "" { h(2mm); text(size: 7.4pt, fill: quiet, f.rule) } })
-      if f.bar != "" { block(above: 0pt, below: 0.35em, [#drawing(f.bar, f.bar-words, 34mm) #h(2mm) #f.words #h(2mm) #small(f.margin)]) } else if f.words != "" { block(above: 0pt, below: 0.35em, f.words) }
+      if f.bar != "" { block(above: 0pt, below: 0.35em, [#drawing(f.bar, f.bar-words, 34mm) #h(2mm) #f.words #h(2mm) #small(f.margin)]) } else if f.words != "" { block(above: 0pt, below: 0.35em, text(size: 8.8pt, f.words)) }
       for r in f.remarks { block(above: 0.35em, below: 0pt, text(size: 8.8pt, r)) }
       if f.memory != "" { block(above: 0.4em, below: 0pt, text(size: 8.8pt, fill: copper, weight: 600, f.memory)) }
-      if f.argument.len() > 0 {
+      if f.argument.len() > 0 or f.further != "" {
         block(above: 0.6em, stroke: (left: 0.6pt + hairline), inset: (left: 6pt, y: 1pt), {
           for l in f.argument {
             block(above: 0.36em, below: 0pt, inset: (left: l.depth * 7pt), {
               set text(size: 8pt)
               set par(leading: 0.42em, hanging-indent: 7pt)
               tag(l.tag)
-              [ #l.words]
+              h(1mm)
+              l.words
               if l.note != "" { text(size: 7.2pt, fill: quiet, [ – #l.note]) }
             })
           }
@@ -206,6 +228,8 @@ export const TEMPLATE = String.raw`
 #page(flipped: true, margin: (x: 15mm, top: 17mm, bottom: 16mm))[
   #show table: set text(size: 7.8pt)
   #heading(level: 1, d.boards.title)
+  #small(d.boards.note)
+  #block(above: 0.5em, small(d.boards.readings-note))
   #for b in d.boards.boards {
     heading(level: 2, b.title)
     block(below: 0.6em, sticky: true, { set text(size: 8.2pt); b.particulars.map(p => [#text(fill: quiet, p.at(0)) #said(p.at(1))]).join([ #h(0.35em)·#h(0.35em) ]) })
@@ -214,7 +238,7 @@ export const TEMPLATE = String.raw`
       table(
         columns: (11mm, 1fr, 26mm, 26mm, 20mm, 21mm, 38mm, 26mm, 13mm, 43mm, 16mm),
         align: left,
-        table.header(..d.boards.protection-head.map(h => [#h])),
+        table.header(..d.boards.protection-head.map(column-head)),
         ..b.protection.map(r => (
           [#said(r.no)], [#said(r.name)], [#said(r.serves)], [#said(r.wiring)], [#said(r.method)], [#said(r.sizes)], [#said(r.device)], [#said(r.rcd)], [#said(r.within)],
           if r.bar == "" { [#said(r.limit)#r.memory] } else { [#drawing(r.bar, r.bar-words, 25mm) #text(size: 7pt)[#said(r.limit)#r.memory]] },
@@ -225,15 +249,15 @@ export const TEMPLATE = String.raw`
       table(
         columns: (11mm, 1fr, ..(15mm,) * 5, 18mm, 19mm, 12mm, 15mm, ..(15mm,) * 3, 15mm, 15mm),
         align: (left, left, ..(right,) * 7, left, left, ..(right,) * 3, left, right),
-        table.header(..d.boards.readings-head.map(h => [#h])),
+        table.header(..d.boards.readings-head.map(column-head)),
         ..b.readings.flatten().map(c => [#said(c)]),
       )
+      if b.taken.words != "" { block(above: 0.7em, below: 0pt, text(size: 8.2pt, said(b.taken))) }
+      if b.methods.len() > 0 { block(above: 0.7em, below: 0pt, sticky: true, text(size: 8.2pt, weight: 600, d.boards.methods-title)); for r in b.methods { block(above: 0.4em, below: 0pt, text(size: 8.2pt, r)) } }
       if b.reasons.len() > 0 { block(above: 0.7em, below: 0pt, text(size: 8.2pt, weight: 600, d.boards.reasons-title)); for r in b.reasons { block(above: 0.4em, below: 0pt, text(size: 8.2pt, r)) } }
       for p in b.ring-points + b.notes { block(above: 0.5em, below: 0pt, text(size: 8.2pt, p)) }
     }
   }
-  #block(above: 1em, small(d.boards.note))
-  #small(d.boards.readings-note)
 ]
 
 // ---------------------------------------------------------------- diagram
@@ -246,12 +270,13 @@ export const TEMPLATE = String.raw`
   heading(level: 1, d.curves.title)
   block(sticky: true, below: 0.9em, d.curves.intro)
   for pair in d.curves.list.chunks(2) {
-    grid(columns: (1fr, 1fr), column-gutter: 4mm, ..pair.map(c => block(breakable: false, below: 0.8em, {
+    grid(columns: (1fr, 1fr), column-gutter: 4mm, ..pair.map(c => block(breakable: false, below: 1.3em, {
       block(above: 0.6em, below: 0.3em, text(weight: 600, size: 8.5pt, c.caption))
-      image(c.file, width: 100%, alt: c.words)
+      image(c.file, width: c.width * 1pt, alt: c.words)
       if c.memory != "" { block(above: 0.2em, text(size: 7.6pt, fill: copper, weight: 600, c.memory)) }
     })))
   }
+  if d.curves.more != "" { small(d.curves.more) }
 }
 
 // ---------------------------------------------------------------- then and now
@@ -306,20 +331,30 @@ export const TEMPLATE = String.raw`
   plain-table((1fr, auto, auto, auto, 34mm, 1fr), d.extent.sampling-head, d.extent.sampling, aligns: (left, right, right, right, right, left))
 }
 #heading(level: 2, d.extent.limitations-title)
-#if d.extent.limitations.len() == 0 { d.extent.no-limitations } else { plain-table((22mm, 1fr, 1fr, 34mm), d.extent.limitations-head, d.extent.limitations) }
+#if d.extent.limitations.len() == 0 { block(d.extent.no-limitations) } else { plain-table((22mm, 1fr, 1fr, 34mm), d.extent.limitations-head, d.extent.limitations) }
+#block(above: 0.7em, small(d.extent.concealed))
+
+// ---------------------------------------------------------------- safety
+#heading(level: 1, d.safety.title)
+#if d.safety.none.words != "" { block(said(d.safety.none)) }
+#if d.safety.intro.words != "" { block(below: 0.9em, sticky: true, said(d.safety.intro)) }
+#if d.safety.columns.len() > 0 {
+  block(breakable: false, grid(columns: (1fr, 1fr), column-gutter: 6mm, ..d.safety.columns.map(c => particulars(c, head: d.safety.head, label: d.safety.label * 1mm))))
+}
+#block(above: 0.9em, pairs(d.safety.rows))
 
 // ---------------------------------------------------------------- evidence
 #heading(level: 1, d.instruments.title)
-#if d.instruments.rows.len() == 0 { d.instruments.none } else { plain-table((1fr, auto, 34mm, 1.4fr), d.instruments.head, d.instruments.rows) }
+#if d.instruments.rows.len() == 0 { d.instruments.none } else { plain-table((1fr, 22mm, 32mm, 36mm, 1.3fr), d.instruments.head, d.instruments.rows) }
 
 #if d.photographs.rows.len() > 0 {
   heading(level: 1, d.photographs.title)
-  d.photographs.intro
+  block(sticky: true, below: 0.8em, d.photographs.intro)
   plain-table((32mm, 1fr, 38mm, 30mm), d.photographs.head, d.photographs.rows)
 }
 
 #heading(level: 1, d.sources.title)
-#d.sources.intro
+#block(sticky: true, below: 0.8em, d.sources.intro)
 #if d.sources.rows.len() == 0 { block(d.sources.none) } else {
   table(
     columns: (1fr, 32mm, 40mm),
@@ -340,7 +375,14 @@ export const TEMPLATE = String.raw`
 
 #heading(level: 1, d.signatures.title)
 #d.signatures.words
-#if d.signatures.rows.len() > 0 { plain-table((34mm, 1fr, 1fr, 38mm), d.signatures.head, d.signatures.rows) }
+#if d.signatures.rows.len() > 0 {
+  table(
+    columns: (34mm, 1fr, 1fr, 44mm),
+    table.header(..d.signatures.head.map(h => [#h])),
+    ..d.signatures.rows.map(r => (..r.cells.slice(0, 3).map(c => [#said(c)]), [#said(r.cells.at(3))#if r.drawn != "" { [ \ ]; image(r.drawn, width: 36mm, alt: r.words) }])).flatten(),
+  )
+}
+#if d.signatures.note != "" { small(d.signatures.note) }
 #heading(level: 2, d.signatures.attachments-title)
 #plain-table((34mm, 1fr), d.signatures.attachments-head, d.signatures.attachments)
 

@@ -12,6 +12,7 @@ import type {
   Unit,
 } from "@good-grounds/core";
 import { LAYER_STATES, SEVERITIES, severitiesOf } from "@good-grounds/core";
+import type { CableDrawing } from "../drawings/cable-section.ts";
 import type { ProbeDrawing } from "../drawings/probe.ts";
 import { CLASSIFICATION, SILENCE } from "../locales/en.ts";
 import { HAZARD, PROVISION, REASONING, SEVERITY_WORDS } from "../locales/reasoning-en.ts";
@@ -45,6 +46,8 @@ export interface ReasonedObservation extends ReasonedTopic {
   readonly choice: keyof typeof REASONING.choice;
   /** The opening its figures describe; words are found for it here. */
   readonly opening?: Omit<ProbeDrawing, "words">;
+  /** The cable it is about, with the layers that are gone, where its construction and what is left are recorded. */
+  readonly cable?: CableDrawing;
 }
 
 /** A line of an argument: how deep it stands, its tag, and what it says. */
@@ -69,7 +72,8 @@ export function severityWords(severities: readonly Severity[]): string {
 
 /** What follows, in one line. */
 export function headline({ reasoning }: ReasonedTopic): string {
-  const { classification, possible } = reasoning;
+  const { classification, possible, open } = reasoning;
+  if (classification === null && open.length === 0) return REASONING.follows(REASONING.noDanger);
   if (classification === null) return REASONING.possible(possible.map((one) => SEVERITY_WORDS[one]));
   if (classification === "FI") return REASONING.follows(`FI, ${REASONING.fi}`);
   if (possible.length > 1) return REASONING.follows(REASONING.atLeast);
@@ -288,11 +292,9 @@ export function factLine(name: string, one: ReasonedTopic, depth: number): Reaso
   const { topic, reasoning, worked } = one;
   if (name.startsWith("point ")) {
     const point = name.slice(6);
-    const taken = reasoning.contested
-      .find((view) => view.point === point)
-      ?.positions.find((position) => position.taken);
     const about = topic.contested[point];
-    return { depth, tag: REASONING.position, words: REASONING.held(about?.question ?? point, taken?.words ?? "") };
+    const taken = about?.positions[reasoning.taken.get(point) ?? ""]?.words ?? "";
+    return { depth, tag: REASONING.position, words: REASONING.held(about?.question ?? point, taken) };
   }
   const fact = name.startsWith("fact ") ? name.slice(5) : name;
   const ground = reasoning.grounds.get(fact);

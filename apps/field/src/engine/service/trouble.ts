@@ -1,8 +1,8 @@
 import type { Issue } from "@good-grounds/core";
 import { type Installation, parseInspectionData } from "@good-grounds/inspection";
 import { placeWords } from "@good-grounds/report";
-import { ENGINE, LACKS } from "../../words/engine.ts";
 import { draftOf } from "../draft.ts";
+import { filePlace, issueWords } from "../issue-words.ts";
 import { recordPath } from "../places.ts";
 import type { Data, Trouble } from "../protocol.ts";
 import type { Desk } from "./desk.ts";
@@ -24,29 +24,6 @@ function draftMarks(data: Data): Data {
 /** An issue of the parser as a plain sentence, at a place a screen can go to. */
 export function inWords(issue: Issue, data: unknown, installation: Installation | undefined): Trouble {
   const path = recordPath(issue.path, data);
-  const place = installation === undefined ? path : placeWords(issue.path, installation);
-  return { path, place, words: sentence(issue) };
-}
-
-function sentence({ code, path, found, expected, advice }: Issue): string {
-  const name = String(path.at(-1) ?? "");
-  switch (code) {
-    case "missing":
-      return ENGINE.missing(Object.hasOwn(LACKS, name) ? LACKS[name as keyof typeof LACKS] : nameWords(name, path));
-    case "unknown-member":
-      return ENGINE.unknownMember(found);
-    case "unknown-reference":
-      return ENGINE.reference(found);
-    case "more-issues":
-      return ENGINE.more(found);
-    default:
-      return `${ENGINE.wrong(found, expected)} ${advice.startsWith("write ") ? "" : `${advice}.`}`.trim();
-  }
-}
-
-/** A member's name as words: "breakingCapacity" as "breaking capacity". */
-function nameWords(name: string, path: Issue["path"]): string {
-  const words = name.replaceAll(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
-  if (words === "name" && path.includes("client")) return LACKS.client;
-  return words === "name" && path[0] === "boards" ? LACKS.boardName : `"${words}"`;
+  const place = installation === undefined ? filePlace(issue.path) : placeWords(issue.path, installation);
+  return { path, place, words: issueWords(issue) };
 }

@@ -8,54 +8,58 @@ import { BRIEF, EDITION_WORDS, NATION_WORDS, TENURE_WORDS, USES } from "../../wo
 /** What was ordered, for which premises, by whom and why. */
 export default function Brief(_: ScreenProps) {
   return (
-    <>
-      <Section title={BRIEF.premises}>
-        <TextField path="brief/premises/address" label={BRIEF.address} kind="lines" help={BRIEF.lines} />
-        <TextField path="brief/premises/description" label={BRIEF.description} help={BRIEF.descriptionHelp} />
-        <TextField path="brief/premises/occupier" label={BRIEF.occupier} help={BRIEF.occupierHelp} />
-        <TextField
-          path="brief/premises/uprn"
-          label={BRIEF.uprn}
-          help={BRIEF.uprnHelp}
-          inputMode="numeric"
-          fault={(text) => (text === "" || /^\d{1,12}$/.test(text) ? undefined : BRIEF.uprnFault)}
-        />
-        <ChoiceField path="brief/use" label={BRIEF.use} options={USES} />
-        <ChoiceField path="brief/tenure" label={BRIEF.tenure} help={BRIEF.tenureHelp} options={TENURE_WORDS} />
-        <ChoiceField path="brief/nation" label={BRIEF.nation} options={NATION_WORDS} />
-      </Section>
-      <Section title={BRIEF.client}>
-        <TextField path="brief/client/name" label={BRIEF.clientName} />
-        <TextField path="brief/client/address" label={BRIEF.clientAddress} kind="lines" help={BRIEF.lines} />
-      </Section>
-      <Section title={BRIEF.job}>
-        <TextField path="brief/purpose" label={BRIEF.purpose} suggestions={BRIEF.purposes} />
-        <TextField path="inspectedOn" label={BRIEF.inspectedOn} kind="day" help={BRIEF.inspectedHelp} />
-        <ChoiceField path="edition" label={BRIEF.edition} options={EDITION_WORDS} />
-        <TextField path="title" label={BRIEF.title} help={BRIEF.titleHelp} />
-      </Section>
-      <Section title={BRIEF.history}>
-        <TextField path="brief/ageOfInstallation" label={BRIEF.age} />
-        <TextField path="brief/alterations" label={BRIEF.alterations} kind="paragraph" />
-        <TextField path="brief/lastInspection" label={BRIEF.lastInspection} kind="day" />
-      </Section>
-      <Section title={BRIEF.records} help={BRIEF.recordsHelp}>
-        <Members
-          path="brief/records"
-          one={BRIEF.record}
-          add={BRIEF.addRecord}
-          prefix="r"
-          title={(_, number) => `${BRIEF.record} ${number}`}
-        >
-          {(at) => (
-            <>
-              <TextField path={`${at}/kind`} label={BRIEF.recordKind} suggestions={BRIEF.recordKinds} />
-              <TextField path={`${at}/date`} label={BRIEF.recordDate} kind="day" />
-              <TextField path={`${at}/reference`} label={BRIEF.recordReference} />
-            </>
-          )}
-        </Members>
-      </Section>
-    </>
+    <div class="columns">
+      <div>
+        <Section title={BRIEF.premises}>
+          <TextField path="brief/premises/address" label={BRIEF.address} kind="lines" help={BRIEF.lines} />
+          <TextField path="brief/premises/description" label={BRIEF.description} help={BRIEF.descriptionHelp} />
+          <TextField path="brief/premises/occupier" label={BRIEF.occupier} help={BRIEF.occupierHelp} />
+          <TextField
+            path="brief/premises/uprn"
+            label={BRIEF.uprn}
+            help={BRIEF.uprnHelp}
+            inputMode="numeric"
+            fault={(text) => (text === "" || /^\d{1,12}$/.test(text) ? undefined : BRIEF.uprnFault)}
+          />
+          <ChoiceField path="brief/use" label={BRIEF.use} options={USES} />
+          <ChoiceField path="brief/tenure" label={BRIEF.tenure} help={BRIEF.tenureHelp} options={TENURE_WORDS} />
+          <ChoiceField path="brief/nation" label={BRIEF.nation} options={NATION_WORDS} />
+        </Section>
+      </div>
+      <div>
+        <Section title={BRIEF.client}>
+          <TextField path="brief/client/name" label={BRIEF.clientName} />
+          <TextField path="brief/client/address" label={BRIEF.clientAddress} kind="lines" help={BRIEF.lines} />
+        </Section>
+        <Section title={BRIEF.job}>
+          <TextField path="brief/purpose" label={BRIEF.purpose} suggestions={BRIEF.purposes} />
+          <TextField path="inspectedOn" label={BRIEF.inspectedOn} kind="day" help={BRIEF.inspectedHelp} />
+          <ChoiceField path="edition" label={BRIEF.edition} options={EDITION_WORDS} />
+          <TextField path="title" label={BRIEF.title} help={BRIEF.titleHelp} />
+        </Section>
+        <Section title={BRIEF.history}>
+          <TextField path="brief/ageOfInstallation" label={BRIEF.age} />
+          <TextField path="brief/alterations" label={BRIEF.alterations} kind="paragraph" />
+          <TextField path="brief/lastInspection" label={BRIEF.lastInspection} kind="day" />
+        </Section>
+        <Section title={BRIEF.records} help={BRIEF.recordsHelp}>
+          <Members
+            path="brief/records"
+            one={BRIEF.record}
+            add={BRIEF.addRecord}
+            prefix="r"
+            title={(_, number) => `${BRIEF.record} ${number}`}
+          >
+            {(at) => (
+              <>
+                <TextField path={`${at}/kind`} label={BRIEF.recordKind} suggestions={BRIEF.recordKinds} />
+                <TextField path={`${at}/date`} label={BRIEF.recordDate} kind="day" />
+                <TextField path={`${at}/reference`} label={BRIEF.recordReference} />
+              </>
+            )}
+          </Members>
+        </Section>
+      </div>
+    </div>
   );
 }

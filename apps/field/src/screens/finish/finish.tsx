@@ -6,21 +6,16 @@ import { Notice } from "../../parts/notice.tsx";
 import { Section } from "../../parts/section.tsx";
 import { TextField } from "../../parts/text-field.tsx";
 import { documentOf, membersOf, takenOutAndWritten } from "../../record/document.ts";
-import { put, useJob } from "../../shell/job.ts";
+import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { earthingOff } from "../../shell/safety.ts";
 import { FINISH } from "../../words/finish.ts";
 import { untold } from "../danger/told.ts";
 import { chosenOf } from "../observations/read.ts";
+import { InTheWay } from "./in-the-way.tsx";
 import { NextInspection } from "./next-inspection.tsx";
 import { OwnFigures } from "./own-figures.tsx";
 import { Signing } from "./signing.tsx";
-
-/** Lists that may be found empty; nobody but the person says so. */
-const NONE_OF: readonly string[] = ["brief/records", "extent/sampling", "limitations", "supply/bonding", "inspected"];
-
-/** Troubles shown before the rest are counted. */
-const SHOWN = 12;
 
 /** What stands in the way of the report, the conclusion, and the signatures. */
 export default function Finish() {
@@ -49,58 +44,46 @@ export default function Finish() {
   const isNow = looked?.size === size;
   const clear = isNow && troubles !== "unchecked" && troubles?.length === 0 && conflicts === 0 && dangers === 0 && !off;
   return (
-    <>
-      <Section title={FINISH.way}>
-        <div role="status">
-          {off && <Notice>{FINISH.earthing}</Notice>}
-          {dangers > 0 && (
-            <Notice>
-              <a href={linkTo("job", job, "danger")}>{FINISH.untold(dangers)}</a>
-            </Notice>
-          )}
-          {conflicts > 0 && (
-            <Notice>
-              <a href={linkTo("job", job, "hand-over")}>{FINISH.conflicts(conflicts)}</a>
-            </Notice>
-          )}
-          {open > 0 && (
-            <Notice>
-              <a href={linkTo("job", job, "observations")}>{FINISH.unclassified(open)}</a>
-            </Notice>
-          )}
-          {!isNow && <p class="quiet">{FINISH.checking}</p>}
-          {troubles === "unchecked" && <Notice>{FINISH.unchecked}</Notice>}
-          {clear && <p>{FINISH.wayNone}</p>}
-        </div>
-        {Array.isArray(troubles) && troubles.length > 0 && (
-          <ul>
-            {troubles.slice(0, SHOWN).map(({ path, place, words }) => (
-              <li key={`${path} ${words}`}>
-                {place === "" ? "" : `${place}: `}
-                {words}
-                {NONE_OF.includes(path) && record.names(path).length === 0 && (
-                  <button type="button" class="plain" onClick={() => put(session, [path, []])}>
-                    {FINISH.thereIsNone}
-                    <span class="unseen">: {place || path}</span>
-                  </button>
-                )}
-              </li>
-            ))}
-            {troubles.length > SHOWN && <li>{FINISH.more(troubles.length - SHOWN)}</li>}
-          </ul>
-        )}
-      </Section>
-      <Section title={FINISH.stated}>
-        <ChoiceField
-          path="conclusion/outcome"
-          label={FINISH.outcome}
-          options={{ satisfactory: FINISH.satisfactory, unsatisfactory: FINISH.unsatisfactory }}
-        />
-        <TextField path="conclusion/generalCondition" label={FINISH.general} kind="paragraph" />
-        <NextInspection />
-      </Section>
-      <OwnFigures />
-      <Signing allowed={clear} />
-    </>
+    <div class="columns">
+      <div>
+        <Section title={FINISH.way}>
+          <div role="status">
+            {off && <Notice>{FINISH.earthing}</Notice>}
+            {dangers > 0 && (
+              <Notice>
+                <a href={linkTo("job", job, "danger")}>{FINISH.untold(dangers)}</a>
+              </Notice>
+            )}
+            {conflicts > 0 && (
+              <Notice>
+                <a href={linkTo("job", job, "hand-over")}>{FINISH.conflicts(conflicts)}</a>
+              </Notice>
+            )}
+            {open > 0 && (
+              <Notice>
+                <a href={linkTo("job", job, "observations")}>{FINISH.unclassified(open)}</a>
+              </Notice>
+            )}
+            {!isNow && <p class="quiet">{FINISH.checking}</p>}
+            {troubles === "unchecked" && <Notice>{FINISH.unchecked}</Notice>}
+            {clear && <p>{FINISH.wayNone}</p>}
+          </div>
+          {Array.isArray(troubles) && troubles.length > 0 && <InTheWay troubles={troubles} />}
+        </Section>
+        <Section title={FINISH.stated}>
+          <ChoiceField
+            path="conclusion/outcome"
+            label={FINISH.outcome}
+            options={{ satisfactory: FINISH.satisfactory, unsatisfactory: FINISH.unsatisfactory }}
+          />
+          <TextField path="conclusion/generalCondition" label={FINISH.general} kind="paragraph" />
+          <NextInspection />
+        </Section>
+      </div>
+      <div>
+        <OwnFigures />
+        <Signing allowed={clear} />
+      </div>
+    </div>
   );
 }

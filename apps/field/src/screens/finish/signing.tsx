@@ -97,7 +97,7 @@ export function Signing({ allowed }: { readonly allowed: boolean }) {
           return (
             <li key={name} class="row between">
               <span>
-                <strong>{nameOf(record, textAt(record, `${at}/person`)) ?? textAt(record, `${at}/person`)}</strong>{" "}
+                <strong>{nameOf(record, textAt(record, `${at}/person`)) ?? FINISH.unnamed}</strong>{" "}
                 {CAPACITIES[textAt(record, `${at}/capacity`) as Capacity] ?? ""}
                 <br />
                 <span class="quiet small">

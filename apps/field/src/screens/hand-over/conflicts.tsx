@@ -56,7 +56,7 @@ function One({ path }: { readonly path: string }) {
   return (
     <>
       <p class="small quiet">{placeWords(record, path)}</p>
-      <Conflict field={field} show={valueWords} />
+      <Conflict field={field} show={(value) => valueWords(record, path, value)} />
     </>
   );
 }

@@ -4,6 +4,7 @@ import { copyOf } from "../../hand-over/copy.ts";
 import { save } from "../../hand-over/save.ts";
 import { Section } from "../../parts/section.tsx";
 import { useJob } from "../../shell/job.ts";
+import { linkTo } from "../../shell/route.ts";
 import { HAND_OVER } from "../../words/finish.ts";
 import { Conflicts } from "./conflicts.tsx";
 import { History } from "./history.tsx";
@@ -33,27 +34,36 @@ export default function HandOver() {
   return (
     <>
       <Conflicts />
-      <Section title={HAND_OVER.report} help={HAND_OVER.reportHelp}>
-        {text === undefined ? (
-          <p class="quiet">{HAND_OVER.notYet}</p>
-        ) : (
-          <>
-            <button type="button" class="main" onClick={() => void save(`${name}.json`, "application/json", text)}>
-              {HAND_OVER.save}
+      <div class="columns">
+        <div>
+          <Section title={HAND_OVER.report}>
+            {text === undefined ? (
+              <a class="button main" href={linkTo("job", job, "finish")}>
+                {HAND_OVER.notYet}
+              </a>
+            ) : (
+              <>
+                <Pdf name={name} text={text} />
+                <button type="button" onClick={() => void save(`${name}.json`, "application/json", text)}>
+                  {HAND_OVER.save}
+                </button>
+                <p class="quiet small">{HAND_OVER.saveHelp}</p>
+              </>
+            )}
+          </Section>
+          <Letter />
+        </div>
+        <div>
+          <Section title={HAND_OVER.copy} help={HAND_OVER.copyHelp}>
+            <button type="button" disabled={busy} onClick={() => void saveCopy()}>
+              {busy ? HAND_OVER.working : HAND_OVER.saveCopy}
             </button>
-            <Pdf name={name} text={text} />
-          </>
-        )}
-      </Section>
-      <Letter />
-      <Section title={HAND_OVER.copy} help={HAND_OVER.copyHelp}>
-        <button type="button" disabled={busy} onClick={() => void saveCopy()}>
-          {busy ? HAND_OVER.working : HAND_OVER.saveCopy}
-        </button>
-        <div role="status">{trouble && <p class="fault">{HAND_OVER.notSaved}</p>}</div>
-      </Section>
-      <Join />
-      <History />
+            <div role="status">{trouble && <p class="fault">{HAND_OVER.notSaved}</p>}</div>
+          </Section>
+          <Join />
+          <History />
+        </div>
+      </div>
     </>
   );
 }

@@ -5,9 +5,19 @@ import { Section } from "../../parts/section.tsx";
 import { put, useJob } from "../../shell/job.ts";
 import { nameOf } from "../../shell/safety.ts";
 import { HAND_OVER } from "../../words/finish.ts";
+import { ONE_OF } from "../../words/members.ts";
 import { valueWords } from "./value-words.ts";
 
 const PAGE = 40;
+
+/** What only says how a job is kept; nobody wrote it and nobody asks for it. */
+const OF_THE_FILE: ReadonlySet<string> = new Set(["format", "version", "id", "sha256", "content", "drawn"]);
+
+/** Whether a place is that of a member of a list, and not of a fact or of an answer of yes or no. */
+function isMember(path: string): boolean {
+  const list = path.split("/").at(-2) ?? "";
+  return list !== "facts" && Object.hasOwn(ONE_OF, list);
+}
 
 /** Every change of the job, newest first, and the way back to what stood before. */
 export function History() {
@@ -33,7 +43,7 @@ function Changes({ shown, onMore }: { readonly shown: number; readonly onMore: (
     () =>
       record
         .history()
-        .filter(({ path }) => !path.split("/").some((step) => step.startsWith("~")))
+        .filter(({ path }) => !path.split("/").some((step) => step.startsWith("~") || OF_THE_FILE.has(step)))
         .reverse(),
     [record, size],
   );
@@ -42,7 +52,9 @@ function Changes({ shown, onMore }: { readonly shown: number; readonly onMore: (
       <ul class="rows">
         {latest.slice(0, shown).map((entry) => {
           const { id, at, by, path, value } = entry;
-          const words = `${placeWords(record, path)}: ${valueWords(value)}`;
+          // That a member is there stands at its own place, which has no value besides.
+          const said = value === true && isMember(path) ? HAND_OVER.added : valueWords(record, path, value);
+          const words = `${placeWords(record, path)}: ${said}`;
           const stands = record.standing(path).includes(entry);
           return (
             <li key={id} class="row between">

@@ -24,7 +24,7 @@ export function Pdf({ name, text }: PdfProps) {
   return (
     <>
       <p>
-        <button type="button" disabled={state === "writing"} onClick={() => void write()}>
+        <button type="button" class="main" disabled={state === "writing"} onClick={() => void write()}>
           {state === "writing" ? HAND_OVER.writing : HAND_OVER.pdf}
         </button>
       </p>

@@ -18,7 +18,9 @@ export function Group({ id }: { readonly id: string }) {
   const next = ITEM_GROUPS[at + 1];
   return (
     <>
-      <h2>{group.title}</h2>
+      <h2 tabIndex={-1} data-start="">
+        {group.title}
+      </h2>
       <p class="quiet" role="status">
         {INSPECTED.far(answered(record, items), items.length)}
       </p>
@@ -36,10 +38,12 @@ export function Group({ id }: { readonly id: string }) {
           ))}
         </fieldset>
       )}
-      {items.map((item) => (
-        <Item key={item.id} item={item} place={placeOf(places, item.id)} />
-      ))}
-      <nav class="stack" aria-label={INSPECTED.groups}>
+      <div class="items">
+        {items.map((item) => (
+          <Item key={item.id} item={item} place={placeOf(places, item.id)} />
+        ))}
+      </div>
+      <nav class="stack" aria-label={INSPECTED.onwards}>
         {next !== undefined && (
           <a class="button main" href={linkTo("job", session.job, "inspected", next.id)}>
             {INSPECTED.next(next.title)}

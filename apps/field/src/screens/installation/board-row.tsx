@@ -14,12 +14,13 @@ import type { Said } from "./way-row.tsx";
 interface BoardRowProps {
   readonly board: string;
   readonly depth: number;
+  readonly current: boolean;
   readonly onAddCircuit: () => void;
   readonly onSaid: (said: Said) => void;
 }
 
 /** A board with its bar, from which its ways go off. */
-export function BoardRow({ board, depth, onAddCircuit, onSaid }: BoardRowProps) {
+export function BoardRow({ board, depth, current, onAddCircuit, onSaid }: BoardRowProps) {
   const session = useSession();
   const { job } = session;
   const path = `boards/${board}`;
@@ -38,7 +39,7 @@ export function BoardRow({ board, depth, onAddCircuit, onSaid }: BoardRowProps) 
   });
   return (
     <li class="line-row board" style={{ "--depth": depth }}>
-      <a class="line-link" href={linkTo("job", job, "installation", board)}>
+      <a class="line-link" href={linkTo("job", job, "installation", board)} aria-current={current ? "page" : undefined}>
         <span class="line-node bar" aria-hidden="true" />
         <span class="line-name">
           <strong>{name}</strong>

@@ -8,6 +8,7 @@ import { useField, useSession } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { BOARD, CIRCUIT, ENCLOSURE, INSTALLATION } from "../../words/installation.ts";
 import { RcdParticulars } from "../circuit/rcd-particulars.tsx";
+import { ObserveHere } from "../observations/observe-here.tsx";
 import { allCircuits, boardName, circuitName } from "../readings/names.ts";
 import { servedBy } from "../readings/served.ts";
 import { rcdName } from "./rcd-name.ts";
@@ -20,69 +21,80 @@ export function BoardParticulars({ board }: { readonly board: string }) {
   const name = usePicked((now) => boardName(now, board));
   return (
     <>
-      <h2>{name}</h2>
-      <p class="row">
+      <h2 tabIndex={-1} data-start="">
+        {name}
+      </h2>
+      <p class="way-links">
         <a href={linkTo("job", job, "readings", board)}>{INSTALLATION.toReadings}</a>
-        <a href={linkTo("job", job, "installation")}>{INSTALLATION.back}</a>
+        <a class="up-link" href={linkTo("job", job, "installation")}>
+          {INSTALLATION.back}
+        </a>
+        <ObserveHere board={board} />
       </p>
-      <Section title={BOARD.about}>
-        <TextField path={`${path}/name`} label={BOARD.name} />
-        <TextField path={`${path}/location`} label={BOARD.location} />
-        <FedFrom board={board} />
-        <StatedWord
-          spot={{ path: `${path}/phases` }}
-          label={BOARD.phases}
-          options={{ "1": BOARD.one, "3": BOARD.three }}
-          written={NUMBER}
-        />
-        <StatedWord spot={{ path: `${path}/enclosure` }} label={BOARD.enclosure} options={ENCLOSURE} />
-        <StatedWord
-          spot={{ path: `${path}/surgeProtection` }}
-          label={BOARD.surge}
-          options={{ fitted: BOARD.fitted, "not-fitted": BOARD.notFitted }}
-        />
-      </Section>
-      <Section title={BOARD.mainSwitch}>
-        <StatedQuantity
-          spot={{ path: `${path}/mainSwitch`, inner: ["rated"] }}
-          label={BOARD.rated}
-          unit="ampere"
-          symbol="A"
-          usual={["63", "80", "100", "125"]}
-        />
-        <StatedWord
-          spot={{ path: `${path}/mainSwitch`, inner: ["poles"] }}
-          label={BOARD.poles}
-          options={{ "1": "1", "2": "2", "3": "3", "4": "4" }}
-          written={NUMBER}
-          isStated={false}
-        />
-      </Section>
-      <Section title={BOARD.rcds}>
-        <Members
-          path={`${path}/rcds`}
-          one={BOARD.rcd}
-          add={BOARD.addRcd}
-          prefix="rcd"
-          fresh={() => ({ serves: "listed" })}
-          title={(_, number) => BOARD.rcdNumber(number)}
-        >
-          {(at, id) => (
-            <>
-              <h3>{rcdName(record, path, id)}</h3>
-              <p class="small quiet">{servedBy(record, board, id)}</p>
-              <StatedWord
-                spot={{ path: `${at}/serves` }}
-                label={BOARD.serves}
-                options={{ listed: BOARD.listed, "whole-board": BOARD.wholeBoard }}
-                isStated={false}
-              />
-              <RcdParticulars path={at} />
-            </>
-          )}
-        </Members>
-      </Section>
-      <TextField path={`${path}/note`} label={CIRCUIT.note} kind="paragraph" />
+      <div class="columns">
+        <div>
+          <Section title={BOARD.about}>
+            <TextField path={`${path}/name`} label={BOARD.name} startsHere />
+            <TextField path={`${path}/location`} label={BOARD.location} />
+            <FedFrom board={board} />
+            <StatedWord
+              spot={{ path: `${path}/phases` }}
+              label={BOARD.phases}
+              options={{ "1": BOARD.one, "3": BOARD.three }}
+              written={NUMBER}
+            />
+            <StatedWord spot={{ path: `${path}/enclosure` }} label={BOARD.enclosure} options={ENCLOSURE} />
+            <StatedWord
+              spot={{ path: `${path}/surgeProtection` }}
+              label={BOARD.surge}
+              options={{ fitted: BOARD.fitted, "not-fitted": BOARD.notFitted }}
+            />
+          </Section>
+          <Section title={BOARD.mainSwitch}>
+            <StatedQuantity
+              spot={{ path: `${path}/mainSwitch`, inner: ["rated"] }}
+              label={BOARD.rated}
+              unit="ampere"
+              symbol="A"
+              usual={["63", "80", "100", "125"]}
+            />
+            <StatedWord
+              spot={{ path: `${path}/mainSwitch`, inner: ["poles"] }}
+              label={BOARD.poles}
+              options={{ "1": "1", "2": "2", "3": "3", "4": "4" }}
+              written={NUMBER}
+              isStated={false}
+            />
+          </Section>
+        </div>
+        <div>
+          <Section title={BOARD.rcds}>
+            <Members
+              path={`${path}/rcds`}
+              one={BOARD.rcd}
+              add={BOARD.addRcd}
+              prefix="rcd"
+              fresh={() => ({ serves: "listed" })}
+              title={(_, number) => BOARD.rcdNumber(number)}
+            >
+              {(at, id) => (
+                <>
+                  <h3>{rcdName(record, path, id)}</h3>
+                  <p class="small quiet">{servedBy(record, board, id)}</p>
+                  <StatedWord
+                    spot={{ path: `${at}/serves` }}
+                    label={BOARD.serves}
+                    options={{ listed: BOARD.listed, "whole-board": BOARD.wholeBoard }}
+                    isStated={false}
+                  />
+                  <RcdParticulars path={at} />
+                </>
+              )}
+            </Members>
+          </Section>
+          <TextField path={`${path}/note`} label={CIRCUIT.note} kind="paragraph" />
+        </div>
+      </div>
     </>
   );
 }

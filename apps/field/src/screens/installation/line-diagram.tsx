@@ -13,8 +13,13 @@ import { type Said, WayRow } from "./way-row.tsx";
 const Board = memo(BoardRow);
 const Way = memo(WayRow);
 
+interface LineDiagramProps {
+  /** What is open beside the diagram: "cu" or "cu/c1". */
+  readonly current?: string;
+}
+
 /** The installation as a line diagram that is edited where it is drawn, and read as a list. */
-export function LineDiagram() {
+export function LineDiagram({ current }: LineDiagramProps) {
   const session = useSession();
   const { record, job } = session;
   // Rows are drawn again one by one; the whole only when one comes, goes or moves.
@@ -45,6 +50,7 @@ export function LineDiagram() {
               key={row.board}
               board={row.board}
               depth={row.depth}
+              current={current === row.board}
               onAddCircuit={() => addCircuit(row.board)}
               onSaid={setSaid}
             />
@@ -55,6 +61,7 @@ export function LineDiagram() {
               circuit={row.circuit}
               depth={row.depth}
               last={row.last}
+              current={current === `${row.board}/${row.circuit}`}
               onAddAfter={() => addCircuit(row.board, row.circuit)}
               onAddBoard={() => addBoard({ board: row.board, circuit: row.circuit })}
               onSaid={setSaid}

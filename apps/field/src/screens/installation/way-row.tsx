@@ -20,6 +20,7 @@ export interface WayRowProps {
   readonly circuit: string;
   readonly depth: number;
   readonly last: boolean;
+  readonly current: boolean;
   readonly onAddAfter: () => void;
   readonly onAddBoard: () => void;
   readonly onSaid: (said: Said) => void;
@@ -27,7 +28,7 @@ export interface WayRowProps {
 
 /** One way of a board: its device, its RCD, what it supplies, and how it stands. */
 export function WayRow(props: WayRowProps) {
-  const { board, circuit, depth, last } = props;
+  const { board, circuit, depth, last, current } = props;
   const { job } = useSession();
   const path = `boards/${board}/circuits/${circuit}`;
   const [open, setOpen] = useState(false);
@@ -37,7 +38,11 @@ export function WayRow(props: WayRowProps) {
   const worst = usePlace(path)?.worst;
   return (
     <li class={last ? "line-row way-row last" : "line-row way-row"} style={{ "--depth": depth }}>
-      <a class="line-link" href={linkTo("job", job, "installation", board, circuit)}>
+      <a
+        class="line-link"
+        href={linkTo("job", job, "installation", board, circuit)}
+        aria-current={current ? "page" : undefined}
+      >
         <span class="line-device">{device === "" ? INSTALLATION.noDevice : device}</span>
         {residual !== "" && (
           <span class="line-rcd">

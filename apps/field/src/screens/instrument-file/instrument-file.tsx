@@ -105,7 +105,7 @@ export default function InstrumentFile() {
                   <option value="">{INSTRUMENT_FILE.noInstrument}</option>
                   {membersOf(record, "instruments").map((id) => (
                     <option key={id} value={id}>
-                      {textAt(record, `instruments/${id}/kind`) || id}
+                      {textAt(record, `instruments/${id}/kind`) || INSTRUMENT_FILE.unnamed}
                     </option>
                   ))}
                 </select>

@@ -55,7 +55,9 @@ export default function Jobs() {
         <ThemeButton />
       </header>
       <aside class="notices" aria-label={SHELL.notices}>
-        <EarthingReminders />
+        <div class="alarms">
+          <EarthingReminders />
+        </div>
         <UnkeptJobs />
         <StorageWarning />
       </aside>
@@ -68,69 +70,77 @@ export default function Jobs() {
             <p>{SHELL.cannotKeepWhy}</p>
           </Notice>
         )}
-        {labels?.length === 0 && <p class="quiet">{JOBS.none}</p>}
-        <ul class="list">
-          {labels?.map((label) => (
-            <li key={label.id} class="job-row">
-              <a href={linkTo("job", label.id)}>
-                <strong>{label.title}</strong>
-                <span class="quiet small">
-                  {label.invented ? `${JOBS.demonstration}, ` : ""}
-                  {JOBS.changed(clock(label.changed))}
-                </span>
-              </a>
-              <button
-                type="button"
-                class="plain"
-                aria-label={JOBS.remove(label.title)}
-                onClick={() => setLeaving(label)}
-              >
-                {JOBS.removeShort}
-              </button>
-            </li>
-          ))}
-        </ul>
-        <div class="stack">
-          <button type="button" class="main" disabled={busy} onClick={() => void start(fromNothing)}>
-            {JOBS.fresh}
-          </button>
-          <FileButton
-            words={busy ? JOBS.reading : JOBS.fromFile}
-            help={JOBS.fromFileHelp}
-            accept=".json,application/json"
-            disabled={busy}
-            onFile={(file) => void start(() => fromFile(file))}
-          />
-          <FileButton
-            words={busy ? JOBS.reading : JOBS.copy}
-            help={JOBS.copyHelp}
-            accept=".good-grounds-job,application/zip"
-            disabled={busy}
-            onFile={(file) => void start(() => fromCopy(file))}
-          />
-          {labels?.some(({ id }) => id === DEMONSTRATION) === false && (
-            <button
-              type="button"
-              disabled={busy}
-              onClick={() => void start(async () => makeDemonstration().then(() => ({ job: DEMONSTRATION, at: [] })))}
-            >
-              {JOBS.again}
-            </button>
-          )}
-          <a class="button" href={linkTo("settings")}>
-            {JOBS.settings}
-          </a>
-        </div>
-        {problem !== undefined && (
-          <Notice kind="alert" title={JOBS.notRead}>
-            <ul>
-              {problem.map((one) => (
-                <li key={one}>{one}</li>
+        <div class="columns">
+          <div>
+            {labels?.length === 0 && <p class="quiet">{JOBS.none}</p>}
+            <ul class="list">
+              {labels?.map((label) => (
+                <li key={label.id} class="job-row">
+                  <a href={linkTo("job", label.id)}>
+                    <strong>{label.title}</strong>
+                    <span class="quiet small">
+                      {label.invented ? `${JOBS.demonstration}, ` : ""}
+                      {JOBS.changed(clock(label.changed))}
+                    </span>
+                  </a>
+                  <button
+                    type="button"
+                    class="plain"
+                    aria-label={JOBS.remove(label.title)}
+                    onClick={() => setLeaving(label)}
+                  >
+                    {JOBS.removeShort}
+                  </button>
+                </li>
               ))}
             </ul>
-          </Notice>
-        )}
-        <p class="quiet small">{JOBS.competent}</p>
+          </div>
+          <div>
+            <div class="stack">
+              <button type="button" class="main" disabled={busy} onClick={() => void start(fromNothing)}>
+                {JOBS.fresh}
+              </button>
+              <FileButton
+                words={busy ? JOBS.reading : JOBS.fromFile}
+                help={JOBS.fromFileHelp}
+                accept=".json,application/json"
+                disabled={busy}
+                onFile={(file) => void start(() => fromFile(file))}
+              />
+              <FileButton
+                words={busy ? JOBS.reading : JOBS.copy}
+                help={JOBS.copyHelp}
+                accept=".good-grounds-job,application/zip"
+                disabled={busy}
+                onFile={(file) => void start(() => fromCopy(file))}
+              />
+              {labels?.some(({ id }) => id === DEMONSTRATION) === false && (
+                <button
+                  type="button"
+                  disabled={busy}
+                  onClick={() =>
+                    void start(async () => makeDemonstration().then(() => ({ job: DEMONSTRATION, at: [] })))
+                  }
+                >
+                  {JOBS.again}
+                </button>
+              )}
+              <a class="button" href={linkTo("settings")}>
+                {JOBS.settings}
+              </a>
+            </div>
+            {problem !== undefined && (
+              <Notice kind="alert" title={JOBS.notRead}>
+                <ul>
+                  {problem.map((one) => (
+                    <li key={one}>{one}</li>
+                  ))}
+                </ul>
+              </Notice>
+            )}
+            <p class="quiet small">{JOBS.competent}</p>
+          </div>
+        </div>
       </main>
       {leaving !== undefined && (
         <DeleteJob
@@ -165,9 +175,7 @@ async function fromFile(file: File): Promise<Made | readonly string[]> {
   const { startFromFile } = await import("./start-job.ts");
   const started = await startFromFile(await file.text());
   if ("job" in started) return { job: started.job, at: ["brief"] };
-  return started.issues
-    .slice(0, MOST)
-    .map(({ path, found, expected, advice }) => `${path.join("/")}: ${found}; expected ${expected}. ${advice}`);
+  return started.issues.slice(0, MOST);
 }
 
 async function fromCopy(file: File): Promise<Made | readonly string[]> {

@@ -1,5 +1,5 @@
-import type { Issue } from "@good-grounds/core";
 import { FORMAT, type InspectionFile, parseInspection, VERSION } from "@good-grounds/inspection";
+import { filePlace, issueWords } from "../../engine/issue-words.ts";
 import { documentOf, placesOf } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
 import { Session } from "../../record/session.ts";
@@ -17,12 +17,15 @@ export async function startJob(): Promise<string> {
 }
 
 /** What became of a file: a job, or what is wrong with it. */
-export type Started = { readonly job: string } | { readonly issues: readonly Issue[] };
+export type Started = { readonly job: string } | { readonly issues: readonly string[] };
 
 /** Starts a job from last time's inspection file, which is kept aside whole. */
 export async function startFromFile(text: string): Promise<Started> {
   const parsed = parseInspection(text);
-  if (!parsed.ok) return { issues: parsed.issues };
+  if (!parsed.ok)
+    return {
+      issues: parsed.issues.map((issue) => [filePlace(issue.path), issueWords(issue)].filter(Boolean).join(": ")),
+    };
   const earlier = plain(parsed.file);
   const carried = plain(carriedOver(parsed.file) as Partial<InspectionFile>);
   const job = await make(carried, await peopleAndInstruments(), [`~earlier/${parsed.file.id}`, earlier]);

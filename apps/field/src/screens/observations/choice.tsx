@@ -35,7 +35,7 @@ export function Choice({ observation, follows }: ChoiceProps) {
     <>
       <fieldset class="field">
         <legend class="unseen">{OBSERVATIONS.choice}</legend>
-        <div class="choices">
+        <div class="classes">
           {CLASSIFICATIONS.map((one) => (
             <label key={one} class="choice">
               <input

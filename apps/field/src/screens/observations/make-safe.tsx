@@ -22,7 +22,7 @@ export function MakeSafe({ observation }: { readonly observation: string }) {
     field.write(Object.keys(kept).length === 0 ? null : kept);
   };
   return (
-    <Section title={DANGER.done} help={DANGER.intro}>
+    <Section title={DANGER.section} help={DANGER.intro}>
       <Line
         id={fieldId(observation, "done")}
         label={DANGER.done}

@@ -1,78 +1,69 @@
 import { useState } from "preact/hooks";
-import { Mark } from "../../parts/mark.tsx";
-import { join, membersOf, ORDER } from "../../record/document.ts";
-import { newName, put, useJob } from "../../shell/job.ts";
-import { goTo, linkTo } from "../../shell/route.ts";
+import { Beside } from "../../parts/beside.tsx";
+import { membersOf } from "../../record/document.ts";
+import { put, useJob } from "../../shell/job.ts";
+import { goTo } from "../../shell/route.ts";
 import type { ScreenProps } from "../../shell/screens.ts";
 import { OBSERVATIONS } from "../../words/observations.ts";
+import { List } from "./list.tsx";
 import { One } from "./one.tsx";
-import { chosenOf, textAt } from "./read.ts";
+
+/** An observation that was taken out, so that the list says so after the screen of it is gone. */
+let removed: { readonly job: string; readonly name: string } | undefined;
 
 /** Observations: the list of them, or one that is open. */
-export default function Observations({ rest }: ScreenProps) {
+export default function Observations({ rest: [open] }: ScreenProps) {
   const session = useJob();
-  const [removed, setRemoved] = useState<string>();
-  const names = membersOf(session.record, "observations");
-  const [open] = rest;
-  if (open !== undefined && names.includes(open))
+  const isThere = open !== undefined && membersOf(session.record, "observations").includes(open);
+  if (!isThere)
     return (
+      <>
+        <Removed />
+        <List />
+      </>
+    );
+  return (
+    <Beside label={OBSERVATIONS.all} list={() => <List current={open} />}>
       <One
         key={open}
         name={open}
         onRemove={() => {
           put(session, [`observations/${open}`, null]);
-          setRemoved(open);
+          removed = { job: session.job, name: open };
           goTo("job", session.job, "observations");
         }}
       />
-    );
-  const add = () => {
-    const name = newName("o");
-    put(session, [`observations/${name}`, true], [`observations/${name}/${ORDER}`, names.length]);
-    goTo("job", session.job, "observations", name);
-  };
+    </Beside>
+  );
+}
+
+/** What was taken out of this job just now; it is said once. */
+function takeRemoved(job: string): string | undefined {
+  const name = removed?.job === job ? removed.name : undefined;
+  removed = undefined;
+  return name;
+}
+
+/** Says that an observation was taken out, and puts it back. */
+function Removed() {
+  const session = useJob();
+  const [gone, setGone] = useState(() => takeRemoved(session.job));
   return (
-    <>
-      <button type="button" class="main wide" onClick={add}>
-        {OBSERVATIONS.add}
-      </button>
-      <div role="status">
-        {removed !== undefined && (
-          <div class="row between sheet">
-            <span>{OBSERVATIONS.removed}</span>
-            <button
-              type="button"
-              onClick={() => {
-                put(session, [`observations/${removed}`, true]);
-                setRemoved(undefined);
-              }}
-            >
-              {OBSERVATIONS.undo}
-            </button>
-          </div>
-        )}
-      </div>
-      {names.length === 0 && <p class="quiet">{OBSERVATIONS.none}</p>}
-      <ul class="rows">
-        {names.map((name) => {
-          const at = join("observations", name);
-          const chosen = chosenOf(session.record, at);
-          return (
-            <li key={name}>
-              <a class="row-link" href={linkTo("job", session.job, "observations", name)}>
-                <span class="row-mark">
-                  {chosen === undefined ? <span class="quiet">{OBSERVATIONS.open}</span> : <Mark of={chosen} />}
-                </span>
-                <span>
-                  <strong>{textAt(session.record, join(at, "place")) || OBSERVATIONS.untitled}</strong>
-                  <br />
-                  <span class="quiet">{textAt(session.record, join(at, "what"))}</span>
-                </span>
-              </a>
-            </li>
-          );
-        })}
-      </ul>
-    </>
+    <div role="status">
+      {gone !== undefined && (
+        <div class="row between sheet">
+          <span>{OBSERVATIONS.removed}</span>
+          <button
+            type="button"
+            onClick={() => {
+              put(session, [`observations/${gone}`, true]);
+              setGone(undefined);
+            }}
+          >
+            {OBSERVATIONS.undo}
+          </button>
+        </div>
+      )}
+    </div>
   );
 }

@@ -1,7 +1,8 @@
 import { Section } from "../../parts/section.tsx";
 import { TextField } from "../../parts/text-field.tsx";
 import { Photographs } from "../../photographs/photographs.tsx";
-import { join } from "../../record/document.ts";
+import { join, membersOf } from "../../record/document.ts";
+import type { Record as JobRecord } from "../../record/record.ts";
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { OBSERVATIONS } from "../../words/observations.ts";
@@ -23,23 +24,37 @@ export function One({ name, onRemove }: OneProps) {
   const at = join("observations", name);
   const reasoning = useReasoning(at);
   const place = textAt(session.record, join(at, "place"));
+  const chosen = chosenOf(session.record, at);
+  const isNew =
+    textAt(session.record, join(at, "what")) === "" && membersOf(session.record, join(at, "photographs")).length === 0;
   return (
     <>
-      <p>
+      <p class="way-links up-link">
         <a href={linkTo("job", session.job, "observations")}>{OBSERVATIONS.back}</a>
       </p>
-      <Photographs observation={at} place={place} />
-      <TextField path={join(at, "place")} label={OBSERVATIONS.place} help={OBSERVATIONS.placeHelp} />
-      <TextField path={join(at, "what")} label={OBSERVATIONS.what} help={OBSERVATIONS.whatHelp} kind="paragraph" />
-      <Whereabouts observation={at} />
-      <Section title={OBSERVATIONS.reasons}>
-        <Reasoning observation={at} state={reasoning} />
-      </Section>
-      <Section title={OBSERVATIONS.choice} help={OBSERVATIONS.choiceHelp}>
-        <Choice observation={at} follows={reasoning.view} />
-        <TextField path={join(at, "remedy")} label={OBSERVATIONS.remedy} kind="paragraph" />
-      </Section>
-      {chosenOf(session.record, at) === "C1" && <MakeSafe observation={at} />}
+      <div class="columns">
+        <div>
+          <Photographs observation={at} place={place} startsHere={isNew} />
+          <TextField
+            path={join(at, "place")}
+            label={OBSERVATIONS.place}
+            help={OBSERVATIONS.placeHelp}
+            suggestions={placesOf(session.record)}
+          />
+          <TextField path={join(at, "what")} label={OBSERVATIONS.what} help={OBSERVATIONS.whatHelp} kind="paragraph" />
+          <Whereabouts observation={at} />
+        </div>
+        <div>
+          <Section title={OBSERVATIONS.reasons}>
+            <Reasoning observation={at} state={reasoning} />
+          </Section>
+          <Section title={OBSERVATIONS.choice} help={OBSERVATIONS.choiceHelp}>
+            <Choice observation={at} follows={reasoning.view} />
+            <TextField path={join(at, "remedy")} label={OBSERVATIONS.remedy} kind="paragraph" />
+          </Section>
+          {chosen === "C1" && <MakeSafe observation={at} />}
+        </div>
+      </div>
       <p>
         <button type="button" class="plain" onClick={onRemove}>
           {OBSERVATIONS.remove}
@@ -47,4 +62,11 @@ export function One({ name, onRemove }: OneProps) {
       </p>
     </>
   );
+}
+
+/** Places spoken of in this job already: where its boards are, and where other observations were made. */
+function placesOf(record: JobRecord): readonly string[] {
+  const boards = membersOf(record, "boards").map((name) => textAt(record, `boards/${name}/location`));
+  const others = membersOf(record, "observations").map((name) => textAt(record, `observations/${name}/place`));
+  return [...new Set([...boards, ...others])].filter((one) => one !== "");
 }

@@ -2,6 +2,7 @@ import { fieldId } from "../../parts/field-id.ts";
 import { join, membersOf } from "../../record/document.ts";
 import { put, useJob } from "../../shell/job.ts";
 import { OBSERVATIONS } from "../../words/observations.ts";
+import { boardName, circuitName } from "../readings/names.ts";
 import { textAt } from "./read.ts";
 
 /** The board and circuit an observation belongs to, if it belongs to one: their findings answer facts. */
@@ -31,7 +32,7 @@ export function Whereabouts({ observation }: { readonly observation: string }) {
           <option value="">{OBSERVATIONS.noBoard}</option>
           {boards.map((one) => (
             <option key={one} value={one}>
-              {textAt(record, `boards/${one}/name`) || one}
+              {boardName(record, one)}
             </option>
           ))}
         </select>
@@ -47,8 +48,7 @@ export function Whereabouts({ observation }: { readonly observation: string }) {
             <option value="">{OBSERVATIONS.noCircuit}</option>
             {circuits.map((one) => (
               <option key={one} value={one}>
-                {`${textAt(record, `boards/${board}/circuits/${one}/designation`)} ${textAt(record, `boards/${board}/circuits/${one}/description`)}`.trim() ||
-                  one}
+                {circuitName(record, board, one)}
               </option>
             ))}
           </select>

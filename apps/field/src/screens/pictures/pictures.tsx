@@ -33,33 +33,37 @@ export default function Pictures(_: ScreenProps) {
   if (reason !== undefined && drawings === undefined) return <Notice kind="alert" title={PICTURES.failed(reason)} />;
   if (view === undefined || drawings === undefined) return <p aria-busy="true">{PICTURES.drawing}</p>;
   return (
-    <>
-      <Section title={PICTURES.diagram}>
-        <section
-          class="full-size"
-          aria-label={PICTURES.diagramScroll}
-          // biome-ignore lint/a11y/noNoninteractiveTabindex: what is scrolled sideways must be reached by the keyboard
-          tabIndex={0}
-        >
-          {drawings.diagram.map((svg) => (
-            <Picture key={svg} svg={svg} />
+    <div class="columns">
+      <div>
+        <Section title={PICTURES.diagram}>
+          <section
+            class="full-size"
+            aria-label={PICTURES.diagramScroll}
+            // biome-ignore lint/a11y/noNoninteractiveTabindex: what is scrolled sideways must be reached by the keyboard
+            tabIndex={0}
+          >
+            {drawings.diagram.map((svg) => (
+              <Picture key={svg} svg={svg} />
+            ))}
+          </section>
+        </Section>
+        <Section title={PICTURES.margins} help={PICTURES.marginsHelp}>
+          <Margins places={view.places} />
+        </Section>
+      </div>
+      <div>
+        <Section title={PICTURES.curves}>
+          {drawings.curves.length === 0 && <p class="quiet">{PICTURES.noCurves}</p>}
+          {drawings.curves.map(({ path, name, svg }) => (
+            <Picture key={path} svg={svg} caption={name} />
           ))}
-        </section>
-      </Section>
-      <Section title={PICTURES.margins} help={PICTURES.marginsHelp}>
-        <Margins places={view.places} />
-      </Section>
-      <Section title={PICTURES.curves}>
-        {drawings.curves.length === 0 && <p class="quiet">{PICTURES.noCurves}</p>}
-        {drawings.curves.map(({ path, name, svg }) => (
-          <Picture key={path} svg={svg} caption={name} />
-        ))}
-      </Section>
-      <Rings rings={drawings.rings} />
-      <Trends view={view} />
-      <Section title={PICTURES.coverage}>
-        <Coverage samples={drawings.samples} />
-      </Section>
-    </>
+        </Section>
+        <Rings rings={drawings.rings} />
+        <Trends view={view} />
+        <Section title={PICTURES.coverage}>
+          <Coverage samples={drawings.samples} />
+        </Section>
+      </div>
+    </div>
   );
 }

@@ -2,6 +2,7 @@ import type { FieldGroup } from "../../keypad/fields.ts";
 import { join, membersOf } from "../../record/document.ts";
 import type { Record as JobRecord } from "../../record/record.ts";
 import { READINGS } from "../../words/readings.ts";
+import { rcdName } from "../installation/rcd-name.ts";
 import { faultCurrentFrom, figureAt, loopAt } from "./expected.ts";
 import { rcdFields } from "./rcd-fields.ts";
 import { servedBy } from "./served.ts";
@@ -58,7 +59,7 @@ export function boardGroups(record: JobRecord, boardId: string): readonly FieldG
       ],
     },
     ...membersOf(record, join(board, "rcds")).map((name) => ({
-      title: READINGS.boardRcd(name),
+      title: READINGS.boardRcd(rcdName(record, board, name)),
       help: servedBy(record, boardId, name),
       fields: rcdFields({ path: join(board, `rcds/${name}`) }, join(board, `rcds/${name}`)),
     })),

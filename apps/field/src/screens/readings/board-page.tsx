@@ -6,6 +6,7 @@ import type { Record as JobRecord } from "../../record/record.ts";
 import { useSession } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { READINGS } from "../../words/readings.ts";
+import { ObserveHere } from "../observations/observe-here.tsx";
 import { boardGroups } from "./board-fields.ts";
 import { boardName, circuitName } from "./names.ts";
 
@@ -20,11 +21,16 @@ export function BoardPage({ board }: { readonly board: string }) {
   const groupsOf = useRef((record: JobRecord) => boardGroups(record, board));
   return (
     <>
-      <h2>{READINGS.board(name)}</h2>
-      <p class="row">
-        <a href={linkTo("job", job, "readings")}>{READINGS.allDone}</a>
+      <h2 tabIndex={-1} data-start="">
+        {READINGS.board(name)}
+      </h2>
+      <p class="way-links">
+        <a class="up-link" href={linkTo("job", job, "readings")}>
+          {READINGS.allDone}
+        </a>
+        <ObserveHere board={board} />
       </p>
-      <ReadingList groupsOf={groupsOf.current} endId={END}>
+      <ReadingList label={READINGS.board(name)} groupsOf={groupsOf.current} endId={END}>
         <a
           id={END}
           class="button main wide"

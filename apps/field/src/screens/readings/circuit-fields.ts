@@ -151,6 +151,7 @@ function pointFields(
     ...names.map((name, i) => ({ ...field(name, nameOf(name, i + 1)), ...(i === names.length - 1 ? { about } : {}) })),
     {
       ...field(fresh, freshPoint),
+      ...(names.length > 0 ? { offered: true } : {}),
       with: [
         [join(list, fresh), true],
         [join(list, `${fresh}/${ORDER}`), number],

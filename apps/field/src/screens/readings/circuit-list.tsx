@@ -9,8 +9,8 @@ import { boardGroups } from "./board-fields.ts";
 import { boardName, circuitName } from "./names.ts";
 import { circuitProgress, progressOf } from "./progress.ts";
 
-/** Every board and circuit with how far its readings are. */
-export function CircuitList() {
+/** Every board and circuit with how far its readings are; `current` is what is open beside it. */
+export function CircuitList({ current }: { readonly current?: string }) {
   const { job } = useSession();
   const record = useRecord();
   const boards = membersOf(record, "boards");
@@ -30,13 +30,17 @@ export function CircuitList() {
           <h2>{boardName(record, board)}</h2>
           <ul class="ways">
             <li>
-              <a class="way" href={linkTo("job", job, "readings", board)}>
+              <a
+                class="way"
+                href={linkTo("job", job, "readings", board)}
+                aria-current={current === board ? "page" : undefined}
+              >
                 <span class="way-name">{READINGS.board(boardName(record, board))}</span>
                 <BoardProgress board={board} />
               </a>
             </li>
             {membersOf(record, `boards/${board}/circuits`).map((circuit) => (
-              <CircuitRow key={circuit} board={board} circuit={circuit} />
+              <CircuitRow key={circuit} board={board} circuit={circuit} current={current === `${board}/${circuit}`} />
             ))}
           </ul>
         </section>
@@ -53,7 +57,13 @@ function BoardProgress({ board }: { readonly board: string }) {
   return <span class="quiet small">{words}</span>;
 }
 
-function CircuitRow({ board, circuit }: { readonly board: string; readonly circuit: string }) {
+interface CircuitRowProps {
+  readonly board: string;
+  readonly circuit: string;
+  readonly current: boolean;
+}
+
+function CircuitRow({ board, circuit, current }: CircuitRowProps) {
   const { job } = useSession();
   const name = usePicked((record) => circuitName(record, board, circuit));
   const words = usePicked((record) => {
@@ -63,7 +73,7 @@ function CircuitRow({ board, circuit }: { readonly board: string; readonly circu
   const worst = usePlace(`boards/${board}/circuits/${circuit}`)?.worst;
   return (
     <li>
-      <a class="way" href={linkTo("job", job, "readings", board, circuit)}>
+      <a class="way" href={linkTo("job", job, "readings", board, circuit)} aria-current={current ? "page" : undefined}>
         <span class="way-name">{name}</span>
         <span class="quiet small">{words}</span>
         {worst !== undefined && <VerdictWord verdict={worst} />}

@@ -7,6 +7,8 @@ import { membersOf } from "../../record/document.ts";
 import { newName, useSession } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { READINGS } from "../../words/readings.ts";
+import { rcdName } from "../installation/rcd-name.ts";
+import { ObserveHere } from "../observations/observe-here.tsx";
 import { circuitGroups, type FreshName } from "./circuit-fields.ts";
 import { allCircuits, circuitName } from "./names.ts";
 
@@ -26,7 +28,7 @@ export function CircuitPage({ board, circuit }: CircuitPageProps) {
   const rcd = usePicked((record) => {
     const value = record.value(`${at}/rcd`);
     const shared = within(value, ["board"]);
-    if (typeof shared === "string") return READINGS.servedBy(shared);
+    if (typeof shared === "string") return READINGS.servedBy(rcdName(record, `boards/${board}`, shared));
     return value === undefined ? READINGS.noRcd : "";
   });
   const following = usePicked((record) => {
@@ -44,10 +46,15 @@ export function CircuitPage({ board, circuit }: CircuitPageProps) {
   );
   return (
     <>
-      <h2>{name}</h2>
-      <p class="row">
+      <h2 tabIndex={-1} data-start="">
+        {name}
+      </h2>
+      <p class="way-links">
         <a href={linkTo("job", job, "installation", board, circuit)}>{READINGS.particulars}</a>
-        <a href={linkTo("job", job, "readings")}>{READINGS.allDone}</a>
+        <a class="up-link" href={linkTo("job", job, "readings")}>
+          {READINGS.allDone}
+        </a>
+        <ObserveHere board={board} circuit={circuit} />
       </p>
       {shape === undefined && (
         <ChoiceField
@@ -58,7 +65,7 @@ export function CircuitPage({ board, circuit }: CircuitPageProps) {
         />
       )}
       {rcd !== "" && <p class="small quiet">{rcd}</p>}
-      <ReadingList groupsOf={groupsOf.current} endId={END}>
+      <ReadingList label={name} groupsOf={groupsOf.current} endId={END}>
         <a
           id={END}
           class="button main wide"

@@ -29,49 +29,57 @@ export default function Settings() {
         </div>
       </header>
       <aside class="notices" aria-label={SHELL.notices}>
-        <EarthingReminders />
+        <div class="alarms">
+          <EarthingReminders />
+        </div>
         <UnkeptJobs />
       </aside>
       <main id="main" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>
           {SETTINGS.title}
         </h1>
-        <fieldset class="field">
-          <legend>{SETTINGS.light}</legend>
-          <p class="quiet small">{SETTINGS.lightHelp}</p>
-          <div class="choices">
-            {THEMES.map((one) => (
-              <label key={one} class="choice">
-                <input
-                  type="radio"
-                  name="theme"
-                  checked={chosen === one}
-                  onChange={() => {
-                    chooseTheme(one);
-                    setChosen(one);
-                  }}
-                />
-                <span>{SETTINGS.theme[one]}</span>
-              </label>
-            ))}
+        <div class="columns">
+          <div>
+            <fieldset class="field">
+              <legend>{SETTINGS.light}</legend>
+              <p class="quiet small">{SETTINGS.lightHelp}</p>
+              <div class="choices">
+                {THEMES.map((one) => (
+                  <label key={one} class="choice">
+                    <input
+                      type="radio"
+                      name="theme"
+                      checked={chosen === one}
+                      onChange={() => {
+                        chooseTheme(one);
+                        setChosen(one);
+                      }}
+                    />
+                    <span>{SETTINGS.theme[one]}</span>
+                  </label>
+                ))}
+              </div>
+            </fieldset>
+            <Section title={SETTINGS.storage}>
+              {storage !== undefined && <StorageWords storage={storage} />}
+              {storage?.promised !== true && (
+                <button type="button" onClick={() => void askToKeep().then(() => setAsked(asked + 1))}>
+                  {SETTINGS.ask}
+                </button>
+              )}
+            </Section>
           </div>
-        </fieldset>
-        <Section title={SETTINGS.storage}>
-          {storage !== undefined && <StorageWords storage={storage} />}
-          {storage?.promised !== true && (
-            <button type="button" onClick={() => void askToKeep().then(() => setAsked(asked + 1))}>
-              {SETTINGS.ask}
-            </button>
-          )}
-        </Section>
-        <Section title={SETTINGS.offline}>
-          <p>{navigator.serviceWorker?.controller == null ? SETTINGS.notReady : SETTINGS.ready}</p>
-        </Section>
-        <Section title={SETTINGS.about}>
-          <p>{SETTINGS.aid}</p>
-          <p>{SETTINGS.prevails}</p>
-          <p>{SETTINGS.private}</p>
-        </Section>
+          <div>
+            <Section title={SETTINGS.offline}>
+              <p>{navigator.serviceWorker?.controller == null ? SETTINGS.notReady : SETTINGS.ready}</p>
+            </Section>
+            <Section title={SETTINGS.about}>
+              <p>{SETTINGS.aid}</p>
+              <p>{SETTINGS.prevails}</p>
+              <p>{SETTINGS.private}</p>
+            </Section>
+          </div>
+        </div>
       </main>
     </>
   );

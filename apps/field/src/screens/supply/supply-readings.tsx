@@ -17,8 +17,10 @@ export function SupplyReadings() {
   const name = usePicked((record) => (first === undefined ? undefined : boardName(record, first)));
   return (
     <>
-      <h2>{SUPPLY.toReadings}</h2>
-      <p class="row">
+      <h2 tabIndex={-1} data-start="">
+        {SUPPLY.toReadings}
+      </h2>
+      <p class="way-links">
         <a href={linkTo("job", job, "supply")}>{SUPPLY.back}</a>
       </p>
       <div class="warning">
@@ -26,7 +28,7 @@ export function SupplyReadings() {
           {SUPPLY.zeCaution} <a href={linkTo("job", job, "cautions", "earthing")}>{SUPPLY.zeTo}</a>
         </p>
       </div>
-      <ReadingList groupsOf={supplyGroups} endId={END}>
+      <ReadingList label={SUPPLY.toReadings} groupsOf={supplyGroups} endId={END}>
         <a
           id={END}
           class="button main wide"

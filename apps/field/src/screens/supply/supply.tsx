@@ -33,119 +33,130 @@ function Particulars() {
           {SUPPLY.toReadings}
         </a>
       </p>
-      <Section title={SUPPLY.system}>
-        <StatedWord
-          spot={{ path: "supply/earthing" }}
-          label={SUPPLY.earthing}
-          options={pick(EARTHING, EARTHING_SYSTEMS)}
-        />
-        <StatedWord
-          spot={{ path: "supply/phases" }}
-          label={SUPPLY.phases}
-          options={{ "1": BOARD.one, "3": BOARD.three }}
-          written={NUMBER}
-        />
-        <StatedQuantity
-          spot={{ path: "supply/nominalVoltage" }}
-          label={SUPPLY.nominal}
-          unit="volt"
-          symbol="V"
-          usual={["230"]}
-        />
-        <StatedWord spot={{ path: "supply/public" }} label={SUPPLY.public} options={YES} written={YES_NO} />
-      </Section>
-      {isTT && (
-        <Section title={SUPPLY.electrode}>
-          <TextField path="supply/electrode/kind" label={SUPPLY.electrodeKind} />
-          <TextField path="supply/electrode/location" label={SUPPLY.electrodePlace} />
-        </Section>
-      )}
-      <Section title={SUPPLY.device}>
-        <DeviceFields path="supply/device" usual={["60", "80", "100"]} usualBreaking={["16.5", "33"]} />
-      </Section>
-      <Section title={SUPPLY.tails}>
-        <Conductor path="supply/tails" usual={["16", "25", "35"]} />
-      </Section>
-      <Section title={SUPPLY.neutral} help={SUPPLY.neutralHelp}>
-        <StatedQuantity
-          spot={{ path: "supply/neutral/size" }}
-          label={SUPPLY.size}
-          unit="square-millimetre"
-          symbol="mm²"
-          usual={["16", "25", "35"]}
-        />
-      </Section>
-      <Section title={SUPPLY.conductor}>
-        <Conductor path="supply/earthingConductor" usual={["6", "10", "16"]} />
-        <StatedWord
-          spot={{ path: "supply/earthingConductor/arrangement" }}
-          label={SUPPLY.arrangement}
-          options={SUPPLY.arrangements}
-          isStated={false}
-        />
-        <StatedWord
-          spot={{ path: "supply/earthingConductor/sheathed" }}
-          label={SUPPLY.sheathed}
-          options={YES}
-          written={YES_NO}
-        />
-        <StatedWord
-          spot={{ path: "supply/earthingConductor/mechanicallyProtected" }}
-          label={SUPPLY.protected}
-          options={YES}
-          written={YES_NO}
-        />
-      </Section>
-      <Section title={SUPPLY.bonding}>
-        <Bonding />
-      </Section>
-      <Section title={SUPPLY.mainSwitch}>
-        <StatedQuantity
-          spot={{ path: "supply/mainSwitch", inner: ["rated"] }}
-          label={CIRCUIT.rated}
-          unit="ampere"
-          symbol="A"
-          usual={["63", "80", "100"]}
-        />
-        <StatedWord
-          spot={{ path: "supply/mainSwitch", inner: ["poles"] }}
-          label={BOARD.poles}
-          options={{ "1": "1", "2": "2", "3": "3", "4": "4" }}
-          written={NUMBER}
-          isStated={false}
-        />
-      </Section>
-      <details>
-        <summary>{SUPPLY.sources}</summary>
-        <Members
-          path="supply/otherSources"
-          one={SUPPLY.source}
-          add={SUPPLY.addSource}
-          prefix="s"
-          fresh={() => ({ kind: "photovoltaic" })}
-          title={(_, number) => `${SUPPLY.source} ${number}`}
-        >
-          {(at) => (
-            <>
-              <StatedWord
-                spot={{ path: `${at}/kind` }}
-                label={SUPPLY.sourceKind}
-                options={pick(SOURCE, OTHER_SOURCES)}
-                isStated={false}
-              />
-              <StatedQuantity spot={{ path: `${at}/rated` }} label={CIRCUIT.rated} unit="ampere" symbol="A" />
-              <TextField path={`${at}/note`} label={SUPPLY.note} />
-            </>
+      <div class="columns">
+        <div>
+          <Section title={SUPPLY.system}>
+            <StatedWord
+              spot={{ path: "supply/earthing" }}
+              label={SUPPLY.earthing}
+              options={pick(EARTHING, EARTHING_SYSTEMS)}
+            />
+            <StatedWord
+              spot={{ path: "supply/phases" }}
+              label={SUPPLY.phases}
+              options={{ "1": BOARD.one, "3": BOARD.three }}
+              written={NUMBER}
+            />
+            <StatedQuantity
+              spot={{ path: "supply/nominalVoltage" }}
+              label={SUPPLY.nominal}
+              unit="volt"
+              symbol="V"
+              usual={["230"]}
+            />
+            <StatedWord spot={{ path: "supply/public" }} label={SUPPLY.public} options={YES} written={YES_NO} />
+          </Section>
+          {isTT && (
+            <Section title={SUPPLY.electrode}>
+              <TextField path="supply/electrode/kind" label={SUPPLY.electrodeKind} />
+              <TextField path="supply/electrode/location" label={SUPPLY.electrodePlace} />
+            </Section>
           )}
-        </Members>
-      </details>
-      <details>
-        <summary>{SUPPLY.demand}</summary>
-        <StatedQuantity spot={{ path: "supply/maximumDemand/value" }} label={SUPPLY.demand} unit="ampere" symbol="A" />
-        <TextField path="supply/maximumDemand/method" label={SUPPLY.demandMethod} />
-        <TextField path="supply/note" label={SUPPLY.note} kind="paragraph" />
-      </details>
-      <FindingsAt path="supply" />
+          <Section title={SUPPLY.device}>
+            <DeviceFields path="supply/device" usual={["60", "80", "100"]} usualBreaking={["16.5", "33"]} />
+          </Section>
+          <Section title={SUPPLY.tails}>
+            <Conductor path="supply/tails" usual={["16", "25", "35"]} />
+          </Section>
+          <Section title={SUPPLY.neutral} help={SUPPLY.neutralHelp}>
+            <StatedQuantity
+              spot={{ path: "supply/neutral/size" }}
+              label={SUPPLY.size}
+              unit="square-millimetre"
+              symbol="mm²"
+              usual={["16", "25", "35"]}
+            />
+          </Section>
+          <Section title={SUPPLY.conductor}>
+            <Conductor path="supply/earthingConductor" usual={["6", "10", "16"]} />
+            <StatedWord
+              spot={{ path: "supply/earthingConductor/arrangement" }}
+              label={SUPPLY.arrangement}
+              options={SUPPLY.arrangements}
+              isStated={false}
+            />
+            <StatedWord
+              spot={{ path: "supply/earthingConductor/sheathed" }}
+              label={SUPPLY.sheathed}
+              options={YES}
+              written={YES_NO}
+            />
+            <StatedWord
+              spot={{ path: "supply/earthingConductor/mechanicallyProtected" }}
+              label={SUPPLY.protected}
+              options={YES}
+              written={YES_NO}
+            />
+          </Section>
+        </div>
+        <div>
+          <Section title={SUPPLY.bonding}>
+            <Bonding />
+          </Section>
+          <Section title={SUPPLY.mainSwitch}>
+            <StatedQuantity
+              spot={{ path: "supply/mainSwitch", inner: ["rated"] }}
+              label={CIRCUIT.rated}
+              unit="ampere"
+              symbol="A"
+              usual={["63", "80", "100"]}
+            />
+            <StatedWord
+              spot={{ path: "supply/mainSwitch", inner: ["poles"] }}
+              label={BOARD.poles}
+              options={{ "1": "1", "2": "2", "3": "3", "4": "4" }}
+              written={NUMBER}
+              isStated={false}
+            />
+          </Section>
+          <details>
+            <summary>{SUPPLY.sources}</summary>
+            <Members
+              path="supply/otherSources"
+              one={SUPPLY.source}
+              add={SUPPLY.addSource}
+              prefix="s"
+              fresh={() => ({ kind: "photovoltaic" })}
+              title={(_, number) => `${SUPPLY.source} ${number}`}
+            >
+              {(at) => (
+                <>
+                  <StatedWord
+                    spot={{ path: `${at}/kind` }}
+                    label={SUPPLY.sourceKind}
+                    options={pick(SOURCE, OTHER_SOURCES)}
+                    isStated={false}
+                  />
+                  <StatedQuantity spot={{ path: `${at}/rated` }} label={CIRCUIT.rated} unit="ampere" symbol="A" />
+                  <TextField path={`${at}/note`} label={SUPPLY.note} />
+                </>
+              )}
+            </Members>
+          </details>
+          <details>
+            <summary>{SUPPLY.demand}</summary>
+            <StatedQuantity
+              spot={{ path: "supply/maximumDemand/value" }}
+              label={SUPPLY.demand}
+              unit="ampere"
+              symbol="A"
+            />
+            <TextField path="supply/maximumDemand/method" label={SUPPLY.demandMethod} />
+            <TextField path="supply/note" label={SUPPLY.note} kind="paragraph" />
+          </details>
+          <FindingsAt path="supply" />
+        </div>
+      </div>
     </>
   );
 }

@@ -1,14 +1,26 @@
 import type { Finding } from "@good-grounds/core";
-import { isKnown } from "@good-grounds/core";
 import type { Board, Circuit, InspectionFile, ResidualDevice } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { VERDICT_SHORT } from "../../locales/en.ts";
 import { MISFITS } from "../../locales/misfits-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
-import { type Cell, cell, factCell, fullCell, fullFactCell, gap, joined, statedCell, valueCell } from "../cell.ts";
+import {
+  type Cell,
+  cell,
+  factCell,
+  fullCell,
+  fullFactCell,
+  gap,
+  joined,
+  particulars,
+  statedCell,
+  valueCell,
+} from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
+import { shortNumber } from "./circuit-number.ts";
 import { barOf, figuresFromMemory, permittedTime, worstVerdict } from "./reading-finding.ts";
-import { circuitReadings } from "./readings.ts";
+import { circuitReadings, inUnit } from "./readings.ts";
+import { takenBy } from "./taken.ts";
 
 /** Every board with its particulars, its circuits and their protection, and their readings. */
 export function boards(input: ReportInput, drawings: Drawings) {
@@ -28,16 +40,22 @@ export function boards(input: ReportInput, drawings: Drawings) {
       .filter((part) => part !== "")
       .join(" "),
     "reasons-title": REPORT.reasonsTitle,
+    "methods-title": REPORT.methodsTitle,
     boards: input.installation.boards.map((board, i) => ({
       title: board.name,
-      particulars: particulars(input, board, i),
+      particulars: particularsOf(input, board, i),
+      taken: takenBy(input.installation.file.boards[i], input.installation.file),
       protection: board.circuits.map((circuit) => protection(input, circuit, drawings)),
       ...circuitReadings(board, input.installation.file.boards[i]?.circuits ?? []),
     })),
   };
 }
 
-function particulars({ installation }: ReportInput, board: Board, index: number): readonly (readonly [string, Cell])[] {
+function particularsOf(
+  { installation }: ReportInput,
+  board: Board,
+  index: number,
+): readonly (readonly [string, Cell])[] {
   const words = REPORT.board;
   const written = installation.file.boards[index];
   const from =
@@ -51,7 +69,7 @@ function particulars({ installation }: ReportInput, board: Board, index: number)
     [words.location, statedCell(written?.location)],
     [words.enclosure, statedCell(written?.enclosure)],
     [words.phases, factCell(board.phases)],
-    [words.mainSwitch, fullCell(board.mainSwitchRated)],
+    [words.mainSwitch, mainSwitch(board, written)],
     [words.zdb, fullCell(board.zdb)],
     [words.fault, fullCell(board.faultCurrent)],
     [words.polarity, fullFactCell(board.polarity, REPORT.polarityWord)],
@@ -77,18 +95,39 @@ function insulationTogether({ insulationLiveLive, insulationLiveEarth }: Board):
   );
 }
 
+function mainSwitch({ mainSwitchRated }: Board, written: InspectionFile["boards"][number] | undefined): Cell {
+  const { standard, poles } = written?.mainSwitch ?? {};
+  return particulars([
+    ...(standard === undefined ? [] : [["", cell(standard)] as const]),
+    ...(poles === undefined ? [] : [["", cell(REPORT.poles(poles))] as const]),
+    [REPORT.rating, fullCell(mainSwitchRated)],
+  ]);
+}
+
 function surge(stated: InspectionFile["boards"][number]["surgeProtection"]): Cell {
   return typeof stated === "string" ? cell(REPORT.board.surgeWord[stated]) : statedCell(stated);
 }
 
 function rcdParticulars(rcd: ResidualDevice): Cell {
   return joined([
-    factCell(rcd.standard),
-    factCell(rcd.type),
-    valueCell(rcd.rated),
-    valueCell(rcd.residual),
+    particulars([
+      [REPORT.standard, factCell(rcd.standard)],
+      [REPORT.type, rcdType(rcd)],
+      [REPORT.rating, valueCell(rcd.rated)],
+      [REPORT.residual, valueCell(rcd.residual)],
+    ]),
+    ...delayed(rcd),
     ...(rcd.servesWholeBoard ? [cell(REPORT.board.wholeBoard)] : []),
   ]);
+}
+
+function rcdType({ type }: ResidualDevice): Cell {
+  return type.kind === "fact" ? cell(REPORT.rcdType(type.word)) : factCell(type);
+}
+
+/** A time delay, where it is marked; most have none. */
+function delayed({ delay }: ResidualDevice): readonly Cell[] {
+  return delay.kind === "fact" && delay.word !== "general" ? [cell(REPORT.rcdDelay(delay.word))] : [];
 }
 
 function protection({ installation, weighing }: ReportInput, circuit: Circuit, drawings: Drawings) {
@@ -99,7 +138,7 @@ function protection({ installation, weighing }: ReportInput, circuit: Circuit, d
   const memory = loop !== undefined && figuresFromMemory(loop.judgement).length > 0;
   const shape = factCell(circuit.shape);
   return {
-    no: cell(circuit.designation),
+    no: cell(shortNumber(circuit.designation)),
     name: cell(circuit.description),
     serves: circuit.points === undefined ? shape : joined([shape, cell(REPORT.points(circuit.points))]),
     wiring: wiring(circuit),
@@ -123,8 +162,8 @@ function wiring({ cable }: Circuit): Cell {
   return spelt(joined(parts));
 }
 
-function spelt({ words, open }: Cell): Cell {
-  return { words: words.replaceAll("-", " "), open };
+function spelt({ words, open, parts }: Cell): Cell {
+  return { words: words.replaceAll("-", " "), open, ...(parts === undefined ? {} : { parts: parts.map(spelt) }) };
 }
 
 function methods({ cable }: Circuit): Cell {
@@ -136,17 +175,19 @@ function methods({ cable }: Circuit): Cell {
 }
 
 function sizes({ cable }: Circuit): Cell {
-  const line = valueCell(cable.line);
   return joined(
-    [{ ...line, words: isKnown(cable.cpc) ? line.words.replace(" mm²", "") : line.words }, valueCell(cable.cpc)],
+    [cable.line, cable.cpc].map((size) => inUnit(valueCell(size), "mm²")),
     " / ",
   );
 }
 
 function device({ device: { standard, type, rated, breakingCapacity } }: Circuit): Cell {
-  const parts = [factCell(standard)];
-  if (type.kind === "fact") parts.push(factCell(type));
-  return joined([...parts, valueCell(rated), valueCell(breakingCapacity)]);
+  return particulars([
+    [REPORT.standard, factCell(standard)],
+    ...(type.kind === "fact" ? [["", factCell(type)] as const] : []),
+    [REPORT.rating, valueCell(rated)],
+    [REPORT.breaking, valueCell(breakingCapacity)],
+  ]);
 }
 
 /** The RCD nearest to the circuit; a circuit behind several names each. */
@@ -156,8 +197,11 @@ function rcd({ residual }: Circuit): Cell {
       residual.devices.map((one) =>
         joined([
           cell(one.id === undefined ? REPORT.ownRcd : REPORT.boardRcd(one.id)),
-          valueCell(one.residual),
-          factCell(one.type),
+          particulars([
+            [REPORT.residual, valueCell(one.residual)],
+            [REPORT.type, rcdType(one)],
+          ]),
+          ...delayed(one),
         ]),
       ),
       "; ",

@@ -1,8 +1,12 @@
 import { type Source, sourcesOf } from "@good-grounds/core";
+import type { InspectionFile } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { BASIS } from "../../locales/en.ts";
 import { REPORT } from "../../locales/report-en.ts";
-import { cell, gap } from "../cell.ts";
+import { type Cell, cell, gap } from "../cell.ts";
+import { readingsIn } from "./taken.ts";
+
+type Instrument = InspectionFile["instruments"][number];
 
 /** The instruments with their check and their accuracy. */
 export function instruments({ installation }: ReportInput) {
@@ -10,7 +14,7 @@ export function instruments({ installation }: ReportInput) {
     title: REPORT.instrumentsTitle,
     head: REPORT.instrumentsHead,
     none: REPORT.noInstruments,
-    rows: installation.file.instruments.map(({ kind, serial, checked, checkReference, accuracy }) => {
+    rows: installation.file.instruments.map(({ id, kind, serial, checked, checkReference, accuracy, leadsNulled }) => {
       const ranges = Object.entries(accuracy ?? {}).map(([range, text]) => `${range.replaceAll("-", " ")} ${text}`);
       return [
         cell(kind),
@@ -18,10 +22,29 @@ export function instruments({ installation }: ReportInput) {
         checked === undefined
           ? gap([REPORT.notChecked, checkReference].filter(Boolean).join(", "))
           : cell([REPORT.day(checked), checkReference].filter(Boolean).join(", ")),
+        readsOhms(id, installation.file) ? leads(leadsNulled, installation.file.inspectedOn) : cell("–"),
         ranges.length === 0 ? gap(REPORT.noAccuracy) : cell(ranges.join("; ")),
       ];
     }),
   };
+}
+
+/** Whether the resistance of the leads may be in readings of an instrument: what it read in ohms, or nobody said what it read. */
+function readsOhms(id: string, { supply, boards, conditions }: InspectionFile): boolean {
+  const own = readingsIn([supply, boards, conditions]).filter((one) => one.with === id);
+  return own.length === 0 || own.some(({ shown }) => /\d\s*m?Ω/.test(shown));
+}
+
+/** When the leads were nulled, and what had crept in before. */
+function leads(nulled: Instrument["leadsNulled"], inspectedOn: string): Cell {
+  if (nulled === undefined || nulled.length === 0) return gap(REPORT.notNulled);
+  return cell(
+    nulled
+      .map(({ at, showed = "" }) =>
+        at.startsWith(inspectedOn) ? REPORT.nulled(at, showed) : REPORT.nulledOn(at, showed),
+      )
+      .join("; "),
+  );
 }
 
 /** Photographs by name and hash. */

@@ -1,6 +1,7 @@
 import type { ReportInput } from "../../input.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type Cell, cell, cellOr, gap } from "../cell.ts";
+import { capitalised } from "./observation-order.ts";
 
 /** What was agreed, what was sampled, and what could not be seen and why. */
 export function extent({ installation, samples }: ReportInput) {
@@ -21,6 +22,7 @@ export function extent({ installation, samples }: ReportInput) {
     "limitations-title": REPORT.limitationsTitle,
     "limitations-head": REPORT.limitationsHead,
     "no-limitations": REPORT.noLimitations,
+    concealed: REPORT.concealed,
     limitations: limitations.map(({ kind, what, why, agreedWith }) => [
       cell(REPORT.limitationKind[kind]),
       cell(what),
@@ -44,7 +46,25 @@ function particulars(file: ReportInput["installation"]["file"]): readonly (reado
   const on = visits.map(({ date, arrived, left, note }) =>
     [REPORT.visit(date, arrived?.slice(11, 16) ?? "", left?.slice(11, 16) ?? ""), note].filter(Boolean).join(", "),
   );
+  const { client, premises } = brief;
+  const use = [brief.use, brief.tenure, brief.nation].map((word) => capitalised(word.replaceAll("-", " ")));
   return [
+    [words.client, cell(REPORT.ordered(client.name, (client.address ?? []).join(", ")))],
+    [words.purpose, cell(brief.purpose)],
+    [
+      words.premises,
+      cell(
+        [
+          premises.address.join(", "),
+          premises.description,
+          premises.uprn === undefined ? "" : REPORT.uprn(premises.uprn),
+        ]
+          .filter(Boolean)
+          .join("; "),
+      ),
+    ],
+    [words.occupier, cellOr(premises.occupier)],
+    [words.use, cell(use.join("; "))],
     [words.covered, cell(e.covered)],
     [words.notCovered, cellOr(e.notCovered)],
     [words.agreed, agreed.length === 0 ? gap(REPORT.notAgreed) : cell(agreed.join(", "))],

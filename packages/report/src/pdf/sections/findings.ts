@@ -29,6 +29,9 @@ const KEPT_WHOLE = 700;
 /** Lines of an argument printed in full; a longer one is printed down to the depth that fits. */
 const ARGUMENT_LINES = 16;
 
+/** Arguments of one calculation that are printed; further ones run alike and are attached. */
+const ALIKE = 8;
+
 /** Findings that are not met, too near to call or not known, worst first, with their grounds. */
 export function findings(input: ReportInput, drawings: Drawings) {
   const all = places(input);
@@ -42,6 +45,7 @@ export function findings(input: ReportInput, drawings: Drawings) {
     }))
     .filter(({ list }) => list.length > 0)
     .sort((a, b) => SEVERITY[worstVerdict(b.list)] - SEVERITY[worstVerdict(a.list)]);
+  const argued = new Map<string, number>();
   return {
     title: REPORT.findingsTitle,
     intro: [
@@ -53,7 +57,11 @@ export function findings(input: ReportInput, drawings: Drawings) {
     none: REPORT.noFindings,
     places: shown.map(({ heading, path, list }) => ({
       heading,
-      findings: list.map((finding) => findingOf(input, finding, path, drawings)),
+      findings: list.map((finding) => {
+        const before = argued.get(finding.check) ?? 0;
+        if (finding.judgement.verdict !== "not-known") argued.set(finding.check, before + 1);
+        return findingOf(input, finding, path, drawings, before < ALIKE);
+      }),
     })),
   };
 }
@@ -80,7 +88,7 @@ function places({ installation, weighing }: ReportInput) {
   ];
 }
 
-function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: Drawings) {
+function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: Drawings, inFull: boolean) {
   const { check, path, judgement, beside, remarks } = finding;
   const conformity = input.conformity?.get(finding);
   const place = (at: Path) => placeWords(at, input.installation);
@@ -96,7 +104,8 @@ function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: 
       // A device or a bond within the place is named; the place itself stands in the heading above.
       title: at === place(under) ? titleOf(input.checks, check) : `${titleOf(input.checks, check)} (${at})`,
       verdict: VERDICT[judgement.verdict],
-      rule: [REPORT.regulations(label?.regulations ?? []), label?.formula ?? ""]
+      // What is missing says more than the formula it is missing from.
+      rule: [REPORT.regulations(label?.regulations ?? []), open ? "" : (label?.formula ?? "")]
         .filter((part) => part !== "")
         .join("; "),
       bar: bar === undefined ? "" : drawings.add(bar.svg),
@@ -106,11 +115,17 @@ function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: 
       remarks: [
         ...(conformity !== undefined && inDoubt(conformity, judgement.verdict) ? [decisionClause(conformity)] : []),
         ...remarks.map(({ words }) => words),
-        ...beside.map((one) => `${REPORT.besideLabel}${one.matter.name}: ${verdictLine(one)}`),
+        ...beside
+          .filter(({ verdict }) => verdict !== "not-known")
+          .map((one) => `${REPORT.besideLabel}${one.matter.name}: ${verdictLine(one)}`),
       ],
       memory: figures.length === 0 ? "" : REPORT.memory(figures),
       // What is missing is already named; the argument of an open finding would repeat it.
-      ...(open ? { argument: [], further: "" } : shortArgument(judgement, place)),
+      ...(open
+        ? { argument: [], further: "" }
+        : inFull
+          ? shortArgument(judgement, place)
+          : { argument: [], further: REPORT.workedElsewhere }),
     },
     KEPT_WHOLE,
   );

@@ -78,4 +78,66 @@ describe("the first page", () => {
     // Not covered, twenty limitations, one sample: seven shown, fifteen left.
     expect(pageOf(text).unseen).toContain("15 further limits stand in “Extent, sampling and limitations”.");
   });
+
+  test("does not tell in the summary what a limitation tells", () => {
+    // The summary of the example names the concealed cables and the loft; so do two of its limitations.
+    const { unseen } = pageOf(EXAMPLE);
+    expect(unseen.filter((one) => /concealed cables/i.test(one))).toHaveLength(1);
+    expect(unseen.filter((one) => /loft/i.test(one))).toHaveLength(1);
+    const more = pageOf(
+      changed((file) => Object.assign(file.extent as object, { notCovered: "Concealed cables; portable equipment." })),
+    );
+    expect(more.unseen[0]).toBe("Portable equipment.");
+  });
+
+  test("says whom the inspector told of danger, when, and what they said", () => {
+    const [danger] = pageOf(EXAMPLE).groups;
+    expect(danger?.members[0]?.safe).toMatch(
+      /Told at 10:41: tenant at once; landlord by telephone\. Reply: landlord will have the socket replaced this week\.$/,
+    );
+  });
+
+  test("says why nobody was told, and that it is not recorded as made safe", () => {
+    const text = changed(({ observations }) => {
+      for (const one of observations)
+        if (one.madeSafe !== undefined) {
+          delete one.madeSafe;
+          one.untold = "The house was empty";
+        }
+    });
+    expect(pageOf(text).groups[0]?.members[0]?.safe).toBe(
+      "Not recorded as made safe. Nobody was told before leaving: The house was empty.",
+    );
+  });
+
+  test("warns before all else of an earthing conductor that by the record is still off", () => {
+    const off = { at: "2026-10-06T09:20:00+01:00" };
+    const pageWith = (times: object[]) =>
+      pageOf(
+        changed((file) => {
+          file.earthingOff = times;
+        }),
+      ).alarm;
+    expect(pageWith([])).toBe("");
+    expect(pageWith([{ off, on: { at: "2026-10-06T09:31:00+01:00" } }])).toBe("");
+    expect(pageWith([{ off, on: { at: "2026-10-06T09:31:00+01:00" } }, { off }])).toMatch(
+      /disconnected on 6 October 2026, 09:20 and not that it was connected again/,
+    );
+  });
+
+  test("says how long the inspector was there, or in how many visits", () => {
+    expect(pageOf(EXAMPLE).facts[0]).toEqual(["Inspected", "6 October 2026, 09:05 to 12:10"]);
+    const text = changed((file) => {
+      (file.visits as object[]).push({ date: "2026-10-07" });
+    });
+    expect(pageOf(text).facts[0]?.[1]).toBe("6 October 2026, in 2 visits");
+  });
+
+  test("names many observations of a classification by the first and the last", () => {
+    const text = changed((file) => {
+      const danger = file.observations.find(({ id }) => id === "o6") as object;
+      for (const id of ["d1", "d2", "d3"]) file.observations.push({ ...danger, id });
+    });
+    expect(pageOf(text).because).toMatch(/^6 observations make it so: C1 \(1 to 4\), C2 \(5, 6\)\./);
+  });
 });

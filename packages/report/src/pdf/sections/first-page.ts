@@ -2,10 +2,11 @@ import type { InspectionFile } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { CLASSIFICATION } from "../../locales/en.ts";
 import { REPORT } from "../../locales/report-en.ts";
+import { SAFETY } from "../../locales/safety-en.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
 import { nameOf } from "./frame.ts";
-import { openItems, unansweredItems } from "./items.ts";
+import { unansweredItems } from "./items.ts";
 import {
   capitalised,
   codeOf,
@@ -16,10 +17,9 @@ import {
   numbered,
   type Observation,
 } from "./observation-order.ts";
+import { earthingOffSince } from "./safety.ts";
 import { shortened } from "./shortened.ts";
-
-/** How many limits the first page lists before it points to the section that has them all. */
-const UNSEEN_SHOWN = 8;
+import { unseen } from "./unseen.ts";
 
 /** The page a landlord can read on its own. */
 export function firstPage(input: ReportInput, drawings: Drawings) {
@@ -28,12 +28,13 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
   const { brief, conclusion } = file;
   const next = conclusion?.nextInspection;
   const order = numbered(file);
+  const off = earthingOffSince(file);
   return {
     kind: REPORT.kind,
     address: brief.premises.address.join(", "),
     invented: file.invented === true ? REPORT.invented : "",
     facts: [
-      [REPORT.facts.inspected, REPORT.day(file.inspectedOn)],
+      [REPORT.facts.inspected, inspected(file)],
       [REPORT.facts.edition, edition.label],
       [REPORT.facts.premises, brief.premises.description ?? brief.use],
       [REPORT.facts.client, brief.client.name],
@@ -41,6 +42,7 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
     ],
     length: [REPORT.facts.report, ...REPORT.length(file.id)],
     ...outcome(input, order),
+    alarm: off === undefined ? "" : SAFETY.stillOffAlarm(off),
     "todo-title": REPORT.todoTitle,
     nothing: REPORT.nothing,
     groups: GROUPS.filter((group) => group !== "none").flatMap((group) => groupOn(group, order, drawings)),
@@ -56,6 +58,14 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
     challenge: REPORT.challenge,
     "contents-title": REPORT.contentsTitle,
   };
+}
+
+/** The day, with the hours on site where it was one visit, or how many visits it took. */
+function inspected({ inspectedOn, visits }: InspectionFile): string {
+  const [visit] = visits;
+  if (visits.length > 1) return REPORT.inVisits(inspectedOn, visits.length);
+  if (visit === undefined || visit.date !== inspectedOn) return REPORT.day(inspectedOn);
+  return REPORT.visit(inspectedOn, visit.arrived?.slice(11, 16) ?? "", visit.left?.slice(11, 16) ?? "");
 }
 
 /** A signature for each capacity; one that is missing is named, for without it the report is not issued. */
@@ -77,9 +87,12 @@ function outcome({ installation, outcome: derived }: ReportInput, order: readonl
   // Nothing found where nobody looked is no good result.
   const unanswered = unansweredItems(installation.file);
   const soFar = derived.outcome === "satisfactory" && unanswered > 0;
-  const codes = order
-    .filter(({ observation }) => derived.because.includes(observation.id))
-    .map(({ number, group }) => `${codeOf(group)} (${number})`);
+  const codes = GROUPS.flatMap((group) => {
+    const numbers = order
+      .filter((one) => one.group === group && derived.because.includes(one.observation.id))
+      .map(({ number }) => number);
+    return numbers.length === 0 ? [] : [`${codeOf(group)} (${spanned(numbers)})`];
+  });
   return {
     "stated-label": REPORT.stated,
     stated: stated === undefined ? REPORT.notStated : REPORT.outcome[stated],
@@ -101,6 +114,17 @@ function outcome({ installation, outcome: derived }: ReportInput, order: readonl
   };
 }
 
+/** Numbers in their order; from three on those that follow one another as the first and the last. */
+function spanned(numbers: readonly number[]): string {
+  const runs: number[][] = [];
+  for (const number of numbers) {
+    const run = runs.at(-1);
+    if (run !== undefined && run.at(-1) === number - 1) run.push(number);
+    else runs.push([number]);
+  }
+  return runs.flatMap((run) => (run.length < 3 ? run.map(String) : [`${run[0]} to ${run.at(-1)}`])).join(", ");
+}
+
 function groupOn(group: Group, order: readonly Numbered[], drawings: Drawings) {
   const members = order.filter((one) => one.group === group);
   if (members.length === 0) return [];
@@ -116,7 +140,7 @@ function groupOn(group: Group, order: readonly Numbered[], drawings: Drawings) {
       members: members.map(({ number, observation }) => ({
         number,
         place: capitalised(observation.place),
-        what: firstSentence(observation.what),
+        what: REPORT.closed(firstSentence(observation.what)),
         "todo-label": REPORT.todo,
         todo: observation.remedy === undefined ? REPORT.noRemedy : shortened(observation.remedy),
         "todo-open": observation.remedy === undefined,
@@ -126,8 +150,13 @@ function groupOn(group: Group, order: readonly Numbered[], drawings: Drawings) {
   ];
 }
 
-function madeSafe(group: Group, { madeSafe: record }: Observation): string {
-  if (record !== undefined) return REPORT.madeSafeShort(record.at, shortened(record.done));
+/** What was done about danger before leaving, whom the inspector told, and what they said; or why nobody could be told. */
+function madeSafe(group: Group, { madeSafe: record, untold }: Observation): string {
+  if (record !== undefined) {
+    const { done, told, at, reply } = record;
+    return REPORT.madeSafeShort(shortened(done), told, at, reply ?? "");
+  }
+  if (untold !== undefined) return REPORT.untold(shortened(untold));
   return group === "C1" ? REPORT.madeSafeMissing : "";
 }
 
@@ -139,27 +168,4 @@ function noWork(order: readonly Numbered[]): string {
 function firstSentence(paragraph: string): string {
   const [sentence = paragraph] = /^.+?[.!?](?=\s+\p{Lu}|\s*$)/su.exec(paragraph) ?? [];
   return shortened(sentence.trim());
-}
-
-/** Everything that was not seen, not tested or could not be worked out, most telling first. */
-function unseen({ installation, weighing, samples }: ReportInput): readonly string[] {
-  const { extent, limitations } = installation.file;
-  const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
-  const arising = all.filter(({ judgement }) => judgement.verdict !== "not-applicable");
-  const open = arising.filter(({ judgement }) => judgement.verdict === "not-known").length;
-  const items = openItems(installation.file);
-  const limits = [
-    ...(extent.notCovered === undefined ? [] : [shortened(extent.notCovered)]),
-    ...limitations.map(({ what, why }) => `${what}: ${shortened(why)}`),
-    ...extent.sampling.flatMap(({ what, inspected: seen, population }, i) =>
-      seen < population ? [REPORT.sampled(what, seen, population, samples[i]?.most)] : [],
-    ),
-  ].map(capitalised);
-  const shown = limits.length > UNSEEN_SHOWN ? limits.slice(0, UNSEEN_SHOWN - 1) : limits;
-  return [
-    ...(limits.length === 0 ? [REPORT.noneUnseen] : shown),
-    ...(shown.length < limits.length ? [REPORT.unseenMore(limits.length - shown.length)] : []),
-    ...(items > 0 ? [REPORT.itemsOpen(items)] : []),
-    ...(open > 0 ? [REPORT.checksOpen(open, arising.length)] : []),
-  ];
 }

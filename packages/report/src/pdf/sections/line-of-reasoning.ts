@@ -1,21 +1,71 @@
+import { cableLayers } from "../../drawings/cable-layers.ts";
 import { probeDrawing } from "../../drawings/probe.ts";
 import type { ReportInput } from "../../input.ts";
 import { REASONING } from "../../locales/reasoning-en.ts";
-import { clientSentence, headline, reasoningParts } from "../../words/reasoning.ts";
+import { REPORT } from "../../locales/report-en.ts";
+import {
+  clientSentence,
+  headline,
+  type ReasonedObservation,
+  type ReasoningPart,
+  reasoningParts,
+} from "../../words/reasoning.ts";
+import { describedIn } from "../described.ts";
 import type { Drawings } from "../drawings.ts";
+import { legibleWidth } from "../legible.ts";
+import { keptWhole } from "../whole.ts";
 import type { Observation } from "./observation-order.ts";
 
-/** The line of reasoning of an observation, or next to nothing where it names no topic. */
-export function lineOfReasoning({ reasoned }: ReportInput, { id, choice }: Observation, drawings: Drawings) {
-  const one = reasoned.find(({ observation }) => observation === id);
-  if (one === undefined) return { plain: "", headline: "", stands: "", parts: [], drawing: "", shows: "" };
-  const words = one.opening === undefined ? "" : REASONING.openingShows[one.opening.verdict];
+/** Characters of a part of the reasoning that is kept on one page. */
+const KEPT_WHOLE = 1400;
+
+/** The line of reasoning of an observation; where it names no topic, that there is none. */
+export function lineOfReasoning({ reasoned }: ReportInput, observation: Observation, drawings: Drawings) {
+  const { id, choice } = observation;
+  const one = reasoned.find((each) => each.observation === id);
+  if (one === undefined)
+    return { plain: "", headline: "", none: REASONING.noTopic, stands: "", differs: false, parts: [], drawn: [] };
   return {
-    drawing: one.opening === undefined ? "" : drawings.add(probeDrawing({ ...one.opening, words })),
-    shows: words,
     plain: clientSentence(one, choice?.classification ?? null),
-    headline: `${headline(one)} (${REASONING.derived}).`,
+    headline: `${headline(one)}.`,
+    none: "",
     stands: REASONING.choice[one.choice],
-    parts: reasoningParts(one),
+    differs: one.choice === "differs",
+    drawn: drawn(one, drawings),
+    parts: reasoningParts(one)
+      .filter((part, _, all) => !isToldAlready(part, all))
+      .map((part) => keptWhole(part, KEPT_WHOLE)),
   };
+}
+
+/** What cannot be settled stands in the argument already, where it is open; it is told apart only where it does not. */
+function isToldAlready({ heading, lines }: ReasoningPart, all: readonly ReasoningPart[]): boolean {
+  if (heading !== REASONING.cannotSettle) return false;
+  const argued = new Set(all.find((part) => part.heading === REASONING.argument)?.lines.map(({ words }) => words));
+  return lines.every(({ words }) => argued.has(words));
+}
+
+/** Drawings of what the argument rests on, as far as the facts carry the measures. */
+function drawn({ opening, cable }: ReasonedObservation, drawings: Drawings) {
+  const shown = [
+    ...(opening === undefined
+      ? []
+      : [
+          {
+            svg: probeDrawing({ ...opening, words: REASONING.openingShows[opening.verdict] }),
+            // The drawing has its words below it.
+            words: "",
+            caption: REPORT.openingCaption,
+          },
+        ]),
+    ...(cable === undefined
+      ? []
+      : [{ svg: cableLayers(cable), words: REPORT.cableWords(cable), caption: REPORT.cableCaption }]),
+  ];
+  return shown.map(({ svg, ...rest }) => ({
+    ...rest,
+    file: drawings.add(svg),
+    width: legibleWidth(svg),
+    alt: describedIn(svg),
+  }));
 }

@@ -9,34 +9,36 @@ import { lineOfReasoning } from "./line-of-reasoning.ts";
 import { capitalised, codeOf, markOf, numbered, type Observation } from "./observation-order.ts";
 import { figuresFromMemory, needsAttention, titleOf, verdictLine, worstFirst } from "./reading-finding.ts";
 
-/** Characters of an observation that is kept on one page. */
+/** Characters of what stands before the reasoning, where it is kept on one page. */
 const KEPT_WHOLE = 1800;
 
 /** Observations with everything that was recorded about them, most urgent first. */
 export function observations(input: ReportInput, drawings: Drawings) {
-  const list = numbered(input.installation.file).map(({ number, group, observation }) =>
-    keptWhole(
+  const list = numbered(input.installation.file).map(({ number, group, observation }) => ({
+    ...keptWhole(
       {
         mark: markOf(group, drawings),
         code: codeOf(group),
-        number: REPORT.numbered(number),
+        number: REPORT.numbered(number, observation.id),
         place: capitalised(observation.place),
         what: observation.what,
-        reasoning: lineOfReasoning(input, observation, drawings),
         details: details(input, observation),
         "checks-label": REPORT.checksLabel,
         checks: checksOf(input, observation),
       },
       KEPT_WHOLE,
     ),
-  );
-  return { title: REPORT.observationsTitle, none: REPORT.noObservations, list };
+    reasoning: lineOfReasoning(input, observation, drawings),
+  }));
+  return { title: REPORT.observationsTitle, intro: REPORT.observationsIntro, none: REPORT.noObservations, list };
 }
 
-function details(input: ReportInput, one: Observation): readonly (readonly [label: string, cell: Cell])[] {
+type Row = readonly [label: string, cell: Cell];
+
+function details(input: ReportInput, one: Observation): readonly Row[] {
   const { file } = input.installation;
-  const { choice, facts = {}, regulations = [], remedy, madeSafe } = one;
-  const rows: (readonly [string, Cell])[] = [];
+  const { choice, facts = {}, regulations = [], remedy, madeSafe, untold } = one;
+  const rows: Row[] = [];
   if (choice === undefined) rows.push([REPORT.choiceLabel, gap(REPORT.openChoice)]);
   else {
     const by = REPORT.choiceBy(nameOf(file, choice.by), choice.at ?? "");
@@ -45,28 +47,47 @@ function details(input: ReportInput, one: Observation): readonly (readonly [labe
       cell(`${REPORT.choice(CLASSIFICATION[choice.classification], choice.reason)} ${by}`),
     ]);
   }
+  rows.push(...positions(input, one));
   const recorded = Object.entries(facts).map(([name, value]) => `${factName(name)}: ${factWord(value)}`);
   // The argument shows the facts it rests on; without one they stand here.
   const argued = input.reasoned.some(({ observation }) => observation === one.id);
   if (recorded.length > 0 && !argued) rows.push([REPORT.factsLabel, cell(recorded.join("; "))]);
   if (regulations.length > 0) rows.push([REPORT.regulationLabel, cell(REPORT.regulations(regulations))]);
+  else if (choice?.classification !== "none") rows.push([REPORT.regulationLabel, gap(REPORT.notRecorded)]);
   if (choice?.classification !== "none" || remedy !== undefined)
     rows.push([REPORT.remedyLabel, remedy === undefined ? gap(REPORT.notRecorded) : cell(remedy)]);
   if (madeSafe !== undefined) {
     const { done, told, at, reply } = madeSafe;
     rows.push([REPORT.madeSafeLabel, cell(REPORT.madeSafe(done, told, at, reply ?? ""))]);
-  } else if (choice?.classification === "C1") rows.push([REPORT.madeSafeLabel, gap(REPORT.madeSafeMissing)]);
+  } else if (untold !== undefined) rows.push([REPORT.madeSafeLabel, cell(REPORT.untold(untold))]);
+  else if (choice?.classification === "C1") rows.push([REPORT.madeSafeLabel, gap(REPORT.madeSafeMissing)]);
   const photographs = (one.photographs ?? []).flatMap((hash) =>
     file.photographs.filter(({ sha256 }) => sha256 === hash),
   );
-  if (photographs.length > 0) {
-    rows.push([
-      REPORT.photosLabel,
-      cell(photographs.map(({ name, description }) => `${name}: ${description}`).join("; ")),
-    ]);
-  }
-  rows.push([REPORT.referenceLabel, cell(REPORT.reference(one.id, circuitWords(input, one)))]);
+  rows.push([
+    REPORT.photosLabel,
+    photographs.length === 0
+      ? gap(REPORT.noPhotograph)
+      : cell(photographs.map(({ name, description }) => `${name}: ${description}`).join("; ")),
+  ]);
+  rows.push(...whereabouts(input, one));
   return rows;
+}
+
+/** Why the inspector takes a position, or the firm as a standing view; what speaks for each stands in the argument. */
+function positions({ installation: { file }, reasoned }: ReportInput, one: Observation): readonly Row[] {
+  const own = one.positions ?? {};
+  const topic = reasoned.find(({ observation }) => observation === one.id)?.topic;
+  const wordsOf = (point: string, position: string) =>
+    topic?.contested[point]?.positions[position]?.words ?? `${point}: ${position}`;
+  return [
+    ...Object.entries(own).flatMap(([point, { position, reason }]) =>
+      reason === undefined ? [] : [REPORT.position(wordsOf(point, position), reason)],
+    ),
+    ...(file.standingViews ?? [])
+      .filter(({ topic: of, point }) => of === one.topic && !Object.hasOwn(own, point))
+      .map(({ point, position, reason }) => REPORT.standingView(wordsOf(point, position), reason)),
+  ].map((words): Row => [REPORT.positionLabel, cell(words)]);
 }
 
 /** "burn-marks" and "burnMarks" as "burn marks". */
@@ -86,11 +107,14 @@ function circuitOf({ installation }: ReportInput, one: Observation): number {
   return installation.circuits.findIndex(({ id, board }) => id === one.circuit && board.id === one.board);
 }
 
-function circuitWords(input: ReportInput, one: Observation): string {
+function whereabouts(input: ReportInput, one: Observation): readonly Row[] {
   const circuit = input.installation.circuits[circuitOf(input, one)];
   if (circuit !== undefined)
-    return `${circuit.board.name}, ${WORDS.circuit(circuit.designation, circuit.description).replace("  ", " ")}`;
-  return input.installation.boards.find(({ id }) => id === one.board)?.name ?? "";
+    return [
+      [REPORT.circuitLabel, cell(`${circuit.board.name}, circuit ${circuit.designation} ${circuit.description}`)],
+    ];
+  const board = input.installation.boards.find(({ id }) => id === one.board);
+  return board === undefined ? [] : [[REPORT.boardLabel, cell(board.name)]];
 }
 
 /** What the calculations say about the observation's circuit where they do not say that all is met. */

@@ -1,3 +1,4 @@
+import type { Conductor } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import {
@@ -9,18 +10,22 @@ import {
   fullFactCell,
   gap,
   joined,
+  particulars,
   statedCell,
   valueCell,
 } from "../cell.ts";
+import { keptWhole } from "../whole.ts";
+import { takenBy } from "./taken.ts";
 
 type Row = readonly [label: string, cell: Cell];
+
+/** Characters of the particulars of the origin that are kept on one page. */
+const KEPT_WHOLE = 2500;
 
 /** The supply, its earthing and what stands at the origin, in four groups of particulars. */
 export function origin(input: ReportInput) {
   const words = REPORT.origin;
-  return {
-    title: REPORT.originTitle,
-    head: REPORT.originHead,
+  const columns = {
     left: [
       { title: words.supply, rows: supply(input) },
       { title: words.readings, rows: readings(input) },
@@ -29,6 +34,12 @@ export function origin(input: ReportInput) {
       { title: words.protection, rows: protection(input) },
       { title: words.earths, rows: earths(input) },
     ],
+  };
+  return {
+    title: REPORT.originTitle,
+    head: REPORT.originHead,
+    ...keptWhole(columns, KEPT_WHOLE),
+    taken: takenBy(input.installation.file.supply, input.installation.file),
     note: input.installation.file.supply.note ?? "",
   };
 }
@@ -92,24 +103,32 @@ function protection({ installation }: ReportInput): readonly Row[] {
   return [
     [
       words.device,
-      joined([
-        factCell(device.standard),
-        ...(device.type.kind === "fact" ? [factCell(device.type)] : []),
-        valueCell(device.rated),
-        { ...breaking, words: REPORT.kiloamperes(breaking.words) },
+      particulars([
+        [REPORT.standard, factCell(device.standard)],
+        ...(device.type.kind === "fact" ? [["", factCell(device.type)] as const] : []),
+        [REPORT.rating, valueCell(device.rated)],
+        [REPORT.breaking, breaking.open ? breaking : cell(REPORT.kiloamperes(breaking.words))],
       ]),
     ],
-    [words.tails, joined([fullCell(s.tails.size), factCell(s.tails.material)])],
+    [words.tails, sized(s.tails)],
     [
       words.mainSwitch,
-      joined([
-        cellOr(main?.standard),
-        ...(main?.poles === undefined ? [] : [cell(REPORT.poles(main.poles))]),
-        fullCell(s.mainSwitchRated),
-        ...(main?.voltage === undefined ? [] : [rangeCell(main.voltage)]),
+      particulars([
+        [REPORT.standard, cellOr(main?.standard)],
+        [REPORT.poleless, main?.poles === undefined ? cellOr(undefined) : cell(REPORT.poles(main.poles))],
+        [REPORT.rating, fullCell(s.mainSwitchRated)],
+        ...(main?.voltage === undefined ? [] : [["", rangeCell(main.voltage)] as const]),
       ]),
     ],
   ];
+}
+
+/** A conductor by its size and material. */
+function sized({ size, material }: Conductor): Cell {
+  return particulars([
+    [REPORT.size, fullCell(size)],
+    [REPORT.material, factCell(material)],
+  ]);
 }
 
 function earths({ installation }: ReportInput): readonly Row[] {
@@ -117,12 +136,13 @@ function earths({ installation }: ReportInput): readonly Row[] {
   const words = REPORT.origin;
   const electrode = file.supply.electrode;
   return [
-    [words.earthingConductor, joined([fullCell(s.earthingConductor.size), factCell(s.earthingConductor.material)])],
+    [words.earthingConductor, sized(s.earthingConductor)],
     ...(electrode === undefined
       ? []
       : ([[words.electrode, joined([cellOr(electrode.kind), cellOr(electrode.location)])]] as const)),
     ...s.bonding.map((bond): Row => {
-      const label = words.bonding(bond.to);
+      const description = file.supply.bonding.find(({ id }) => id === bond.id)?.description;
+      const label = words.bonding(bond.to.replaceAll("-", " "), description ?? "");
       if (bond.extraneous.kind === "fact" && !bond.extraneous.word) return [label, cell(words.notExtraneous)];
       const resistance = fullCell(bond.resistance);
       const connected = factCell(bond.connected);
@@ -130,7 +150,7 @@ function earths({ installation }: ReportInput): readonly Row[] {
         label,
         joined(
           [
-            fullCell(bond.size),
+            sized(bond),
             { ...connected, words: `${words.connected}: ${connected.words}` },
             { ...resistance, words: `${words.resistance} ${resistance.words}` },
           ],

@@ -3,6 +3,8 @@ import type { Board, Circuit, InspectionFile } from "@good-grounds/inspection";
 import { MISFITS } from "../../locales/misfits-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type AnyFact, type Cell, cell, factCell, gap, valueCell } from "../cell.ts";
+import { shortNumber } from "./circuit-number.ts";
+import { methods } from "./methods.ts";
 
 /** Readings of a circuit that a reason may have been given for leaving out. */
 type ReadingName = keyof typeof REPORT.readingName;
@@ -12,20 +14,33 @@ type WrittenCircuits = InspectionFile["boards"][number]["circuits"];
 /** The readings of a board's circuits as rows, why some are missing, and what else was noted. */
 export function circuitReadings(board: Board, written: WrittenCircuits) {
   return {
-    readings: board.circuits.map(row),
+    readings: board.circuits.map((circuit) => row(circuit).map((one, i) => inUnit(one, REPORT.readingsHead[i]?.[1]))),
     reasons: reasons(board),
+    methods: methods(board, written),
     "ring-points": board.circuits.flatMap(ringPoints),
     notes: board.circuits.flatMap(({ designation, readings }, i) => {
       const note = written[i]?.note;
       const neutrals = readings.insulationBetweenNeutrals;
+      const short = shortNumber(designation);
       return [
+        ...(short === designation ? [] : [REPORT.longNumber(short, designation)]),
         ...(neutrals.kind === "not-known" && neutrals.detail.silence === "absent"
           ? []
           : [MISFITS.betweenNeutrals(designation, valueCell(neutrals).words)]),
+        ...(readings.faultCurrent.kind === "measured"
+          ? [REPORT.faultCurrentAt(designation, valueCell(readings.faultCurrent).words)]
+          : []),
         ...(note === undefined ? [] : [REPORT.circuitNote(designation, note)]),
       ];
     }),
   };
+}
+
+/** A figure without its unit where that stands in the heading; one in another unit keeps its own. */
+export function inUnit(one: Cell, unit: string | undefined): Cell {
+  if (one.open || unit === undefined || unit === "" || !one.words.endsWith(unit)) return one;
+  const figure = one.words.slice(0, -unit.length).trimEnd();
+  return /\d$/.test(figure) ? cell(figure) : one;
 }
 
 function row(circuit: Circuit): readonly Cell[] {
@@ -42,7 +57,7 @@ function row(circuit: Circuit): readonly Cell[] {
   const none = residual.present.kind === "fact" && rcd === undefined;
   const atRcd = (known: Cell | undefined) => known ?? (none ? cell("–") : gap(REPORT.silence.absent));
   return [
-    cell(circuit.designation),
+    cell(shortNumber(circuit.designation)),
     cell(circuit.description),
     ring(r.r1),
     ring(r.rn),

@@ -1,0 +1,69 @@
+import type { Circuit, InspectionFile, Installation } from "@good-grounds/inspection";
+import type { CableDrawing } from "@good-grounds/report";
+import { type CableConstruction, type LayerRole, layersLeft, layersOf } from "@good-grounds/tables";
+
+type Observation = InspectionFile["observations"][number];
+
+/** What is outermost where a fact of a topic says so; `through` where whatever lies between sheath and core is gone as well. */
+interface Shows {
+  readonly outermost: LayerRole;
+  readonly through: boolean;
+}
+
+/** Topics whose facts say down to which layer a cable is open. */
+const SHOWN: Readonly<Record<string, { readonly fact: string; readonly values: Readonly<Record<string, Shows>> }>> = {
+  "sheath-missing": {
+    fact: "cores",
+    values: {
+      whole: { outermost: "insulation", through: true },
+      nicked: { outermost: "insulation", through: true },
+      "live-bare": { outermost: "conductor", through: true },
+    },
+  },
+  "cable-damaged": {
+    fact: "damage",
+    values: {
+      // An opened sheath does not say what became of an armour below it.
+      sheath: { outermost: "insulation", through: false },
+      insulation: { outermost: "insulation", through: true },
+      "bare-metal": { outermost: "conductor", through: true },
+    },
+  },
+};
+
+/** The section of the cable an observation is about; undefined where its construction or what is left of it is not recorded. */
+export function cableOf(observation: Observation, installation: Installation): CableDrawing | undefined {
+  const asked = SHOWN[observation.topic ?? ""];
+  const answer = asked === undefined ? undefined : observation.facts?.[asked.fact];
+  const shows = typeof answer === "string" ? asked?.values[answer] : undefined;
+  const circuit = installation.circuits.find(
+    ({ id, board }) => id === observation.circuit && board.id === observation.board,
+  );
+  const construction = circuit === undefined ? undefined : constructionOf(circuit, installation);
+  if (shows === undefined || construction === undefined) return undefined;
+  const cable = layersOf(construction);
+  const over = cable.layers.filter(({ around, role }) => around === "all" && role !== "sheath");
+  if (!shows.through && over.length > 0) return undefined;
+  const left = layersLeft(cable, shows.outermost)?.layers;
+  if (left === undefined) return undefined;
+  // Sleeving marks a conductor where it leaves the sheath, and keeps nobody from anything.
+  const drawn = cable.layers.filter(({ role }) => role !== "identification");
+  const layers = drawn.map((layer) => (left.includes(layer) ? layer : { ...layer, gone: true }));
+  return { name: cable.name, shape: cable.shape, cores: cable.cores, layers };
+}
+
+/** The construction where what is recorded of a circuit's cable leaves only one. */
+function constructionOf({ path, cable }: Circuit, { file }: Installation): CableConstruction | undefined {
+  const [, i, , j] = path as readonly ["boards", number, "circuits", number];
+  const cores = file.boards[i]?.circuits[j]?.cable?.cores;
+  const { kind, insulation } = cable;
+  if (kind.kind !== "fact") return undefined;
+  if (kind.word === "flat-twin-and-cpc") return cores === undefined || cores === 2 ? "flat-twin-and-earth" : undefined;
+  if (kind.word === "singles") return "single-insulated";
+  if (kind.word === "flexible") return "flexible-cord";
+  if (kind.word === "armoured" && insulation.kind === "fact") {
+    if (insulation.word === "70C-thermoplastic") return "armoured-thermoplastic";
+    if (insulation.word === "90C-thermosetting") return "armoured-thermosetting";
+  }
+  return undefined;
+}
