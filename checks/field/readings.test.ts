@@ -66,9 +66,16 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     expect(await insulation.locator("svg[role=img]").count()).toBe(1);
     await page.getByRole("radio", { name: "correct", exact: true }).tap();
     expect(await focused(page)).toBe(`at:${AT}/readings/zs`);
-    // A slip of the point is asked about and never refused: it is kept, and put right by one touch.
+    // A slip of the point is asked about and never refused. No figure is offered with the question but the one typed.
     await keys(page, "1", "4", "2", "Next →");
-    await page.getByRole("button", { name: "It is 1.42 Ω" }).tap();
+    const asked = page.getByRole("group", { name: "Is that right?" });
+    expect(((await asked.textContent()) ?? "").match(/\d+(\.\d+)?/g)).toEqual(["142"]);
+    expect(await asked.getByRole("button").allTextContents()).toEqual(["I measure again", "I mistyped", "Keep 142 Ω"]);
+    // What was mistyped is in the field again, to be put right digit by digit.
+    await asked.getByRole("button", { name: "I mistyped" }).tap();
+    await page.locator(`[id="at:${AT}/readings/zs"]:focus`).waitFor();
+    expect(await field(page, "zs").inputValue()).toBe("142");
+    await keys(page, "Delete the last digit", "Delete the last digit", "Point", "4", "2", "Next →");
     const zs = page.locator(".reading", { has: field(page, "zs") });
     await zs.getByText("in hand").waitFor();
     expect(await field(page, "zs").inputValue()).toBe("1.42");
@@ -135,7 +142,20 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     await page.keyboard.press("Enter");
     await page.keyboard.type("4.0");
     await page.keyboard.press("Enter");
-    await page.getByRole("button", { name: "It is 0.40 Ω" }).tap();
+    // Measured again: the field is empty, and the record keeps what was rejected, with its time.
+    await page.getByRole("button", { name: "I measure again" }).tap();
+    await page.locator(`[id="at:${ring}/rn"]:focus`).waitFor();
+    expect(await at("rn").inputValue()).toBe("");
+    await kept(page);
+    expect(await page.evaluate(rejected)).toEqual([
+      expect.objectContaining({
+        of: `${ring}/rn`,
+        at: expect.stringMatching(/^\d{4}-\d\d-\d\dT/),
+        reading: expect.objectContaining({ shown: "4.0 Ω", at: expect.stringMatching(/^\d{4}-\d\d-\d\dT/) }),
+      }),
+    ]);
+    await page.keyboard.type("0.40");
+    await page.keyboard.press("Enter");
     await page.locator(`[id="at:${ring}/r2"]:focus`).waitFor();
     await page.keyboard.type("0.67");
     await page.keyboard.press("Enter");
@@ -157,6 +177,9 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     await kept(page);
     await page.reload();
     await page.locator("label", { hasText: "L–N, point 3" }).waitFor();
+    await app.at(context, ...JOB, "hand-over");
+    await page.getByRole("button", { name: "History" }).click();
+    await page.getByText(/rn: 4\.0 Ω of .* rejected, to be measured again/).waitFor();
     await context.close();
   });
 
@@ -206,4 +229,18 @@ async function standing(path: string): Promise<unknown> {
     .filter((entry) => entry.path === path)
     .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : b.number - a.number));
   return last?.value;
+}
+
+/** The readings that were rejected, from the disk. */
+async function rejected(): Promise<readonly unknown[]> {
+  const db = await new Promise<IDBDatabase>((done) => {
+    const opening = indexedDB.open("good-grounds");
+    opening.onsuccess = () => done(opening.result);
+  });
+  const all = await new Promise<{ path: string; value: unknown }[]>((done) => {
+    const asking = db.transaction("entries").objectStore("entries").getAll();
+    asking.onsuccess = () => done(asking.result);
+  });
+  db.close();
+  return all.filter(({ path }) => path.startsWith("~rejected/")).map(({ value }) => value);
 }
