@@ -12,7 +12,7 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
   let context: BrowserContext;
   beforeAll(async () => {
     app = await appInBrowser("readings");
-  }, 60_000);
+  });
   afterAll(() => app?.close());
 
   /** A circuit of the demonstration with what it is and none of its readings. */
@@ -112,7 +112,7 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     expect(await page.evaluate(standing, `${AT}/readings/insulationLiveEarth`)).toMatchObject({ shown: "450 kΩ" });
     // The phone kills the tab; it opens again on the exact field.
     await field(page, "zs").focus();
-    await page.waitForTimeout(200);
+    await page.waitForFunction(isRemembered, `at:${AT}/readings/zs`);
     await page.close();
     const again = await context.newPage();
     await again.goto(app.address);
@@ -213,6 +213,20 @@ const SCREENS: readonly (readonly string[])[] = [
   ["readings", "cu", "c1"],
   ["pictures"],
 ];
+
+/** Whether the disk has a field as the place where somebody was last. */
+async function isRemembered(id: string): Promise<boolean> {
+  const db = await new Promise<IDBDatabase>((done) => {
+    const opening = indexedDB.open("good-grounds");
+    opening.onsuccess = () => done(opening.result);
+  });
+  const place = await new Promise<{ field?: string } | undefined>((done) => {
+    const asking = db.transaction("settings").objectStore("settings").get("place");
+    asking.onsuccess = () => done(asking.result);
+  });
+  db.close();
+  return place?.field === id;
+}
 
 /** The value that was written last at a place, from the disk. */
 async function standing(path: string): Promise<unknown> {
