@@ -1,5 +1,5 @@
 import type { AgainstEarlier } from "@good-grounds/core";
-import type { Installation } from "@good-grounds/inspection";
+import { type Installation, resolveInstallation } from "@good-grounds/inspection";
 import { thenAndNow } from "@good-grounds/judgement";
 import { describe, expect, test } from "vitest";
 import { Chance } from "../../examples/simulate/chance.ts";
