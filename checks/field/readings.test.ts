@@ -87,6 +87,44 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     await context.close();
   });
 
+  test("live tests open only on a reading that proves the protective conductor, or on a reason given with knowledge of it", async () => {
+    const page = await emptied("c5");
+    const gate = page.locator(".live-gate");
+    const enter = async (shown: string) => {
+      await field(page, "r1r2").focus();
+      await page.keyboard.press("ControlOrMeta+a");
+      await page.keyboard.type(shown);
+      await page.keyboard.press("Enter");
+      await kept(page);
+    };
+    await gate.getByText("No reading yet proves").waitFor();
+    // Through chance metal, beyond the range, through leads that touch: shut, and why.
+    for (const [shown, why] of [
+      ["45", "R1+R2 is 45 Ω, far more than the recorded length and sizes of the cable give"],
+      [">1999", "R1+R2 is beyond the range of the display (>1999 Ω)"],
+      ["0.00", "R1+R2 is 0.00 Ω, far less than the recorded length"],
+    ] as const) {
+      await enter(shown);
+      await gate.getByText(why).waitFor();
+      expect(await field(page, "zs").count()).toBe(0);
+      expect(await field(page, "faultCurrent").count()).toBe(0);
+    }
+    expect(await faults(page)).toEqual([]);
+    await enter("1.29");
+    await field(page, "zs").waitFor();
+    expect(await field(page, "faultCurrent").count()).toBe(1);
+    // A reason opens them for the reading it was written for, and not for one that comes after.
+    await enter(">1999");
+    await gate.getByRole("button", { name: "Test live all the same" }).click();
+    await gate.getByLabel("Reason, which goes into the record").fill("to find where it is broken");
+    await gate.getByRole("button", { name: "Record the reason and test live" }).click();
+    await field(page, "zs").waitFor();
+    await enter("60");
+    await gate.getByText("written before this reading was known: to find where it is broken").waitFor();
+    expect(await field(page, "zs").count()).toBe(0);
+    await context.close();
+  });
+
   test("takes a circuit by the keyboard alone: comma, unit, OL, reason; and reopens on the field that was left", async () => {
     const page = await emptied("c5");
     await field(page, "r1r2").focus();
