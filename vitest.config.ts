@@ -1,6 +1,19 @@
-import { defineConfig } from "vitest/config";
+import { fileURLToPath } from "node:url";
+import { defineConfig, type Plugin } from "vitest/config";
+import { TEST_LIMIT } from "./checks/patience.ts";
+import { timesAsMany } from "./checks/seed.ts";
+
+const manyCases = fileURLToPath(new URL("checks/many-cases.ts", import.meta.url));
+
+/** Where many more random examples are asked for, tests get them instead of those they ask for themselves. */
+const withManyCases: Plugin = {
+  name: "many-cases",
+  enforce: "pre",
+  resolveId: (source, importer) => (source === "fast-check" && importer !== manyCases ? manyCases : undefined),
+};
 
 export default defineConfig({
+  plugins: timesAsMany() === 1 ? [] : [withManyCases],
   test: {
     include: [
       "packages/*/src/**/*.test.ts",
@@ -9,11 +22,11 @@ export default defineConfig({
       "bench/**/*.test.ts",
       "examples/**/*.test.ts",
     ],
+    setupFiles: ["checks/fixed-seed.ts"],
     pool: "threads",
     isolate: false,
     maxWorkers: 2,
-    testTimeout: 60_000,
-    // A browser starts slowly on a machine that has never started one, or that is busy.
-    hookTimeout: 60_000,
+    testTimeout: TEST_LIMIT * timesAsMany(),
+    hookTimeout: TEST_LIMIT,
   },
 });

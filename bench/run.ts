@@ -2,6 +2,8 @@
 import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { cpus, totalmem } from "node:os";
+import { benchGrowth, benchLooks } from "./growth.ts";
+import { benchInteraction } from "./interaction.ts";
 import type { Row } from "./measure.ts";
 import { benchReasoningInBrowser, benchRuleEngines } from "./reasoning.ts";
 import { benchSpreadsheet } from "./spreadsheet.ts";
@@ -12,6 +14,9 @@ import { benchWeigh } from "./weigh.ts";
 const groups: readonly (readonly [string, () => readonly Row[] | Promise<readonly Row[]>])[] = [
   ["Weighing against a flat loop without grounds", benchWeigh],
   ["Whole processes", benchStart],
+  ["The longest looks, at one size and at twice that size", benchGrowth],
+  ["Looks that somebody waits for", benchLooks],
+  ["Touches and keys in the field app", benchInteraction],
   ["A stream of many installations", () => benchStream()],
   ["The largest topics in a browser", benchReasoningInBrowser],
   ["The rules of the largest topic in other engines", benchRuleEngines],

@@ -1,11 +1,12 @@
 /// <reference lib="dom" />
 import { execFileSync } from "node:child_process";
-import { rmSync } from "node:fs";
+import { cpSync, rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { threadId } from "node:worker_threads";
 import AxeBuilder from "@axe-core/playwright";
 import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { serve } from "../../scripts/lib/static-server.mjs";
+import { WAIT_LIMIT } from "../patience.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -29,11 +30,12 @@ export interface AppInBrowser {
 
 export async function appInBrowser(name: string): Promise<AppInBrowser> {
   const folder = `${root}out/field/${name}-${process.pid}-${threadId}`;
-  execFileSync(process.execPath, [`${root}apps/field/build.mjs`, folder], { stdio: ["ignore", "ignore", "inherit"] });
+  cpSync(build(), folder, { recursive: true });
   let server = await serve(folder);
   const port = Number(new URL(server.address).port);
   const browser = await chromium.launch({
     executablePath: "/usr/bin/chromium",
+    timeout: WAIT_LIMIT,
     args: [
       "--no-sandbox",
       "--disable-gpu",
@@ -48,7 +50,11 @@ export async function appInBrowser(name: string): Promise<AppInBrowser> {
     folder,
     browser,
     address: server.address,
-    fresh: (options = PHONE) => browser.newContext({ locale: "en-GB", ...options }),
+    fresh: async (options = PHONE) => {
+      const context = await browser.newContext({ locale: "en-GB", ...options });
+      context.setDefaultTimeout(WAIT_LIMIT);
+      return context;
+    },
     at: async (context, ...steps) => {
       const page = context.pages()[0] ?? (await context.newPage());
       await page.goto(`${app.address}#/${steps.join("/")}`);
@@ -67,6 +73,18 @@ export async function appInBrowser(name: string): Promise<AppInBrowser> {
     },
   };
   return app;
+}
+
+let built: string | undefined;
+
+/** The folder of one build of the app, made once for all tests of a run that a thread holds. */
+function build(): string {
+  if (built !== undefined) return built;
+  const folder = `${root}out/field/built-${process.pid}-${threadId}`;
+  execFileSync(process.execPath, [`${root}apps/field/build.mjs`, folder], { stdio: ["ignore", "ignore", "inherit"] });
+  process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
+  built = folder;
+  return folder;
 }
 
 /** A job with nothing in it, on its brief. */

@@ -11,7 +11,7 @@ describe.runIf(needTool("chromium"))("every screen of a job", () => {
   let app: AppInBrowser;
   beforeAll(async () => {
     app = await appInBrowser("every-screen");
-  }, 60_000);
+  });
   afterAll(() => app?.close());
 
   test.each(["light", "dark"] as const)("has no fault that axe finds, and fits the phone, %s", async (colorScheme) => {

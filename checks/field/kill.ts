@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { serve } from "../../scripts/lib/static-server.mjs";
+import { WAIT_LIMIT } from "../patience.ts";
 
 /** What the page of the test has of the app. */
 interface StoreWindow {
@@ -192,7 +193,11 @@ async function open(profile: string, tries = 4): Promise<Opened> {
     await gone;
   };
   try {
-    return { browser: await chromium.connectOverCDP(await devtoolsOf(child), { timeout: 10_000 }), kill, killNow };
+    return {
+      browser: await chromium.connectOverCDP(await devtoolsOf(child), { timeout: WAIT_LIMIT / 4 }),
+      kill,
+      killNow,
+    };
   } catch (error) {
     await kill();
     // On a busy machine a browser may come up and not answer. One more kill does the test no harm.
@@ -205,7 +210,7 @@ async function open(profile: string, tries = 4): Promise<Opened> {
 function devtoolsOf(child: ChildProcess): Promise<string> {
   return new Promise((done, failed) => {
     let said = "";
-    const timer = setTimeout(() => failed(new Error(`the browser does not come up: ${said}`)), 40_000);
+    const timer = setTimeout(() => failed(new Error(`the browser does not come up: ${said}`)), WAIT_LIMIT);
     child.stderr?.on("data", (bytes) => {
       said += String(bytes);
       const address = /DevTools listening on (ws:\S+)/.exec(said)?.[1];

@@ -12,7 +12,7 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
   let context: BrowserContext;
   beforeAll(async () => {
     app = await appInBrowser("readings");
-  }, 60_000);
+  });
   afterAll(() => app?.close());
 
   /** A circuit of the demonstration with what it is and none of its readings. */
@@ -66,9 +66,16 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     expect(await insulation.locator("svg[role=img]").count()).toBe(1);
     await page.getByRole("radio", { name: "correct", exact: true }).tap();
     expect(await focused(page)).toBe(`at:${AT}/readings/zs`);
-    // A slip of the point is asked about and never refused: it is kept, and put right by one touch.
+    // A slip of the point is asked about and never refused. No figure is offered with the question but the one typed.
     await keys(page, "1", "4", "2", "Next →");
-    await page.getByRole("button", { name: "It is 1.42 Ω" }).tap();
+    const asked = page.getByRole("group", { name: "Is that right?" });
+    expect(((await asked.textContent()) ?? "").match(/\d+(\.\d+)?/g)).toEqual(["142"]);
+    expect(await asked.getByRole("button").allTextContents()).toEqual(["I measure again", "I mistyped", "Keep 142 Ω"]);
+    // What was mistyped is in the field again, to be put right digit by digit.
+    await asked.getByRole("button", { name: "I mistyped" }).tap();
+    await page.locator(`[id="at:${AT}/readings/zs"]:focus`).waitFor();
+    expect(await field(page, "zs").inputValue()).toBe("142");
+    await keys(page, "Delete the last digit", "Delete the last digit", "Point", "4", "2", "Next →");
     const zs = page.locator(".reading", { has: field(page, "zs") });
     await zs.getByText("in hand").waitFor();
     expect(await field(page, "zs").inputValue()).toBe("1.42");
@@ -77,6 +84,44 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     const taken = await page.evaluate(standing, `${AT}/readings/zs`);
     expect(taken).toMatchObject({ shown: "1.42 Ω", at: expect.stringMatching(/^\d{4}-\d\d-\d\dT.*[+-]\d\d:\d\d$/) });
     expect(await page.evaluate(standing, `${AT}/readings/insulationLiveLive`)).toMatchObject({ shown: ">999 MΩ" });
+    await context.close();
+  });
+
+  test("live tests open only on a reading that proves the protective conductor, or on a reason given with knowledge of it", async () => {
+    const page = await emptied("c5");
+    const gate = page.locator(".live-gate");
+    const enter = async (shown: string) => {
+      await field(page, "r1r2").focus();
+      await page.keyboard.press("ControlOrMeta+a");
+      await page.keyboard.type(shown);
+      await page.keyboard.press("Enter");
+      await kept(page);
+    };
+    await gate.getByText("No reading yet proves").waitFor();
+    // Through chance metal, beyond the range, through leads that touch: shut, and why.
+    for (const [shown, why] of [
+      ["45", "R1+R2 is 45 Ω, far more than the recorded length and sizes of the cable give"],
+      [">1999", "R1+R2 is beyond the range of the display (>1999 Ω)"],
+      ["0.00", "R1+R2 is 0.00 Ω, far less than the recorded length"],
+    ] as const) {
+      await enter(shown);
+      await gate.getByText(why).waitFor();
+      expect(await field(page, "zs").count()).toBe(0);
+      expect(await field(page, "faultCurrent").count()).toBe(0);
+    }
+    expect(await faults(page)).toEqual([]);
+    await enter("1.29");
+    await field(page, "zs").waitFor();
+    expect(await field(page, "faultCurrent").count()).toBe(1);
+    // A reason opens them for the reading it was written for, and not for one that comes after.
+    await enter(">1999");
+    await gate.getByRole("button", { name: "Test live all the same" }).click();
+    await gate.getByLabel("Reason, which goes into the record").fill("to find where it is broken");
+    await gate.getByRole("button", { name: "Record the reason and test live" }).click();
+    await field(page, "zs").waitFor();
+    await enter("60");
+    await gate.getByText("written before this reading was known: to find where it is broken").waitFor();
+    expect(await field(page, "zs").count()).toBe(0);
     await context.close();
   });
 
@@ -105,7 +150,7 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     expect(await page.evaluate(standing, `${AT}/readings/insulationLiveEarth`)).toMatchObject({ shown: "450 kΩ" });
     // The phone kills the tab; it opens again on the exact field.
     await field(page, "zs").focus();
-    await page.waitForTimeout(200);
+    await page.waitForFunction(isRemembered, `at:${AT}/readings/zs`);
     await page.close();
     const again = await context.newPage();
     await again.goto(app.address);
@@ -135,7 +180,20 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     await page.keyboard.press("Enter");
     await page.keyboard.type("4.0");
     await page.keyboard.press("Enter");
-    await page.getByRole("button", { name: "It is 0.40 Ω" }).tap();
+    // Measured again: the field is empty, and the record keeps what was rejected, with its time.
+    await page.getByRole("button", { name: "I measure again" }).tap();
+    await page.locator(`[id="at:${ring}/rn"]:focus`).waitFor();
+    expect(await at("rn").inputValue()).toBe("");
+    await kept(page);
+    expect(await page.evaluate(rejected)).toEqual([
+      expect.objectContaining({
+        of: `${ring}/rn`,
+        at: expect.stringMatching(/^\d{4}-\d\d-\d\dT/),
+        reading: expect.objectContaining({ shown: "4.0 Ω", at: expect.stringMatching(/^\d{4}-\d\d-\d\dT/) }),
+      }),
+    ]);
+    await page.keyboard.type("0.40");
+    await page.keyboard.press("Enter");
     await page.locator(`[id="at:${ring}/r2"]:focus`).waitFor();
     await page.keyboard.type("0.67");
     await page.keyboard.press("Enter");
@@ -157,6 +215,9 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
     await kept(page);
     await page.reload();
     await page.locator("label", { hasText: "L–N, point 3" }).waitFor();
+    await app.at(context, ...JOB, "hand-over");
+    await page.getByRole("button", { name: "History" }).click();
+    await page.getByText(/rn: 4\.0 Ω of .* rejected, to be measured again/).waitFor();
     await context.close();
   });
 
@@ -191,6 +252,20 @@ const SCREENS: readonly (readonly string[])[] = [
   ["pictures"],
 ];
 
+/** Whether the disk has a field as the place where somebody was last. */
+async function isRemembered(id: string): Promise<boolean> {
+  const db = await new Promise<IDBDatabase>((done) => {
+    const opening = indexedDB.open("good-grounds");
+    opening.onsuccess = () => done(opening.result);
+  });
+  const place = await new Promise<{ field?: string } | undefined>((done) => {
+    const asking = db.transaction("settings").objectStore("settings").get("place");
+    asking.onsuccess = () => done(asking.result);
+  });
+  db.close();
+  return place?.field === id;
+}
+
 /** The value that was written last at a place, from the disk. */
 async function standing(path: string): Promise<unknown> {
   const db = await new Promise<IDBDatabase>((done) => {
@@ -206,4 +281,18 @@ async function standing(path: string): Promise<unknown> {
     .filter((entry) => entry.path === path)
     .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : b.number - a.number));
   return last?.value;
+}
+
+/** The readings that were rejected, from the disk. */
+async function rejected(): Promise<readonly unknown[]> {
+  const db = await new Promise<IDBDatabase>((done) => {
+    const opening = indexedDB.open("good-grounds");
+    opening.onsuccess = () => done(opening.result);
+  });
+  const all = await new Promise<{ path: string; value: unknown }[]>((done) => {
+    const asking = db.transaction("entries").objectStore("entries").getAll();
+    asking.onsuccess = () => done(asking.result);
+  });
+  db.close();
+  return all.filter(({ path }) => path.startsWith("~rejected/")).map(({ value }) => value);
 }

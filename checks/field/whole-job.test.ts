@@ -15,7 +15,7 @@ describe.runIf(needTool("chromium"))("the whole job on a phone without a signal"
   let app: AppInBrowser;
   beforeAll(async () => {
     app = await appInBrowser("whole-job");
-  }, 60_000);
+  });
   afterAll(() => app?.close());
 
   /** Answers a question of few words, however it is asked. */
@@ -51,7 +51,6 @@ describe.runIf(needTool("chromium"))("the whole job on a phone without a signal"
     const first = await app.at(context, "job", "demonstration");
     await first.waitForFunction(() => navigator.serviceWorker.controller !== null);
     await app.stopServer();
-    context.setDefaultTimeout(8000);
     const page = await newJob(app, context);
     const job = new URL(page.url()).hash.split("/")[2] as string;
 

@@ -1,3 +1,4 @@
+export * from "./continuity.ts";
 export { forOthers } from "./for-others.ts";
 export * from "./installation/index.ts";
 export * from "./issues.ts";

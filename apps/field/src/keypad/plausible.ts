@@ -1,17 +1,17 @@
-import { parseWritten, printQuantity } from "@good-grounds/core";
+import { parseWritten } from "@good-grounds/core";
 import { KINDS, type Kind, type KindId } from "./kinds.ts";
 
-/** What a value is asked about: how it stands out, and what may have been meant. */
-export interface Doubt {
-  readonly why: "unusual" | "expected";
-  /** About what was expected, in words; only where something was. */
-  readonly expected?: string;
-  /** The same digits with the point elsewhere, where that would be no surprise. */
-  readonly instead?: string;
-}
+/**
+ * How a value stands out: from what this function of an instrument usually shows, or from what the other readings lead
+ * to expect. It carries no figure: nobody is handed a value that would silence the question.
+ */
+export type Doubt = "unusual" | "more-than-expected" | "less-than-expected";
 
 /** A value this many times what other readings lead to expect is asked about; honest readings seldom differ so much. */
 const FAR = 4;
+
+/** Factors by which a point slips. */
+const SLIPS = [0.1, 10, 0.01, 100, 0.001, 1000];
 
 /**
  * Whether a reading may have slipped by a factor of ten, or is not what this function of an instrument usually shows.
@@ -25,35 +25,13 @@ export function doubtAbout(shown: string, id: KindId, expected: number | undefin
   const near = (other: number) => expected === undefined || isNear(other, expected);
   const usual = (other: number) => other >= kind.usual[0] && other <= kind.usual[1];
   if (usual(value) && near(value)) return undefined;
-  const instead = [0.1, 10, 0.01, 100, 0.001, 1000].find((factor) => usual(value * factor) && near(value * factor));
-  const moved = instead === undefined ? undefined : shifted(shown, Math.round(Math.log10(instead)));
-  const isFar = expected !== undefined && !near(value);
+  if (expected === undefined || near(value)) return "unusual";
   // Far from what was expected, but no slip of the point explains it: that is for the checks to judge.
-  if (isFar && usual(value) && moved === undefined) return undefined;
-  return {
-    why: isFar ? "expected" : "unusual",
-    ...(isFar ? { expected: printQuantity(expected, kind.unit) } : {}),
-    ...(moved === undefined ? {} : { instead: moved }),
-  };
+  const slipped = SLIPS.some((factor) => usual(value * factor) && near(value * factor));
+  if (usual(value) && !slipped) return undefined;
+  return value > expected ? "more-than-expected" : "less-than-expected";
 }
 
 function isNear(value: number, expected: number): boolean {
   return value <= expected * FAR && value >= expected / FAR;
-}
-
-/** The same digits with the point moved by so many places. */
-export function shifted(shown: string, places: number): string | undefined {
-  const parts = /^([<>]?-?)(\d+)(?:\.(\d+))? (\S+)$/.exec(shown);
-  if (parts === null) return undefined;
-  const [, lead = "", whole = "", part = "", unit = ""] = parts;
-  let digits = whole + part;
-  let point = whole.length + places;
-  if (point <= 0) {
-    digits = "0".repeat(1 - point) + digits;
-    point = 1;
-  }
-  digits = digits.padEnd(point, "0");
-  const front = digits.slice(0, point).replace(/^0+(?=\d)/, "");
-  const back = digits.slice(point);
-  return `${lead}${front}${back === "" ? "" : `.${back}`} ${unit}`;
 }

@@ -120,7 +120,9 @@ function row(
       doubt={entry.doubt?.id === id ? entry.doubt.about : undefined}
       onType={(text) => now.current.type(text)}
       onLeave={() => now.current.leave()}
-      onSettle={(instead) => now.current.settle(field, instead)}
+      onKeep={() => now.current.keep(field)}
+      onAgain={() => now.current.measureAgain(field)}
+      onMistyped={() => now.current.correct(field)}
     />
   );
 }

@@ -28,8 +28,10 @@ interface ReadingRowProps {
   readonly onNext: () => void;
   readonly onNoValue: () => void;
   readonly onAbout: () => void;
-  /** The answer to what is asked about the value: another one, or none where it stays. */
-  readonly onSettle: (instead: string | undefined) => void;
+  /** The answers to what is asked about the value: it stays, it is measured again, it was typed wrongly. */
+  readonly onKeep: () => void;
+  readonly onAgain: () => void;
+  readonly onMistyped: () => void;
 }
 
 /** A reading: its field, and beside it what follows from it. */
@@ -65,7 +67,9 @@ export function ReadingRow({ field, id, isOpen, typed, fault, doubt, startsHere,
             aria-describedby={described}
             onFocus={() => {
               on.onOpen();
-              input.current?.select();
+              // What was mistyped is put right digit by digit; anything else is typed over.
+              if (typed === undefined) input.current?.select();
+              else input.current?.setSelectionRange(typed.text.length, typed.text.length);
               bringIntoView(input.current);
             }}
             onInput={({ currentTarget }) => on.onType(currentTarget.value)}
@@ -91,16 +95,16 @@ export function ReadingRow({ field, id, isOpen, typed, fault, doubt, startsHere,
       {doubt !== undefined && taken !== undefined && (
         <fieldset class="doubt" aria-label={KEYPAD.isIt}>
           <p>
-            <strong>{KEYPAD.isIt}</strong>{" "}
-            {doubt.expected === undefined ? KEYPAD.unusual : KEYPAD.notExpected(doubt.expected)}
+            <strong>{KEYPAD.isIt}</strong> {KEYPAD.asks[doubt]}
           </p>
           <div class="row">
-            {doubt.instead !== undefined && (
-              <button type="button" onClick={() => on.onSettle(doubt.instead)}>
-                {KEYPAD.meant(doubt.instead)}
-              </button>
-            )}
-            <button type="button" onClick={() => on.onSettle(undefined)}>
+            <button type="button" onClick={on.onAgain}>
+              {KEYPAD.again}
+            </button>
+            <button type="button" onClick={on.onMistyped}>
+              {KEYPAD.mistyped}
+            </button>
+            <button type="button" onClick={on.onKeep}>
               {KEYPAD.keepIt(taken.shown)}
             </button>
           </div>

@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { Value } from "../record/entry.ts";
 import type { Record as JobRecord } from "../record/record.ts";
-import { momentNow, put, useSession } from "../shell/job.ts";
+import { momentNow, newName, put, useSession } from "../shell/job.ts";
 import { bringIntoView } from "./bring-into-view.ts";
 import {
   type AnyField,
@@ -16,6 +16,7 @@ import {
 import { KINDS, type Kind } from "./kinds.ts";
 import { type Doubt, doubtAbout } from "./plausible.ts";
 import { type NoValue, takenOf } from "./reading.ts";
+import { rejecting } from "./rejected.ts";
 import { changeAt, valueAt } from "./spot.ts";
 import { pressed, readTyped, splitShown, type TextKey } from "./typed.ts";
 import { useRecord } from "./use-record.ts";
@@ -110,6 +111,15 @@ export function useEntry(
     return taken === undefined ? undefined : splitShown(taken.shown, KINDS[field.kind]);
   };
 
+  /** Opens a field with a text in it, which may be none. */
+  const startAt = (field: ReadingField, text: TypedText | undefined) => {
+    setDoubt(undefined);
+    setFault(undefined);
+    setOpenId(idOf(field));
+    setTyped(text);
+    goTo(idOf(field));
+  };
+
   const symbolOf = (field: AnyField | undefined): string => {
     if (field === undefined || !isReading(field)) return "";
     return typed?.symbol ?? shownOf(field)?.symbol ?? KINDS[field.kind].symbols[0];
@@ -174,11 +184,19 @@ export function useEntry(
       put(session, changeAt(session.record, field.spot, word));
       if (!stay) goOnFrom(field);
     },
-    /** Answers what was asked about a value: another one, or that it stays. */
-    settle(field: ReadingField, instead: string | undefined) {
-      if (instead !== undefined) writeShown(field, instead);
+    /** What was asked about stays as it is. */
+    keep(field: ReadingField) {
       setDoubt(undefined);
       goOnFrom(field);
+    },
+    /** The reading is rejected: its place is empty again, and the record keeps it with its time. */
+    measureAgain(field: ReadingField) {
+      put(session, ...rejecting(session.record, field.spot, newName("r"), momentNow(), session.person));
+      startAt(field, undefined);
+    },
+    /** What was typed is in the field again, to be put right; it stands until something else is entered. */
+    correct(field: ReadingField) {
+      startAt(field, shownOf(field));
     },
     keepNoValue(value: NoValue | undefined) {
       if (open === undefined) return;

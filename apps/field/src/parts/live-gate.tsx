@@ -1,9 +1,10 @@
+import { printQuantity } from "@good-grounds/core";
+import type { NotProved } from "@good-grounds/inspection/continuity";
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { join } from "../record/document.ts";
-import type { Value } from "../record/entry.ts";
 import { momentNow, put, useJob } from "../shell/job.ts";
-import { continuityProved, mayTestLive } from "../shell/safety.ts";
+import { liveTests } from "../shell/safety.ts";
 import { PARTS } from "../words/parts.ts";
 import { fieldId } from "./field-id.ts";
 import { Notice } from "./notice.tsx";
@@ -23,12 +24,13 @@ export function LiveGate({ circuit, children }: LiveGateProps) {
   const place = join(circuit, "liveBeforeContinuity");
   const words = PARTS.live;
   const id = fieldId(place);
-  if (mayTestLive(session.record, circuit)) {
-    const given = session.record.value(place) as { readonly reason?: Value } | undefined;
+  const { open, notProved, reason: given, reasonIsOlder } = liveTests(session.record, circuit);
+  if (open) {
     return (
       <>
-        {given !== undefined && !continuityProved(session.record, circuit) && (
-          <Notice title={words.given(String(given.reason))}>
+        {given !== undefined && notProved !== undefined && (
+          <Notice title={words.given(given)}>
+            {notProved.kind !== "none" && <p>{notProvedWords(notProved)}</p>}
             <button type="button" class="plain" onClick={() => put(session, [place, null])}>
               {words.withdraw}
             </button>
@@ -40,7 +42,9 @@ export function LiveGate({ circuit, children }: LiveGateProps) {
   }
   return (
     <Notice kind="status" title={words.title}>
-      <p>{words.why}</p>
+      {notProved !== undefined && <p>{notProvedWords(notProved)}</p>}
+      <p>{words.danger}</p>
+      {reasonIsOlder && <p>{words.older(given ?? "")}</p>}
       <p>{words.first}</p>
       {asking ? (
         <form
@@ -49,6 +53,8 @@ export function LiveGate({ circuit, children }: LiveGateProps) {
             if (reason.trim() === "") return;
             const by = session.person === "" ? {} : { by: session.person };
             put(session, [place, { reason: reason.trim(), at: momentNow(), ...by }]);
+            setAsking(false);
+            setReason("");
           }}
         >
           <label for={id}>{words.ask}</label>
@@ -70,4 +76,23 @@ export function LiveGate({ circuit, children }: LiveGateProps) {
       )}
     </Notice>
   );
+}
+
+/** Why the protective conductor does not count as proved, for the one who holds the instrument. */
+function notProvedWords(why: NotProved): string {
+  const { not } = PARTS.live;
+  if (why.kind === "none") return not.none;
+  const name = not.names[why.name] ?? why.name;
+  switch (why.kind) {
+    case "not-taken":
+      return not.notTaken(name, why.reason);
+    case "too-high":
+      return not.tooHigh(name, why.shown, printQuantity(why.limit, "ohm"));
+    case "more-than-cable":
+      return not.moreThanCable(name, why.shown);
+    case "less-than-cable":
+      return not.lessThanCable(name, why.shown);
+    default:
+      return not[why.kind](name, why.shown);
+  }
 }

@@ -93,6 +93,8 @@ export const HAND_OVER = {
     "Every change, newest first: when, by whom, what. An earlier value can be put back; the history keeps both.",
   putBack: "Put this back",
   standsNow: "stands now",
+  rejected: (shown: string, taken: string | undefined) =>
+    `${shown}${taken === undefined ? "" : ` of ${taken}`} rejected, to be measured again`,
   takenOut: "Taken out by one, written in by another",
   takenOutHelp: "Somebody took this out; somebody who did not know of that wrote in it. It stays until you decide.",
   keep: "Keep it",

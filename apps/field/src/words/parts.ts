@@ -19,7 +19,31 @@ export const PARTS = {
   none: "none recorded",
   live: {
     title: "Live tests wait for continuity",
-    why: "No reading yet proves the protective conductor of this circuit. A live test can put mains voltage on metalwork that is not connected to earth.",
+    not: {
+      none: "No reading yet proves the protective conductor of this circuit.",
+      notTaken: (name: string, reason: string) =>
+        `${name} was not taken${reason === "" ? "" : `: ${reason}`}. Nothing else proves the protective conductor of this circuit.`,
+      open: (name: string, shown: string) =>
+        `${name} is beyond the range of the display (${shown}): the protective conductor is open, or was not reached.`,
+      tooHigh: (name: string, shown: string, limit: string) =>
+        `${name} is ${shown}. Above ${limit} a reading may be chance metal or a bad joint. Where the circuit is that long, record the length and sizes of its cable: the reading is then held against them.`,
+      moreThanCable: (name: string, shown: string) =>
+        `${name} is ${shown}, far more than the recorded length and sizes of the cable give: a bad joint, chance metal, or a length that is not right.`,
+      lessThanCable: (name: string, shown: string) =>
+        `${name} is ${shown}, far less than the recorded length and sizes of the cable give: taken at a nearer point, through metal beside the conductor, or a length that is not right.`,
+      nothing: (name: string, shown: string) =>
+        `${name} is ${shown}: no conductor has no resistance. Leads that touch show this, or leads that were nulled in the wrong place.`,
+      unreadable: (name: string, shown: string) => `${name} is recorded as “${shown}”, which is no resistance.`,
+      names: {
+        r1r2: "R1+R2",
+        r2Only: "R2",
+        r2: "r2 of the ring",
+        crossLineCpc: "R1+R2 at a point of the ring",
+      } as Readonly<Record<string, string>>,
+    },
+    danger: "A live test can put mains voltage on metalwork that is not connected to earth.",
+    older: (reason: string) =>
+      `The reason that was recorded was written before this reading was known: ${reason}. If live tests are needed all the same, write why.`,
     first: "Measure R1+R2, R2 or the ring first, dead.",
     override: "Test live all the same",
     ask: "Reason, which goes into the record",

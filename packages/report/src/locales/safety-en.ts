@@ -63,12 +63,12 @@ export const SAFETY = Object.freeze({
     `The record says that the earthing conductor was disconnected on ${REPORT.moment(at)} and not that it was connected again. Until somebody competent has seen that it is, every metal part may be live in a fault: have it looked at before anything else.`,
 
   live: "Tested live before the protective conductor was proved",
-  liveNone: "No such test: every circuit with a reading of Zs has a reading of its protective conductor.",
+  liveNone: "No such test: every circuit with a reading of Zs has a reading that proves its protective conductor.",
   liveNever: "No reading of Zs is recorded.",
   liveOne: (where: string, at: string, by: string, reason: string) =>
     `${where}, ${REPORT.moment(at)}${by}: ${REPORT.closed(reason)}`,
   liveUnsaid: (places: readonly string[]) =>
-    `Zs without a reading of the protective conductor, and no reason recorded: ${places.join("; ")}.`,
+    `Zs without a reading that proves the protective conductor, and no reason recorded: ${places.join("; ")}.`,
 
   danger: "Danger found, and who was told",
   noDanger: "No observation is classified as danger now (C1).",

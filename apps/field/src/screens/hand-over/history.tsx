@@ -1,7 +1,10 @@
 import { useMemo, useState } from "preact/hooks";
+import { isRejected, rejectedOf } from "../../keypad/rejected.ts";
 import { clock } from "../../parts/clock.ts";
 import { placeWords } from "../../parts/place-words.ts";
 import { Section } from "../../parts/section.tsx";
+import type { Entry } from "../../record/entry.ts";
+import type { Record as JobRecord } from "../../record/record.ts";
 import { put, useJob } from "../../shell/job.ts";
 import { nameOf } from "../../shell/safety.ts";
 import { HAND_OVER } from "../../words/finish.ts";
@@ -35,6 +38,26 @@ export function History() {
   );
 }
 
+/** Whether somebody asks for a change: what a person wrote, and readings that were rejected as long as they are. */
+function isShown(record: JobRecord, entry: Entry): boolean {
+  const { path, value } = entry;
+  if (isRejected(path)) return rejectedOf(value) !== undefined && record.standing(path).includes(entry);
+  return !path.split("/").some((step) => step.startsWith("~") || OF_THE_FILE.has(step));
+}
+
+/** A change in words: where, and what stands there since. */
+function changeWords(record: JobRecord, { path, value }: Entry): string {
+  const rejected = isRejected(path) ? rejectedOf(value) : undefined;
+  if (rejected !== undefined) {
+    const { of, reading } = rejected;
+    const taken = reading.at === undefined ? undefined : clock(reading.at);
+    return `${placeWords(record, of)}: ${HAND_OVER.rejected(reading.shown, taken)}`;
+  }
+  // That a member is there stands at its own place, which has no value besides.
+  const said = value === true && isMember(path) ? HAND_OVER.added : valueWords(record, path, value);
+  return `${placeWords(record, path)}: ${said}`;
+}
+
 function Changes({ shown, onMore }: { readonly shown: number; readonly onMore: () => void }) {
   const session = useJob();
   const { record } = session;
@@ -43,7 +66,7 @@ function Changes({ shown, onMore }: { readonly shown: number; readonly onMore: (
     () =>
       record
         .history()
-        .filter(({ path }) => !path.split("/").some((step) => step.startsWith("~") || OF_THE_FILE.has(step)))
+        .filter((entry) => isShown(record, entry))
         .reverse(),
     [record, size],
   );
@@ -52,9 +75,7 @@ function Changes({ shown, onMore }: { readonly shown: number; readonly onMore: (
       <ul class="rows">
         {latest.slice(0, shown).map((entry) => {
           const { id, at, by, path, value } = entry;
-          // That a member is there stands at its own place, which has no value besides.
-          const said = value === true && isMember(path) ? HAND_OVER.added : valueWords(record, path, value);
-          const words = `${placeWords(record, path)}: ${said}`;
+          const words = changeWords(record, entry);
           const stands = record.standing(path).includes(entry);
           return (
             <li key={id} class="row between">
@@ -65,7 +86,7 @@ function Changes({ shown, onMore }: { readonly shown: number; readonly onMore: (
                 <br />
                 {words}
               </span>
-              {stands ? (
+              {isRejected(path) ? null : stands ? (
                 <span class="quiet small">{HAND_OVER.standsNow}</span>
               ) : (
                 <button type="button" class="plain" onClick={() => put(session, [path, value])}>

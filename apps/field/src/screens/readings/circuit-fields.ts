@@ -96,6 +96,15 @@ export function circuitGroups(
           ["maximum-zs", "zs-agreement"],
           isTT ? { usualOf: "electrode" } : {},
         ),
+        // A live test as well, and asked of nobody who does not go there.
+        reading(
+          "faultCurrent",
+          "fault-current",
+          READINGS.faultCurrent,
+          READINGS.faultCurrentHint,
+          ["breaking-capacity"],
+          { optional: true },
+        ),
         ...(hasOwnRcd ? rcdFields({ path: join(circuit, "rcd"), inner: ["own"] }, join(circuit, "rcd/own")) : []),
       ],
     },
@@ -105,9 +114,6 @@ export function circuitGroups(
       fields: [
         ...(isRing ? [] : [reading("r2Only", "continuity", READINGS.r2Only, READINGS.r2OnlyHint, [])]),
         reading("temperature", "temperature", READINGS.temperature, undefined, []),
-        reading("faultCurrent", "fault-current", READINGS.faultCurrent, READINGS.faultCurrentHint, [
-          "breaking-capacity",
-        ]),
         reading("leakage", "leakage", READINGS.leakage, READINGS.leakageHint, []),
       ],
     },

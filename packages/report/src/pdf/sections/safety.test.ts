@@ -133,6 +133,18 @@ describe("live tests", () => {
     expect(said?.words).toContain("no reason recorded: Consumer unit, 3 cooker.");
   });
 
+  test.each([["45 Ω"], [">1999 Ω"], ["0.00 Ω"]])("on a reading of %s, which proves nothing, are named", (shown) => {
+    const section = sectionOf((file) => {
+      const [board] = file.boards as Circuits;
+      Object.assign(board?.circuits[2]?.readings ?? {}, { r1r2: { shown } });
+    });
+    const said = rowOf(section, "Tested live");
+    expect(said).toMatchObject({
+      open: true,
+      words: expect.stringContaining("no reason recorded: Consumer unit, 3 cooker."),
+    });
+  });
+
   test("with every protective conductor measured there was none", () => {
     expect(rowOf(safety(inputOf(EXAMPLE)), "Tested live")).toMatchObject({
       open: false,

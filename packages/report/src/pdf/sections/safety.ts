@@ -1,5 +1,5 @@
 import type { InspectionFile } from "@good-grounds/inspection";
-import { PRECAUTIONS } from "@good-grounds/inspection";
+import { continuityOf, PRECAUTIONS } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { SAFETY, type Stage } from "../../locales/safety-en.ts";
@@ -110,11 +110,11 @@ function liveTests({ installation }: ReportInput): Cell {
   const unsaid: string[] = [];
   for (const { path, board, designation, description, readings } of circuits) {
     const [, i, , j] = path as readonly ["boards", number, "circuits", number];
-    const reason = file.boards[i]?.circuits[j]?.liveBeforeContinuity;
+    const circuit = file.boards[i]?.circuits[j];
+    const reason = circuit?.liveBeforeContinuity;
     const where = `${board.name}, ${designation} ${description}`;
     if (reason !== undefined) said.push(cell(SAFETY.liveOne(where, reason.at, byWhom(file, reason.by), reason.reason)));
-    else if (readings.zs.kind === "measured" && [readings.r1r2, readings.r2Only, readings.r2].every(isUnread))
-      unsaid.push(where);
+    else if (readings.zs.kind === "measured" && !isProved(circuit)) unsaid.push(where);
   }
   if (unsaid.length > 0) said.push(gap(SAFETY.liveUnsaid(unsaid)));
   if (said.length > 0) return joined(said, " ");
@@ -123,8 +123,17 @@ function liveTests({ installation }: ReportInput): Cell {
     : cell(SAFETY.liveNever);
 }
 
-function isUnread({ kind }: { readonly kind: string }): boolean {
-  return kind !== "measured";
+/** Whether the readings of a circuit prove its protective conductor, by the same rule as on site. */
+function isProved(circuit: InspectionFile["boards"][number]["circuits"][number] | undefined): boolean {
+  const { crossLineCpc = [], ...readings } = circuit?.readings ?? {};
+  return continuityOf({
+    ...(circuit?.shape === undefined ? {} : { shape: circuit.shape }),
+    ...(circuit?.cable === undefined ? {} : { cable: circuit.cable }),
+    readings: [
+      ...Object.entries(readings).map(([name, value]) => ({ name, value })),
+      ...crossLineCpc.map(({ reading }) => ({ name: "crossLineCpc", value: reading })),
+    ],
+  }).proved;
 }
 
 function dangers(file: InspectionFile): Cell {
