@@ -76,6 +76,12 @@ export async function killTest({
     format: "esm",
     outfile: `${folder}/site/store.js`,
   });
+  await build({
+    entryPoints: [`${root}apps/field/src/record/job-files-worker.ts`],
+    bundle: true,
+    format: "esm",
+    outfile: `${folder}/site/job-files.js`,
+  });
   const server = await serve(`${folder}/site`);
   const random = randomFrom(seed);
   const found: Record<Kill, Found> = { page: NOTHING, browser: NOTHING };

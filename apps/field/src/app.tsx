@@ -1,4 +1,5 @@
 import { render } from "preact";
+import { storesChecked } from "./record/store.ts";
 import { App } from "./shell/app.tsx";
 import { firstRun } from "./shell/first-run.ts";
 import { rememberPlaces, restorePlace } from "./shell/place.ts";
@@ -11,4 +12,5 @@ if (place !== null) {
   await Promise.all([restorePlace(), firstRun()]).catch(() => undefined);
   render(<App />, place);
   rememberPlaces();
+  void storesChecked();
 }

@@ -1,7 +1,7 @@
 import type { Entry, Value } from "./entry.ts";
 import { equal, Record as JobRecord } from "./record.ts";
 import { contradicts, isPath, isValue } from "./sound.ts";
-import { discardJob, emptied, entriesOf, keep } from "./store.ts";
+import { discardJob, entriesOf, keep } from "./store.ts";
 
 /** How far the changes of a job are kept. */
 export interface Keeping {
@@ -78,7 +78,6 @@ export class Session {
   #trouble: string | undefined;
   #writing: Promise<void> | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
-  #emptied = 0;
   #closed = false;
   #silent = false;
   #gone = false;
@@ -105,7 +104,6 @@ export class Session {
       session.close();
       throw error;
     }
-    session.#emptied = emptied();
     const early = session.#early ?? [];
     session.#early = undefined;
     for (const message of early) await session.#hear(message);
@@ -251,13 +249,8 @@ export class Session {
 
   async #keepAll(): Promise<void> {
     const batch = this.#waiting;
-    await keep(this.job, batch);
-    // The browser may have emptied its storage under an open job: then all of it is written, not only what is new.
-    if (emptied() !== this.#emptied) {
-      const now = emptied();
-      await keep(this.job, this.record.entries());
-      this.#emptied = now;
-    }
+    // The browser may have emptied a store under an open job: then all of it is written, not only what is new.
+    await keep(this.job, batch, () => this.record.entries());
     const kept = new Set(batch);
     this.#waiting = this.#waiting.filter((entry) => !kept.has(entry));
     const message: Message = { kept: batch };

@@ -103,7 +103,8 @@ export function contradicts(entries: readonly Entry[], record: JobRecord): boole
   });
 }
 
-function isSame(a: Entry, b: Entry): boolean {
+/** Whether two entries say the same, whatever their ids. */
+export function isSame(a: Entry, b: Entry): boolean {
   return a.path === b.path && a.at === b.at && a.by === b.by && equal(a.seen, b.seen) && equal(a.value, b.value);
 }
 

@@ -13,6 +13,7 @@ import { settleFocus } from "./place.ts";
 import { linkTo } from "./route.ts";
 import { SCREENS } from "./screens.ts";
 import { StorageWarning } from "./storage-warning.tsx";
+import { StoresNotice } from "./stores-notice.tsx";
 import { Trouble } from "./trouble.tsx";
 import { UntoldBanner } from "./untold.tsx";
 
@@ -70,7 +71,8 @@ async function openJob(job: string): Promise<Session | "missing"> {
     session.close();
     return "missing";
   }
-  session.person = (await setting<string>(`person ${job}`)) ?? "";
+  // Where the database does not work, the job opens from its file and somebody says who is at work.
+  session.person = (await setting<string>(`person ${job}`).catch(() => undefined)) ?? "";
   return session;
 }
 
@@ -103,6 +105,7 @@ function OpenJob({ screen, rest }: Omit<JobFrameProps, "job">) {
           <UntoldBanner />
         </div>
         {session.record.value("invented") === true && <InventedStrip />}
+        <StoresNotice />
         <StorageWarning />
       </aside>
       <main id="main" tabIndex={-1}>

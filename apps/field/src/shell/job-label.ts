@@ -1,5 +1,5 @@
+import type { JobLabel } from "../record/label.ts";
 import type { Record as JobRecord } from "../record/record.ts";
-import type { JobLabel } from "../record/store.ts";
 import { SHELL } from "../words/shell.ts";
 
 /** What a job is called: its title, or the first line of the address, or the day it is of. */

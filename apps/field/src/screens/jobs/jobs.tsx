@@ -1,12 +1,13 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { clock } from "../../parts/clock.ts";
 import { Notice } from "../../parts/notice.tsx";
-import { type JobLabel, jobs } from "../../record/store.ts";
+import { type JobLabel, jobs, storesChecked } from "../../record/store.ts";
 import { DEMONSTRATION, makeDemonstration } from "../../shell/demonstration.ts";
 import { EarthingReminders } from "../../shell/earthing.tsx";
 import { goTo, linkTo } from "../../shell/route.ts";
 import { askToKeep } from "../../shell/storage.ts";
 import { StorageWarning } from "../../shell/storage-warning.tsx";
+import { StoresNotice } from "../../shell/stores-notice.tsx";
 import { ThemeButton } from "../../shell/theme-button.tsx";
 import { UnkeptJobs } from "../../shell/unkept-jobs.tsx";
 import { JOBS } from "../../words/jobs.ts";
@@ -27,6 +28,8 @@ export default function Jobs() {
     document.title = `${JOBS.title} – ${SHELL.app}`;
     heading.current?.focus();
     void look();
+    // Putting the stores in step may end what throwing a job away began.
+    void storesChecked().then(look);
   }, []);
 
   /** Starts something and opens it; what goes wrong is told here. */
@@ -59,6 +62,7 @@ export default function Jobs() {
           <EarthingReminders />
         </div>
         <UnkeptJobs />
+        <StoresNotice />
         <StorageWarning />
       </aside>
       <main id="main" tabIndex={-1}>

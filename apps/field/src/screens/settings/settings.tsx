@@ -5,10 +5,13 @@ import { bytes } from "../../shell/bytes.ts";
 import { EarthingReminders } from "../../shell/earthing.tsx";
 import { linkTo } from "../../shell/route.ts";
 import { askToKeep, type Storage, useStorage } from "../../shell/storage.ts";
+import { StoresNotice } from "../../shell/stores-notice.tsx";
 import { chooseTheme, THEMES, type Theme, theme } from "../../shell/theme.ts";
 import { UnkeptJobs } from "../../shell/unkept-jobs.tsx";
+import { useStores } from "../../shell/use-stores.ts";
 import { SETTINGS } from "../../words/settings.ts";
 import { SHELL } from "../../words/shell.ts";
+import { STORES } from "../../words/stores.ts";
 
 /** Light, storage and what the app is. */
 export default function Settings() {
@@ -33,6 +36,7 @@ export default function Settings() {
           <EarthingReminders />
         </div>
         <UnkeptJobs />
+        <StoresNotice />
       </aside>
       <main id="main" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>
@@ -86,8 +90,10 @@ export default function Settings() {
 }
 
 function StorageWords({ storage: { promised, usedBytes, leftBytes } }: { readonly storage: Storage }) {
+  const { files } = useStores();
   return (
     <>
+      {typeof files === "string" && <p>{files === "absent" ? STORES.one : STORES.two}</p>}
       <p role="status">
         {promised === true ? SETTINGS.promised : promised === false ? SETTINGS.notPromised : SETTINGS.unknown}
       </p>
