@@ -12,15 +12,16 @@ export function inputOf(text: string): ReportInput {
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
   const installation = resolveInstallation(parsed.file);
   const weighing = weigh(installation);
+  const reasoned = reasonObservations(installation, weighing);
   return {
     installation,
     weighing,
-    outcome: outcomeOf(parsed.file),
+    outcome: outcomeOf(installation, weighing, reasoned),
     checks: CHECKS.map(({ id, title, formula, regulations }) => ({ id, title, formula, regulations })),
     edition: { id: parsed.file.edition, label: "BS 7671:2018+A4:2026", notes: ["A note about the edition."] },
     curves: [],
     samples: parsed.file.extent.sampling.map(() => null),
-    reasoned: reasonObservations(installation, weighing),
+    reasoned,
   };
 }
 

@@ -83,6 +83,8 @@ export const TEMPLATE = String.raw`
   )
   #if d.first.differs != "" { block(above: 0.7em, below: 0.7em, width: 100%, stroke: 1.2pt + copper, inset: 5pt, text(weight: 600, d.first.differs)) }
   #d.first.because
+  #if d.first.points-title != "" { block(above: 0.6em, below: 0.4em, text(weight: 600, d.first.points-title)); bullet-list(d.first.points) }
+  #if d.first.below-title != "" { block(above: 0.6em, below: 0.4em, text(weight: 600, d.first.below-title)); bullet-list(d.first.below) }
   #if d.first.summary != "" { block(above: 0.6em, [#text(weight: 600, d.first.summary-label)#d.first.summary]) }
 ]
 
@@ -98,6 +100,7 @@ export const TEMPLATE = String.raw`
         [. #o.what ]
         text(weight: 600, o.todo-label)
         if o.todo-open { text(style: "italic", o.todo) } else { o.todo }
+        if o.below != "" { block(above: 0.6em, below: 0.6em, text(weight: 600, o.below)) }
         if o.safe != "" { block(above: 0.6em, below: 0.8em, text(weight: 600, fill: copper, o.safe)) }
       }))
     }
@@ -122,6 +125,14 @@ export const TEMPLATE = String.raw`
   h(1.5mm)
   context query(heading.where(level: 1, outlined: true)).map(it => link(it.location(), [#it.body~#text(weight: 600, str(counter(page).at(it.location()).first()))])).join([ #h(0.3em)·#h(0.3em) ])
 })
+
+// ---------------------------------------------------------------- what stands open
+#if d.open.list.len() > 0 {
+  pagebreak(weak: true)
+  heading(level: 1, d.open.title)
+  block(sticky: true, small(d.open.intro))
+  bullet-list(d.open.list)
+}
 
 // ---------------------------------------------------------------- observations
 // What a reader should have on one page stands alone on it; where it takes more, the rest is not left empty.
