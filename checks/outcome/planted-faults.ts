@@ -54,6 +54,7 @@ const FAULTS: readonly (readonly [name: string, plant: (file: Editable, chance: 
     "main bonding of half the size",
     (file) => {
       Object.assign(file.supply, {
+        tails: { size: "25 mm²", material: "copper" },
         neutral: { size: "25 mm²", material: "copper" },
         earthingConductor: { size: "16 mm²", material: "copper", arrangement: "separate" },
       });

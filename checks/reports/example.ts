@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { parseInspection, parseInspectionData, printInspection, resolveInstallation } from "@good-grounds/inspection";
+import { contentHash, parseInspection, parseInspectionData, printInspection, resolveInstallation } from "@good-grounds/inspection";
 import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import type { ReportInput } from "@good-grounds/report";
 
@@ -34,6 +34,17 @@ export function changed(edit: (file: Editable) => void): string {
   const parsed = parseInspectionData(file);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
   return printInspection(parsed.file);
+}
+
+/** The text of the example with something changed, and signed again for what stands in it then. */
+export function changedAndSigned(edit: (file: Editable) => void): string {
+  return changed((file) => {
+    edit(file);
+    const parsed = parseInspectionData(file);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
+    const content = contentHash(parsed.file);
+    file.signatures = (file.signatures as object[]).map((one) => ({ ...one, content }));
+  });
 }
 
 /** An inspection of which next to nothing is known. */

@@ -74,7 +74,7 @@ describe("weigh", () => {
     const weighing = JSON.parse(out);
     expect(weighing).toMatchObject({
       format: "good-grounds-weighing",
-      version: 1,
+      version: 2,
       file: "GG-2026-0417",
       outcome: { outcome: "unsatisfactory" },
     });

@@ -120,7 +120,7 @@ describe("the printed report", () => {
       "Inspected 6 October 2026",
       "BS 7671:2018+A4:2026",
       "As the inspector states it",
-      "As it follows from the classifications",
+      "As it follows from what is recorded",
       "Unsatisfactory",
       "INVENTED EXAMPLE",
       "C1 – danger now",
@@ -133,7 +133,7 @@ describe("the printed report", () => {
       "J. Sample (invented)",
       "You may question anything here",
       `GG-2026-0417, ${pagesOf(report)} pages`,
-      "Observations and their reasons 2",
+      "What stands open 2",
     ]) {
       expect(first).toContain(words);
     }
@@ -259,7 +259,7 @@ describe("hostile and empty input", () => {
     const items = ITEM_GROUPS.reduce((sum, group) => sum + group.items.length, 0);
     expect([...words.matchAll(/NOT ANSWERED/g)].length).toBe(items);
     for (const said of [
-      "Satisfactory so far",
+      "Not determined yet",
       "No circuits are recorded on this board.",
       "No instruments are recorded.",
       "No observations were recorded.",

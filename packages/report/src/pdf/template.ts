@@ -126,17 +126,14 @@ export const TEMPLATE = String.raw`
   context query(heading.where(level: 1, outlined: true)).map(it => link(it.location(), [#it.body~#text(weight: 600, str(counter(page).at(it.location()).first()))])).join([ #h(0.3em)·#h(0.3em) ])
 })
 
-// ---------------------------------------------------------------- what stands open
+// ---------------------------------------------------------------- observations
+// What a reader should have on one page stands alone on it; where it takes more, the rest is not left empty.
+#context if here().page() == 1 { pagebreak() }
 #if d.open.list.len() > 0 {
-  pagebreak(weak: true)
   heading(level: 1, d.open.title)
   block(sticky: true, small(d.open.intro))
   bullet-list(d.open.list)
 }
-
-// ---------------------------------------------------------------- observations
-// What a reader should have on one page stands alone on it; where it takes more, the rest is not left empty.
-#context if here().page() == 1 { pagebreak() }
 #heading(level: 1, d.observations.title)
 #if d.observations.list.len() == 0 { d.observations.none } else { block(sticky: true, small(d.observations.intro)) }
 #for o in d.observations.list {
