@@ -1,5 +1,11 @@
 import { readFileSync } from "node:fs";
-import { contentHash, parseInspection, parseInspectionData, printInspection, resolveInstallation } from "@good-grounds/inspection";
+import {
+  contentHash,
+  parseInspection,
+  parseInspectionData,
+  printInspection,
+  resolveInstallation,
+} from "@good-grounds/inspection";
 import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import type { ReportInput } from "@good-grounds/report";
 

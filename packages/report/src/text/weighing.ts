@@ -58,7 +58,11 @@ export function renderWeighing(input: ReportInput, options: WeighingOptions = {}
 }
 
 /** Observations with what was chosen and what follows; with `grounds` the whole line of reasoning. */
-function observationLines({ installation, reasoned, outcome }: ReportInput, width: number, options: WeighingOptions): string[] {
+function observationLines(
+  { installation, reasoned, outcome }: ReportInput,
+  width: number,
+  options: WeighingOptions,
+): string[] {
   const { observations } = installation.file;
   if (observations.length === 0) return [];
   const lines = [WORDS.observations, "─".repeat(width)];

@@ -21,8 +21,7 @@ export function standingSignatures(file: InspectionFile): readonly StandingSigna
     const name = file.people.find(({ id }) => id === signature.person)?.name ?? signature.person;
     const at = REPORT.moment(signature.at);
     const as = REPORT.capacity[signature.capacity];
-    const words =
-      standing === "signed" ? SIGNATURE.signed(as, name, at) : `${as}: ${SIGNATURE[standing](name, at)}.`;
+    const words = standing === "signed" ? SIGNATURE.signed(as, name, at) : `${as}: ${SIGNATURE[standing](name, at)}.`;
     return { signature, standing, name, words };
   });
 }

@@ -23,7 +23,8 @@ export function outcomeOfData(data: Data): OutcomeView {
       words: openPointWords(point, context),
     })),
     // A file that is not whole yet is not what anybody signed.
-    signatures: draft.filled.length + draft.left.length > 0 ? file.signatures.map(() => "changed") : signatureStandings(file),
+    signatures:
+      draft.filled.length + draft.left.length > 0 ? file.signatures.map(() => "changed") : signatureStandings(file),
     below: below.map(({ path, observation, follows, chosen, reason }) => ({
       path: recordPath(path, file),
       words: `${placeOf(file, path) || observation}: ${OPEN.belowBeside(follows, chosen, reason)}`,

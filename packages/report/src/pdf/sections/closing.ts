@@ -44,7 +44,11 @@ export function signatures({ installation }: ReportInput, drawings: Drawings) {
           ? cell([REPORT.moment(at), REPORT.signedContent((content ?? "").slice(0, 16))].join("; "))
           : gap(SIGNATURE[how](name, REPORT.moment(at))),
       ];
-      return { cells, drawn: drawn === undefined || how !== "signed" ? "" : drawings.add(drawnSignature(drawn, words)), words };
+      return {
+        cells,
+        drawn: drawn === undefined || how !== "signed" ? "" : drawings.add(drawnSignature(drawn, words)),
+        words,
+      };
     }),
     "attachments-title": REPORT.attachmentsTitle,
     "attachments-head": REPORT.attachmentsHead,

@@ -82,7 +82,11 @@ function who(file: InspectionFile): readonly (readonly Cell[])[] {
       if (stands !== "signed")
         return [cell(label), gap(SIGNATURE[stands](name, REPORT.moment(at))), gap(REPORT.unsigned)];
       const found = file.people.find(({ id }) => id === person);
-      return [cell(label), cell([name, found?.position, found?.firm].filter(Boolean).join(", ")), cell(REPORT.moment(at))];
+      return [
+        cell(label),
+        cell([name, found?.position, found?.firm].filter(Boolean).join(", ")),
+        cell(REPORT.moment(at)),
+      ];
     });
   });
 }
@@ -111,10 +115,7 @@ function outcome(input: ReportInput, order: readonly Numbered[]) {
       stated !== undefined && stated !== derived.outcome
         ? REPORT.differs(REPORT.outcome[stated], REPORT.outcome[derived.outcome])
         : "",
-    because: [
-      REPORT.because(derived, codes),
-      ...derived.remarks.map(({ words }) => words),
-    ].join(" "),
+    because: [REPORT.because(derived, codes), ...derived.remarks.map(({ words }) => words)].join(" "),
     "points-title": derived.points.length === 0 ? "" : OPEN.heading(derived.points.length),
     points: fewOf(
       derived.points.map((point) => shortened(openPointWords(point, input), POINT_LENGTH)),
@@ -122,7 +123,9 @@ function outcome(input: ReportInput, order: readonly Numbered[]) {
     ),
     "below-title": derived.below.length === 0 ? "" : OPEN.belowTitle,
     below: fewOf(
-      derived.below.map(({ observation, follows, chosen }) => OPEN.belowShort(numberedPlace(observation, order), follows, chosen)),
+      derived.below.map(({ observation, follows, chosen }) =>
+        OPEN.belowShort(numberedPlace(observation, order), follows, chosen),
+      ),
       OPEN.more,
     ),
     "summary-label": REPORT.summary,
@@ -176,7 +179,9 @@ function groupOn(group: Group, order: readonly Numbered[], { outcome: derived }:
         "todo-open": observation.remedy === undefined,
         below: derived.below
           .filter((one) => one.observation === observation.id)
-          .map(({ follows, chosen, reason }) => OPEN.belowBeside(follows, chosen, reason === null ? null : shortened(reason, 160)))
+          .map(({ follows, chosen, reason }) =>
+            OPEN.belowBeside(follows, chosen, reason === null ? null : shortened(reason, 160)),
+          )
           .join(" "),
         safe: madeSafe(group, observation),
       })),
