@@ -1,6 +1,6 @@
 import { missingOf } from "@good-grounds/core";
 import { resolveInstallation } from "@good-grounds/inspection";
-import { outcomeOf, weigh } from "@good-grounds/judgement";
+import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fileOfSchema } from "./schema-file.ts";
@@ -23,7 +23,10 @@ describe("whatever file the published schema allows", () => {
           if (judgement.verdict !== "not-known") continue;
           expect(missingOf(judgement).length, check).toBeGreaterThan(0);
         }
-        expect(outcomeOf(file).open.length).toBeLessThanOrEqual(file.observations.length);
+        const weighing = weigh(installation, false);
+        const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+        expect(outcome.open.length).toBeLessThanOrEqual(file.observations.length);
+        expect(outcome.outcome === "satisfactory").toBe(outcome.because.length + outcome.points.length === 0);
       }),
       { numRuns: 200 },
     );

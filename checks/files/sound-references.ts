@@ -87,7 +87,7 @@ function wired(board: Board): Board {
 }
 
 function observed(
-  { board, circuit, choice, photographs, ...rest }: InspectionFile["observations"][number],
+  { board, circuit, choice, photographs, answers, ...rest }: InspectionFile["observations"][number],
   boards: readonly Board[],
   people: readonly string[],
   held: InspectionFile["photographs"],
@@ -98,6 +98,8 @@ function observed(
     ...rest,
     ...(at === undefined ? {} : { board: at.id }),
     ...(within === undefined ? {} : { circuit: within.id }),
+    // Answered for at the observation's own place.
+    ...(answers === undefined ? {} : { answers: answers.map(({ check }) => ({ check })) }),
     ...(choice === undefined || people.length === 0 ? {} : { choice: { ...choice, by: pick(people, choice.by) } }),
     ...(photographs === undefined ? {} : { photographs: held.slice(0, 2).map(({ sha256 }) => sha256) }),
   };

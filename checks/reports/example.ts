@@ -1,5 +1,11 @@
 import { readFileSync } from "node:fs";
-import { parseInspection, parseInspectionData, printInspection, resolveInstallation } from "@good-grounds/inspection";
+import {
+  contentHash,
+  parseInspection,
+  parseInspectionData,
+  printInspection,
+  resolveInstallation,
+} from "@good-grounds/inspection";
 import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import type { ReportInput } from "@good-grounds/report";
 
@@ -12,15 +18,16 @@ export function inputOf(text: string): ReportInput {
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
   const installation = resolveInstallation(parsed.file);
   const weighing = weigh(installation);
+  const reasoned = reasonObservations(installation, weighing);
   return {
     installation,
     weighing,
-    outcome: outcomeOf(parsed.file),
+    outcome: outcomeOf(installation, weighing, reasoned),
     checks: CHECKS.map(({ id, title, formula, regulations }) => ({ id, title, formula, regulations })),
     edition: { id: parsed.file.edition, label: "BS 7671:2018+A4:2026", notes: ["A note about the edition."] },
     curves: [],
     samples: parsed.file.extent.sampling.map(() => null),
-    reasoned: reasonObservations(installation, weighing),
+    reasoned,
   };
 }
 
@@ -33,6 +40,17 @@ export function changed(edit: (file: Editable) => void): string {
   const parsed = parseInspectionData(file);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
   return printInspection(parsed.file);
+}
+
+/** The text of the example with something changed, and signed again for what stands in it then. */
+export function changedAndSigned(edit: (file: Editable) => void): string {
+  return changed((file) => {
+    edit(file);
+    const parsed = parseInspectionData(file);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
+    const content = contentHash(parsed.file);
+    file.signatures = (file.signatures as object[]).map((one) => ({ ...one, content }));
+  });
 }
 
 /** An inspection of which next to nothing is known. */

@@ -319,6 +319,7 @@ export function farmhouse(seed = truth.seed) {
         what: "The steel frame of the barn is not bonded.",
         regulations: ["411.3.1.2", "705.415.2.1"],
         photographs: [inventedHash(5)],
+        answers: [{ check: "bonding-size", part: "steel" }],
         choice: {
           classification: "C2",
           reason: "Livestock and people touch the frame; a fault on the dryer would put it at touch voltage.",

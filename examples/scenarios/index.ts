@@ -1,4 +1,4 @@
-import { parseInspectionData, printInspection } from "@good-grounds/inspection";
+import { contentHash, parseInspectionData, printInspection } from "@good-grounds/inspection";
 import { farmhouse } from "./farmhouse.ts";
 import { terracedHouse } from "./terraced-house.ts";
 import { workshop } from "./workshop.ts";
@@ -6,9 +6,13 @@ import { workshop } from "./workshop.ts";
 /** Every invented installation, by the name of its file. */
 export const SCENARIOS = Object.freeze({ "terraced-house": terracedHouse, farmhouse, workshop });
 
-/** A scenario as the text of an inspection file. Throws with every problem when the scenario breaks the schema. */
+/** A scenario as the text of an inspection file, signed for what stands in it. Throws with every problem when the scenario breaks the schema. */
 export function textOf(scenario: unknown): string {
   const parsed = parseInspectionData(scenario);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues, null, 2));
-  return printInspection(parsed.file);
+  const { file } = parsed;
+  const content = contentHash(file);
+  const signed = parseInspectionData({ ...file, signatures: file.signatures.map((one) => ({ ...one, content })) });
+  if (!signed.ok) throw new Error(JSON.stringify(signed.issues, null, 2));
+  return printInspection(signed.file);
 }

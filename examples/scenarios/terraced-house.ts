@@ -316,6 +316,7 @@ export function terracedHouse(seed = truth.seed) {
         facts: { premises: "home", "asked-when-made": false },
         what: "The two lighting circuits have no RCD of 30 mA.",
         regulations: ["411.3.4"],
+        answers: [{ check: "additional-protection" }, { check: "additional-protection", circuit: "c6" }],
         choice: {
           classification: "C3",
           reason: "Asked for since 2018; the fittings are sound, indoors and have a protective conductor.",
@@ -355,6 +356,7 @@ export function terracedHouse(seed = truth.seed) {
         facts: { connection: "loose", "put-right": false, "burns-nearby": false },
         what: "The neutral and protective conductors were loose in the ceiling rose. The reading of the circuit is higher than its cable explains.",
         regulations: ["526.1"],
+        answers: [{ check: "r1r2-length" }],
         choice: {
           classification: "C2",
           reason: "A loose protective conductor leaves the metal fitting without earth, and a loose joint can heat.",

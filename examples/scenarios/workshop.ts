@@ -414,6 +414,7 @@ export function workshop(seed = truth.seed) {
         what: "A loose protective conductor terminal in the isolator; the loop reads 0.9 Ω more than the cable explains.",
         regulations: ["526.1"],
         photographs: [inventedHash(7)],
+        answers: [{ check: "r1r2-length" }, { check: "maximum-zs" }],
         choice: {
           classification: "C2",
           reason: "The metal door may stay live in a fault longer than it should.",
@@ -446,6 +447,7 @@ export function workshop(seed = truth.seed) {
         what: "Zs at the hoist is lower than the parts explain. The hoist hangs from the bonded steel, which carries part of the test current; with the hoist unbolted from the beam R1+R2 fits its cable.",
         facts: { "parallel-path": true },
         regulations: ["643.7.3"],
+        answers: [{ check: "zs-agreement" }],
         choice: {
           classification: "none",
           reason: "The protective conductor by itself is whole; the steel is a second way to earth, not the only one.",

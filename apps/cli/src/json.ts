@@ -13,12 +13,12 @@ import {
   type Unit,
   weakestBasis,
 } from "@good-grounds/core";
-import type { ReportInput, ReportMisfit } from "@good-grounds/report";
+import { openPointWords, type ReportInput, type ReportMisfit, standingSignatures } from "@good-grounds/report";
 import { conformityJson } from "./conformity-json.ts";
 import { observationJson } from "./reasoning-json.ts";
 
 /** Name and version of the JSON output; the version changes when a member changes its meaning or goes. */
-const OUTPUT = Object.freeze({ format: "good-grounds-weighing", version: 1 });
+const OUTPUT = Object.freeze({ format: "good-grounds-weighing", version: 2 });
 
 /** A number as JSON can hold it: "unbounded" for what has no end, null for what is not there. */
 export function number(value: number): number | "unbounded" | null {
@@ -28,14 +28,21 @@ export function number(value: number): number | "unbounded" | null {
 
 /** A weighing as plain data. With `grounds`, each finding carries its argument as nodes that refer to each other by number. */
 export function weighingJson(input: ReportInput, grounds: boolean): object {
-  const { installation, weighing, outcome, edition } = input;
+  const { installation, weighing, edition } = input;
   const finding = (one: Finding) => findingJson(one, grounds, input.conformity?.get(one));
   return {
     ...OUTPUT,
     file: installation.file.id,
     invented: installation.file.invented === true,
     edition: edition.id,
-    outcome,
+    outcome: outcomeJson(input),
+    signatures: standingSignatures(installation.file).map(({ signature, standing, words }) => ({
+      person: signature.person,
+      capacity: signature.capacity,
+      at: signature.at,
+      standing,
+      words,
+    })),
     supply: weighing.supply.map(finding),
     boards: installation.boards.map((board, i) => ({
       id: board.id,
@@ -51,6 +58,20 @@ export function weighingJson(input: ReportInput, grounds: boolean): object {
     })),
     observations: input.reasoned.map(observationJson),
     misfits: (input.misfits ?? []).map((one) => misfitJson(one, grounds)),
+  };
+}
+
+/** The outcome with what stands open; an open point has its places as pointers, and its words. */
+function outcomeJson(input: ReportInput): object {
+  const { points, below, ...rest } = input.outcome;
+  return {
+    ...rest,
+    points: points.map((point) => ({
+      ...point,
+      places: point.places.map(pointer),
+      words: openPointWords(point, input, true),
+    })),
+    below: below.map(({ path, ...one }) => ({ ...one, place: pointer(path) })),
   };
 }
 

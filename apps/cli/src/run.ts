@@ -85,7 +85,8 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     }
     case "report": {
       const { reportCommand } = await import("./commands/report.ts");
-      return reportCommand(rest, values.out, host, values.earlier);
+      const { out, earlier = [] } = values;
+      return reportCommand(rest, { out, earlier, given: [...rest, ...wordsGiven(values)] }, host);
     }
     case "compute": {
       const { computeCommand } = await import("./commands/compute.ts");
@@ -124,6 +125,13 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
         `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, own-figures, ring, schema.`,
       );
   }
+}
+
+/** Every text given with an option, whatever it is for, but the output: what a later option reads is guarded as well. */
+function wordsGiven({ out: _, ...values }: ReturnType<typeof parsed>["values"]): readonly string[] {
+  return Object.values(values)
+    .flat()
+    .filter((value) => typeof value === "string");
 }
 
 function parsed(args: readonly string[]) {

@@ -1,4 +1,4 @@
-import type { CheckLabel, Weighing } from "@good-grounds/core";
+import type { CheckLabel } from "@good-grounds/core";
 import { type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
 import {
   CHECKS,
@@ -30,11 +30,12 @@ const ASSURANCE = 0.95;
 export function assemble(file: InspectionFile, probability = false): ReportInput {
   const installation = resolveInstallation(file);
   const weighing = weigh(installation);
+  const reasoned = reasonObservations(installation, weighing);
   const { id, label, notes } = EDITION[file.edition];
   return {
     installation,
     weighing,
-    outcome: outcomeOf(file),
+    outcome: outcomeOf(installation, weighing, reasoned),
     checks: LABELS,
     edition: { id, label, notes },
     samples: file.extent.sampling.map(({ population, inspected, defective }) =>
@@ -42,7 +43,7 @@ export function assemble(file: InspectionFile, probability = false): ReportInput
         ? null
         : { most: mostDefective(population, inspected, defective, ASSURANCE), assurance: ASSURANCE },
     ),
-    reasoned: reasonedOf(installation, weighing),
+    reasoned: withCables(installation, reasoned),
     misfits: misfitsOf(installation),
     ...(probability ? { conformity: conformities(weighing, installation) } : {}),
     curves: installation.circuits.flatMap((circuit, i) => curvesOf(circuit, weighing.circuits[i] ?? [], installation)),
@@ -50,9 +51,12 @@ export function assemble(file: InspectionFile, probability = false): ReportInput
 }
 
 /** The reasoning of the observations, each with the cable it is about where that can be drawn. */
-function reasonedOf(installation: Installation, weighing: Weighing): ReportInput["reasoned"] {
+function withCables(
+  installation: Installation,
+  reasoned: ReturnType<typeof reasonObservations>,
+): ReportInput["reasoned"] {
   const observations = new Map(installation.file.observations.map((one) => [one.id, one]));
-  return reasonObservations(installation, weighing).map((one) => {
+  return reasoned.map((one) => {
     const observation = observations.get(one.observation);
     const cable = observation === undefined ? undefined : cableOf(observation, installation);
     return cable === undefined ? one : { ...one, cable };

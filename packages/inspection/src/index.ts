@@ -10,3 +10,4 @@ export { PRECAUTIONS } from "./precautions.ts";
 export * from "./print.ts";
 export { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
 export { INSTRUMENT_RANGES } from "./schema/instrument.ts";
+export * from "./signed.ts";

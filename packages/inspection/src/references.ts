@@ -62,6 +62,7 @@ export function referenceIssues(file: InspectionFile): readonly Issue[] {
         advice: 'add "board" with the id of the board this circuit belongs to',
       });
     }
+    issues.push(...answerReferences(file, i));
     if (seen.choice !== undefined) refer(issues, people, "person", seen.choice.by, ["observations", i, "choice", "by"]);
     for (const [j, photo] of (seen.photographs ?? []).entries()) {
       refer(issues, photographs, "photograph", photo, ["observations", i, "photographs", j]);
@@ -74,6 +75,25 @@ export function referenceIssues(file: InspectionFile): readonly Issue[] {
   for (const [path, key, value] of takenReferences(file)) {
     if (key === "by") refer(issues, people, "person", value, path);
     else refer(issues, instruments, "instrument", value, path);
+  }
+  return issues;
+}
+
+/** Places and parts that an observation answers for: each has to be there. */
+function answerReferences(file: InspectionFile, number: number): Issue[] {
+  const issues: Issue[] = [];
+  const observation = file.observations[number];
+  for (const [j, { board, circuit, part }] of (observation?.answers ?? []).entries()) {
+    const path: Path = ["observations", number, "answers", j];
+    if (board !== undefined)
+      refer(issues, new Set(file.boards.map(({ id }) => id)), "board", board, [...path, "board"]);
+    const at = file.boards.find(({ id }) => id === (board ?? observation?.board));
+    if (circuit !== undefined)
+      refer(issues, new Set(at?.circuits.map(({ id }) => id)), "circuit of that board", circuit, [...path, "circuit"]);
+    if (part === undefined) continue;
+    const parts = at === undefined ? file.supply.bonding : (at.rcds ?? []);
+    const known = new Set(parts.flatMap(({ id }) => id ?? []));
+    refer(issues, known, at === undefined ? "bonding conductor" : "RCD of that board", part, [...path, "part"]);
   }
   return issues;
 }

@@ -9,7 +9,7 @@ export const scope = "@good-grounds/";
 export const packageRules = {
   core: { packages: [], outside: [] },
   tables: { packages: ["core"], outside: [] },
-  inspection: { packages: ["core"], outside: ["zod"] },
+  inspection: { packages: ["core"], outside: ["zod", "@noble/hashes"] },
   judgement: { packages: ["core", "tables", "inspection"], outside: [] },
   assembly: { packages: ["core", "tables", "inspection", "judgement", "report"], outside: [] },
   report: { packages: ["core", "inspection"], outside: "any", nodeIn: "src/pdf/" },

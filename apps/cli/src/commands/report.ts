@@ -1,24 +1,31 @@
 import { randomUUID } from "node:crypto";
-import { realpath, rename, rm, stat, writeFile } from "node:fs/promises";
-import { dirname, join, resolve } from "node:path";
+import { rename, rm, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
 import { assemble } from "@good-grounds/assembly";
 import { readEarlier, withEarlier } from "../earlier.ts";
+import { guardedOutput } from "../guarded-output.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { readText, reason } from "../read.ts";
 import { issueLines } from "../words.ts";
 
+export interface ReportOptions {
+  readonly out: string | undefined;
+  readonly earlier: readonly string[];
+  /** Every word of the command line but the output: none of the files they name is written over. */
+  readonly given: readonly string[];
+}
+
 /** `goodgrounds report`: the condition report as PDF with the inspection file attached. */
 export async function reportCommand(
   paths: readonly string[],
-  out: string | undefined,
+  { out, earlier, given }: ReportOptions,
   host: Host,
-  earlier: readonly string[] = [],
 ): Promise<ExitCode> {
   const [path, ...more] = paths;
   if (path === undefined || more.length > 0) throw new Stop(EXIT.input, "report: name one inspection file.");
   if (out === undefined || out === "") throw new Stop(EXIT.input, "report: say where to write it with --out PATH.");
-  const target = await targetOf(out, path);
+  const target = await guardedOutput(out, given);
   const text = await readText(path);
   const parsed = readInspection(text);
   if (!parsed.ok) {
@@ -28,22 +35,12 @@ export async function reportCommand(
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
   const input = withEarlier(assemble(parsed.file, true), await readEarlier(earlier, parsed.file, host));
   const pdf = writeReportPdf(input, { json: text });
+  // Laying out takes a while: what was put there meanwhile is guarded as well.
+  if ((await guardedOutput(out, given)) !== target)
+    throw new Stop(EXIT.unreadable, `${out}: leads somewhere else than when the command began. Try again.`);
   await writeWhole(target, pdf);
   host.stdout.write(`${target}\n`);
   return EXIT.done;
-}
-
-/** The file to write. A link is followed. What is no file is refused, and so is the inspection itself: it is the original. */
-async function targetOf(out: string, source: string): Promise<string> {
-  const there = (name: string) => realpath(name).catch(() => resolve(name));
-  const target = await there(out);
-  if (target === (await there(source)))
-    throw new Stop(EXIT.input, `${out}: is the inspection file itself. Name another file for the report.`);
-  const found = await stat(target).catch(() => undefined);
-  if (found?.isDirectory() === true) throw new Stop(EXIT.input, `${target}: is a folder. Name the file to write.`);
-  if (found?.isFile() === false)
-    throw new Stop(EXIT.input, `${target}: is a device or a pipe, no file. Name the file to write.`);
-  return target;
 }
 
 /** Writes beside the target and renames: whoever looks sees the old file or the new one, never half of one. */

@@ -2,8 +2,8 @@ import { assemble } from "@good-grounds/assembly";
 import type { Finding, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import { resolveInstallation } from "@good-grounds/inspection";
-import { outcomeOf, weigh } from "@good-grounds/judgement";
-import { OUTCOME, placeWords, printable, VERDICT } from "@good-grounds/report";
+import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { OUTCOME, openPointsColumn, placeWords, printable, VERDICT } from "@good-grounds/report";
 import { readInspection } from "../inspection.ts";
 import { problemsJson, weighingJson } from "../json.ts";
 import { decode } from "../read.ts";
@@ -44,13 +44,16 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
       problem: "",
     };
   const installation = resolveInstallation(parsed.file);
-  const { supply, boards, circuits } = weigh(installation, false);
+  const weighing = weigh(installation, false);
+  const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+  const { supply, boards, circuits } = weighing;
   const findings = [...supply, ...boards.flat(), ...circuits.flat()];
   const count = (verdict: Verdict) => findings.filter(({ judgement }) => judgement.verdict === verdict).length;
   const worst = worstOf(findings);
   const columns = [
     printable(parsed.file.id),
-    OUTCOME[outcomeOf(parsed.file).outcome],
+    OUTCOME[outcome.outcome],
+    openPointsColumn(outcome.points, { installation, checks: CHECKS }),
     ...(["not-met", "too-near", "not-known", "met"] as const).map((verdict) => `${count(verdict)} ${VERDICT[verdict]}`),
     worst === undefined ? "" : `${worst.check} at ${printable(placeWords(worst.path, installation))}`,
   ];

@@ -85,6 +85,11 @@ export class Engine {
     return this.#call("reach", asked);
   }
 
+  /** The outcome as far as a job goes, and what stands open. */
+  outcome(data: Data): Promise<Answer<"outcome">> {
+    return this.#call("outcome", data);
+  }
+
   /** What is worth a second look in one's own figures. */
   ownFigures(data: Data, earlier?: Data): Promise<Answer<"ownFigures">> {
     return this.#call("ownFigures", data, earlier);

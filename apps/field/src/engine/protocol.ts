@@ -16,6 +16,8 @@ export interface Service {
   readonly trends: (earlier: readonly Data[]) => Promise<readonly TrendView[]>;
   /** What keeps a job from being finished. */
   readonly check: (data: Data) => readonly Trouble[];
+  /** The outcome as far as a job goes, and what stands open. */
+  readonly outcome: (data: Data) => Promise<OutcomeView>;
   /** What is worth a second look in one's own figures, held against last time's file where there is one. */
   readonly ownFigures: (data: Data, earlier?: Data) => Promise<readonly ToConfirm[]>;
   /** Arm's reach to one bare part beside a floor. */
@@ -35,6 +37,16 @@ export interface Trouble {
   readonly place: string;
   /** What is wrong or missing, as a plain sentence. */
   readonly words: string;
+}
+
+/** The outcome that follows from what is recorded, and what stands open, danger first; each at a place of the record. */
+export interface OutcomeView {
+  readonly outcome: "satisfactory" | "unsatisfactory" | "not-determined";
+  readonly points: readonly { readonly path: string; readonly words: string }[];
+  /** How the signatures stand to what is recorded now; empty where nobody signed. */
+  readonly signatures: readonly ("signed" | "changed" | "unbound")[];
+  /** Choices below what the facts stated give. */
+  readonly below: readonly { readonly path: string; readonly words: string }[];
 }
 
 /** Something in the inspector's own figures to confirm before somebody else asks. */

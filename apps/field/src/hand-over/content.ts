@@ -1,7 +1,6 @@
-import { parseInspectionData, printInspection } from "@good-grounds/inspection";
+import { contentHash as hashOfFile, parseInspectionData, printInspection } from "@good-grounds/inspection";
 import { documentOf } from "../record/document.ts";
 import type { Record as JobRecord } from "../record/record.ts";
-import { hashOf } from "./copy.ts";
 
 /** The inspection file of a job as text; undefined while something stops it from being one. */
 export function inspectionText(record: JobRecord): string | undefined {
@@ -9,9 +8,9 @@ export function inspectionText(record: JobRecord): string | undefined {
   return parsed.ok ? printInspection(parsed.file) : undefined;
 }
 
-/** The hash of everything that is signed: the inspection without its signatures. It changes with any change. */
-export async function contentHash(record: JobRecord): Promise<string | undefined> {
+/** The hash of everything that is signed; undefined while something stops the job from being a file. */
+export function contentHash(record: JobRecord): string | undefined {
   const { signatures: _, ...content } = documentOf(record);
   const parsed = parseInspectionData({ ...content, signatures: [] });
-  return parsed.ok ? hashOf(new TextEncoder().encode(printInspection(parsed.file))) : undefined;
+  return parsed.ok ? hashOfFile(parsed.file) : undefined;
 }

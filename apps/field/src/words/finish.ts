@@ -30,10 +30,12 @@ export const FINISH = {
   cannotSign: "Signing needs a report that nothing stands in the way of, and a person.",
   signed: "Signatures",
   none: "Nobody has signed yet.",
-  far: (count: number) => (count === 0 ? "not signed" : `${count} ${count === 1 ? "signature" : "signatures"}`),
-  holds: "holds for what stands here now",
-  changed: "the job has been changed since",
-  unbound: "not bound to any content",
+  far: (count: number) => (count === 0 ? "not signed" : `${count} ${count === 1 ? "signature" : "signatures"} given`),
+  standing: {
+    signed: "signed for what stands here now",
+    changed: "the job was changed after this: it does not count as signed for what stands here now",
+    unbound: "it says of no content that it was signed: it does not count as signed for what stands here now",
+  },
   withdraw: "Withdraw",
   unnamed: "somebody without a name",
 };

@@ -17,6 +17,14 @@ export const observation = z.strictObject({
   facts: z.record(id, z.union([z.boolean(), line, notKnown])).optional(),
   /** The inspector's position on a contested point of the topic, by the point's name. */
   positions: z.record(id, z.strictObject({ position: id, reason: paragraph.optional() })).optional(),
+  /**
+   * Checks that are not met and of which this observation speaks, by the check's id; at its own place, or at the board and
+   * the circuit named. `part` names one bonding conductor or one RCD of the board by its id.
+   */
+  answers: z
+    .array(z.strictObject({ check: id, board: id.optional(), circuit: id.optional(), part: id.optional() }))
+    .max(100)
+    .optional(),
   regulations: z.array(line).max(10).optional(),
   photographs: z.array(sha256).max(40).optional(),
   choice: z

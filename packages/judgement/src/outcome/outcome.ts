@@ -1,13 +1,21 @@
-import type { Classification, Outcome } from "@good-grounds/core";
-import type { InspectionFile } from "@good-grounds/inspection";
+import type { Classification, Outcome, Weighing } from "@good-grounds/core";
+import type { Installation } from "@good-grounds/inspection";
 import { EDITION } from "@good-grounds/tables";
+import type { ObservationReasoning } from "../reasoning/observation-reasoning.ts";
+import { choicesBelowFacts } from "./choices-below-facts.ts";
+import { openPoints } from "./open-points.ts";
 
 /**
- * The technical outcome from the classifications the inspector chose, under the edition the report is made to. An
- * observation still without a classification leaves a satisfactory outcome open; an unsatisfactory one stands whatever
- * the rest come to. What the law asks of a landlord is another matter and is not decided here.
+ * The technical outcome under the edition the report is made to. A chosen classification that makes it unsatisfactory
+ * does so whatever stands open; satisfactory follows only where nothing that decides stands open. What the law asks of a
+ * landlord is another matter and is not decided here.
  */
-export function outcomeOf(file: InspectionFile): Outcome {
+export function outcomeOf(
+  installation: Installation,
+  weighing: Weighing,
+  reasoned: readonly ObservationReasoning[],
+): Outcome {
+  const { file } = installation;
   const rule = EDITION[file.edition];
   const count: Record<Classification, number> = { C1: 0, C2: 0, C3: 0, FI: 0, none: 0 };
   const because: string[] = [];
@@ -20,7 +28,18 @@ export function outcomeOf(file: InspectionFile): Outcome {
     count[choice.classification] += 1;
     if (rule.unsatisfactory.includes(choice.classification)) because.push(id);
   }
-  const outcome = because.length > 0 ? "unsatisfactory" : open.length > 0 ? "not-determined" : "satisfactory";
+  const below = choicesBelowFacts(installation, reasoned);
+  const points = openPoints(installation, weighing, reasoned, below);
+  const outcome = because.length > 0 ? "unsatisfactory" : points.length > 0 ? "not-determined" : "satisfactory";
   const remarks = count.FI > 0 ? [{ code: "further-investigation", words: rule.furtherInvestigation }] : [];
-  return Object.freeze({ edition: file.edition, outcome, because, count: Object.freeze(count), open, remarks });
+  return Object.freeze({
+    edition: file.edition,
+    outcome,
+    because,
+    count: Object.freeze(count),
+    open,
+    points,
+    below,
+    remarks,
+  });
 }

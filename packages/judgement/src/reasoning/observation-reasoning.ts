@@ -60,8 +60,8 @@ function positionsOf({ topic, positions = {} }: Observation, { standingViews = [
 }
 
 /** Findings about the circuit an observation names, else about its board, else about the supply. */
-function findingsAt(
-  { board, circuit }: Observation,
+export function findingsAt(
+  { board, circuit }: Pick<Observation, "board" | "circuit">,
   installation: Installation,
   weighing: Weighing,
 ): readonly Finding[] {

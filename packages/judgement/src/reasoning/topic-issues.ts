@@ -1,6 +1,7 @@
 import type { AnswerFault, Issue } from "@good-grounds/core";
 import { readAnswers } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
+import { CHECKS } from "../checks/index.ts";
 import { compiledTopic } from "../topics/compiled.ts";
 import { TOPICS, topicById } from "../topics/index.ts";
 import { factsFromFigures, needsOf } from "./worked-facts.ts";
@@ -8,7 +9,10 @@ import { factsFromFigures, needsOf } from "./worked-facts.ts";
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
 export function topicIssues(file: InspectionFile): readonly Issue[] {
   const issues: Issue[] = [];
-  for (const [number, { topic: name, facts = {}, positions = {} }] of file.observations.entries()) {
+  for (const [number, { topic: name, facts = {}, positions = {}, answers = [] }] of file.observations.entries()) {
+    for (const [j, { check }] of answers.entries())
+      if (!CHECKS.some(({ id }) => id === check))
+        issues.push(noCheck(["observations", number, "answers", j, "check"], check));
     if (name === undefined) continue;
     const topic = topicById(name);
     const at = ["observations", number] as const;
@@ -95,6 +99,16 @@ export function answerIssue(fault: AnswerFault, at: readonly (string | number)[]
     case "backwards":
       return { code, path, found, expected: "the smaller value first", advice: "turn the range round" };
   }
+}
+
+function noCheck(path: readonly (string | number)[], found: string): Issue {
+  return {
+    code: "unknown-check",
+    path,
+    found,
+    expected: `the id of a check: ${CHECKS.map(({ id }) => id).join(", ")}`,
+    advice: "name the check that is not met and of which the observation speaks",
+  };
 }
 
 function noTopic(path: readonly (string | number)[], found: string): Issue {

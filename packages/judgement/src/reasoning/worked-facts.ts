@@ -91,7 +91,7 @@ export function factsFromFindings(topic: Topic, findings: readonly Finding[]): r
 }
 
 /** What of a conclusion a fact rests on: the whole, or the matter within it that the link names. */
-function judgementFor({ matter }: Worked, { judgement, settles }: Conclusion): Judgement | undefined {
+export function judgementFor({ matter }: Worked, { judgement, settles }: Conclusion): Judgement | undefined {
   return matter === undefined ? judgement : settles?.find((one) => one.matter.id === matter);
 }
 

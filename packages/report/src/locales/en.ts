@@ -109,9 +109,6 @@ export const WORDS = Object.freeze({
   bond: (to: string) => `Main bonding: ${to}`,
   metOnly: (count: number) => `${count} ${count === 1 ? "check" : "checks"} met`,
   tightest: (title: string, left: string) => `tightest: ${title}, ${left}`,
-  derived: "by the classifications chosen",
-  openObservations: (count: number) =>
-    `${count} ${count === 1 ? "observation" : "observations"} without a classification`,
   noObservation:
     "No observation is recorded, so nothing is classified yet. What is not met needs an observation, or a reason why it needs none.",
   competent:

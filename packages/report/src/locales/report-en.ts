@@ -57,26 +57,24 @@ export const REPORT = Object.freeze({
   length: (id: string) => [`${id}, `, " pages, with the inspection file attached"],
 
   stated: "As the inspector states it",
-  derived: "As it follows from the classifications",
+  derived: "As it follows from what is recorded",
   notStated: "Not stated",
   outcome: Object.freeze({
     satisfactory: "Satisfactory",
     unsatisfactory: "Unsatisfactory",
     "not-determined": "Not determined yet",
   } satisfies Record<Outcome["outcome"], string>),
-  because: ({ outcome, because, open }: Outcome, codes: readonly string[]) => {
+  because: ({ outcome, because, points }: Outcome, codes: readonly string[]) => {
     if (outcome === "unsatisfactory")
       return `${counted(because.length, "observation makes", "observations make")} it so: ${codes.join(", ")}.`;
     if (outcome === "not-determined")
-      return `${counted(open.length, "observation has", "observations have")} no classification yet, so the outcome may still change.`;
-    return "No observation makes it unsatisfactory under the edition named above.";
+      return `${counted(points.length, "point decides and stands", "points decide and stand")} open, so nothing can be said yet.`;
+    return "No observation makes it unsatisfactory under the edition named above, and nothing that decides stands open.";
   },
-  soFar: (outcome: string) => `${outcome} so far`,
-  unansweredItems: (count: number) =>
-    `But ${counted(count, "point of the inspection has", "points of the inspection have")} no answer: what nobody looked at is not in order because nothing was found.`,
   differs: (stated: string, derived: string) =>
-    `The two differ. The inspector states “${stated}”; the classifications the inspector chose come out as “${derived}”. Ask which of them stands before relying on this report.`,
+    `The two differ. The inspector states “${stated}”; what is recorded comes out as “${derived}”. Ask which of them stands before relying on this report.`,
   summary: "The inspector's summary: ",
+  numberedPlace: (number: number, place: string) => `Observation ${number}, ${place}`,
 
   todoTitle: "What was found and what to do",
   nothing: "No observation that needs work was recorded.",
@@ -472,6 +470,7 @@ export const REPORT = Object.freeze({
     "“Content” is the beginning of the SHA-256 of what was signed, the inspection without its signatures: any later change gives another.",
   drawnSignature: (name: string) => `Signature drawn by ${name}`,
   signaturesHead: ["As", "Name and position", "Firm and registration", "Signed"],
+  notSigned: "Nobody has signed this content: a draft until somebody does",
   signatures:
     "Those named carried out the inspection and testing described here, or authorised this report for issue, with the extent and the limitations stated.",
   attachmentsTitle: "Attached to this document",

@@ -10,6 +10,7 @@ import { calculations, findings } from "./sections/findings.ts";
 import { firstPage } from "./sections/first-page.ts";
 import { frame } from "./sections/frame.ts";
 import { items } from "./sections/items.ts";
+import { ledger } from "./sections/ledger.ts";
 import { misfits } from "./sections/misfits.ts";
 import { observations } from "./sections/observations.ts";
 import { origin } from "./sections/origin.ts";
@@ -28,6 +29,7 @@ export function reportModel(input: ReportInput): ReportModel {
   const data = {
     ...frame(input),
     first: firstPage(input, drawings),
+    open: ledger(input),
     observations: observations(input, drawings),
     origin: origin(input),
     findings: findings(input, drawings),

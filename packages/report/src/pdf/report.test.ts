@@ -120,7 +120,7 @@ describe("the printed report", () => {
       "Inspected 6 October 2026",
       "BS 7671:2018+A4:2026",
       "As the inspector states it",
-      "As it follows from the classifications",
+      "As it follows from what is recorded",
       "Unsatisfactory",
       "INVENTED EXAMPLE",
       "C1 – danger now",
@@ -133,7 +133,7 @@ describe("the printed report", () => {
       "J. Sample (invented)",
       "You may question anything here",
       `GG-2026-0417, ${pagesOf(report)} pages`,
-      "Observations and their reasons 2",
+      "What stands open 2",
     ]) {
       expect(first).toContain(words);
     }
@@ -171,6 +171,46 @@ describe("pages", () => {
   test.skipIf(!hasTools)("the first stands alone where all of it fits", () => {
     expect(wordsOf(report, "-l", "1")).not.toContain("Each observation has the classification");
     expect(wordsOf(report, "-f", "2", "-l", "2")).toContain("Observations and their reasons");
+  });
+});
+
+describe("what must not look better than it is", () => {
+  test.skipIf(!hasTools)(
+    "a signature with a hash of nothing but zeros is none, on the first page and at the end",
+    () => {
+      const text = changed((file) => {
+        file.signatures = (file.signatures as object[]).map((one) => ({ ...one, content: "0".repeat(64) }));
+      });
+      const path = written("zeros.pdf", text);
+      const words = wordsOf(path);
+      expect([...words.matchAll(/does not count as signed for this content/g)].length).toBeGreaterThanOrEqual(4);
+      expect(wordsOf(path, "-l", "1")).toContain("Not signed yet: a draft until it is");
+      expect(words).toContain("Nobody has signed this content");
+      expect(words).not.toContain("content 0000");
+    },
+  );
+
+  test.skipIf(!hasTools)(
+    "a C3 where C1 follows is told on the first page, near the outcome and at its observation",
+    () => {
+      const text = changed(({ observations }) => {
+        const o6 = observations.find(({ id }) => id === "o6") as { choice: object };
+        o6.choice = { ...o6.choice, classification: "C3", reason: "The room is locked." };
+      });
+      const first = wordsOf(written("below.pdf", text), "-l", "1");
+      expect(first).toContain("by the facts stated C1 follows; classified C3.");
+      expect(first).toContain("By the facts stated C1 follows; classified C3: reason: The room is locked.");
+    },
+  );
+
+  test.skipIf(!hasTools)("“satisfactory” by the inspector stands beside “not determined”, with what is open", () => {
+    const text = changed((file) => {
+      nearlyNothing(file);
+      file.conclusion = { outcome: "satisfactory" };
+    });
+    const first = wordsOf(written("stated.pdf", text), "-l", "1");
+    for (const said of ["Satisfactory", "Not determined yet", "The two differ.", "No test of any circuit is recorded."])
+      expect(first).toContain(said);
   });
 });
 
@@ -259,7 +299,7 @@ describe("hostile and empty input", () => {
     const items = ITEM_GROUPS.reduce((sum, group) => sum + group.items.length, 0);
     expect([...words.matchAll(/NOT ANSWERED/g)].length).toBe(items);
     for (const said of [
-      "Satisfactory so far",
+      "Not determined yet",
       "No circuits are recorded on this board.",
       "No instruments are recorded.",
       "No observations were recorded.",

@@ -83,6 +83,8 @@ export const TEMPLATE = String.raw`
   )
   #if d.first.differs != "" { block(above: 0.7em, below: 0.7em, width: 100%, stroke: 1.2pt + copper, inset: 5pt, text(weight: 600, d.first.differs)) }
   #d.first.because
+  #if d.first.points-title != "" { block(above: 0.6em, below: 0.4em, text(weight: 600, d.first.points-title)); bullet-list(d.first.points) }
+  #if d.first.below-title != "" { block(above: 0.6em, below: 0.4em, text(weight: 600, d.first.below-title)); bullet-list(d.first.below) }
   #if d.first.summary != "" { block(above: 0.6em, [#text(weight: 600, d.first.summary-label)#d.first.summary]) }
 ]
 
@@ -98,6 +100,7 @@ export const TEMPLATE = String.raw`
         [. #o.what ]
         text(weight: 600, o.todo-label)
         if o.todo-open { text(style: "italic", o.todo) } else { o.todo }
+        if o.below != "" { block(above: 0.6em, below: 0.6em, text(weight: 600, o.below)) }
         if o.safe != "" { block(above: 0.6em, below: 0.8em, text(weight: 600, fill: copper, o.safe)) }
       }))
     }
@@ -126,6 +129,11 @@ export const TEMPLATE = String.raw`
 // ---------------------------------------------------------------- observations
 // What a reader should have on one page stands alone on it; where it takes more, the rest is not left empty.
 #context if here().page() == 1 { pagebreak() }
+#if d.open.list.len() > 0 {
+  heading(level: 1, d.open.title)
+  block(sticky: true, small(d.open.intro))
+  bullet-list(d.open.list)
+}
 #heading(level: 1, d.observations.title)
 #if d.observations.list.len() == 0 { d.observations.none } else { block(sticky: true, small(d.observations.intro)) }
 #for o in d.observations.list {

@@ -2,12 +2,15 @@ import type { CheckLabel, Finding, Path, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../input.ts";
 import { OUTCOME, VERDICT, WORDS } from "../locales/en.ts";
+import { OPEN, SIGNATURE } from "../locales/outcome-en.ts";
 import { REASONING } from "../locales/reasoning-en.ts";
 import { decidingComparison, sides } from "../words/comparison.ts";
 import { marginWords } from "../words/figure.ts";
+import { openPointWords } from "../words/open-point.ts";
 import { placeWords } from "../words/place.ts";
 import { inDoubt } from "../words/probability.ts";
 import { headline } from "../words/reasoning.ts";
+import { standingSignatures } from "../words/signature.ts";
 import { renderFinding } from "./finding.ts";
 import { misfitLines } from "./misfits.ts";
 import { renderReasoning } from "./reasoning.ts";
@@ -37,7 +40,7 @@ export function renderWeighing(input: ReportInput, options: WeighingOptions = {}
   const width = options.width ?? 80;
   const labels = new Map(input.checks.map((label) => [label.id, label]));
   const place = (path: Path) => placeWords(path, input.installation);
-  const lines = [...heading(input, width), ""];
+  const lines = [...heading(input, width, options.all === true), ""];
   for (const one of places(input).sort(worstFirst)) {
     lines.push(...rule(one, width), ...body(one, labels, place, width, options, input.conformity), "");
   }
@@ -55,7 +58,11 @@ export function renderWeighing(input: ReportInput, options: WeighingOptions = {}
 }
 
 /** Observations with what was chosen and what follows; with `grounds` the whole line of reasoning. */
-function observationLines({ installation, reasoned }: ReportInput, width: number, options: WeighingOptions): string[] {
+function observationLines(
+  { installation, reasoned, outcome }: ReportInput,
+  width: number,
+  options: WeighingOptions,
+): string[] {
   const { observations } = installation.file;
   if (observations.length === 0) return [];
   const lines = [WORDS.observations, "─".repeat(width)];
@@ -67,31 +74,69 @@ function observationLines({ installation, reasoned }: ReportInput, width: number
     if (one !== undefined) {
       if (options.grounds === true) lines.push(...renderReasoning(one, width, chosen ?? null, " ".repeat(8)));
       else lines.push(...wrapped(headline(one), width, " ".repeat(8), " ".repeat(10)));
-      if (one.choice === "differs") lines.push(...wrapped(REASONING.choice.differs, width, " ".repeat(8)));
+      const below = outcome.below.find(({ observation }) => observation === id);
+      if (below !== undefined)
+        lines.push(...wrapped(OPEN.belowBeside(below.follows, below.chosen, below.reason), width, " ".repeat(8)));
+      else if (one.choice === "differs") lines.push(...wrapped(REASONING.choice.differs, width, " ".repeat(8)));
     } else if (topic === undefined && chosen !== "none")
       lines.push(...wrapped(REASONING.noTopic, width, " ".repeat(8)));
   }
   return [...lines, ""];
 }
 
-function heading({ installation, outcome, edition, weighing }: ReportInput, width: number): string[] {
+/** Open points shown before the rest are counted. */
+const POINTS_SHOWN = 8;
+
+function heading(input: ReportInput, width: number, all: boolean): string[] {
+  const { installation, outcome, edition, weighing } = input;
   const { file } = installation;
   const lines = wrapped(`${file.brief.premises.address.join(", ")}`, width);
   lines.push(...wrapped(`Inspected ${file.inspectedOn} to ${edition.label}. File ${file.id}.`, width));
   if (file.invented === true) lines.push(...wrapped(WORDS.invented, width));
   const { count } = outcome;
   const chosen = (["C1", "C2", "C3", "FI"] as const).map((code) => `${code} ${count[code]}`).join("  ");
-  lines.push("", ...wrapped(`Outcome ${WORDS.derived}: ${OUTCOME[outcome.outcome]}   (${chosen})`, width));
-  if (outcome.open.length > 0) lines.push(...wrapped(WORDS.openObservations(outcome.open.length), width));
+  lines.push("", ...wrapped(`Outcome: ${OUTCOME[outcome.outcome]}   (${chosen})`, width));
+  const stated = file.conclusion?.outcome;
+  if (stated !== undefined && stated !== outcome.outcome) lines.push(...wrapped(OPEN.statedOtherwise(stated), width));
+  lines.push(...openLines(input, width, all));
   for (const remark of outcome.remarks) lines.push(...wrapped(remark.words, width));
-  const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
-  if (file.observations.length === 0 && all.some(({ judgement }) => judgement.verdict === "not-met"))
+  const findings = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
+  if (file.observations.length === 0 && findings.some(({ judgement }) => judgement.verdict === "not-met"))
     lines.push(...wrapped(WORDS.noObservation, width));
   const tally = (["not-met", "too-near", "not-known", "met"] as const).map(
-    (verdict) => `${all.filter(({ judgement }) => judgement.verdict === verdict).length} ${VERDICT[verdict]}`,
+    (verdict) => `${findings.filter(({ judgement }) => judgement.verdict === verdict).length} ${VERDICT[verdict]}`,
   );
   lines.push(...wrapped(`Checks: ${tally.join(", ")}.`, width));
+  lines.push(...signatureLines(input, width));
   return lines;
+}
+
+/** What stands open, and choices below what the stated facts give. */
+function openLines(input: ReportInput, width: number, all: boolean): string[] {
+  const { points, below } = input.outcome;
+  const lines: string[] = [];
+  const { observations } = input.installation.file;
+  if (below.length > 0) {
+    lines.push(OPEN.belowTitle);
+    for (const { observation, follows, chosen, reason } of below) {
+      const place = observations.find(({ id }) => id === observation)?.place ?? "";
+      const words = `${place} (${observation}): ${OPEN.belowBeside(follows, chosen, reason)}`;
+      lines.push(...wrapped(words, width, "  ! ", "    "));
+    }
+  }
+  if (points.length === 0) return lines;
+  lines.push(OPEN.heading(points.length));
+  const shown = all ? points : points.slice(0, POINTS_SHOWN);
+  for (const point of shown) lines.push(...wrapped(openPointWords(point, input, all), width, "  ? ", "    "));
+  if (shown.length < points.length) lines.push(`    ${OPEN.more(points.length - shown.length)}`);
+  return lines;
+}
+
+/** Who signed, and whether it was for this content. */
+function signatureLines({ installation }: ReportInput, width: number): string[] {
+  const signatures = standingSignatures(installation.file);
+  if (signatures.length === 0) return [SIGNATURE.none];
+  return signatures.flatMap(({ words }) => wrapped(words, width));
 }
 
 function places({ installation, weighing }: ReportInput): Place[] {

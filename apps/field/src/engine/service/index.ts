@@ -6,6 +6,9 @@ import { argumentOf, weighData } from "./weigh.ts";
 /** Topics are many and large: they come when they are first asked for. */
 const topicPiece = () => import("./topics.ts");
 
+/** The outcome reasons about topics: it comes with them. */
+const outcomePiece = () => import("./outcome.ts");
+
 /** Wanted once, before signing. */
 const ownFiguresPiece = () => import("./own-figures.ts");
 
@@ -25,6 +28,7 @@ export function openService(): Service {
     trends: async (earlier) => (await import("./trends.ts")).trendsOf(desk.weighed, earlier),
     check: (data) => troublesOf(desk, data),
     topics: async (words) => (await topicPiece()).labels(words),
+    outcome: async (data) => (await outcomePiece()).outcomeOfData(data),
     ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),
     reach: async (asked) => (await reachPiece()).reachOf(asked),
     report: async (json) => (await writerPiece()).writePdf(json),

@@ -12,6 +12,7 @@ import { earthingOff } from "../../shell/safety.ts";
 import { FINISH } from "../../words/finish.ts";
 import { untold } from "../danger/told.ts";
 import { chosenOf } from "../observations/read.ts";
+import { StandsOpen } from "../outcome/stands-open.tsx";
 import { InTheWay } from "./in-the-way.tsx";
 import { NextInspection } from "./next-inspection.tsx";
 import { OwnFigures } from "./own-figures.tsx";
@@ -70,6 +71,7 @@ export default function Finish() {
           </div>
           {Array.isArray(troubles) && troubles.length > 0 && <InTheWay troubles={troubles} />}
         </Section>
+        <StandsOpen shown={30} />
         <Section title={FINISH.stated}>
           <ChoiceField
             path="conclusion/outcome"

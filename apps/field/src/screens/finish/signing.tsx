@@ -1,4 +1,5 @@
-import { useEffect, useState } from "preact/hooks";
+import { standingOf } from "@good-grounds/inspection";
+import { useMemo, useState } from "preact/hooks";
 import { contentHash } from "../../hand-over/content.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { Section } from "../../parts/section.tsx";
@@ -23,15 +24,8 @@ export function Signing({ allowed }: { readonly allowed: boolean }) {
   const [person, setPerson] = useState(session.person);
   const [capacity, setCapacity] = useState<Capacity>("inspected-and-tested");
   const [drawn, setDrawn] = useState("");
-  const [hash, setHash] = useState<string>();
   const size = record.size;
-  useEffect(() => {
-    let left = false;
-    void contentHash(record).then((found) => !left && setHash(found));
-    return () => {
-      left = true;
-    };
-  }, [size]);
+  const hash = useMemo(() => contentHash(record), [record, size]);
   const names = membersOf(record, "signatures");
   const people = membersOf(record, "people").filter((id) => nameOf(record, id) !== undefined);
   const sign = () => {
@@ -93,7 +87,7 @@ export function Signing({ allowed }: { readonly allowed: boolean }) {
         {names.map((name) => {
           const at = `signatures/${name}`;
           const content = textAt(record, `${at}/content`);
-          const stands = content === "" ? FINISH.unbound : content === hash ? FINISH.holds : FINISH.changed;
+          const stands = FINISH.standing[standingOf(content === "" ? undefined : content, hash)];
           return (
             <li key={name} class="row between">
               <span>

@@ -8,6 +8,7 @@ import { SCREENS, type ScreenProps } from "../../shell/screens.ts";
 import { OVERVIEW } from "../../words/overview.ts";
 import { PART, SHELL } from "../../words/shell.ts";
 import { DeleteJob } from "../jobs/delete-job.tsx";
+import { StandsOpen } from "../outcome/stands-open.tsx";
 
 interface OverviewProps extends ScreenProps {
   readonly onDrawn: () => void;
@@ -67,6 +68,7 @@ export default function Overview({ onDrawn }: OverviewProps) {
           );
         })}
       </div>
+      <StandsOpen shown={3} />
       {record.names("~earlier").length > 0 && <p class="quiet">{OVERVIEW.earlier}</p>}
       <button type="button" class="plain" onClick={() => setLeaving(true)}>
         {invented ? OVERVIEW.removeDemonstration : OVERVIEW.remove}

@@ -1,23 +1,40 @@
 import { expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
+import { changed, changedAndSigned, EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
 import { Drawings } from "../drawings.ts";
 import { signatures } from "./closing.ts";
 
+const DRAWN = { drawn: "M20 80L60 20" };
+const drawFirst = (file: { signatures?: unknown }) => Object.assign((file.signatures as object[])[0] as object, DRAWN);
+
 test("a signature stands as it was drawn, with what it was put to", () => {
   const drawings = new Drawings();
-  const text = changed((file) => {
-    Object.assign((file.signatures as object[])[0] as object, { drawn: "M20 80L60 20", content: "5c".repeat(32) });
-  });
-  const { rows, note } = signatures(inputOf(text), drawings);
+  const { rows, note } = signatures(inputOf(changedAndSigned(drawFirst)), drawings);
   expect(rows.map(({ drawn }) => drawn === "")).toEqual([false, true]);
   expect(drawings.all()[0]?.svg).toContain('d="M20 80L60 20"');
   expect(rows[0]?.words).toBe("Signature drawn by J. Sample (invented)");
-  expect(rows[0]?.cells[3]?.words).toContain("content 5c5c5c5c5c5c5c5c");
+  expect(rows[0]?.cells[3]?.words).toMatch(/^6 October 2026, 18:40; content [0-9a-f]{16}$/);
   expect(note).toContain("SHA-256");
 });
 
-test("without a content nothing is said of one", () => {
-  const { rows, note } = signatures(inputOf(EXAMPLE), new Drawings());
-  expect(rows[0]?.cells[3]?.words).toBe("6 October 2026, 18:40");
+test.each([
+  ["a hash of nothing but zeros", "0".repeat(64), "The content was changed after J. Sample (invented) signed"],
+  ["no hash", undefined, "it cannot be checked what was signed"],
+])("with %s it is told in words, not drawn, and counts for nothing", (_, content, said) => {
+  const drawings = new Drawings();
+  const text = changed((file) => {
+    drawFirst(file);
+    file.signatures = (file.signatures as object[]).map((one) => ({ ...one, content }));
+  });
+  const { rows, note, words } = signatures(inputOf(text), drawings);
+  expect(words).toBe("Nobody has signed this content: a draft until somebody does");
+  expect(rows.map(({ drawn }) => drawn)).toEqual(["", ""]);
+  expect(drawings.all()).toEqual([]);
+  expect(rows[0]?.cells[3]).toEqual({ words: expect.stringContaining(said), open: true });
+  expect(rows[0]?.cells[3]?.words).toContain("does not count as signed for this content");
   expect(note).toBe("");
+});
+
+test("the signatures of the example stand for what stands in it", () => {
+  const { rows } = signatures(inputOf(EXAMPLE), new Drawings());
+  expect(rows.map(({ cells }) => cells[3]?.open)).toEqual([false, false]);
 });

@@ -50,11 +50,14 @@ describe("the first page", () => {
     expect(page.groups[3]?.mark).toBe("");
   });
 
-  test("calls an inspection in which nothing was looked at satisfactory only so far", () => {
+  test("does not call an inspection satisfactory in which nothing was looked at", () => {
     const page = pageOf(changed(nearlyNothing));
-    expect(page.derived).toBe("Satisfactory so far");
+    expect(page.derived).toBe("Not determined yet");
     expect(page["derived-open"]).toBe(true);
-    expect(page.because).toMatch(/points of the inspection have no answer/);
+    expect(page.points).toEqual([
+      "No test of any circuit is recorded.",
+      "No item of the inspection is recorded as looked at.",
+    ]);
     expect(page.stated).toBe("Not stated");
   });
 

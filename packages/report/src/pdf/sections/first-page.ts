@@ -1,12 +1,13 @@
 import type { InspectionFile } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { CLASSIFICATION } from "../../locales/en.ts";
+import { OPEN, SIGNATURE } from "../../locales/outcome-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { SAFETY } from "../../locales/safety-en.ts";
+import { openPointWords } from "../../words/open-point.ts";
+import { standingSignatures } from "../../words/signature.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
-import { nameOf } from "./frame.ts";
-import { unansweredItems } from "./items.ts";
 import {
   capitalised,
   codeOf,
@@ -45,7 +46,7 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
     alarm: off === undefined ? "" : SAFETY.stillOffAlarm(off),
     "todo-title": REPORT.todoTitle,
     nothing: REPORT.nothing,
-    groups: GROUPS.filter((group) => group !== "none").flatMap((group) => groupOn(group, order, drawings)),
+    groups: GROUPS.filter((group) => group !== "none").flatMap((group) => groupOn(group, order, input, drawings)),
     "no-work": noWork(order),
     law: REPORT.lawDates,
     "unseen-title": REPORT.unseenTitle,
@@ -68,25 +69,35 @@ function inspected({ inspectedOn, visits }: InspectionFile): string {
   return REPORT.visit(inspectedOn, visit.arrived?.slice(11, 16) ?? "", visit.left?.slice(11, 16) ?? "");
 }
 
-/** A signature for each capacity; one that is missing is named, for without it the report is not issued. */
+/**
+ * A signature for each capacity; one that is missing is named, for without it the report is not issued, and so is one
+ * that was given for another content.
+ */
 function who(file: InspectionFile): readonly (readonly Cell[])[] {
+  const standing = standingSignatures(file);
   return Object.entries(REPORT.capacity).flatMap(([capacity, label]) => {
-    const signed = file.signatures.filter((one) => one.capacity === capacity);
+    const signed = standing.filter(({ signature }) => signature.capacity === capacity);
     if (signed.length === 0) return [[cell(label), gap(REPORT.unsigned), gap(REPORT.silence.absent)]];
-    return signed.map(({ person, at }) => {
+    return signed.map(({ signature: { person, at }, standing: stands, name }) => {
+      if (stands !== "signed")
+        return [cell(label), gap(SIGNATURE[stands](name, REPORT.moment(at))), gap(REPORT.unsigned)];
       const found = file.people.find(({ id }) => id === person);
-      const name = [nameOf(file, person), found?.position, found?.firm].filter(Boolean).join(", ");
-      return [cell(label), cell(name), cell(REPORT.moment(at))];
+      return [
+        cell(label),
+        cell([name, found?.position, found?.firm].filter(Boolean).join(", ")),
+        cell(REPORT.moment(at)),
+      ];
     });
   });
 }
 
-function outcome({ installation, outcome: derived }: ReportInput, order: readonly Numbered[]) {
+/** Open points and choices named beside the outcome; the full list has a section of its own. */
+const POINTS_SHOWN = 3;
+
+function outcome(input: ReportInput, order: readonly Numbered[]) {
+  const { installation, outcome: derived } = input;
   const { conclusion } = installation.file;
   const stated = conclusion?.outcome;
-  // Nothing found where nobody looked is no good result.
-  const unanswered = unansweredItems(installation.file);
-  const soFar = derived.outcome === "satisfactory" && unanswered > 0;
   const codes = GROUPS.flatMap((group) => {
     const numbers = order
       .filter((one) => one.group === group && derived.because.includes(one.observation.id))
@@ -98,20 +109,42 @@ function outcome({ installation, outcome: derived }: ReportInput, order: readonl
     stated: stated === undefined ? REPORT.notStated : REPORT.outcome[stated],
     "stated-open": stated === undefined,
     "derived-label": REPORT.derived,
-    derived: soFar ? REPORT.soFar(REPORT.outcome[derived.outcome]) : REPORT.outcome[derived.outcome],
-    "derived-open": soFar || derived.outcome === "not-determined",
+    derived: REPORT.outcome[derived.outcome],
+    "derived-open": derived.outcome === "not-determined",
     differs:
       stated !== undefined && stated !== derived.outcome
         ? REPORT.differs(REPORT.outcome[stated], REPORT.outcome[derived.outcome])
         : "",
-    because: [
-      REPORT.because(derived, codes),
-      ...(soFar ? [REPORT.unansweredItems(unanswered)] : []),
-      ...derived.remarks.map(({ words }) => words),
-    ].join(" "),
+    because: [REPORT.because(derived, codes), ...derived.remarks.map(({ words }) => words)].join(" "),
+    "points-title": derived.points.length === 0 ? "" : OPEN.heading(derived.points.length),
+    points: fewOf(
+      derived.points.map((point) => shortened(openPointWords(point, input), POINT_LENGTH)),
+      OPEN.moreIn,
+    ),
+    "below-title": derived.below.length === 0 ? "" : OPEN.belowTitle,
+    below: fewOf(
+      derived.below.map(({ observation, follows, chosen }) =>
+        OPEN.belowShort(numberedPlace(observation, order), follows, chosen),
+      ),
+      OPEN.more,
+    ),
     "summary-label": REPORT.summary,
     summary: conclusion?.generalCondition ?? "",
   };
+}
+
+/** Characters of an open point on the first page. */
+const POINT_LENGTH = 170;
+
+/** The first few of a list, and how many more there are. */
+function fewOf(words: readonly string[], more: (count: number) => string): readonly string[] {
+  const shown = words.length > POINTS_SHOWN + 1 ? words.slice(0, POINTS_SHOWN) : words;
+  return shown.length === words.length ? shown : [...shown, more(words.length - shown.length)];
+}
+
+function numberedPlace(id: string, order: readonly Numbered[]): string {
+  const found = order.find(({ observation }) => observation.id === id);
+  return found === undefined ? id : REPORT.numberedPlace(found.number, shortened(found.observation.place, 60));
 }
 
 /** Numbers in their order; from three on those that follow one another as the first and the last. */
@@ -125,7 +158,7 @@ function spanned(numbers: readonly number[]): string {
   return runs.flatMap((run) => (run.length < 3 ? run.map(String) : [`${run[0]} to ${run.at(-1)}`])).join(", ");
 }
 
-function groupOn(group: Group, order: readonly Numbered[], drawings: Drawings) {
+function groupOn(group: Group, order: readonly Numbered[], { outcome: derived }: ReportInput, drawings: Drawings) {
   const members = order.filter((one) => one.group === group);
   if (members.length === 0) return [];
   const heading =
@@ -144,6 +177,12 @@ function groupOn(group: Group, order: readonly Numbered[], drawings: Drawings) {
         "todo-label": REPORT.todo,
         todo: observation.remedy === undefined ? REPORT.noRemedy : shortened(observation.remedy),
         "todo-open": observation.remedy === undefined,
+        below: derived.below
+          .filter((one) => one.observation === observation.id)
+          .map(({ follows, chosen, reason }) =>
+            OPEN.belowBeside(follows, chosen, reason === null ? null : shortened(reason, 160)),
+          )
+          .join(" "),
         safe: madeSafe(group, observation),
       })),
     },

@@ -14,12 +14,6 @@ export function openItems(file: InspectionFile): number {
   return ITEM_GROUPS.flatMap((group) => [...group.items]).filter(({ id }) => !settled.has(id)).length;
 }
 
-/** How many items nobody answered at all. */
-export function unansweredItems(file: InspectionFile): number {
-  const answered = new Set<string>(file.inspected.map(({ item }) => item));
-  return ITEM_GROUPS.flatMap((group) => [...group.items]).filter(({ id }) => !answered.has(id)).length;
-}
-
 /** Every item that has to be looked at, by group, with its outcome. An item nobody answered says so. */
 export function items({ installation }: ReportInput) {
   const { file } = installation;

@@ -1,0 +1,76 @@
+import { type BigIntStats, constants } from "node:fs";
+import { lstat, open, realpath, stat } from "node:fs/promises";
+import { basename, dirname, join, resolve } from "node:path";
+import { EXIT, Stop } from "./host.ts";
+import { reason } from "./read.ts";
+
+/** What every PDF begins with. */
+const PDF = Buffer.from("%PDF-");
+
+/**
+ * The file to write a report to, with links followed. `given` is every word of the command line: none of the files they
+ * name may be the target, by whatever name, link or spelling it is meant. What stands there already may only be an
+ * earlier report: anything else is somebody's work and is refused, with what to do.
+ */
+export async function guardedOutput(out: string, given: readonly string[]): Promise<string> {
+  const target = await followed(out);
+  const there = await found(target);
+  if (there === undefined) {
+    // What is not there yet may still be named twice, such as by two links to one place.
+    for (const name of given) if ((await followed(name).catch(() => undefined)) === target) throw isInput(out, name);
+    return target;
+  }
+  if (there.isDirectory()) throw new Stop(EXIT.input, `${target}: is a folder. Name the file to write.`);
+  if (!there.isFile()) throw new Stop(EXIT.input, `${target}: is a device or a pipe, no file. Name the file to write.`);
+  for (const name of given) {
+    const input = await found(name);
+    if (input !== undefined && input.dev === there.dev && input.ino === there.ino) throw isInput(out, name);
+  }
+  if (!(await isPdf(target)))
+    throw new Stop(
+      EXIT.input,
+      `${target}: a file that is no PDF stands there and is not replaced. Name another file for the report, or move that one away first.`,
+    );
+  return target;
+}
+
+function isInput(out: string, name: string): Stop {
+  const as = out === name ? "" : ` as ${name}`;
+  return new Stop(
+    EXIT.input,
+    `${out}: this command reads that file${as}, and it would be lost. Name another file for the report.`,
+  );
+}
+
+/** Where a name leads. A file that is not there yet is placed in the folder its name leads to. */
+async function followed(name: string): Promise<string> {
+  const real = await realpath(name).catch(() => undefined);
+  if (real !== undefined) return real;
+  if ((await lstat(name).catch(() => undefined))?.isSymbolicLink() === true)
+    throw new Stop(EXIT.input, `${name}: is a link that leads to no file. Name the file to write.`);
+  const path = resolve(name);
+  return join(await realpath(dirname(path)).catch(() => dirname(path)), basename(path));
+}
+
+/** Device and number of a file as whole numbers: rounded ones could be those of another. */
+function found(name: string): Promise<BigIntStats | undefined> {
+  return stat(name, { bigint: true }).catch(() => undefined);
+}
+
+async function isPdf(path: string): Promise<boolean> {
+  try {
+    const file = await open(path, constants.O_RDONLY);
+    try {
+      const start = Buffer.alloc(PDF.length);
+      await file.read(start, 0, PDF.length, 0);
+      return start.equals(PDF);
+    } finally {
+      await file.close();
+    }
+  } catch (error) {
+    throw new Stop(
+      EXIT.input,
+      `${path}: a file stands there that cannot be read (${reason(error)}), so that it may be no report. Name another file.`,
+    );
+  }
+}

@@ -1,0 +1,44 @@
+import type { OpenPoint, Path } from "@good-grounds/core";
+import { resolveInstallation, signatureStandings } from "@good-grounds/inspection";
+import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { OPEN, openPointWords } from "@good-grounds/report";
+import { ENGINE } from "../../words/engine.ts";
+import { draftOf } from "../draft.ts";
+import { recordPath } from "../places.ts";
+import type { Data, OutcomeView } from "../protocol.ts";
+
+/** The outcome of a job as far as it goes, and what stands open, danger first. */
+export function outcomeOfData(data: Data): OutcomeView {
+  const draft = draftOf(data);
+  if (draft === undefined) throw new Error(ENGINE.unreadable);
+  const { file } = draft;
+  const installation = resolveInstallation(file);
+  const weighing = weigh(installation);
+  const { outcome, points, below } = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+  const context = { installation, checks: CHECKS };
+  return {
+    outcome,
+    points: points.map((point) => ({
+      path: screenPath(point, recordPath(point.places[0] ?? [], file)),
+      words: openPointWords(point, context),
+    })),
+    // A file that is not whole yet is not what anybody signed.
+    signatures:
+      draft.filled.length + draft.left.length > 0 ? file.signatures.map(() => "changed") : signatureStandings(file),
+    below: below.map(({ path, observation, follows, chosen, reason }) => ({
+      path: recordPath(path, file),
+      words: `${placeOf(file, path) || observation}: ${OPEN.belowBeside(follows, chosen, reason)}`,
+    })),
+  };
+}
+
+function placeOf(file: { readonly observations: readonly { readonly place: string }[] }, [, i]: Path): string {
+  return typeof i === "number" ? (file.observations[i]?.place ?? "") : "";
+}
+
+/** Where a point is put right: what was not tested, among the readings of its place. */
+function screenPath({ kind }: OpenPoint, path: string): string {
+  if (kind !== "not-tested" && kind !== "nothing-tested") return path;
+  const [board] = /^boards\/[^/]+(?=\/rcds\/)/.exec(path) ?? [];
+  return `${board ?? path.replace(/\/rcd\/own$/, "")}/readings`;
+}

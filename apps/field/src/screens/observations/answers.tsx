@@ -1,0 +1,57 @@
+import { useWeighing } from "../../engine/follow.ts";
+import type { PlaceView } from "../../engine/protocol.ts";
+import { fieldId } from "../../parts/field-id.ts";
+import { Toggle } from "../../parts/toggle.tsx";
+import { join } from "../../record/document.ts";
+import { useField, useJob } from "../../shell/job.ts";
+import { ANSWERS } from "../../words/outcome.ts";
+import { type Answered, answeredBy, isSame } from "./answered.ts";
+import { textAt } from "./read.ts";
+
+/** The checks that are not met at the place of an observation, to tick those it speaks of. */
+export function Answers({ observation }: { readonly observation: string }) {
+  const { record } = useJob();
+  const at = join(observation, "answers");
+  const field = useField(at);
+  const places = useWeighing(({ view }) => view?.places);
+  const named = (Array.isArray(field.value) ? field.value : []) as unknown as readonly Answered[];
+  const board = textAt(record, join(observation, "board"));
+  const circuit = textAt(record, join(observation, "circuit"));
+  const offered = (places ?? []).flatMap((place) => offersOf(place, board, circuit));
+  const gone = named.filter((one) => !offered.some(({ answer }) => isSame(answer, one, { board, circuit })));
+  if (offered.length === 0 && gone.length === 0) return null;
+  const write = (next: readonly Answered[]) => field.write(next.length === 0 ? null : next.map((one) => ({ ...one })));
+  return (
+    <fieldset class="field">
+      <legend>{ANSWERS.title}</legend>
+      <p class="quiet small">{ANSWERS.help}</p>
+      {offered.map(({ answer, words }) => {
+        const others = named.filter((one) => !isSame(answer, one, { board, circuit }));
+        return (
+          <Toggle
+            key={words}
+            id={fieldId(at, words)}
+            checked={others.length < named.length}
+            onChange={(checked) => write(checked ? [...others, answer] : others)}
+          >
+            {words}
+          </Toggle>
+        );
+      })}
+      {gone.map((one) => (
+        <Toggle key={JSON.stringify(one)} checked onChange={() => write(named.filter((other) => other !== one))}>
+          {[one.check, one.board, one.circuit, one.part].filter(Boolean).join(", ")}
+        </Toggle>
+      ))}
+    </fieldset>
+  );
+}
+
+/** What of one place can be ticked: all of the board an observation names, or of its circuit; without a board, the origin's. */
+function offersOf({ path, name, findings }: PlaceView, board: string, circuit: string) {
+  const answer = answeredBy(path, board, circuit);
+  if (answer === undefined) return [];
+  return findings
+    .filter(({ verdict }) => verdict === "not-met" || verdict === "too-near")
+    .map(({ check, title }) => ({ answer: { check, ...answer }, words: `${title}: ${name}` }));
+}

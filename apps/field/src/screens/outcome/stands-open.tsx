@@ -1,0 +1,76 @@
+import { useEffect, useState } from "preact/hooks";
+import { engine } from "../../engine/client.ts";
+import type { OutcomeView } from "../../engine/protocol.ts";
+import { Section } from "../../parts/section.tsx";
+import { documentOf } from "../../record/document.ts";
+import { useJob } from "../../shell/job.ts";
+import { linkTo } from "../../shell/route.ts";
+import { OUTCOME_NOW } from "../../words/outcome.ts";
+import { whereOf } from "../finish/where.ts";
+
+interface StandsOpenProps {
+  /** Points shown before the rest are counted. */
+  readonly shown: number;
+}
+
+/** The outcome as it follows from what is recorded now, and what stands open, each with the way to its place. */
+export function StandsOpen({ shown }: StandsOpenProps) {
+  const { record, job } = useJob();
+  const [looked, setLooked] = useState<{ readonly size: number; readonly found: OutcomeView | "failed" }>();
+  const size = record.size;
+  useEffect(() => {
+    let left = false;
+    engine.outcome(documentOf(record)).then(
+      (found) => !left && setLooked({ size, found }),
+      () => !left && setLooked({ size, found: "failed" }),
+    );
+    return () => {
+      left = true;
+    };
+  }, [size]);
+  const found = looked?.size === size ? looked.found : undefined;
+  return (
+    <Section title={OUTCOME_NOW.title}>
+      {found === undefined && <p class="quiet">{OUTCOME_NOW.looking}</p>}
+      {found === "failed" && <p class="fault">{OUTCOME_NOW.failed}</p>}
+      {typeof found === "object" && (
+        <>
+          <p role="status">
+            <strong>{OUTCOME_NOW.outcome[found.outcome]}</strong>
+            {found.points.length > 0 && <> {OUTCOME_NOW.open(found.points.length)}</>}
+          </p>
+          {[...new Set(found.signatures)].map((standing) => (
+            <p key={standing}>{OUTCOME_NOW.signatures[standing]}</p>
+          ))}
+          <Points job={job} points={found.points.slice(0, shown)} />
+          {found.points.length > shown && <p>{OUTCOME_NOW.more(found.points.length - shown)}</p>}
+          {found.below.length > 0 && <h3>{OUTCOME_NOW.below}</h3>}
+          <Points job={job} points={found.below} />
+        </>
+      )}
+    </Section>
+  );
+}
+
+function Points({ job, points }: { readonly job: string; readonly points: OutcomeView["points"] }) {
+  const { record } = useJob();
+  if (points.length === 0) return null;
+  return (
+    <ul class="rows">
+      {points.map(({ path, words }) => {
+        const where = whereOf(record, path);
+        return (
+          <li key={`${path} ${words}`} class="row">
+            {where === undefined ? (
+              words
+            ) : (
+              <a class="row-link grow" href={linkTo("job", job, ...where)}>
+                {words}
+              </a>
+            )}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

@@ -1,0 +1,31 @@
+import type { ChoiceBelowFacts, Classification, FollowsDespite } from "@good-grounds/core";
+import type { Installation } from "@good-grounds/inspection";
+import type { ObservationReasoning } from "../reasoning/observation-reasoning.ts";
+import { isWrittenReason } from "./written-reason.ts";
+
+/** How much danger a classification admits. FI says that nothing is settled: less than a danger that is. */
+const ADMITS: Readonly<Record<Classification, number>> = { none: 0, C3: 0, FI: 1, C2: 2, C1: 3 };
+
+/**
+ * The least danger that the facts of an observation leave, under the positions taken: C1 or C2 where every completion of
+ * the open facts comes to that at least, FI where danger cannot be ruled out and cannot be settled; else null.
+ */
+export function followsAtLeast({ reasoning }: ObservationReasoning): FollowsDespite | null {
+  const [least] = reasoning.possible;
+  if (least === "C1" || least === "C2") return least;
+  return reasoning.classification === "FI" ? "FI" : null;
+}
+
+/** Every observation classified lower than its stated facts give. */
+export function choicesBelowFacts(
+  { file }: Installation,
+  reasoned: readonly ObservationReasoning[],
+): readonly ChoiceBelowFacts[] {
+  return reasoned.flatMap((one) => {
+    const follows = followsAtLeast(one);
+    const { chosen, observation, path } = one;
+    if (follows === null || chosen === null || ADMITS[chosen] >= ADMITS[follows]) return [];
+    const reason = file.observations.find(({ id }) => id === observation)?.choice?.reason;
+    return [{ observation, path, follows, chosen, reason: isWrittenReason(reason) ? reason : null }];
+  });
+}

@@ -1,0 +1,94 @@
+import {
+  ESSENTIAL_TESTS,
+  type EssentialTest,
+  type Evidence,
+  type Fact,
+  type OpenPoint,
+  type Path,
+  type Unit,
+} from "@good-grounds/core";
+import type { Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
+import { isWrittenReason } from "./written-reason.ts";
+
+type Leaf = Evidence<Unit> | Fact<string | boolean>;
+
+/** One essential test at one place, and the records any of which answers it. */
+interface Asked {
+  readonly test: EssentialTest;
+  readonly place: Path;
+  readonly records: readonly Leaf[];
+}
+
+/**
+ * Essential tests that were neither recorded nor limited with a written reason. Tests that lack at the very same places
+ * are one point; where no circuit has a single one recorded, limited or not, that is the point and nothing else is said
+ * of the circuits.
+ */
+export function untested(installation: Installation): readonly OpenPoint[] {
+  const ofCircuits = installation.circuits.flatMap((circuit) => askedOfCircuit(circuit, installation));
+  const others = [...askedOfSupply(installation), ...devicesOf(installation).map(askedOfDevice)];
+  const isNothing = !ofCircuits.some(({ test, records }) => test !== "rcd-present" && records.some(isRecorded));
+  const isNothingAtAll = isNothing && !others.some(({ records }) => records.some(isRecorded));
+  return [
+    ...(isNothing ? [{ kind: "nothing-tested", places: installation.boards.map(({ path }) => path) } as const] : []),
+    ...(isNothingAtAll ? [] : grouped(others)),
+    ...(isNothing ? [] : grouped(ofCircuits)),
+  ];
+}
+
+function askedOfSupply({ supply }: Installation): readonly Asked[] {
+  const at = (test: EssentialTest, ...records: readonly Leaf[]): Asked => ({ test, place: supply.path, records });
+  return [at("ze", supply.ze, supply.ra), at("supply-polarity", supply.polarity)];
+}
+
+function askedOfCircuit(
+  { path, board, readings, residual, id }: Circuit,
+  installation: Installation,
+): readonly Asked[] {
+  const at = (test: EssentialTest, ...records: readonly Leaf[]): Asked => ({ test, place: path, records });
+  const { r1r2, r2Only, r2, crossLineCpc, zs, polarity, insulationLiveEarth } = readings;
+  // The loop at the board a circuit feeds is the loop at its far end.
+  const fed = installation.boards.filter(({ feeder }) => feeder?.id === id && feeder.board.id === board.id);
+  return [
+    at("continuity", r1r2, r2Only, r2, ...crossLineCpc.map(({ reading }) => reading)),
+    at("insulation", insulationLiveEarth, board.insulationLiveEarth),
+    at("polarity", polarity),
+    at("zs", zs, ...fed.map(({ zdb }) => zdb)),
+    at("rcd-present", residual.present),
+  ];
+}
+
+function askedOfDevice({ path, timeAtRated }: ResidualDevice): Asked {
+  return { test: "rcd-time", place: path, records: [timeAtRated] };
+}
+
+/** Every RCD once: those of the boards, and those of single circuits. */
+function devicesOf({ boards, circuits }: Installation): readonly ResidualDevice[] {
+  return [...new Set([...boards.flatMap(({ rcds }) => rcds), ...circuits.flatMap(({ residual }) => residual.devices)])];
+}
+
+function grouped(asked: readonly Asked[]): readonly OpenPoint[] {
+  const points = new Map<string, { readonly tests: EssentialTest[]; readonly places: readonly Path[] }>();
+  for (const test of ESSENTIAL_TESTS) {
+    const places = asked
+      .filter((one) => one.test === test && !one.records.some((leaf) => isRecorded(leaf) || isLimited(leaf)))
+      .map(({ place }) => place);
+    if (places.length === 0) continue;
+    const key = JSON.stringify(places);
+    const same = points.get(key);
+    if (same === undefined) points.set(key, { tests: [test], places });
+    else same.tests.push(test);
+  }
+  return [...points.values()].map((point) => ({ kind: "not-tested", ...point }));
+}
+
+function isRecorded({ kind }: Leaf): boolean {
+  return kind !== "not-known" && kind !== "fact-not-known" && kind !== "lacking";
+}
+
+/** Left out for a reason that is written down: "not verified" only says that nobody did. */
+function isLimited(leaf: Leaf): boolean {
+  if (leaf.kind !== "not-known" && leaf.kind !== "fact-not-known") return false;
+  const { silence, reason } = leaf.detail;
+  return (silence === "limited" || silence === "not-applicable") && isWrittenReason(reason);
+}

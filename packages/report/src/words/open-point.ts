@@ -1,0 +1,72 @@
+import type { CheckLabel, OpenPoint, Path } from "@good-grounds/core";
+import type { Installation } from "@good-grounds/inspection";
+import { OPEN } from "../locales/outcome-en.ts";
+import { placeWords } from "./place.ts";
+
+/** What the words of an open point are made from. */
+export interface OpenPointContext {
+  readonly installation: Installation;
+  readonly checks: readonly Pick<CheckLabel, "id" | "title">[];
+}
+
+/** Places named of a point before the rest are counted; all of them where `all`. */
+const SHOWN = 6;
+
+/** An open point as a plain sentence with its places; with `all` none of them is left to a count. */
+export function openPointWords(point: OpenPoint, context: OpenPointContext, all = false): string {
+  const places = () => placesWords(point.places, context.installation, all ? Number.POSITIVE_INFINITY : SHOWN);
+  const title = (check: string) => context.checks.find(({ id }) => id === check)?.title ?? check;
+  switch (point.kind) {
+    case "earthing-off":
+      return OPEN.earthingOff;
+    case "below-the-facts":
+      return OPEN.below(places(), point.follows, point.chosen);
+    case "unclassified":
+      return OPEN.unclassified(places(), point.follows);
+    case "not-met":
+      return OPEN.notMet(title(point.check), places());
+    case "past-limit":
+      return OPEN.pastLimit(title(point.check), places());
+    case "nothing-tested":
+      return OPEN.nothingTested;
+    case "not-tested":
+      return OPEN.notTested(point.tests, places());
+    case "nothing-inspected":
+      return OPEN.nothingInspected;
+    case "not-inspected":
+      return point.answered === "not" ? OPEN.notInspected(point.items.length) : OPEN.notVerified(point.items.length);
+  }
+}
+
+/** How many points stand open and the worst of them, where there is one line for a whole inspection. */
+export function openPointsColumn(points: readonly OpenPoint[], context: OpenPointContext): string {
+  const [worst] = points;
+  return worst === undefined ? OPEN.count(0) : `${OPEN.count(points.length)}: ${openPointWords(worst, context)}`;
+}
+
+/** Places in words; circuits of one board stand together. */
+function placesWords(paths: readonly Path[], installation: Installation, most: number): string {
+  const shown = paths.slice(0, most);
+  const groups = new Map<string, string[]>();
+  for (const path of shown) {
+    const { group, member } = placed(path, installation);
+    groups.set(group, [...(groups.get(group) ?? []), ...(member === undefined ? [] : [member])]);
+  }
+  const words = [...groups].map(([group, members]) =>
+    members.length === 0 ? group : OPEN.circuits(group, members, 0),
+  );
+  return OPEN.places(words, paths.length - shown.length);
+}
+
+function placed(path: Path, installation: Installation): { readonly group: string; readonly member?: string } {
+  const [head, i, kind, j] = path;
+  if (head === "observations" && typeof i === "number") {
+    const one = installation.file.observations[i];
+    return { group: one === undefined ? placeWords(path, installation) : `${one.place} (${one.id})` };
+  }
+  if (head === "boards" && typeof i === "number" && kind === "circuits" && typeof j === "number" && path.length === 4) {
+    const board = installation.boards[i];
+    return { group: board?.name ?? `board ${i + 1}`, member: board?.circuits[j]?.designation ?? String(j + 1) };
+  }
+  return { group: placeWords(path, installation) };
+}
