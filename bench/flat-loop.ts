@@ -113,8 +113,15 @@ interface Band {
   h: number;
 }
 const band = (e: Evidence<Unit>): Band => ({ v: e.value, l: e.low, h: e.high });
-const doubt = (e: Evidence<"ohm">): Band =>
-  e.kind === "measured" && e.detail.accuracy === null ? { v: e.value, l: e.low * 0.7, h: e.high * 1.3 } : band(e);
+/** A reading's band: part of it either way and so many digits, never below nothing; as stated where it is stated. */
+function spread(e: Evidence<"ohm">, part: number, digits: number): Band {
+  if (e.kind !== "measured") return band(e);
+  const { accuracy, resolution } = e.detail;
+  const [p, n] =
+    accuracy === null ? [part, digits] : [0, /digit/.test(accuracy) && !/\+ ?0+ digit/.test(accuracy) ? 0 : 0.5];
+  return { v: e.value, l: Math.max(0, e.low * (1 - p) - n * resolution), h: e.high * (1 + p) + n * resolution };
+}
+const doubt = (e: Evidence<"ohm">): Band => spread(e, 0.3, 1);
 function agrees(a: Band, b: Band, side = 0): Flat {
   if (Number.isNaN(a.v) || Number.isNaN(b.v)) return OPEN;
   const below = side >= 0 && a.h < b.l - Math.abs(b.l) * EPS;
@@ -259,9 +266,14 @@ function ring(circuit: Circuit): Flat {
   if (shape !== undefined && shape !== "ring") return NONE;
   const { cable, readings } = circuit;
   const material = word(cable.material);
-  const r1 = doubt(readings.r1);
-  const rn = doubt(readings.rn);
-  const r2 = doubt(readings.r2);
+  const meters = new Set<string | undefined>();
+  const points = [...readings.crossLineNeutral, ...readings.crossLineCpc].map(({ reading }) => reading);
+  for (const e of [readings.r1, readings.rn, readings.r2, readings.r1r2, ...points])
+    if (e.kind === "measured") meters.add(e.detail.taken.instrument);
+  const own = (e: Evidence<"ohm">) => (meters.size > 1 ? doubt(e) : spread(e, 0.02, 3));
+  const r1 = own(readings.r1);
+  const rn = own(readings.rn);
+  const r2 = own(readings.r2);
   const line = perMetre(cable.line, material);
   const cpc = perMetre(cable.cpc, material);
   const ratio = cpc / line;
@@ -273,13 +285,13 @@ function ring(circuit: Circuit): Flat {
       l: per * cable.length.low * ft.l * TAU.l,
       h: per * cable.length.high * ft.h * TAU.h,
     });
-    parts.push(agrees(r1, end(line)), agrees(r2, end(cpc)));
+    parts.push(agrees(doubt(readings.r1), end(line)), agrees(doubt(readings.r2), end(cpc)));
   }
   const quarter = { v: (r1.v + rn.v) / 4, l: (r1.l + rn.l) / 4, h: (r1.h + rn.h) / 4 };
   const near = { v: 1 / (1 / r1.v + 1 / r2.v), l: 1 / (1 / r1.l + 1 / r2.l), h: 1 / (1 / r1.h + 1 / r2.h) };
-  for (const point of readings.crossLineNeutral) parts.push(agrees(doubt(point.reading), quarter, 1));
-  for (const point of readings.crossLineCpc) parts.push(agrees(doubt(point.reading), near, 1));
-  if (has(readings.r1r2)) parts.push(agrees(doubt(readings.r1r2), near, 1));
+  for (const point of readings.crossLineNeutral) parts.push(agrees(own(point.reading), quarter, 1));
+  for (const point of readings.crossLineCpc) parts.push(agrees(own(point.reading), near, 1));
+  if (has(readings.r1r2)) parts.push(agrees(own(readings.r1r2), near, 1));
   return all(...parts);
 }
 
@@ -591,7 +603,7 @@ function bondContinuity(bond: BondingConductor): Flat {
   if (word(bond.extraneous) === false) return NONE;
   const r = perMetre(bond.size, word(bond.material));
   return agrees(
-    band(bond.resistance),
+    spread(bond.resistance, 0, 1),
     { v: r * bond.length.value + 0.05, l: r * bond.length.low + 0.05, h: r * bond.length.high + 0.05 },
     -1,
   );

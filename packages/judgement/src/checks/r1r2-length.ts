@@ -4,7 +4,7 @@ import { check, concluded, doesNotArise } from "../check.ts";
 import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../circuits/conductor-expectation.ts";
 import { withInstrumentDoubt } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantity, asksWord } from "../need.ts";
+import { asksQuantity, asksReading, asksWord } from "../need.ts";
 
 /**
  * Whether R1+R2 fits the cable: (r1 + r2)·L at the test temperature, with real conductors up to 8 % below the greatest
@@ -19,7 +19,7 @@ export const r1r2Length = check({
   formula: "R1+R2 ≈ (r1 + r2)·L·Ft",
   regulations: ["643.2.1"],
   needs: {
-    r1r2: asksQuantity(TERM.measuredR1R2, "0.24 Ω"),
+    r1r2: asksReading(TERM.measuredR1R2, "0.24 Ω"),
     line: asksQuantity(TERM.lineArea, "2.5 mm²"),
     cpc: asksQuantity(TERM.cpcArea, "1.5 mm²"),
     material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),

@@ -2,7 +2,7 @@ import { type Evidence, isKnown, type Remark, TERM } from "@good-grounds/core";
 import { check, concluded } from "../check.ts";
 import { withInstrumentDoubt } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantity } from "../need.ts";
+import { asksReading } from "../need.ts";
 
 /**
  * Whether Zs, the loop before the circuit and R1+R2 can all be true: Zs against Zdb + (R1+R2), or Ze + (R1+R2) where
@@ -17,10 +17,10 @@ export const zsAgreement = check({
   formula: "Zs ≈ Zdb + (R1+R2); at the origin without Zdb: Ze + (R1+R2)",
   regulations: ["643.7.3"],
   needs: {
-    zs: asksQuantity(TERM.measuredZs, "1.20 Ω"),
-    zdb: asksQuantity(TERM.measuredZdb, "0.35 Ω"),
-    ze: asksQuantity(TERM.measuredZe, "0.35 Ω, where the board is at the origin"),
-    r1r2: asksQuantity(TERM.measuredR1R2, "0.75 Ω"),
+    zs: asksReading(TERM.measuredZs, "1.20 Ω"),
+    zdb: asksReading(TERM.measuredZdb, "0.35 Ω"),
+    ze: asksReading(TERM.measuredZe, "0.35 Ω, where the board is at the origin"),
+    r1r2: asksReading(TERM.measuredR1R2, "0.75 Ω"),
   },
   gather: (circuit, installation) => ({
     zs: circuit.readings.zs,
