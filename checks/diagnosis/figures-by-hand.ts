@@ -1,4 +1,3 @@
-import type { Verdict } from "@good-grounds/core";
 import { Chance } from "../../examples/simulate/chance.ts";
 import { compute } from "../compute.ts";
 import { trueReadings } from "./simulated-ring.ts";
@@ -165,18 +164,26 @@ export function withDoubt(text: string | string[]): string | string[] {
   return `${ohms.toFixed(2)} ± ${(0.05 * ohms + 0.02).toFixed(3)} Ω`;
 }
 
-/** How many of so many circuits a check calls not met. The same seed gives the same circuits. */
-export function notMetOf(
+/** What is said of so many circuits: how many not met, and how many too near to call. */
+export interface SaidByHand {
+  readonly notMet: number;
+  readonly tooNear: number;
+}
+
+/** Asks a check of so many circuits. The same seed gives the same circuits. */
+export function saidByHand(
   { check, figures }: ByHand,
   circuits: number,
   seed: number,
-  typed = (figure: Figures) => figure,
-): number {
+  typed = (figure: string | string[]): string | string[] => figure,
+): SaidByHand {
   const chance = new Chance(seed);
-  let notMet = 0;
+  const count = { notMet: 0, tooNear: 0 };
   for (let i = 0; i < circuits; i++) {
-    const verdict: Verdict | undefined = compute(check, typed(figures(chance))).judgement?.verdict;
-    if (verdict === "not-met") notMet++;
+    const given = Object.fromEntries(Object.entries(figures(chance)).map(([need, figure]) => [need, typed(figure)]));
+    const verdict = compute(check, given).judgement?.verdict;
+    if (verdict === "not-met") count.notMet++;
+    if (verdict === "too-near") count.tooNear++;
   }
-  return notMet;
+  return count;
 }

@@ -5,6 +5,7 @@ import {
   type Measured,
   parseAccuracy,
   type Reckoner,
+  type Remark,
   TERM,
   type Term,
 } from "@good-grounds/core";
@@ -21,6 +22,41 @@ const CEILING = assumed(
   [0.7, 1.3],
   { work: "BS EN 61557", edition: "all parts", basis: "published" },
 );
+
+/** What usual instruments are out by, where no accuracy is stated: of each reading, and in digits. */
+const USUAL = Object.freeze({
+  loop: { factor: usual(0.05), digits: 5 },
+  continuity: { factor: usual(0.02), digits: 3 },
+});
+
+function usual(part: number): Assumed<"ratio"> {
+  return assumed(
+    TERM.operatingUncertainty,
+    1,
+    "accuracy of the instrument not stated; what usual instruments are out by",
+    [1 - part, 1 + part],
+    { work: "experience of installation testers", edition: "none", basis: "common-practice" },
+  );
+}
+
+/** A reading as a usual instrument of its range shows it, where no accuracy is stated. */
+export function withUsualDoubt(
+  term: Term<"ohm">,
+  reading: Evidence<"ohm">,
+  range: keyof typeof USUAL,
+  reckon: Reckoner,
+): Evidence<"ohm"> {
+  if (reading.kind !== "measured") return reading;
+  if (isStated(reading)) return rounded(term, reading, reckon);
+  return widened(term, reading, USUAL[range].factor, USUAL[range].digits, reckon);
+}
+
+/** Said where accounts agree only if the instruments are as far out as their standard lets them be. */
+export const ONLY_AT_THE_CEILING: Remark = Object.freeze({
+  code: "agrees-only-at-the-ceiling",
+  words:
+    "They agree only if the instruments are as far out as their standard allows, which is more than is usual. State their accuracy, or what a figure may be out by (0.71 ± 0.02 Ω), to decide.",
+});
 
 /** What differs from one reading to the next of one meter: a part of the reading, and digits. Its scale is common to them. */
 const FROM_READING_TO_READING = assumed(
