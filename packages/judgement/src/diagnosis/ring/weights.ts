@@ -20,7 +20,7 @@ const COMMON: Readonly<Record<RingState["kind"], number>> = {
  * A protective conductor of this or that other size than the one written down, beside whatever else is so. As common as
  * one loose joint is once its ohms are paid for: where readings cannot tell the two apart, neither hides the other.
  */
-const OTHER_SIZE = 0.003;
+const OTHER_SIZE = 0.002;
 
 /** The same for one point. */
 const COMMON_AT_POINT: Readonly<Record<PointState["kind"], number>> = {
