@@ -19,7 +19,7 @@ const RADIALS = [
 /** Greatest resistance of a protective conductor one size smaller than it was written down, mΩ/m. */
 const A_SIZE_LESS: Readonly<Record<number, number>> = { 1: 36, 1.5: 18.1, 2.5: 12.1 };
 
-export type RadialFault =
+type RadialFault =
   | "sound"
   | "joint of 0.3 Ω"
   | "joint of 0.3 Ω in the loop only"
@@ -73,7 +73,7 @@ function radial(chance: Chance, fault: RadialFault): Radial {
   };
 }
 
-export type RingFaultByHand = "sound" | "joint of 0.3 Ω" | "size wrong" | "line open" | "decimal slipped";
+type RingFaultByHand = "sound" | "joint of 0.3 Ω" | "size wrong" | "line open" | "decimal slipped";
 
 function ringFigures(chance: Chance, fault: RingFaultByHand): Figures {
   const plant = (legs: number) => {
@@ -106,7 +106,7 @@ function ringFigures(chance: Chance, fault: RingFaultByHand): Figures {
   };
 }
 
-export type BondFault = "sound" | "clamp of 0.3 Ω";
+type BondFault = "sound" | "clamp of 0.3 Ω";
 
 function bondFigures(chance: Chance, fault: BondFault): Figures {
   const metres = chance.between(2, 25);
