@@ -113,8 +113,15 @@ interface Band {
   h: number;
 }
 const band = (e: Evidence<Unit>): Band => ({ v: e.value, l: e.low, h: e.high });
-const doubt = (e: Evidence<"ohm">): Band =>
-  e.kind === "measured" && e.detail.accuracy === null ? { v: e.value, l: e.low * 0.7, h: e.high * 1.3 } : band(e);
+/** A reading's band: part of it either way and so many digits, never below nothing; as stated where it is stated. */
+function spread(e: Evidence<"ohm">, part: number, digits: number): Band {
+  if (e.kind !== "measured") return band(e);
+  const { accuracy, resolution } = e.detail;
+  const [p, n] =
+    accuracy === null ? [part, digits] : [0, /digit/.test(accuracy) && !/\+ ?0+ digit/.test(accuracy) ? 0 : 0.5];
+  return { v: e.value, l: Math.max(0, e.low * (1 - p) - n * resolution), h: e.high * (1 + p) + n * resolution };
+}
+const doubt = (e: Evidence<"ohm">): Band => spread(e, 0.3, 1);
 function agrees(a: Band, b: Band, side = 0): Flat {
   if (Number.isNaN(a.v) || Number.isNaN(b.v)) return OPEN;
   const below = side >= 0 && a.h < b.l - Math.abs(b.l) * EPS;
@@ -125,6 +132,12 @@ function agrees(a: Band, b: Band, side = 0): Flat {
     verdict: below || above ? "not-met" : "met",
     margin: apart <= 0 ? 1 : 1 - (width === 0 ? Number.POSITIVE_INFINITY : apart / width),
   };
+}
+
+/** Apart by usual instruments: too near where those at the ceiling of their standard still bridge it. */
+function atCeiling(usual: Flat, ceiling: Flat): Flat {
+  if (usual.verdict !== "not-met") return usual;
+  return ceiling.verdict === "met" ? { ...ceiling, verdict: "too-near" } : ceiling;
 }
 
 const TAU = { v: 0.97, l: 0.92, h: 1 };
@@ -233,9 +246,9 @@ function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
     : circuit.board.feeder === undefined
       ? supply.ze
       : circuit.board.zdb;
-  const a = doubt(before);
-  const b = doubt(r1r2);
-  return agrees(doubt(zs), { v: a.v + b.v, l: a.l + b.l, h: a.h + b.h });
+  const plus = (a: Band, b: Band): Band => ({ v: a.v + b.v, l: a.l + b.l, h: a.h + b.h });
+  const usual = agrees(spread(zs, 0.05, 5), plus(spread(before, 0.05, 5), spread(r1r2, 0.02, 3)));
+  return atCeiling(usual, agrees(doubt(zs), plus(doubt(before), doubt(r1r2))));
 }
 
 function r1r2Length(circuit: Circuit): Flat {
@@ -247,11 +260,12 @@ function r1r2Length(circuit: Circuit): Flat {
   const r = perMetre(cable.line, material) + perMetre(cable.cpc, material);
   const ft = testFactor(readings.temperature);
   const { length } = cable;
-  return agrees(doubt(readings.r1r2), {
+  const foretold = {
     v: r * length.value * ft.v * TAU.v,
     l: r * length.low * ft.l * TAU.l,
     h: r * length.high * ft.h * TAU.h,
-  });
+  };
+  return atCeiling(agrees(spread(readings.r1r2, 0.02, 3), foretold), agrees(doubt(readings.r1r2), foretold));
 }
 
 function ring(circuit: Circuit): Flat {
@@ -259,9 +273,14 @@ function ring(circuit: Circuit): Flat {
   if (shape !== undefined && shape !== "ring") return NONE;
   const { cable, readings } = circuit;
   const material = word(cable.material);
-  const r1 = doubt(readings.r1);
-  const rn = doubt(readings.rn);
-  const r2 = doubt(readings.r2);
+  const meters = new Set<string | undefined>();
+  const points = [...readings.crossLineNeutral, ...readings.crossLineCpc].map(({ reading }) => reading);
+  for (const e of [readings.r1, readings.rn, readings.r2, readings.r1r2, ...points])
+    if (e.kind === "measured") meters.add(e.detail.taken.instrument);
+  const own = (e: Evidence<"ohm">) => (meters.size > 1 ? doubt(e) : spread(e, 0.02, 3));
+  const r1 = own(readings.r1);
+  const rn = own(readings.rn);
+  const r2 = own(readings.r2);
   const line = perMetre(cable.line, material);
   const cpc = perMetre(cable.cpc, material);
   const ratio = cpc / line;
@@ -273,13 +292,13 @@ function ring(circuit: Circuit): Flat {
       l: per * cable.length.low * ft.l * TAU.l,
       h: per * cable.length.high * ft.h * TAU.h,
     });
-    parts.push(agrees(r1, end(line)), agrees(r2, end(cpc)));
+    parts.push(agrees(doubt(readings.r1), end(line)), agrees(doubt(readings.r2), end(cpc)));
   }
   const quarter = { v: (r1.v + rn.v) / 4, l: (r1.l + rn.l) / 4, h: (r1.h + rn.h) / 4 };
   const near = { v: 1 / (1 / r1.v + 1 / r2.v), l: 1 / (1 / r1.l + 1 / r2.l), h: 1 / (1 / r1.h + 1 / r2.h) };
-  for (const point of readings.crossLineNeutral) parts.push(agrees(doubt(point.reading), quarter, 1));
-  for (const point of readings.crossLineCpc) parts.push(agrees(doubt(point.reading), near, 1));
-  if (has(readings.r1r2)) parts.push(agrees(doubt(readings.r1r2), near, 1));
+  for (const point of readings.crossLineNeutral) parts.push(agrees(own(point.reading), quarter, 1));
+  for (const point of readings.crossLineCpc) parts.push(agrees(own(point.reading), near, 1));
+  if (has(readings.r1r2)) parts.push(agrees(own(readings.r1r2), near, 1));
   return all(...parts);
 }
 
@@ -591,7 +610,7 @@ function bondContinuity(bond: BondingConductor): Flat {
   if (word(bond.extraneous) === false) return NONE;
   const r = perMetre(bond.size, word(bond.material));
   return agrees(
-    band(bond.resistance),
+    spread(bond.resistance, 0, 1),
     { v: r * bond.length.value + 0.05, l: r * bond.length.low + 0.05, h: r * bond.length.high + 0.05 },
     -1,
   );

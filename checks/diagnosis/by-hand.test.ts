@@ -327,7 +327,7 @@ const FAULTS: readonly Case[] = [
       r1r2: "0.37",
       zs: "0.59",
     }),
-    told: [ONE(1, "protective-conductor-size-wrong")],
+    told: [ONE(1, "protective-conductor-size-wrong"), "ring 1: other-cpc"],
   },
   {
     name: "the only ring of a board cut through",

@@ -57,12 +57,24 @@ describe("a ring's fault in words", () => {
   });
 
   test("a loose joint: how many ohms, in which conductor, and the reading that tells where", () => {
-    const { said } = saidOf({ kind: "joint", conductor: "cpc", leg: 3, ohms: 0.4 });
+    const { said } = saidOf({ kind: "joint", conductor: "cpc", leg: 3, ohms: 0.8 });
+    expect(said.find((line) => line.startsWith("Most likely"))).toMatch(
+      /a loose joint of about 0\.82 Ω \(0\.77 Ω to 0\.86 Ω\) in the cpc, about 32 m/,
+    );
+    expect(said).toContain(
+      "Next: join line and cpc at the outgoing end only, leave the returning end apart, and read between them at socket 4; about 1.32 Ω if it lies at the likeliest place, about 0.62 Ω at the next likeliest",
+    );
+  });
+
+  test("a joint of as many ohms as a smaller conductor would have more: both, and the reading that tells", () => {
+    const { misfit, said } = saidOf({ kind: "joint", conductor: "cpc", leg: 3, ohms: 0.4 });
+    expect(misfit).toMatchObject({ clear: true, toldApart: false });
     expect(said.find((line) => line.startsWith("Most likely"))).toMatch(
       /a loose joint of about 0\.42 Ω \(0\.38 Ω to 0\.46 Ω\) in the cpc, about 34 m/,
     );
+    expect(said.join("\n")).toMatch(/Cannot be told apart \(\d+ %\): the cpc has 1 mm² and not the size written down/);
     expect(said).toContain(
-      "Next: join line and cpc at the outgoing end only, leave the returning end apart, and read between them at socket 6; about 1.06 Ω if it lies at the likeliest place, about 0.76 Ω at the next likeliest",
+      "Next: join line and cpc at the outgoing end only, leave the returning end apart, and read between them at socket 4; about 0.86 Ω if joint in cpc; about 0.60 Ω if cpc of 1 mm2",
     );
   });
 
@@ -107,7 +119,7 @@ describe("false alarms", () => {
     expect(rings({ kind: "spur", point: 6, metres: 3 }).flatMap((found) => found.filter(({ clear }) => clear))).toEqual(
       [],
     );
-  });
+  }, 300_000);
 
   test("the spur of 3 m of the terraced house is found and raises no alarm", () => {
     const house = parseInspectionData(

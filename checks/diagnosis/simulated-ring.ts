@@ -189,6 +189,23 @@ function readWith(chance: Chance): (ohms: number) => RingReading {
   };
 }
 
+/** Sizes the protective conductor may have in truth, mm², with their greatest resistances, mΩ/m at 20 °C. */
+const CPC_SIZES: readonly (readonly [number, number])[] = [
+  [1, 18.1],
+  [1.5, 12.1],
+  [2.5, 7.41],
+];
+
+const ratioOf = (value: number) => ({ value, deviation: value * 0.025 });
+
+/** The other sizes that a protective conductor no larger than the line may have. */
+function otherSizes({ nominal: [line, cpc] }: TrueRing) {
+  const lineAt20 = [4.61, 7.41].reduce((a, b) => (Math.abs(b / 1000 - line) < Math.abs(a / 1000 - line) ? b : a));
+  return CPC_SIZES.map(([size, ohms]) => ({ size, ratio: ratioOf(ohms / lineAt20) })).filter(
+    ({ ratio }) => ratio.value > 0.999 && Math.abs(Math.log(ratio.value / (cpc / line))) > 0.01,
+  );
+}
+
 /** What the electrician has: readings, sizes, and the length paced out to ±15 % or not at all. */
 export function inputOf(ring: TrueRing, chance: Chance): RingInput {
   const truth = trueReadings(ring);
@@ -210,7 +227,8 @@ export function inputOf(ring: TrueRing, chance: Chance): RingInput {
     orderKnown: true,
     linePerMetre: { value: line * 0.97, deviation: line * 0.02 },
     neutralRatio: { value: 1, deviation: 0.02 },
-    cpcRatio: { value: cpc / line, deviation: (cpc / line) * 0.025 },
+    cpcRatio: ratioOf(cpc / line),
+    cpcSizes: otherSizes(ring),
     ...(chance.uniform() < 0.3 ? { length: { value: paced, deviation: paced * 0.09 } } : {}),
   };
 }

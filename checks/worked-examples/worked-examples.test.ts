@@ -96,7 +96,10 @@ const ANSWERS: Readonly<Record<string, (one: Case) => void>> = {
     const answer = compute("expected-zs", given);
     expectValue(answer, "expected-zs", one.want.Zs_expected);
     expectValue(answer, "resistance-difference", one.want.difference);
-    expect(compute("zs-agreement", given).judgement?.verdict).toBe("not-met");
+    const read = Object.fromEntries(Object.entries(given).map(([need, ohms]) => [need, `${ohms} ±(5 % + 3 digits)`]));
+    expect(compute("zs-agreement", read).judgement?.verdict).toBe("not-met");
+    // Of instruments nobody says anything of, it is no pass.
+    expect(compute("zs-agreement", given).judgement?.verdict).not.toBe("met");
   },
   "expected-r1r2": (one) => {
     const { given, want } = one;

@@ -1,7 +1,7 @@
 import { matter, TERM } from "@good-grounds/core";
 import { describe, expect, test } from "vitest";
 import { givenFromText } from "./given.ts";
-import { asksQuantities, asksQuantity, asksWord, asksYesNo } from "./need.ts";
+import { asksQuantities, asksQuantity, asksReading, asksReadings, asksWord, asksYesNo } from "./need.ts";
 
 const needs = {
   zs: asksQuantity(TERM.measuredZs),
@@ -57,5 +57,74 @@ describe("givenFromText", () => {
   test("refuses a single value given twice", () => {
     const made = givenFromText(needs, { zs: ["1 Ω", "2 Ω"] });
     expect(made).toMatchObject({ ok: false, issues: [{ code: "given-twice", path: ["zs"] }] });
+  });
+
+  describe("what is read off an instrument", () => {
+    const read = {
+      zs: asksReading(TERM.measuredZs),
+      points: asksReadings(TERM.ringCrossLineNeutral),
+      length: asksQuantity(TERM.length),
+      at: asksQuantity(TERM.testTemperature),
+    };
+    const made = (given: Parameters<typeof givenFromText>[1]) => {
+      const result = givenFromText(read, given);
+      if (!result.ok) throw new Error(JSON.stringify(result.issues));
+      return result.given;
+    };
+
+    test("is a reading without stated accuracy, with the last digit as typed; a length is not", () => {
+      const { zs, points, length } = made({ zs: "0.71 Ω", points: ["0.220 Ω", ">99.9 Ω"], length: "12 m" });
+      expect(zs).toMatchObject({
+        kind: "measured",
+        low: 0.71,
+        high: 0.71,
+        detail: { resolution: 0.01, accuracy: null },
+      });
+      expect(points.map(({ kind, high }) => [kind, high])).toEqual([
+        ["measured", 0.22],
+        ["measured", Number.POSITIVE_INFINITY],
+      ]);
+      expect(length.kind).toBe("seen");
+    });
+
+    test.each([
+      ["0.71 ± 0.02 Ω", 0.69, 0.73],
+      ["0.71 Ω ± 0.02 Ω", 0.69, 0.73],
+      ["0.71Ω±20 mΩ", 0.69, 0.73],
+      ["710 mΩ ± 0.02 Ω", 0.69, 0.73],
+      ["0.71 Ω ± 10 %", 0.639, 0.781],
+      ["0.71 Ω ±(2 % + 2 digits)", 0.6758, 0.7442],
+      ["0.01 ± 0.02 Ω", 0, 0.03],
+      ["0.69 Ω to 0.73 Ω", 0.69, 0.73],
+    ])("%s keeps its band as typed", (text, low, high) => {
+      const { zs } = made({ zs: text });
+      expect(zs.low).toBeCloseTo(low, 9);
+      expect(zs.high).toBeCloseTo(high, 9);
+    });
+
+    test("± goes with what is not read as well, and below zero only with a temperature", () => {
+      const { length, at } = made({ length: "12 ± 1 m", at: "2 °C ± 4 °C" });
+      expect([length.value, length.low, length.high]).toEqual([12, 11, 13]);
+      expect([at.low, at.high]).toEqual([0, 6]);
+      expect(made({ at: "-2 °C ± 4 °C" }).at).toMatchObject({ low: -6, high: 2 });
+    });
+
+    test.each([
+      ["0.71 ±"],
+      ["± 0.02 Ω"],
+      ["0.71 ± 0.02"],
+      ["0.71 ± 0.02 A"],
+      ["0.71 A ± 0.02 Ω"],
+      ["0.71 Ω ± -0.02 Ω"],
+      ["0.71 ± 0.02 ± 0.03 Ω"],
+      [">99.9 Ω ± 1 Ω"],
+      ["0.71 Ω ± <0.02 Ω"],
+      ["0.6 Ω to 0.7 Ω ± 0.1 Ω"],
+    ])("%s is refused with the forms it may have", (text) => {
+      const result = givenFromText(read, { zs: text });
+      if (result.ok) throw new Error("accepted");
+      expect(result.issues).toMatchObject([{ code: "not-a-doubt", path: ["zs"], found: text }]);
+      expect(result.issues[0]?.advice).toContain('"0.71 ± 0.02 Ω"');
+    });
   });
 });

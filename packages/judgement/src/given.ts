@@ -4,11 +4,15 @@ import {
   fact,
   factNotKnown,
   type Issue,
+  measured,
   notKnown,
   type Path,
+  parseAccuracy,
   parseWritten,
   seen,
   seenBetween,
+  seenWithin,
+  type Term,
   UNIT_SYMBOL,
   type Unit,
   type Written,
@@ -24,8 +28,10 @@ export type FromText<N extends Needs> =
   | { readonly ok: false; readonly issues: readonly Issue[] };
 
 /**
- * Makes the evidence a computation needs from text: quantities with their unit ("0.35 Ω") or as a range
- * ("10 m to 14 m"), words, "yes"/"no". A need that is not given is not known. Names no need has are issues.
+ * Makes the evidence a computation needs from text: quantities with their unit ("0.35 Ω"), with their doubt
+ * ("0.71 ± 0.02 Ω", "0.71 Ω ±(2 % + 2 digits)") or as a range ("10 m to 14 m"), words, "yes"/"no". A need that is not
+ * given is not known. Names no need has are issues. What is read off an instrument and given without its doubt is a
+ * reading whose accuracy was not stated.
  */
 export function givenFromText<N extends Needs>(
   needs: N,
@@ -65,9 +71,9 @@ function answer(need: Need, name: string, entries: readonly string[], issues: Is
   }
   switch (need.kind) {
     case "quantity":
-      return first === undefined ? notKnown(need.term, path) : quantityFrom(need.term, first, path, issues);
+      return first === undefined ? notKnown(need.term, path) : quantityFrom(need, first, path, issues);
     case "quantity-list":
-      return entries.map((entry, i) => quantityFrom(need.term, entry, [...path, i], issues));
+      return entries.map((entry, i) => quantityFrom(need, entry, [...path, i], issues));
     case "word":
       return first === undefined ? factNotKnown(need.matter, path) : wordFrom(need, first, path, issues);
     case "word-list":
@@ -79,29 +85,66 @@ function answer(need: Need, name: string, entries: readonly string[], issues: Is
 }
 
 function quantityFrom<U extends Unit>(
-  term: { readonly id: string; readonly name: string; readonly symbol: string; readonly unit: U },
+  need: { readonly term: Term<U>; readonly read?: true },
   text: string,
   path: Path,
   issues: Issue[],
 ): Evidence<U> {
-  const ends = text.split(" to ");
-  const parts = ends.map((end) => notNegative(parseWritten(end, term.unit), term.unit, text));
-  const [low, high] = parts;
-  for (const part of parts) {
-    if (!("code" in part)) continue;
-    issues.push({
-      code: part.code,
-      path,
-      found: part.found,
-      expected: `${term.name}, in ${UNIT_SYMBOL[term.unit] || "plain number"}${part.code === "negative" ? ", zero or more" : ""}`,
-      advice: 'write a number and its unit, such as "0.35 Ω", "32 A" or "30 ms"',
-    });
+  const { term } = need;
+  const asked = (end: string) => notNegative(parseWritten(end, term.unit), term.unit, text);
+  const refused = (fault: Fault): Evidence<U> => {
+    issues.push(issueOf(fault, term, path));
     return notKnown(term, path);
+  };
+  if (text.includes("±")) {
+    const made = withDoubt(text, asked);
+    if ("code" in made) return refused(made);
+    const { value, doubt } = made;
+    return "digits" in doubt ? measured(term, value, path, doubt) : seenWithin(term, value, doubt.value, text, path);
   }
-  if (low === undefined || "code" in low) return notKnown(term, path);
-  if (high === undefined || "code" in high) return seen(term, low, path);
+  const [low, high] = text.split(" to ").map(asked);
+  if (low === undefined || "code" in low) return refused(low ?? { code: "not-a-quantity", found: text });
+  if (high === undefined) return need.read === true ? measured(term, low, path) : seen(term, low, path);
+  if ("code" in high) return refused(high);
   const [from, to] = low.value <= high.value ? [low, high] : [high, low];
   return seenBetween(term, from.value, to.value, text, path);
+}
+
+interface Fault {
+  readonly code: string;
+  readonly found: string;
+}
+
+function issueOf({ code, found }: Fault, { name, unit }: Term<Unit>, path: Path): Issue {
+  const symbol = UNIT_SYMBOL[unit];
+  const form = DOUBT_FAULT.has(code)
+    ? `one value, ± and what it may be out by, such as "0.71 ± 0.02 ${symbol}", "0.71 ${symbol} ± 3 %" or "0.71 ${symbol} ±(2 % + 2 digits)"`
+    : 'write a number and its unit, such as "0.35 Ω", "32 A" or "30 ms"';
+  return {
+    code,
+    path,
+    found,
+    expected: `${name}, in ${symbol || "plain number"}${code === "negative" ? ", zero or more" : ""}`,
+    advice: form,
+  };
+}
+
+const DOUBT_FAULT: ReadonlySet<string> = new Set(["not-a-doubt"]);
+
+/** "0.71 ± 0.02 Ω", "0.71 Ω ± 0.02 Ω", "0.71 Ω ± 3 %" or "0.71 Ω ±(2 % + 2 digits)"; a display at its end has no such doubt. */
+function withDoubt<U extends Unit>(text: string, asked: (end: string) => Written<U> | Fault) {
+  const [before = "", after = "", ...more] = text.split("±").map((part) => part.trim());
+  const fault: Fault = { code: "not-a-doubt", found: text.slice(0, 80) };
+  if (more.length > 0) return fault;
+  const accuracy = parseAccuracy(after);
+  const doubt = accuracy ?? asked(after);
+  const own = asked(before);
+  // "0.71 ± 0.02 Ω": the unit stands once, behind both.
+  const value = "code" in own ? asked(`${before} ${after.replace(/^[\d.\s]+/, "")}`) : own;
+  if ("code" in value) return value.code === "negative" ? value : fault;
+  if ("code" in doubt || value.bound !== "exact") return fault;
+  if (!("digits" in doubt) && doubt.bound !== "exact") return fault;
+  return { value, doubt };
 }
 
 /** A magnitude has no sign; only a temperature may lie below zero. */

@@ -40,6 +40,21 @@ export function seenBetween<U extends Unit>(
   return Object.freeze({ kind: "seen", term, value, low, high, detail: Object.freeze({ path, text }), from: NOTHING });
 }
 
+/** A quantity stated with its doubt, "0.71 ± 0.02 Ω": the value as written, and so much either way. */
+export function seenWithin<U extends Unit>(
+  term: Term<U>,
+  written: Written<U>,
+  either: number,
+  text: string,
+  path: Path,
+): Seen<U> {
+  const { value } = written;
+  const floor = value >= 0 ? 0 : Number.NEGATIVE_INFINITY;
+  const low = Math.max(floor, value - either) as Quantity<U>;
+  const high = (value + either) as Quantity<U>;
+  return Object.freeze({ kind: "seen", term, value, low, high, detail: Object.freeze({ path, text }), from: NOTHING });
+}
+
 /** An instrument reading, its band from the instrument's accuracy where that is stated. */
 export function measured<U extends Unit>(
   term: Term<U>,

@@ -128,6 +128,17 @@ describe("agreement of two accounts", () => {
     );
   });
 
+  test("accounts that meet only at their widest are too near to call, and never met by it", () => {
+    const band = (low: number, high: number) => assumed(TERM.resistance, (low + high) / 2, "band", [low, high]);
+    const judged = (usual: readonly [number, number], widest: readonly [number, number]) =>
+      reckon.agrees(about, band(...usual), exactly(5), "agrees-with", () => [band(...widest), exactly(5)]);
+    expect(judged([4, 6], [0, 9])).toMatchObject({ verdict: "met", asRead: "met" });
+    expect(judged([1, 3], [0, 6])).toMatchObject({ verdict: "too-near", asRead: "not-met" });
+    expect(judged([1, 3], [0, 4])).toMatchObject({ verdict: "not-met", asRead: "not-met" });
+    expect(judged([1, 3], [0, 6]).margin).toBeGreaterThanOrEqual(0);
+    expect(judged([1, 3], [0, 4]).margin).toBeLessThan(0);
+  });
+
   test("one-sided agreement minds that side only", () => {
     expect(reckon.agrees(about, exactly(5), exactly(1), "not-below").verdict).toBe("met");
     expect(reckon.agrees(about, exactly(1), exactly(5), "not-below").verdict).toBe("not-met");

@@ -230,17 +230,33 @@ export class Reckoner {
 
   /**
    * Whether two accounts of the same quantity can both be true: their bands meet. The margin is the part of the joint
-   * width of the bands that the distance of the values leaves. There is no "too near": meeting is agreement.
+   * width of the bands that the distance of the values leaves. Meeting is agreement. Where the bands are those of usual
+   * instruments and `atWorst` gives the widest there may be, accounts whose bands meet only then are too near to call.
    */
   agrees<U extends Unit>(
     matter: Matter,
     account: Evidence<U>,
     other: Evidence<NoInfer<U>>,
     relation: "agrees-with" | "not-below" | "not-above" = "agrees-with",
+    atWorst?: () => readonly [account: Evidence<NoInfer<U>>, other: Evidence<NoInfer<U>>],
   ): Compared {
     if (!isKnown(account) || !isKnown(other)) {
       return this.#compare(matter, relation, "not-known", "not-known", Number.NaN, account, other);
     }
+    const found = this.#meets(matter, account, other, relation);
+    if (found.verdict === "met" || atWorst === undefined) return found;
+    const [widest, widestOther] = atWorst();
+    const atMost = this.#meets(matter, widest, widestOther, relation);
+    if (atMost.verdict === "not-met") return atMost;
+    return this.#compare(matter, relation, "not-met", "too-near", atMost.margin, widest, widestOther);
+  }
+
+  #meets<U extends Unit>(
+    matter: Matter,
+    account: Evidence<U>,
+    other: Evidence<U>,
+    relation: "agrees-with" | "not-below" | "not-above",
+  ): Compared {
     const below = relation !== "not-above" && account.high < other.low - slack(other.low);
     const above = relation !== "not-below" && account.low > other.high + slack(other.high);
     const verdict = below || above ? "not-met" : "met";

@@ -59,6 +59,7 @@ export const IMPEDANCE = {
     "r1·r(cpc)/r(line)",
     "ohm",
   ),
+  lastDigit: term("last-digit", "last digit of a display", "", "ohm"),
   loopReading: term("loop-reading", "loop impedance allowing for the instrument", "Zs", "ohm"),
   ringWayOut: term(
     "ring-way-out",

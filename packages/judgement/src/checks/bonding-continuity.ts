@@ -3,8 +3,9 @@ import { MATTER } from "@good-grounds/inspection";
 import { source } from "@good-grounds/tables";
 import { check, concluded, doesNotArise } from "../check.ts";
 import { perMetre } from "../circuits/conductor-expectation.ts";
+import { withLastDigit } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantity, asksWord } from "../need.ts";
+import { asksQuantity, asksReading, asksWord } from "../need.ts";
 
 /**
  * Resistance of a bonding conductor against what its length and size explain, r·L with room for the joints. R in Ω, L in
@@ -17,7 +18,7 @@ export const bondingContinuity = check({
   formula: "R ≤ r·L + joints",
   regulations: ["643.2.1"],
   needs: {
-    resistance: asksQuantity(TERM.bondResistance, "0.03 Ω"),
+    resistance: asksReading(TERM.bondResistance, "0.03 Ω"),
     bond: asksQuantity(TERM.bondArea, "10 mm²"),
     material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
     length: asksQuantity(TERM.length, "12 m"),
@@ -35,7 +36,12 @@ export const bondingContinuity = check({
       length,
     );
     const explained = reckon.sum(TERM.expectedBondResistance, ofLength, JOINTS);
-    const judgement = reckon.agrees(QUESTION.bondFits, resistance, explained, "not-above");
+    const judgement = reckon.agrees(
+      QUESTION.bondFits,
+      withLastDigit(TERM.bondResistance, resistance, reckon),
+      explained,
+      "not-above",
+    );
     return concluded(
       judgement,
       reckon.beside(() => [reckon.atMost(QUESTION.bondHabit, resistance, HABIT)]),

@@ -2,9 +2,9 @@ import { CONDUCTOR_MATERIALS, isKnownFact, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { check, concluded, doesNotArise } from "../check.ts";
 import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../circuits/conductor-expectation.ts";
-import { withInstrumentDoubt } from "../circuits/instrument-doubt.ts";
+import { ONLY_AT_THE_CEILING, withInstrumentDoubt, withUsualDoubt } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantity, asksWord } from "../need.ts";
+import { asksQuantity, asksReading, asksWord } from "../need.ts";
 
 /**
  * Whether R1+R2 fits the cable: (r1 + r2)·L at the test temperature, with real conductors up to 8 % below the greatest
@@ -19,7 +19,7 @@ export const r1r2Length = check({
   formula: "R1+R2 ≈ (r1 + r2)·L·Ft",
   regulations: ["643.2.1"],
   needs: {
-    r1r2: asksQuantity(TERM.measuredR1R2, "0.24 Ω"),
+    r1r2: asksReading(TERM.measuredR1R2, "0.24 Ω"),
     line: asksQuantity(TERM.lineArea, "2.5 mm²"),
     cpc: asksQuantity(TERM.cpcArea, "1.5 mm²"),
     material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
@@ -51,8 +51,12 @@ export const r1r2Length = check({
     const at20 = reckon.product(TERM.r1r2At20, perMetreBoth, length);
     const greatest = reckon.product(TERM.expectedR1R2, at20, testFactor(temperature));
     const expected = reckon.product(TERM.expectedR1R2, greatest, CONDUCTOR_TOLERANCE);
-    const reading = withInstrumentDoubt(TERM.measuredR1R2, r1r2, reckon);
-    return concluded(reckon.agrees(QUESTION.resistanceFitsCable, reading, expected));
+    const reading = withUsualDoubt(TERM.measuredR1R2, r1r2, "continuity", reckon);
+    const judgement = reckon.agrees(QUESTION.resistanceFitsCable, reading, expected, "agrees-with", () => [
+      withInstrumentDoubt(TERM.measuredR1R2, r1r2, reckon),
+      expected,
+    ]);
+    return concluded(judgement, [], judgement.verdict === "too-near" ? [ONLY_AT_THE_CEILING] : []);
   },
   examples: [
     {
@@ -86,7 +90,7 @@ export const r1r2Length = check({
     {
       name: "a value that belongs to a longer circuit",
       given: {
-        r1r2: "1.01 Ω",
+        r1r2: "1.01 Ω ±(2 % + 2 digits)",
         line: "1.5 mm²",
         cpc: "1 mm²",
         material: "copper",
@@ -94,7 +98,33 @@ export const r1r2Length = check({
         temperature: "12 °C",
       },
       verdict: "not-met",
-      source: "arithmetic: 30.2 mΩ/m × 27 m × 0.968 = 0.789 Ω at most",
+      source: "arithmetic: 30.2 mΩ/m × 27 m × 0.968 = 0.789 Ω at most; the reading 0.97 Ω at least",
+    },
+    {
+      name: "the same without a word on the instrument",
+      given: {
+        r1r2: "1.01 Ω",
+        line: "1.5 mm²",
+        cpc: "1 mm²",
+        material: "copper",
+        length: "27 m",
+        temperature: "12 °C",
+      },
+      verdict: "too-near",
+      source: "arithmetic: 1.01 × 0.7 − 0.01 = 0.70 Ω, within the 0.789 Ω; 1.01 × 0.98 − 0.03 = 0.96 Ω beyond it",
+    },
+    {
+      name: "beyond what any instrument of its standard explains",
+      given: {
+        r1r2: "1.35 Ω",
+        line: "1.5 mm²",
+        cpc: "1 mm²",
+        material: "copper",
+        length: "27 m",
+        temperature: "12 °C",
+      },
+      verdict: "not-met",
+      source: "arithmetic: 1.35 × 0.7 − 0.01 = 0.94 Ω at least, 0.789 Ω at most",
     },
     {
       name: "length not known",

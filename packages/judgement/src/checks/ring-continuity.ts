@@ -13,17 +13,17 @@ import {
 import { MATTER } from "@good-grounds/inspection";
 import { check, concluded, doesNotArise } from "../check.ts";
 import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../circuits/conductor-expectation.ts";
-import { withInstrumentDoubt } from "../circuits/instrument-doubt.ts";
+import { areOfOneMeter, withDoubtOfOneMeter, withInstrumentDoubt } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantities, asksQuantity, asksWord, type Given } from "../need.ts";
+import { asksQuantity, asksReading, asksReadings, asksWord, type Given } from "../need.ts";
 
 const needs = {
-  r1: asksQuantity(TERM.ringLine, "0.44 Ω"),
-  rn: asksQuantity(TERM.ringNeutral, "0.44 Ω"),
-  r2: asksQuantity(TERM.ringCpc, "0.73 Ω"),
-  crossLineNeutral: asksQuantities(TERM.ringCrossLineNeutral, "0.22 Ω, one for each point"),
-  crossLineCpc: asksQuantities(TERM.ringCrossLineCpc, "0.29 Ω, one for each point"),
-  r1r2: asksQuantity(TERM.measuredR1R2, "0.29 Ω"),
+  r1: asksReading(TERM.ringLine, "0.44 Ω"),
+  rn: asksReading(TERM.ringNeutral, "0.44 Ω"),
+  r2: asksReading(TERM.ringCpc, "0.73 Ω"),
+  crossLineNeutral: asksReadings(TERM.ringCrossLineNeutral, "0.22 Ω, one for each point"),
+  crossLineCpc: asksReadings(TERM.ringCrossLineCpc, "0.29 Ω, one for each point"),
+  r1r2: asksReading(TERM.measuredR1R2, "0.29 Ω"),
   line: asksQuantity(TERM.lineArea, "2.5 mm²"),
   cpc: asksQuantity(TERM.cpcArea, "1.5 mm²"),
   material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
@@ -71,7 +71,7 @@ export const ringContinuity = check({
       QUESTION.ringSound,
       reckon.agrees(QUESTION.ringLegsAgree, read.r1, read.rn),
       cpcFits(read, reckon),
-      ...lengthFits(read, reckon),
+      ...lengthFits(ring, reckon),
       ...points,
       ...furthest(read, reckon),
     );
@@ -137,17 +137,22 @@ export const ringContinuity = check({
   ],
 });
 
-/** The readings with their bands, from the instrument or from the ceiling of its standard. */
+/**
+ * The readings with their bands, from the instrument or from what stands in for it: among themselves, where one meter
+ * took them, what differs from reading to reading; else the ceiling of its standard.
+ */
 function doubted(ring: Ring, reckon: Reckoner) {
-  const doubt = <K extends "r1" | "rn" | "r2" | "r1r2">(key: K) =>
-    withInstrumentDoubt(ring[key].term, ring[key], reckon);
+  const { crossLineNeutral, crossLineCpc } = ring;
+  const all = [ring.r1, ring.rn, ring.r2, ring.r1r2, ...crossLineNeutral, ...crossLineCpc];
+  const doubt = areOfOneMeter(all) ? withDoubtOfOneMeter : withInstrumentDoubt;
+  const of = (reading: Evidence<"ohm">) => doubt(reading.term, reading, reckon);
   return {
-    r1: doubt("r1"),
-    rn: doubt("rn"),
-    r2: doubt("r2"),
-    r1r2: doubt("r1r2"),
-    crossLineNeutral: ring.crossLineNeutral.map((one) => withInstrumentDoubt(one.term, one, reckon)),
-    crossLineCpc: ring.crossLineCpc.map((one) => withInstrumentDoubt(one.term, one, reckon)),
+    r1: of(ring.r1),
+    rn: of(ring.rn),
+    r2: of(ring.r2),
+    r1r2: of(ring.r1r2),
+    crossLineNeutral: crossLineNeutral.map(of),
+    crossLineCpc: crossLineCpc.map(of),
   };
 }
 
@@ -185,7 +190,8 @@ function lengthFits(ring: Ring, reckon: Reckoner): readonly Compared[] {
     const expected = reckon.product(TERM.expectedEnd, greatest, CONDUCTOR_TOLERANCE);
     return reckon.agrees(QUESTION.ringLengthFits, end, expected);
   };
-  return [fit(ring.r1, ring.line), fit(ring.r2, ring.cpc)];
+  const doubt = (end: Evidence<"ohm">) => withInstrumentDoubt(end.term, end, reckon);
+  return [fit(doubt(ring.r1), ring.line), fit(doubt(ring.r2), ring.cpc)];
 }
 
 function lineNeutralPoints({ r1, rn, crossLineNeutral }: Ring, reckon: Reckoner): readonly Compared[] {

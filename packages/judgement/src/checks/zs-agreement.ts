@@ -1,13 +1,14 @@
 import { type Evidence, isKnown, type Remark, TERM } from "@good-grounds/core";
 import { check, concluded } from "../check.ts";
-import { withInstrumentDoubt } from "../circuits/instrument-doubt.ts";
+import { ONLY_AT_THE_CEILING, withInstrumentDoubt, withUsualDoubt } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantity } from "../need.ts";
+import { asksReading } from "../need.ts";
 
 /**
  * Whether Zs, the loop before the circuit and R1+R2 can all be true: Zs against Zdb + (R1+R2), or Ze + (R1+R2) where
  * the board's own reading is missing and the board is at the origin. They agree where their bands meet. All in Ω, at the
- * same conductor temperature. A higher Zs points to a joint or a misread R1+R2, a lower one to a parallel path, a
+ * same conductor temperature. Readings without stated accuracy agree where usual instruments explain the difference, and
+ * are too near to call where only instruments at the ceiling of their standard do. A higher Zs points to a joint or a misread R1+R2, a lower one to a parallel path, a
  * reading taken line to neutral, or an R1+R2 copied from elsewhere.
  */
 export const zsAgreement = check({
@@ -17,10 +18,10 @@ export const zsAgreement = check({
   formula: "Zs ≈ Zdb + (R1+R2); at the origin without Zdb: Ze + (R1+R2)",
   regulations: ["643.7.3"],
   needs: {
-    zs: asksQuantity(TERM.measuredZs, "1.20 Ω"),
-    zdb: asksQuantity(TERM.measuredZdb, "0.35 Ω"),
-    ze: asksQuantity(TERM.measuredZe, "0.35 Ω, where the board is at the origin"),
-    r1r2: asksQuantity(TERM.measuredR1R2, "0.75 Ω"),
+    zs: asksReading(TERM.measuredZs, "1.20 Ω"),
+    zdb: asksReading(TERM.measuredZdb, "0.35 Ω"),
+    ze: asksReading(TERM.measuredZe, "0.35 Ω, where the board is at the origin"),
+    r1r2: asksReading(TERM.measuredR1R2, "0.75 Ω"),
   },
   gather: (circuit, installation) => ({
     zs: circuit.readings.zs,
@@ -30,10 +31,17 @@ export const zsAgreement = check({
   }),
   conclude({ zs, zdb, ze, r1r2 }, reckon) {
     const [before, term] = isKnown(zdb) ? [zdb, TERM.expectedZsFromBoard] : [ze, TERM.expectedZs];
-    const doubt = (reading: Evidence<"ohm">) => withInstrumentDoubt(TERM.loopReading, reading, reckon);
-    const expected = reckon.sum(term, doubt(before), doubt(r1r2));
-    const judgement = reckon.agrees(QUESTION.readingsAgree, doubt(zs), expected);
-    return concluded(judgement, [], judgement.verdict === "not-met" ? [explain(zs, expected)] : []);
+    const loop = (reading: Evidence<"ohm">) => withUsualDoubt(TERM.loopReading, reading, "loop", reckon);
+    const dead = withUsualDoubt(TERM.loopReading, r1r2, "continuity", reckon);
+    const expected = reckon.sum(term, loop(before), dead);
+    const judgement = reckon.agrees(QUESTION.readingsAgree, loop(zs), expected, "agrees-with", () => {
+      const doubt = (reading: Evidence<"ohm">) => withInstrumentDoubt(TERM.loopReading, reading, reckon);
+      return [doubt(zs), reckon.sum(term, doubt(before), doubt(r1r2))];
+    });
+    const { verdict } = judgement;
+    if (verdict !== "not-met" && verdict !== "too-near") return concluded(judgement);
+    const why = explain(zs, expected);
+    return concluded(judgement, [], verdict === "too-near" ? [ONLY_AT_THE_CEILING, why] : [why]);
   },
   examples: [
     {
@@ -41,14 +49,33 @@ export const zsAgreement = check({
       given: { zs: "1.22 Ω", zdb: "0.21 Ω", r1r2: "1.01 Ω" },
       verdict: "met",
       values: { "expected-zs-from-board": { value: 1.22, within: 1e-9 } },
-      source: "arithmetic: 0.21 + 1.01 = 1.22; figures given without a band agree when equal",
+      source: "arithmetic: 0.21 + 1.01 = 1.22; readings that are equal agree",
     },
     {
       name: "far below the sum: a parallel path or a misread value",
-      given: { zs: "0.58 Ω", ze: "0.35 Ω", r1r2: "0.62 Ω" },
+      given: { zs: "0.58 ± 0.03 Ω", ze: "0.35 Ω ± 0.03 Ω", r1r2: "0.62 Ω ± 5 %" },
       verdict: "not-met",
       values: { "expected-zs": { value: 0.97, within: 1e-9 } },
-      source: "arithmetic: 0.35 + 0.62 = 0.97, measured 0.58",
+      source: "arithmetic: 0.35 + 0.62 = 0.97, measured 0.58; 0.61 at most, 0.91 at least",
+    },
+    {
+      name: "the same without a word on the instruments: only meters at the ceiling of their standard explain it",
+      given: { zs: "0.58 Ω", ze: "0.35 Ω", r1r2: "0.62 Ω" },
+      verdict: "too-near",
+      source:
+        "arithmetic: 0.58 × 1.3 + 0.01 = 0.76, 0.97 × 0.7 − 0.02 = 0.66: they meet; 5 % and 5 digits do not bridge 0.39",
+    },
+    {
+      name: "beyond what any instrument of its standard explains",
+      given: { zs: "0.38 Ω", ze: "0.35 Ω", r1r2: "0.62 Ω" },
+      verdict: "not-met",
+      source: "arithmetic: 0.38 × 1.3 + 0.01 = 0.50, less than 0.97 × 0.7 − 0.02 = 0.66",
+    },
+    {
+      name: "a digit of rounding is no fault",
+      given: { zs: "1.23 Ω", zdb: "0.21 Ω", r1r2: "1.01 Ω" },
+      verdict: "met",
+      source: "arithmetic: 0.21 + 1.01 = 1.22, a digit from 1.23",
     },
     {
       name: "bands that meet",

@@ -58,8 +58,9 @@ export class Errors {
 
   ofLeaf(leaf: Leaf): Spread {
     if (leaf.kind === "measured") return this.#ofReading(leaf);
-    // The ceiling some checks multiply a reading with is an error of the reading here, see below.
-    if (leaf.term === TERM.operatingUncertainty) return { expected: leaf.value, causes: [], deviations: [], open: 0 };
+    // The ceiling some checks multiply a reading with, and its last digit, are errors of the reading here, see below.
+    if (leaf.term === TERM.operatingUncertainty || leaf.term === TERM.lastDigit)
+      return { expected: leaf.value, causes: [], deviations: [], open: 0 };
     return this.ofRange(leaf, leaf.low, leaf.high, leaf.value, leaf.term, placeOf(leaf));
   }
 

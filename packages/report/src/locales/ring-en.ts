@@ -54,6 +54,7 @@ export const RING = Object.freeze({
       `leads of ${ohms} were not nulled for ${readings === "all" ? "any of these readings" : readings}`,
     sameEnds: (pairs: readonly Pair[]) =>
       `for the readings between ${listed(pairs.map((one) => PAIR[one]))} conductors of the same end were joined, not of opposite ends`,
+    otherCpc: (size: string) => `the cpc has ${size} mm² and not the size written down`,
     spur: (point: string, size: string) => `${point} hangs on a spur of ${size}`,
     terminal: (point: string, conductor: Conductor, ohms: string) =>
       `a poor connection of ${ohms} of the ${CONDUCTOR[conductor]} at ${point}`,

@@ -36,6 +36,8 @@ export type RingFaultData =
   | { readonly kind: "crossed-rings" }
   | { readonly kind: "leads-not-nulled"; readonly readings: "all" | "r1" | "rn" | "r2"; readonly ohms: RingBandData }
   | { readonly kind: "same-ends-joined"; readonly pairs: readonly Pair[] }
+  /** The protective conductor has this size, mm², and not the one written down. */
+  | { readonly kind: "other-cpc"; readonly size: number }
   | {
       readonly kind: "spur";
       readonly point: number;

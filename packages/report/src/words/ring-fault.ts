@@ -25,6 +25,8 @@ function faultWords(fault: RingFaultData, names: Names): string {
       return RING.fault.leads(fault.readings, ohms(fault.ohms));
     case "same-ends-joined":
       return RING.fault.sameEnds(fault.pairs);
+    case "other-cpc":
+      return RING.fault.otherCpc(String(fault.size));
     case "spur":
       return RING.fault.spur(
         nameOf(fault.point, names),
@@ -84,6 +86,8 @@ function faultId(fault: RingFaultData, names: Names): string {
       return `${fault.pair}-crossed-in-ring`;
     case "leads-not-nulled":
       return `leads-not-nulled-for-${fault.readings}`;
+    case "other-cpc":
+      return `cpc-of-${plainSize(fault.size)}`;
     case "spur":
       return `spur-at-${plain(fault.point, names)}`;
     case "terminal":
@@ -95,6 +99,11 @@ function faultId(fault: RingFaultData, names: Names): string {
     default:
       return fault.kind;
   }
+}
+
+/** A size in plain letters and digits: "1-5-mm2". */
+function plainSize(size: number): string {
+  return `${String(size).replace(".", "-")}-mm2`;
 }
 
 /** A point's name in plain letters and digits, else its number. */

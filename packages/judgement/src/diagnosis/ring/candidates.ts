@@ -23,6 +23,19 @@ function openConductors({ observed }: Problem): readonly Conductor[] {
   return CONDUCTORS.filter((_, i) => observed[i]?.bound === "above" && (observed[i]?.shown ?? 0) > NOT_OPEN);
 }
 
+/** Sizes of the protective conductor whose ratio lies further from r2 over r1 and over rn, as a logarithm, are not tried. */
+const NOT_THE_SIZE = 0.25;
+
+/** The problem with every other size of the protective conductor that its readings end to end come near. */
+export function withOtherSizes(problem: Problem): readonly Problem[] {
+  const { r1, rn, r2, cpcSizes = [] } = problem.input;
+  if (r2.bound !== "exact" || !(r2.shown > 0)) return [];
+  const read = [r1, rn].filter(({ bound, shown }) => bound === "exact" && shown > 0);
+  return cpcSizes
+    .filter(({ ratio }) => read.some(({ shown }) => Math.abs(Math.log(r2.shown / shown / ratio.value)) < NOT_THE_SIZE))
+    .map(({ size }) => ({ ...problem, cpc: size }));
+}
+
 /**
  * Every explanation of the ring itself that the end-to-end readings leave, each fitted to all readings. Points whose
  * readings are open have the state that explains it; the other states that would are among the answers as well.
@@ -97,7 +110,7 @@ function near(problem: Problem, ring: RingState, sound: Fit, sizes: readonly num
  * is refined.
  */
 function interconnections(problem: Problem, sound: Fit): readonly Fit[] {
-  const hypothesis: Hypothesis = { ring: { kind: "interconnection" }, points: NO_POINTS };
+  const hypothesis = plain(problem, { kind: "interconnection" });
   const work = new Float64Array(problem.asked.length);
   return highRuns(problem).map((run) => {
     let best: { readonly misfit: number; readonly start: Float64Array } | undefined;
@@ -184,11 +197,15 @@ function bestGain(observed: readonly Observed[], expected: Float64Array): number
 
 /** The fit of a state of the ring, with states of the points where readings are open that the ring does not make open. */
 function fitted(problem: Problem, ring: RingState, start?: Float64Array, most?: number): Fit {
-  const plain: Hypothesis = { ring, points: NO_POINTS };
-  const from = start ?? fit(problem, plain, undefined, 0).values;
+  const hypothesis = plain(problem, ring);
+  const from = start ?? fit(problem, hypothesis, undefined, 0).values;
   const expected = new Float64Array(problem.asked.length);
-  predict(plain, from, problem.asked, expected);
-  return fit(problem, { ring, points: openPoints(problem, expected).map(([first]) => first) }, from, most);
+  predict(hypothesis, from, problem.asked, expected);
+  return fit(problem, { ...hypothesis, points: openPoints(problem, expected).map(([first]) => first) }, from, most);
+}
+
+function plain({ cpc }: Problem, ring: RingState): Hypothesis {
+  return { ring, ...(cpc === undefined ? {} : { cpc }), points: NO_POINTS };
 }
 
 /** For each point with an open reading that should have a value: the states that explain it, commonest first. */

@@ -1,4 +1,4 @@
-import { ringCandidates } from "./candidates.ts";
+import { ringCandidates, withOtherSizes } from "./candidates.ts";
 import { fit, type Problem } from "./fit.ts";
 import { type NextReading, nextReading } from "./next-reading.ts";
 import { faultsOf, metresOf, type RingFault } from "./place.ts";
@@ -66,7 +66,7 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
   const arranged = input.orderKnown ? input : risingToTheMiddle(input);
   const observed = observedOf(arranged);
   const problem: Problem = { input: arranged, observed, asked: observed.map(({ asked }) => asked) };
-  const rings = ringCandidates(problem);
+  const rings = [problem, ...withOtherSizes(problem)].flatMap(ringCandidates);
   const first = ranked(rings, problem);
   // A sound ring with a spur is the commonest of all, however ill the ring alone explains it.
   const bases = first.filter(({ best }, i) => i < WIDENED || best.hypothesis.ring.kind === "sound");
@@ -82,12 +82,14 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
     leading: kinds.filter(({ probability }) => probability >= TOLD_APART * leader.probability).length,
     accounts: accountsFor(leader, problem),
     next: next === undefined ? undefined : { ...next, asked: named(next.asked, back) },
-    sound: probabilityOf(kinds, ({ ring, points }) => ring.kind === "sound" && points.length === 0),
-    soundOrSpurs: probabilityOf(
-      kinds,
-      ({ ring, points }) => ring.kind === "sound" && points.every(({ kind }) => kind === "spur"),
-    ),
+    sound: probabilityOf(kinds, (one) => isAsWritten(one) && one.points.length === 0),
+    soundOrSpurs: probabilityOf(kinds, (one) => isAsWritten(one) && one.points.every(({ kind }) => kind === "spur")),
   };
+}
+
+/** A sound ring of the sizes written down. */
+function isAsWritten({ ring, cpc }: Hypothesis): boolean {
+  return ring.kind === "sound" && cpc === undefined;
 }
 
 function probabilityOf(kinds: readonly Ranked[], holds: (hypothesis: Hypothesis) => boolean): number {
@@ -129,7 +131,7 @@ function explanation(kind: Ranked, problem: Problem, back: readonly number[]): R
       deviation,
     })),
     hypothesis: {
-      ring: hypothesis.ring,
+      ...hypothesis,
       points: hypothesis.points.map((state) => ({ ...state, point: renamed(state.point) })),
     },
     pointsAt,

@@ -24,6 +24,8 @@ export interface Problem {
   readonly input: RingInput;
   readonly observed: readonly Observed[];
   readonly asked: readonly Asked[];
+  /** Size of the protective conductor that is tried in place of the one written down, mm². */
+  readonly cpc?: number;
 }
 
 /** Cost of a reading that is open where the hypothesis has a value, or the other way round: a slip of the hand. */

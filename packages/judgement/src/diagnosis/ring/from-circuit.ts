@@ -15,8 +15,7 @@ import {
   type Unit,
   type UnknownFact,
 } from "@good-grounds/core";
-import type { Circuit, Installation } from "@good-grounds/inspection";
-import { conductorResistance } from "@good-grounds/tables";
+import { type Circuit, type Installation, MATTER } from "@good-grounds/inspection";
 import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../../circuits/conductor-expectation.ts";
 import { diagnoseRingReadings, type RingDiagnosis } from "./diagnose.ts";
 import type { RingInput, RingPointReadings, RingReading, Uncertain } from "./readings.ts";
@@ -69,7 +68,6 @@ const LENGTH_AS_STATED = 0.03;
 const MOST_RING_POINTS = 200;
 
 const ORDER = matter("ring-order", "the points are listed in their order round the ring");
-const CPC_SIZE = matter("ring-cpc-size", "the protective conductor of the ring may have another size than written");
 const NEUTRAL = matter("ring-neutral-size", "the neutral conductor of the ring is of the size of the line conductor");
 
 /**
@@ -103,12 +101,12 @@ export function readRing(circuit: Circuit, installation: Installation): ReadRing
   const reckon = new Reckoner(true);
   const line = perMetreNow(cable.line, circuit, reckon);
   const neutralStated = isKnown(cable.neutral);
-  const neutral = ratioOf(neutralStated ? cable.neutral : cable.line, circuit, reckon, NEUTRAL_AGAINST_LINE);
-  const written = isMetalOfCable(circuit) ? ratioOf(cable.cpc, circuit, reckon, CPC_AGAINST_LINE) : undefined;
+  const against = (area: typeof cable.line, relative: number) =>
+    ratioOf(area, cable.line, cable.material, reckon, relative);
+  const neutral = against(neutralStated ? cable.neutral : cable.line, NEUTRAL_AGAINST_LINE);
+  const written = isMetalOfCable(circuit) ? against(cable.cpc, CPC_AGAINST_LINE) : undefined;
   if (written !== undefined && areExchanged(r1, rn, r2, written))
     return { reason: "r1 and r2 read as if they had changed places in the schedule", missing: [] };
-  const otherSize = written !== undefined && isOfOtherSize(circuit, r1, r2, written);
-  const cpc = otherSize ? undefined : written;
   const length = lengthOf(cable.length);
   const input: RingInput = {
     r1,
@@ -119,7 +117,7 @@ export function readRing(circuit: Circuit, installation: Installation): ReadRing
     otherRing: hasOtherRing(circuit, installation),
     neutralRatio: neutral ?? { value: 1, deviation: NEUTRAL_AGAINST_LINE },
     ...(isKnown(line) ? { linePerMetre: spread(line) } : {}),
-    ...(cpc === undefined ? {} : { cpcRatio: cpc }),
+    ...(written === undefined ? {} : { cpcRatio: written, cpcSizes: otherSizes(circuit, reckon) }),
     ...(length === undefined ? {} : { length }),
   };
   const read = [...ends, ...[...readings.crossLineNeutral, ...readings.crossLineCpc].map(({ reading }) => reading)];
@@ -129,7 +127,7 @@ export function readRing(circuit: Circuit, installation: Installation): ReadRing
     ends,
     atPoints: points.map(({ evidence }) => evidence),
     read,
-    assumed: [...assumptions(circuit, line, neutralStated, read), ...(otherSize ? [OTHER_SIZE] : [])],
+    assumed: assumptions(circuit, line, neutralStated, read),
     formula: FORMULA,
   };
 }
@@ -201,14 +199,18 @@ function perMetreNow(
   return reckon.product(TERM.conductorPerMetre, atTest, CONDUCTOR_TOLERANCE);
 }
 
+/** Resistance of a conductor over that of the line conductor, by their sizes. */
 function ratioOf(
   area: Evidence<"square-millimetre">,
-  { cable }: Circuit,
+  ofLine: Evidence<"square-millimetre">,
+  stated: Circuit["cable"]["material"],
   reckon: Reckoner,
   relative: number,
 ): Uncertain | undefined {
-  const other = perMetre(TERM.conductorPerMetre, area, cable.material, reckon);
-  const line = perMetre(TERM.conductorPerMetre, cable.line, cable.material, reckon);
+  // Of one metal, whichever it is, sizes stand in nearly the same ratio.
+  const material = isKnownFact(stated) ? stated : AS_COPPER;
+  const other = perMetre(TERM.conductorPerMetre, area, material, reckon);
+  const line = perMetre(TERM.conductorPerMetre, ofLine, material, reckon);
   if (!isKnown(other) || !isKnown(line)) return undefined;
   const value = other.value / line.value;
   return { value, deviation: value * relative };
@@ -231,23 +233,20 @@ function areExchanged(r1: RingReading, rn: RingReading, r2: RingReading, written
 
 /** Sizes a protective conductor of a ring may have in truth, mm². */
 const SIZES = [1, 1.5, 2.5, 4, 6];
-/** r2 over r1 is not that of the size written where it is further off than the first, and that of another within the second. */
-const NOT_AS_WRITTEN = 0.12;
-const AS_OTHER = 0.05;
 
-/** Whether r2 over r1 is not that of the sizes written but that of another size: then the size says nothing of joints. */
-function isOfOtherSize({ cable }: Circuit, r1: RingReading, r2: RingReading, written: Uncertain): boolean {
-  const { line, material } = cable;
-  if (r1.bound !== "exact" || r2.bound !== "exact" || !(r1.shown > 0 && r2.shown > 0)) return false;
-  if (!isKnown(line) || !isKnownFact(material)) return false;
-  const ratio = r2.shown / r1.shown;
-  if (Math.abs(Math.log(ratio / written.value)) < NOT_AS_WRITTEN) return false;
-  const of = (size: number) => conductorResistance(TERM.conductorPerMetre, size, material.word);
-  const own = of(line.value);
-  return SIZES.some((size) => {
-    const other = of(size);
-    return isKnown(other) && isKnown(own) && Math.abs(Math.log((ratio * own.value) / other.value)) < AS_OTHER;
+/** Ratios of the other sizes that the protective conductor may have; it is never larger than the line conductor. */
+function otherSizes({ cable }: Circuit, reckon: Reckoner): NonNullable<RingInput["cpcSizes"]> {
+  const { line, cpc, material } = cable;
+  if (!isKnown(line) || !isKnown(cpc)) return [];
+  return SIZES.flatMap((size) => {
+    if (size === cpc.value || size > line.value) return [];
+    const ratio = ratioOf(sizeOf(size), line, material, reckon, CPC_AGAINST_LINE);
+    return ratio === undefined ? [] : [{ size, ratio }];
   });
+}
+
+function sizeOf(size: number): Evidence<"square-millimetre"> {
+  return assumed(TERM.cpcArea, size, "a size the protective conductor may have in truth");
 }
 
 /** Whether the protective conductor is a conductor of the table, not armour or conduit. */
@@ -275,6 +274,7 @@ function assumptions(
   const found: Ground[] = [line];
   if (readings.crossLineNeutral.length + readings.crossLineCpc.length > 0) found.push(LISTED_IN_ORDER);
   if (!neutralStated) found.push(NEUTRAL_AS_LINE);
+  if (!isKnownFact(cable.material) && isKnown(cable.line)) found.push(AS_COPPER);
   if (isKnown(cable.length)) found.push(cable.length);
   if (read.some((one) => one.kind === "measured" && one.detail.accuracy === null)) found.push(NO_ACCURACY);
   return found;
@@ -296,13 +296,13 @@ const NEUTRAL_AS_LINE: Fact<boolean> = fact<boolean>(
   "assumed",
   "line and neutral of one cable are of one size",
 );
-const OTHER_SIZE: Fact<boolean> = fact<boolean>(
-  CPC_SIZE,
-  true,
+const AS_COPPER: Fact<"copper"> = fact<"copper">(
+  MATTER.material,
+  "copper",
   [],
-  "true",
+  "copper",
   "assumed",
-  "r2 over r1 is that of another size than the one written, which is left out of account",
+  "line, neutral and protective conductor of a ring are of one metal; the ratio of their sizes is taken as that of copper",
 );
 const NO_ACCURACY = assumed(
   TERM.operatingUncertainty,

@@ -42,6 +42,8 @@ export type RingFault =
   | { readonly kind: "crossed-rings" }
   | { readonly kind: "leads-not-nulled"; readonly readings: "all" | "r1" | "rn" | "r2"; readonly ohms: Banded }
   | { readonly kind: "same-ends-joined"; readonly pairs: readonly Pair[] }
+  /** The protective conductor has this size, mm², and not the one written down. */
+  | { readonly kind: "other-cpc"; readonly size: number }
   | { readonly kind: "spur"; readonly point: number; readonly metres: Banded | undefined; readonly ohms: Banded }
   | { readonly kind: "terminal"; readonly point: number; readonly conductor: Conductor; readonly ohms: Banded }
   | { readonly kind: "swapped"; readonly point: number; readonly pair: Pair }
@@ -58,7 +60,7 @@ export function metresOf({ values }: Fit, { input }: Problem): number | undefine
 /** What an explanation says is there, with places and sizes. Empty: a sound ring. */
 export function faultsOf(kind: Ranked, problem: Problem): readonly RingFault[] {
   const { best } = kind;
-  const { ring } = best.hypothesis;
+  const { ring, cpc } = best.hypothesis;
   const placed = problem.input.orderKnown && problem.input.points.length > 0;
   const ohms = () => sizeOf(best, OWN, 1);
   const leg = () => (placed ? legPlace(kind, problem) : undefined);
@@ -88,6 +90,7 @@ export function faultsOf(kind: Ranked, problem: Problem): readonly RingFault[] {
     case "sound":
       break;
   }
+  if (cpc !== undefined) found.push({ kind: "other-cpc", size: cpc });
   return [...found, ...pointFaults(best, problem)];
 }
 

@@ -14,7 +14,8 @@ const MOST_STEPS = 3;
 
 /** Other explanations of points with open readings: one point changed at a time. */
 export function otherOpenPoints(problem: Problem, base: Fit): readonly Fit[] {
-  const { ring } = base.hypothesis;
+  const { hypothesis } = base;
+  const { ring } = hypothesis;
   const sized = base.hypothesis.points.filter(({ kind }) => kind === "spur" || kind === "terminal");
   if (sized.length === base.hypothesis.points.length) return [];
   const expected = new Float64Array(problem.asked.length);
@@ -25,7 +26,7 @@ export function otherOpenPoints(problem: Problem, base: Fit): readonly Fit[] {
   for (const [, ...others] of states) {
     for (const other of others) {
       const points = base.hypothesis.points.map((one) => (one.point === other.point ? other : one));
-      found.push(fit(problem, { ring, points }, base.values, 2));
+      found.push(fit(problem, { ...hypothesis, points }, base.values, 2));
     }
   }
   return found;
@@ -58,8 +59,8 @@ export function withPoints(problem: Problem, base: Fit): readonly Fit[] {
   return found;
 }
 
-function added({ ring, points }: Hypothesis, state: PointState): Hypothesis {
-  return { ring, points: [...points, state] };
+function added(hypothesis: Hypothesis, state: PointState): Hypothesis {
+  return { ...hypothesis, points: [...hypothesis.points, state] };
 }
 
 const placesOf = ({ hypothesis, values }: Fit): Float64Array => values.slice(positionsAt(hypothesis));

@@ -41,7 +41,7 @@ export function priorOf(hypothesis: Hypothesis, input: RingInput): Prior {
   const common = commonDeviations(input);
   setLogarithm(LINE, lineOf(input));
   setLogarithm(NEUTRAL_RATIO, input.neutralRatio ?? UNKNOWN_RATIO);
-  setLogarithm(CPC_RATIO, input.cpcRatio ?? UNKNOWN_RATIO);
+  setLogarithm(CPC_RATIO, cpcRatioOf(hypothesis, input) ?? UNKNOWN_RATIO);
   set(SCALE, 0, common.scale);
   set(OFFSET, 0, common.offset);
   let at = OWN;
@@ -52,6 +52,11 @@ export function priorOf(hypothesis: Hypothesis, input: RingInput): Prior {
   }
   setPositions(input, from, size, centre, form);
   return { centre, form };
+}
+
+/** The size written down holds, with what makers leave open, unless the hypothesis names another. */
+function cpcRatioOf({ cpc }: Hypothesis, { cpcRatio, cpcSizes }: RingInput): Uncertain | undefined {
+  return cpc === undefined ? cpcRatio : cpcSizes?.find(({ size }) => size === cpc)?.ratio;
 }
 
 function lineOf({ linePerMetre, length }: RingInput): Uncertain {

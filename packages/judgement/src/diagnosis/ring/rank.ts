@@ -13,10 +13,10 @@ export interface Ranked {
 }
 
 /** What makes explanations one kind: everything but the leg and the sizes. */
-function keyOf({ ring, points }: Hypothesis): string {
+function keyOf({ ring, cpc, points }: Hypothesis): string {
   const { leg: _, ...state } = { leg: 0, ...ring };
   const sorted = [...points].sort((a, b) => a.point - b.point || (a.kind < b.kind ? -1 : 1));
-  return JSON.stringify([state, sorted]);
+  return JSON.stringify([state, cpc, sorted]);
 }
 
 /** Kinds of explanation, most probable first. Probabilities are among the explanations tried and add up to 1. */

@@ -42,6 +42,8 @@ export interface RingInput {
   /** Resistance of the neutral and of the cpc over that of the line conductor. Left out: hardly anything is known of it. */
   readonly neutralRatio?: Uncertain;
   readonly cpcRatio?: Uncertain;
+  /** The same for other sizes that the cpc may have in truth, mm². */
+  readonly cpcSizes?: readonly { readonly size: number; readonly ratio: Uncertain }[];
   /** Length of the ring from board to board, m. */
   readonly length?: Uncertain;
 }

@@ -48,6 +48,8 @@ export type PointState =
 /** One explanation: the state of the ring and of any points that need their own. */
 export interface Hypothesis {
   readonly ring: RingState;
+  /** Size of the protective conductor, mm², where it is not the one written down. */
+  readonly cpc?: number;
   readonly points: readonly PointState[];
 }
 

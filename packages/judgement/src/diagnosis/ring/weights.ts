@@ -16,6 +16,12 @@ const COMMON: Readonly<Record<RingState["kind"], number>> = {
   "same-ends-joined": 0.02,
 };
 
+/**
+ * A protective conductor of this or that other size than the one written down, beside whatever else is so. As common as
+ * one loose joint is once its ohms are paid for: where readings cannot tell the two apart, neither hides the other.
+ */
+const OTHER_SIZE = 0.002;
+
 /** The same for one point. */
 const COMMON_AT_POINT: Readonly<Record<PointState["kind"], number>> = {
   spur: 0.03,
@@ -29,10 +35,11 @@ const COMMON_AT_POINT: Readonly<Record<PointState["kind"], number>> = {
  * legs among which its leg is chosen, and −2 ln of how common it is. Conductors broken together are less common, by
  * what one broken conductor is.
  */
-export function occam({ ring, points }: Hypothesis, readings: number, legs: number): number {
+export function occam({ ring, cpc, points }: Hypothesis, readings: number, legs: number): number {
   const sizes = ownCount({ ring, points }) + points.filter(isSized).length;
   let cost = sizes * Math.log(readings) - 2 * Math.log(COMMON[ring.kind]);
   if ("leg" in ring) cost += 2 * Math.log(legs);
+  if (cpc !== undefined) cost -= 2 * Math.log(OTHER_SIZE);
   if (ring.kind === "open") cost += 2 * (ring.conductors.length - 1) * Math.log(CONDUCTORS.length);
   for (const { kind } of points) cost -= 2 * Math.log(COMMON_AT_POINT[kind]);
   return cost;
