@@ -134,7 +134,7 @@ describe.runIf(needTool("chromium"))("the whole job on a phone without a signal"
     await fill(page, "General condition", "Sound apart from the opening at the board.");
     await page.getByText("Looking for what stands in the way").waitFor({ state: "detached" });
     // Of these there may be none, and only a person can say so.
-    for (const what of [/records/, /sampling/, /limitations/, /bonding/, /inspected/]) {
+    for (const what of [/records/, /samples/, /limitations/, /bonding/, /inspected/]) {
       const none = page.getByRole("button", { name: /^There is none/ }).filter({ hasText: what });
       await none.tap();
       await none.waitFor({ state: "detached" });

@@ -33,7 +33,7 @@ export function cableLayers(cable: CableDrawing): string {
   const { name, shape, layers } = cable;
   const { cores, rings } = cableSection(cable, HALF, MOST_ENLARGED);
   const outer = [...rings].reverse();
-  const high = outer[0]?.high ?? Math.max(HALF / 2, ...cores.map(({ y, covered }) => Math.abs(y) + covered));
+  const high = halfHeight(shape, outer[0], cores);
   // Below the cable the protective conductor is led out.
   const height = TOP + Math.max(layers.length * ROW, 2 * (high + BELOW)) + FOOT;
   const centreY = TOP + (height - TOP - FOOT) / 2;
@@ -45,6 +45,12 @@ export function cableLayers(cable: CableDrawing): string {
   ];
   const words = layers.map(({ role, of, gone }) => `${role}: ${of}${gone === true ? " (gone)" : ""}`).join("; ");
   return drawing(WIDTH, height, `Section of ${name}`, `From the conductor outwards: ${words}`, parts.join(""));
+}
+
+/** From the middle of the section to its upper edge: a round ring is as high as it is wide. */
+function halfHeight(shape: Shape, outermost: SectionRing | undefined, cores: readonly SectionCore[]): number {
+  if (outermost !== undefined) return shape === "round" ? outermost.wide : outermost.high;
+  return Math.max(HALF / 2, ...cores.map(({ y, covered }) => Math.abs(y) + covered));
 }
 
 type Shape = CableDrawing["shape"];
@@ -59,7 +65,7 @@ function ringPart(ring: SectionRing, shape: Shape, y: number): string {
       return oblong(shape, wide, high, y, { fill: TOKENS.ink, ...OUTLINE });
     case "armour":
     case "concentric":
-      return oblong(shape, wide, high, y, { fill: TOKENS.paper, ...OUTLINE }) + wires(ring, y);
+      return oblong(shape, wide, high, y, { fill: TOKENS.paper, ...OUTLINE }) + wires(ring, shape, y);
     case "screen":
       return (
         oblong(shape, wide, high, y, { fill: TOKENS.paper, ...OUTLINE }) +
@@ -78,22 +84,39 @@ function oblong(shape: Shape, wide: number, high: number, y: number, look: Look)
   return element("rect", { ...box, rx: high, ry: high, ...look });
 }
 
-/** A ring of wires that fills the thickness of its layer. */
-function wires({ layer, wide, thick }: SectionRing, y: number): string {
+/** A ring of wires that fills the thickness of its layer, along the outline of the cable. */
+function wires({ layer, wide, high, thick }: SectionRing, shape: Shape, middle: number): string {
   const r = thick / 2 - 0.5;
-  const around = wide - thick / 2;
-  const count = Math.max(6, Math.floor((2 * Math.PI * around) / (2 * r + 0.9)));
+  const bend = (shape === "round" ? wide : high) - thick / 2;
+  const straight = shape === "round" ? 0 : 2 * (wide - high);
+  const around = 2 * Math.PI * bend + 2 * straight;
+  const count = Math.max(6, Math.floor(around / (2 * r + 0.9)));
   return Array.from({ length: count }, (_, i) => {
-    const angle = (2 * Math.PI * i) / count;
+    const [x, y] = onOutline((i / count) * around, bend, straight);
     return element("circle", {
-      cx: CENTRE_X + around * Math.cos(angle),
-      cy: y + around * Math.sin(angle),
+      cx: CENTRE_X + x,
+      cy: middle + y,
       r,
       fill: layer.role === "armour" ? TOKENS.rule : TOKENS.copper,
       stroke: TOKENS.ink,
       "stroke-width": 0.5,
     });
   }).join("");
+}
+
+/** A point on two half circles joined by straight sides, so far along from the middle of the right half circle. */
+function onOutline(along: number, bend: number, straight: number): readonly [x: number, y: number] {
+  const quarter = (Math.PI / 2) * bend;
+  if (along < quarter) return bent(1, along / bend);
+  if (along < quarter + straight) return [straight / 2 - (along - quarter), bend];
+  const left = along - quarter - straight;
+  if (left < 2 * quarter) return bent(-1, Math.PI / 2 + left / bend);
+  if (left < 2 * quarter + straight) return [left - 2 * quarter - straight / 2, -bend];
+  return bent(1, -Math.PI / 2 + (left - 2 * quarter - straight) / bend);
+
+  function bent(side: 1 | -1, angle: number): readonly [number, number] {
+    return [(side * straight) / 2 + bend * Math.cos(angle), bend * Math.sin(angle)];
+  }
 }
 
 function corePart(core: SectionCore, layers: readonly DrawnLayer[], middle: number): string {
