@@ -88,7 +88,7 @@ export function benchGrowth(): readonly Row[] {
       const installation = alike(boards);
       return () => lookAtOwnFigures(installation, { ...installation.file, id: "earlier" });
     }),
-    ...pair("two jobs matched by name", 100, "circuits on each of two boards", (each) => {
+    ...pair("two jobs matched by name", 200, "circuits on each of two boards", (each) => {
       const past = manyCircuits(house, { day: "2021-10-05", seed: 2 }, each);
       const now = manyCircuits(house, { day: "2026-10-06", seed: 3 }, each);
       return () => thenAndNow(now, [past]);

@@ -1,6 +1,6 @@
 /// <reference lib="dom" />
 import { execFileSync } from "node:child_process";
-import { cpSync, rmSync } from "node:fs";
+import { cpSync, existsSync, readdirSync, rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { threadId } from "node:worker_threads";
 import AxeBuilder from "@axe-core/playwright";
@@ -80,11 +80,29 @@ let built: string | undefined;
 /** The folder of one build of the app, made once for all tests of a run that a thread holds. */
 function build(): string {
   if (built !== undefined) return built;
+  sweep();
   const folder = `${root}out/field/built-${process.pid}-${threadId}`;
   execFileSync(process.execPath, [`${root}apps/field/build.mjs`, folder], { stdio: ["ignore", "ignore", "inherit"] });
-  process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
   built = folder;
   return folder;
+}
+
+/** A thread that is ended cannot tidy up behind itself: builds of runs that are over go when the next one starts. */
+function sweep(): void {
+  const all = existsSync(`${root}out/field`) ? readdirSync(`${root}out/field`) : [];
+  for (const name of all) {
+    const run = /^built-(\d+)-/.exec(name)?.[1];
+    if (run !== undefined && !isRunning(Number(run)))
+      rmSync(`${root}out/field/${name}`, { recursive: true, force: true });
+  }
+}
+
+function isRunning(run: number): boolean {
+  try {
+    return process.kill(run, 0);
+  } catch {
+    return false;
+  }
 }
 
 /** A job with nothing in it, on its brief. */
