@@ -93,6 +93,9 @@ await build({ ...shared, entryPoints: { engine: "src/engine/worker.ts" }, outdir
 for (const [source, name] of Object.entries(pieces))
   await build({ ...shared, entryPoints: { [name]: `src/${source}` }, outdir: dist });
 
+// Copies are written and read in a worker of their own: the content policy lets none be made from a blob.
+await build({ ...shared, entryPoints: { copies: "src/hand-over/worker.ts" }, outdir: dist });
+
 // One style sheet of every .css file under src: a piece that is fetched later would bring none of its own.
 const first = ["look/tokens.css", "look/base.css"];
 const styles = [

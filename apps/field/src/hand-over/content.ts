@@ -1,7 +1,7 @@
 import { parseInspectionData, printInspection } from "@good-grounds/inspection";
 import { documentOf } from "../record/document.ts";
 import type { Record as JobRecord } from "../record/record.ts";
-import { hashOf } from "./copy.ts";
+import { hashOf } from "./hash.ts";
 
 /** The inspection file of a job as text; undefined while something stops it from being one. */
 export function inspectionText(record: JobRecord): string | undefined {

@@ -11,8 +11,10 @@ import { ThemeButton } from "../../shell/theme-button.tsx";
 import { UnkeptJobs } from "../../shell/unkept-jobs.tsx";
 import { JOBS } from "../../words/jobs.ts";
 import { SHELL } from "../../words/shell.ts";
+import { TakingInShown, useTakingIn } from "../hand-over/taking-in.tsx";
 import { DeleteJob } from "./delete-job.tsx";
 import { FileButton } from "./file-button.tsx";
+import { takeInCopy } from "./take-in-copy.ts";
 
 /** The jobs on this device; where one starts. */
 export default function Jobs() {
@@ -28,6 +30,13 @@ export default function Jobs() {
     heading.current?.focus();
     void look();
   }, []);
+
+  const taking = useTakingIn(async (copy, watch) => {
+    await takeInCopy(copy, watch);
+    goTo("job", copy.job);
+    await askToKeep();
+    return JOBS.copyIn;
+  });
 
   /** Starts something and opens it; what goes wrong is told here. */
   const start = async (work: () => Promise<Made | readonly string[]>) => {
@@ -108,12 +117,13 @@ export default function Jobs() {
                 onFile={(file) => void start(() => fromFile(file))}
               />
               <FileButton
-                words={busy ? JOBS.reading : JOBS.copy}
+                words={taking.isBusy ? JOBS.reading : JOBS.copy}
                 help={JOBS.copyHelp}
-                accept=".good-grounds-job,application/zip"
-                disabled={busy}
-                onFile={(file) => void start(() => fromCopy(file))}
+                accept=".good-grounds-job,.zip,.json,application/zip,application/json"
+                disabled={busy || taking.isBusy}
+                onFile={taking.open}
               />
+              <TakingInShown of={taking} />
               {labels?.some(({ id }) => id === DEMONSTRATION) === false && (
                 <button
                   type="button"
@@ -176,10 +186,4 @@ async function fromFile(file: File): Promise<Made | readonly string[]> {
   const started = await startFromFile(await file.text());
   if ("job" in started) return { job: started.job, at: ["brief"] };
   return started.issues.slice(0, MOST);
-}
-
-async function fromCopy(file: File): Promise<Made | readonly string[]> {
-  const { takeInCopy } = await import("./take-in-copy.ts");
-  const job = await takeInCopy(new Uint8Array(await file.arrayBuffer()));
-  return job === undefined ? [JOBS.notACopy] : { job, at: [] };
 }
