@@ -7,6 +7,15 @@ export interface Sink {
   readonly giveUp: () => Promise<void>;
 }
 
+/** What a file of that system has in a worker. */
+interface Direct {
+  readonly createSyncAccessHandle: () => Promise<{
+    readonly write: (piece: Uint8Array, options: { readonly at: number }) => number;
+    readonly flush: () => void;
+    readonly close: () => void;
+  }>;
+}
+
 const FOLDER = "copies";
 /** A copy made longer ago than this, in milliseconds, was handed over or forgotten. */
 const OLD = 3_600_000;
@@ -20,7 +29,7 @@ export async function fileSink(): Promise<Sink> {
   await sweep(folder);
   const name = crypto.randomUUID();
   const handle = await folder.getFileHandle(name, { create: true });
-  const file = await handle.createSyncAccessHandle();
+  const file = await (handle as FileSystemFileHandle & Direct).createSyncAccessHandle();
   let at = 0;
   return {
     write: (piece) => {

@@ -1,3 +1,4 @@
+import { useId } from "preact/hooks";
 import { bytes } from "../shell/bytes.ts";
 import { COPIES } from "../words/copies.ts";
 
@@ -12,11 +13,12 @@ interface ProgressProps {
 
 /** How far something is that takes a while, and the way to call it off. */
 export function Progress({ what, done, of, onStop }: ProgressProps) {
+  const id = useId();
   return (
     <div class="stack">
-      <label class="progress">
+      <label class="progress" for={id}>
         <span>{of === 0 ? COPIES.beginning(what) : COPIES.how(what, bytes(done), bytes(of))}</span>
-        {of === 0 ? <progress /> : <progress value={done} max={of} />}
+        {of === 0 ? <progress id={id} /> : <progress id={id} value={done} max={of} />}
       </label>
       <button type="button" onClick={onStop}>
         {COPIES.stop}

@@ -70,7 +70,9 @@ async function openJob(job: string): Promise<Session | "missing"> {
     session.close();
     return "missing";
   }
-  session.person = (await setting<string>(`person ${job}`)) ?? "";
+  // Who was at work is asked again where it was not remembered; it keeps nobody from the job.
+  const person = await setting<unknown>(`person ${job}`).catch(() => undefined);
+  session.person = typeof person === "string" ? person : "";
   return session;
 }
 

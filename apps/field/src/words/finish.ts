@@ -57,6 +57,7 @@ export const HAND_OVER = {
   report: "The report",
   save: "Save the inspection file",
   pdf: "Make the PDF on this device",
+  pdfAgain: "Try the PDF again",
   saveHelp:
     "The file holds everything the report says, for another program or another inspector. On a computer the archive form PDF/A is made from it, with the file attached.",
   pdfHelp: "The first time it fetches about 12 MB, once, and then works without a signal.",

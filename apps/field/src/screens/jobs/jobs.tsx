@@ -16,8 +16,13 @@ import { DeleteJob } from "./delete-job.tsx";
 import { FileButton } from "./file-button.tsx";
 import { takeInCopy } from "./take-in-copy.ts";
 
+interface JobsProps {
+  /** It is shown instead of a place whose address cannot be read. */
+  readonly lostPlace?: boolean;
+}
+
 /** The jobs on this device; where one starts. */
-export default function Jobs() {
+export default function Jobs({ lostPlace = false }: JobsProps) {
   const [labels, setLabels] = useState<readonly JobLabel[]>();
   const [leaving, setLeaving] = useState<JobLabel>();
   const [problem, setProblem] = useState<readonly string[]>();
@@ -74,6 +79,11 @@ export default function Jobs() {
         <h1 ref={heading} tabIndex={-1}>
           {JOBS.title}
         </h1>
+        {lostPlace && (
+          <Notice kind="status" title={SHELL.lostPlace}>
+            <p>{SHELL.lostPlaceWhy}</p>
+          </Notice>
+        )}
         {refused && (
           <Notice kind="alert" title={SHELL.cannotKeep}>
             <p>{SHELL.cannotKeepWhy}</p>
