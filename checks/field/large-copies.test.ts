@@ -136,6 +136,94 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     await context.close();
   });
 
+  test.each<readonly [string, string]>([
+    ["has no room", 'throw new DOMException("no room", "QuotaExceededError")'],
+    ["keeps something else", "piece = piece.map((byte) => byte ^ 1); return write.call(this, piece, where)"],
+  ])(
+    "a private file system that %s does not keep a job from being copied",
+    { timeout: 4 * PATIENCE },
+    async (_, does) => {
+      const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
+      await patient(context);
+      const stub = `const { write } = FileSystemSyncAccessHandle.prototype;
+      FileSystemSyncAccessHandle.prototype.write = function (piece, where) { ${does}; };`;
+      await context.route("**/copies.js", async (route) => {
+        const real = await route.fetch();
+        await route.fulfill({ response: real, body: `${stub}\n${await real.text()}` });
+      });
+      const page = await app.at(context, "job", "demonstration", "hand-over");
+      expect(entriesIn(await saved(page, "Save a copy")).length).toBeGreaterThan(500);
+      await page.getByText("was read back without a fault").waitFor();
+      await context.close();
+    },
+  );
+
+  test("where the device has no room for its photographs nothing of a copy stays", {
+    timeout: 6 * PATIENCE,
+  }, async () => {
+    const context = await app.fresh();
+    const page = await patient(context);
+    const photographs = await putPhotographs(page, 4);
+    await takeIn(page, largeJob(JOB, { circuits: 2, readingsEach: 2 }, photographs));
+    await app.at(context, "job", JOB, "hand-over");
+    const file = await saved(page, "Save a copy");
+    await context.close();
+
+    const other = await app.fresh();
+    const there = await patient(other);
+    await there.evaluate(() => {
+      const { createWritable } = FileSystemFileHandle.prototype;
+      let room = 2;
+      FileSystemFileHandle.prototype.createWritable = function (...args) {
+        if (room-- <= 0) throw new DOMException("no room", "QuotaExceededError");
+        return createWritable.apply(this, args);
+      };
+    });
+    const chooser = there.locator('input[type=file][accept*="good-grounds-job"]');
+    await chooser.setInputFiles(file);
+    await there.getByText("There is no room on this device for what the copy holds").waitFor();
+    expect((await soundPhotographs(there)).sound).toEqual([]);
+    await there.reload();
+    expect(await there.getByText("A large house").count()).toBe(0);
+    // Once there is room it comes in.
+    await takeIn(there, undefined, file);
+    expect((await soundPhotographs(there)).sound).toEqual([...photographs].sort());
+    await other.close();
+  });
+
+  test("on a phone it goes to the share sheet, and waits for a touch where the last was too long ago", {
+    timeout: 4 * PATIENCE,
+  }, async () => {
+    const context = await app.fresh();
+    await context.addInitScript(() => {
+      Object.assign(navigator, {
+        canShare: () => true,
+        share: async ({ files }: { readonly files: readonly File[] }) => {
+          const [file] = files;
+          const head = new Uint8Array(await (file as File).slice(0, 2).arrayBuffer());
+          Object.assign(window, { shared: [file?.name, file?.size, String.fromCharCode(...head)] });
+        },
+      });
+      Object.defineProperty(navigator, "userActivation", { value: { isActive: false }, configurable: true });
+    });
+    await patient(context);
+    const page = await app.at(context, "job", "demonstration", "hand-over");
+    await page.getByRole("button", { name: "Save a copy" }).tap();
+    const send = page.getByRole("button", { name: "Send or save the copy" });
+    await send.waitFor();
+    expect(await page.evaluate(() => "shared" in window)).toBe(false);
+    await page.evaluate(() => Object.defineProperty(navigator, "userActivation", { value: { isActive: true } }));
+    await send.tap();
+    await page.waitForFunction(() => "shared" in window);
+    const [name, size, head] = await page.evaluate(
+      () => (window as unknown as { shared: readonly [string, number, string] }).shared,
+    );
+    expect(name).toMatch(/\.good-grounds-job$/);
+    expect(size).toBeGreaterThan(10_000);
+    expect(head).toBe("PK");
+    await context.close();
+  });
+
   test("the rescue hands out the record where everything else of a copy fails", { timeout: 4 * PATIENCE }, async () => {
     const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
     await patient(context);

@@ -73,7 +73,8 @@ async function soundPhotograph(file: Blob, member: Member, sha256: string): Prom
   try {
     const bytes = await bytesOf(file, member, () => undefined);
     if ((await hashOf(bytes)) !== sha256) return undefined;
-    return member.isStored ? await packedOf(file, member) : new Blob([bytes as BlobPart], { type: "image/jpeg" });
+    const whole = member.isStored ? await packedOf(file, member) : new Blob([bytes as BlobPart]);
+    return whole.slice(0, whole.size, "image/jpeg");
   } catch (error) {
     if (error instanceof Refused) return undefined;
     throw error;

@@ -64,6 +64,11 @@ export function memorySink(): Sink {
   };
 }
 
+/** Throws away copies that lie in the private file system since long. */
+export async function sweepCopies(): Promise<void> {
+  await sweep(await (await navigator.storage.getDirectory()).getDirectoryHandle(FOLDER));
+}
+
 async function sweep(folder: FileSystemDirectoryHandle): Promise<void> {
   for await (const [name, handle] of folder.entries()) {
     if (handle.kind !== "file") continue;

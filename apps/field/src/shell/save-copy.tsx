@@ -57,7 +57,9 @@ export function SaveCopy({ job, words, read, inNeed = false }: SaveCopyProps) {
       const { makeCopy } = await watched(() => import("../hand-over/copier.ts"), watch);
       const made = await makeCopy(job, found.entries, watch);
       const file = fileOf(`${found.name}.good-grounds-job`, "application/zip", made.file);
-      setState({ is: "ready", made, file, isAsked: (await handOver(file)) === "asked" });
+      setState({ is: "ready", made, file, isAsked: false });
+      // The sheet may stay open as long as somebody likes; the copy is ready all the while.
+      if ((await handOver(file)) === "asked") setState({ is: "ready", made, file, isAsked: true });
     } catch (error) {
       if (stop.signal.aborted) setState({ is: "stopped" });
       else if (inNeed && source !== undefined) await saveAlone(source);

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import { sweepCopies } from "../../hand-over/sink.ts";
 import { clock } from "../../parts/clock.ts";
 import { Notice } from "../../parts/notice.tsx";
 import { type JobLabel, jobs } from "../../record/store.ts";
@@ -34,6 +35,8 @@ export default function Jobs({ lostPlace = false }: JobsProps) {
     document.title = `${JOBS.title} – ${SHELL.app}`;
     heading.current?.focus();
     void look();
+    // Most often there is no such folder.
+    sweepCopies().catch(() => undefined);
   }, []);
 
   const taking = useTakingIn(async (copy, watch) => {
