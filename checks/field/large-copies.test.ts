@@ -16,7 +16,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
   let app: AppInBrowser;
   beforeAll(async () => {
     app = await appInBrowser("large-copies");
-  }, 120_000);
+  }, 300_000);
   afterAll(() => app?.close());
 
   const patient = async (context: BrowserContext): Promise<Page> => {
