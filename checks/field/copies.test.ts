@@ -15,7 +15,7 @@ describe.runIf(needTool("chromium"))("copies of one job", () => {
   let app: AppInBrowser;
   beforeAll(async () => {
     app = await appInBrowser("copies");
-  }, 60_000);
+  }, 300_000);
   afterAll(() => app?.close());
 
   const jobOf = (page: Page) => new URL(page.url()).hash.split("/")[2] as string;
