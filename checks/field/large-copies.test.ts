@@ -167,7 +167,6 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     await takeIn(page, largeJob(JOB, { circuits: 2, readingsEach: 2 }, photographs));
     await app.at(context, "job", JOB, "hand-over");
     const file = await saved(page, "Save a copy");
-    await context.close();
 
     const other = await app.fresh();
     const there = await patient(other);
@@ -188,7 +187,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     // Once there is room it comes in.
     await takeIn(there, undefined, file);
     expect((await soundPhotographs(there)).sound).toEqual([...photographs].sort());
-    await other.close();
+    await Promise.all([context.close(), other.close()]);
   });
 
   test("on a phone it goes to the share sheet, and waits for a touch where the last was too long ago", {
