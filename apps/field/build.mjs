@@ -59,6 +59,14 @@ for (const [name, face] of Object.entries({
 }))
   cpSync(join(modules, "@expo-google-fonts/source-sans-3", `${face}.ttf`), join(dist, `writer/${name}.ttf`));
 
+/** The SHA-256 of a file that was built, by which the app knows it again. */
+const hashOf = (name) =>
+  createHash("sha256")
+    .update(readFileSync(join(dist, name)))
+    .digest("hex");
+const hashesOf = (names, folder) => Object.fromEntries(names.map((name) => [name, hashOf(folder + name)]));
+const parts = { WRITER_PARTS: JSON.stringify(hashesOf(filesBelow(join(dist, "writer")), "writer/")) };
+
 // Screens that are seldom opened come as pieces of their own.
 await build({
   ...shared,
@@ -92,7 +100,10 @@ const onDemand = {
 await build({ ...shared, entryPoints: { engine: "src/engine/worker.ts" }, outdir: dist, plugins: [onDemand] });
 await build({ ...shared, entryPoints: { "job-files": "src/record/job-files-worker.ts" }, outdir: dist });
 for (const [source, name] of Object.entries(pieces))
-  await build({ ...shared, entryPoints: { [name]: `src/${source}` }, outdir: dist });
+  await build({ ...shared, entryPoints: { [name]: `src/${source}` }, outdir: dist, define: parts });
+
+// Copies are written and read in a worker of their own: the content policy lets none be made from a blob.
+await build({ ...shared, entryPoints: { copies: "src/hand-over/worker.ts" }, outdir: dist });
 
 // One style sheet of every .css file under src: a piece that is fetched later would bring none of its own.
 const first = ["look/tokens.css", "look/base.css"];
@@ -106,20 +117,24 @@ await build({
   outfile: join(dist, "app.css"),
 });
 
-/** Everything the app needs offline, with the hash that tells one build from the next. */
-const files = filesBelow(dist).filter((name) => !name.startsWith("writer/"));
-const version = createHash("sha256");
-for (const name of files) version.update(name).update(readFileSync(join(dist, name)));
+/** Everything the app needs offline, by its hash, and the hash that tells one build from the next. */
+const files = hashesOf(
+  filesBelow(dist).filter((name) => !name.startsWith("writer/")),
+  "",
+);
+const { "index.html": page, ...others } = files;
+const version = createHash("sha256").update(JSON.stringify([files, parts]));
 await build({
   ...shared,
   entryPoints: { "service-worker": "src/service-worker.ts" },
   outdir: dist,
   format: "iife",
   define: {
-    FILES: JSON.stringify(["./", ...files.filter((name) => name !== "index.html")]),
+    ...parts,
+    FILES: JSON.stringify({ "./": page, ...others }),
     VERSION: JSON.stringify(version.digest("hex").slice(0, 16)),
   },
 });
 rmSync(target, { recursive: true, force: true });
 renameSync(dist, target);
-console.log(`${relative(process.cwd(), target)}  ${files.length + 1} files`);
+console.log(`${relative(process.cwd(), target)}  ${Object.keys(files).length + 1} files`);

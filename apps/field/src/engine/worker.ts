@@ -14,6 +14,9 @@ async function answer({ id, name, args }: Request): Promise<Reply> {
     const serve = service[name] as (...args: readonly unknown[]) => unknown;
     return { id, value: await serve(...args) };
   } catch (error) {
-    return { id, failed: ENGINE.failed(error instanceof Error ? error.message : String(error)) };
+    const reason = error instanceof Error ? error.message : String(error);
+    // What could not be fetched says so in its own words: nothing is wrong with the job.
+    const isNotFetched = error instanceof Error && error.name === "NotFetched";
+    return { id, failed: isNotFetched ? reason : ENGINE.failed(reason) };
   }
 }

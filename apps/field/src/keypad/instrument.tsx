@@ -18,7 +18,7 @@ export function instrumentName(record: JobRecord, id: string | undefined): strin
 export function useInHand(): readonly [id: string | undefined, take: (id: string) => void] {
   const { job } = useSession();
   const record = useRecord();
-  const [chosen, choose] = useSetting<string>(`instrument ${job}`);
+  const [chosen, choose] = useSetting(`instrument ${job}`);
   const all = membersOf(record, "instruments");
   const inHand = chosen !== undefined && all.includes(chosen) ? chosen : all.length === 1 ? all[0] : undefined;
   return [inHand, choose];

@@ -1,14 +1,14 @@
 import { useEffect, useState } from "preact/hooks";
 import { keepSetting, setting } from "../record/store.ts";
 
-/** Something the device remembers for itself, such as where a display ends. */
-export function useSetting<T>(name: string): readonly [value: T | undefined, keep: (value: T) => void] {
-  const [value, setValue] = useState<T>();
+/** A word the device remembers for itself, such as where a display ends; anything else that stands there counts as none. */
+export function useSetting(name: string): readonly [value: string | undefined, keep: (value: string) => void] {
+  const [value, setValue] = useState<string>();
   useEffect(() => {
     let left = false;
     setValue(undefined);
-    setting<T>(name).then(
-      (found) => !left && setValue(found),
+    setting<unknown>(name).then(
+      (found) => !left && typeof found === "string" && setValue(found),
       () => undefined,
     );
     return () => {

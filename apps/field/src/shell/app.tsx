@@ -3,13 +3,15 @@ import Jobs from "../screens/jobs/jobs.tsx";
 import Settings from "../screens/settings/settings.tsx";
 import { SHELL } from "../words/shell.ts";
 import { JobFrame } from "./job-frame.tsx";
+import { isPlaceLost } from "./place.ts";
 import { useRoute } from "./route.ts";
 import { Trouble } from "./trouble.tsx";
 import { useUpdate } from "./update.ts";
 
 /** The whole app: the list of jobs, the settings, or one job with its screens. */
 export function App() {
-  const [where, job, screen, ...rest] = useRoute();
+  const route = useRoute();
+  const [where, job, screen, ...rest] = route ?? [];
   const changeOver = useUpdate();
   return (
     <>
@@ -23,7 +25,7 @@ export function App() {
         ) : where === "settings" ? (
           <Settings />
         ) : (
-          <Jobs />
+          <Jobs lostPlace={route === undefined || isPlaceLost()} />
         )}
       </Trouble>
       {changeOver !== undefined && (

@@ -18,7 +18,16 @@ interface LeftOff {
 const NAME = "earthing off";
 
 async function jobsLeftOff(): Promise<readonly LeftOff[]> {
-  return (await setting<readonly LeftOff[]>(NAME).catch(() => undefined)) ?? [];
+  const noted = await setting<unknown>(NAME).catch(() => undefined);
+  return Array.isArray(noted) ? noted.flatMap(leftOff) : [];
+}
+
+/** What was noted of a job; as long as the job is known it is reminded of, whatever else cannot be read. */
+function leftOff(one: unknown): readonly LeftOff[] {
+  if (typeof one !== "object" || one === null) return [];
+  const { job, title, since } = one as { readonly [name: string]: unknown };
+  if (typeof job !== "string") return [];
+  return [{ job, title: typeof title === "string" ? title : job, since: typeof since === "string" ? since : "" }];
 }
 
 /** Notes on the device that a job's earthing conductor is off, or no longer, for screens outside the job. */

@@ -71,8 +71,9 @@ async function openJob(job: string): Promise<Session | "missing"> {
     session.close();
     return "missing";
   }
-  // Where the database does not work, the job opens from its file and somebody says who is at work.
-  session.person = (await setting<string>(`person ${job}`).catch(() => undefined)) ?? "";
+  // Who was at work is asked again where it was not remembered; it keeps nobody from the job.
+  const person = await setting<unknown>(`person ${job}`).catch(() => undefined);
+  session.person = typeof person === "string" ? person : "";
   return session;
 }
 

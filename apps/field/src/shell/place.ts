@@ -1,4 +1,5 @@
-import { keepSetting, setting } from "../record/store.ts";
+import { dropSetting, keepSetting, setting } from "../record/store.ts";
+import { routeOf } from "./route.ts";
 
 /** Where on the screen somebody was: the address and the field. */
 interface Place {
@@ -11,20 +12,49 @@ const NAME = "place";
 /** The field to go to once it is drawn, on the address it belongs to. */
 let wanted: Place | undefined;
 
-/** Goes back to where the app was left, before anything is drawn. */
+/** Whether the place that was remembered cannot be read, so that the app opens somewhere else. */
+let lost = false;
+
+export function isPlaceLost(): boolean {
+  return lost;
+}
+
+/** Goes back to where the app was left, before anything is drawn. What cannot be read is forgotten, and told. */
 export async function restorePlace(): Promise<void> {
-  const left = await setting<Place>(NAME).catch(() => undefined);
+  const left = await setting<unknown>(NAME).catch(() => undefined);
   if (left === undefined) return;
+  if (!isPlace(left)) {
+    lost = true;
+    // Not waited for: what cannot be forgotten now is met again at the next start, and does no harm then either.
+    void dropSetting(NAME).catch(() => undefined);
+    return;
+  }
   if (location.hash === "") history.replaceState(null, "", left.hash);
   if (location.hash === left.hash && left.field !== undefined) wanted = left;
 }
 
+/** Whether something that was remembered is a place that can be gone to. */
+function isPlace(left: unknown): left is Place {
+  if (typeof left !== "object" || left === null) return false;
+  const { hash, field } = left as { readonly [name: string]: unknown };
+  return (
+    typeof hash === "string" &&
+    (hash === "" || hash.startsWith("#")) &&
+    routeOf(hash) !== undefined &&
+    (field === undefined || typeof field === "string")
+  );
+}
+
 /** Remembers every place that is reached and every field that is entered. */
 export function rememberPlaces(): void {
-  const remember = (field?: string) =>
-    keepSetting(NAME, { hash: location.hash, ...(field === undefined ? {} : { field }) }).catch(() => undefined);
+  const remember = async (field?: string) => {
+    const { hash } = location;
+    if (routeOf(hash) === undefined) return;
+    await keepSetting(NAME, { hash, ...(field === undefined ? {} : { field }) }).catch(() => undefined);
+  };
   addEventListener("hashchange", () => {
     wanted = undefined;
+    lost = false;
     void remember();
   });
   addEventListener("focusin", ({ target }) => {

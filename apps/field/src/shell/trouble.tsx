@@ -1,7 +1,8 @@
 import { Component, type ComponentChildren } from "preact";
 import { Notice } from "../parts/notice.tsx";
 import { TROUBLE } from "../words/shell.ts";
-import { saveJobFile } from "./rescue.ts";
+import { SaveJobFile } from "./rescue.tsx";
+import { linkTo } from "./route.ts";
 
 interface TroubleProps {
   /** The job whose file is offered; none outside a job. */
@@ -28,14 +29,14 @@ export class Trouble extends Component<TroubleProps, { readonly error: unknown }
           <button type="button" class="main" onClick={() => this.setState({ error: undefined })}>
             {TROUBLE.again}
           </button>
-          {job !== undefined && (
-            <button type="button" onClick={() => void saveJobFile(job)}>
-              {TROUBLE.save}
-            </button>
-          )}
+          {job !== undefined && <SaveJobFile job={job} />}
           <button type="button" onClick={() => location.reload()}>
             {TROUBLE.reload}
           </button>
+          {/* Where a whole job fails to open, it may not stand between a person and the others. */}
+          <a class="button" href={linkTo("jobs")}>
+            {TROUBLE.jobs}
+          </a>
         </div>
         <details>
           <summary>{TROUBLE.details}</summary>

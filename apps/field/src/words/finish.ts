@@ -59,6 +59,7 @@ export const HAND_OVER = {
   report: "The report",
   save: "Save the inspection file",
   pdf: "Make the PDF on this device",
+  pdfAgain: "Try the PDF again",
   saveHelp:
     "The file holds everything the report says, for another program or another inspector. On a computer the archive form PDF/A is made from it, with the file attached.",
   pdfHelp: "The first time it fetches about 12 MB, once, and then works without a signal.",
@@ -79,14 +80,8 @@ export const HAND_OVER = {
     "Takes in what a colleague recorded in their copy of this job. Nothing is lost; where both wrote different values, both are shown.",
   joined: (count: number) =>
     count === 0 ? "Nothing in it was new." : `${count} ${count === 1 ? "entry" : "entries"} taken in.`,
-  notACopy: "This file is not a copy of a job, or it is damaged or not whole. Nothing of it was taken in.",
   contradicts:
     "This copy holds something else where this device holds an entry of the same name. One of them was altered outside the app. Nothing of it was taken in.",
-  noRoom:
-    "There is no room on this device for what the copy holds. Free some space, then join it again: nothing is doubled.",
-  damaged: (count: number) =>
-    `${count} ${count === 1 ? "photograph" : "photographs"} in it ${count === 1 ? "was" : "were"} damaged and left out.`,
-  notSaved: "The copy could not be made.",
   otherJob: "This is a copy of another job. It was not taken in.",
   conflicts: "Written differently",
   conflictsHelp: "Choose which is right, or measure again.",

@@ -8,7 +8,7 @@ export const JOBS = {
     "Boards, circuits and supply are carried over. Last time's readings are kept aside and never stand as this time's.",
   copy: "Take in a copy of a job",
   copyHelp: "From another device or a colleague. Where the job is here already, the two are joined.",
-  notACopy: "It is no copy of a job, or it is damaged.",
+  copyIn: "The copy is taken in.",
   changed: (when: string) => `changed ${when}`,
   demonstration: "demonstration",
   remove: (title: string) => `Delete ${title}`,

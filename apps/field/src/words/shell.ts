@@ -35,6 +35,8 @@ export const SHELL = {
   invented: "Demonstration. Names and figures are invented.",
   unnamed: "Job without a name",
   jobOf: (day: string) => `Job of ${day}`,
+  lostPlace: "The place the app was left at cannot be read",
+  lostPlaceWhy: "It opens at the list of jobs instead. Nothing in any job was changed by it.",
   noJob: "This job is not on this device.",
   updates: "Newer version",
   update: "A newer version is ready. What you typed stays.",
@@ -52,6 +54,7 @@ export const TROUBLE = {
   again: "Try the screen again",
   reload: "Start the app again",
   save: "Save the job file",
+  jobs: "Go to the list of jobs",
   details: "What happened",
 } as const;
 

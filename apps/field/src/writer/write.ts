@@ -2,10 +2,12 @@ import { assemble } from "@good-grounds/assembly";
 import { parseInspection } from "@good-grounds/inspection";
 import { coverageOf, reportDocument } from "@good-grounds/report/pdf/document";
 import init, { type TypstCompiler, TypstCompilerBuilder } from "@myriaddreamin/typst-ts-web-compiler";
+import { WRITER } from "../words/writer.ts";
+import { FOLDER, isPart, PARTS } from "./parts.ts";
 
-/** Where the layout engine and the faces lie beside the app; they are fetched when a report is first written. */
-const FOLDER = new URL("writer/", globalThis.location.href);
-const FACES = ["regular", "italic", "semibold", "bold"];
+/** The layout engine and the faces lie beside the app; they are fetched when a report is first written. */
+const ENGINE = "layout.wasm";
+const FACES = PARTS.filter((name) => name.endsWith(".ttf"));
 
 interface Writer {
   readonly compiler: TypstCompiler;
@@ -15,20 +17,27 @@ interface Writer {
 let opened: Promise<Writer> | undefined;
 
 async function open(): Promise<Writer> {
-  const fetched = async (name: string) => {
-    const response = await fetch(new URL(name, FOLDER));
-    if (!response.ok) throw new Error(`${name} could not be fetched`);
-    return new Uint8Array(await response.arrayBuffer());
-  };
-  const [, ...faces] = await Promise.all([
-    init({ module_or_path: fetch(new URL("layout.wasm", FOLDER)) }),
-    ...FACES.map((face) => fetched(`${face}.ttf`)),
-  ]);
+  const [engine, ...faces] = await Promise.all([ENGINE, ...FACES].map(part));
+  await init({ module_or_path: engine });
   const builder = new TypstCompilerBuilder();
   builder.set_dummy_access_model();
   for (const face of faces) await builder.add_raw_font(face);
   const coverages = faces.map(coverageOf);
   return { compiler: await builder.build(), covers: (point) => coverages.every((has) => has(point)) };
+}
+
+/** A part of the writer did not come; the message says what to do. */
+class NotFetched extends Error {
+  override name = "NotFetched";
+}
+
+async function part(name: string): Promise<Uint8Array<ArrayBuffer>> {
+  const response = await fetch(new URL(FOLDER + name, globalThis.location.href)).catch(() => undefined);
+  if (response?.ok !== true) throw new NotFetched(WRITER.notFetched(name));
+  const bytes = await response.arrayBuffer().catch(() => undefined);
+  if (bytes === undefined) throw new NotFetched(WRITER.notFetched(name));
+  if (!(await isPart(name, bytes))) throw new NotFetched(WRITER.notThePart(name));
+  return new Uint8Array(bytes);
 }
 
 /**

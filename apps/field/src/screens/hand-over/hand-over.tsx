@@ -1,10 +1,9 @@
-import { useState } from "preact/hooks";
 import { inspectionText } from "../../hand-over/content.ts";
-import { copyOf } from "../../hand-over/copy.ts";
 import { save } from "../../hand-over/save.ts";
 import { Section } from "../../parts/section.tsx";
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
+import { SaveCopy } from "../../shell/save-copy.tsx";
 import { HAND_OVER } from "../../words/finish.ts";
 import { Conflicts } from "./conflicts.tsx";
 import { History } from "./history.tsx";
@@ -16,21 +15,8 @@ import { Pdf } from "./pdf.tsx";
 export default function HandOver() {
   const session = useJob();
   const { record, job } = session;
-  const [busy, setBusy] = useState(false);
-  const [trouble, setTrouble] = useState(false);
   const text = inspectionText(record);
   const name = String(record.value("id") ?? job);
-  const saveCopy = async () => {
-    setBusy(true);
-    try {
-      await save(`${name}.good-grounds-job`, "application/zip", await copyOf(job, record));
-      setTrouble(false);
-    } catch {
-      setTrouble(true);
-    } finally {
-      setBusy(false);
-    }
-  };
   return (
     <>
       <Conflicts />
@@ -55,10 +41,11 @@ export default function HandOver() {
         </div>
         <div>
           <Section title={HAND_OVER.copy} help={HAND_OVER.copyHelp}>
-            <button type="button" disabled={busy} onClick={() => void saveCopy()}>
-              {busy ? HAND_OVER.working : HAND_OVER.saveCopy}
-            </button>
-            <div role="status">{trouble && <p class="fault">{HAND_OVER.notSaved}</p>}</div>
+            <SaveCopy
+              job={job}
+              words={HAND_OVER.saveCopy}
+              read={() => Promise.resolve({ name, entries: record.entries() })}
+            />
           </Section>
           <Join />
           <History />

@@ -25,7 +25,7 @@ export function Pdf({ name, text }: PdfProps) {
     <>
       <p>
         <button type="button" class="main" disabled={state === "writing"} onClick={() => void write()}>
-          {state === "writing" ? HAND_OVER.writing : HAND_OVER.pdf}
+          {state === "writing" ? HAND_OVER.writing : state === "ready" ? HAND_OVER.pdf : HAND_OVER.pdfAgain}
         </button>
       </p>
       <p class="quiet small">{HAND_OVER.pdfHelp}</p>

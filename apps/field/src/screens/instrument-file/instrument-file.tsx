@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { hashOf } from "../../hand-over/copy.ts";
+import { hashOf } from "../../hand-over/hash.ts";
 import { COLUMNS, type Column, guess, type Use } from "../../instrument-file/columns.ts";
 import { planOf, type Taken, type Target } from "../../instrument-file/plan.ts";
 import { type Sheet, sheetOf } from "../../instrument-file/rows.ts";

@@ -2,9 +2,8 @@ import { Dialog } from "../../parts/dialog.tsx";
 import { type JobLabel, keepSetting } from "../../record/store.ts";
 import { DEMONSTRATION } from "../../shell/demonstration.ts";
 import { noteEarthing } from "../../shell/earthing.tsx";
-import { saveJobFile } from "../../shell/rescue.ts";
+import { SaveJobFile } from "../../shell/rescue.tsx";
 import { JOBS } from "../../words/jobs.ts";
-import { TROUBLE } from "../../words/shell.ts";
 import { discardWithPhotographs } from "./discard.ts";
 
 interface DeleteJobProps {
@@ -29,11 +28,7 @@ export function DeleteJob({ label: { id, title, invented }, onClose, onGone }: D
         <button type="button" class="main" onClick={onClose}>
           {JOBS.no}
         </button>
-        {!invented && (
-          <button type="button" onClick={() => void saveJobFile(id)}>
-            {TROUBLE.save}
-          </button>
-        )}
+        {!invented && <SaveJobFile job={id} />}
         <button type="button" onClick={() => void discard()}>
           {JOBS.yes}
         </button>

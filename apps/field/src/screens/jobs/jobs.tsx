@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import { sweepCopies } from "../../hand-over/sink.ts";
 import { clock } from "../../parts/clock.ts";
 import { Notice } from "../../parts/notice.tsx";
 import { type JobLabel, jobs, storesChecked } from "../../record/store.ts";
@@ -12,11 +13,18 @@ import { ThemeButton } from "../../shell/theme-button.tsx";
 import { UnkeptJobs } from "../../shell/unkept-jobs.tsx";
 import { JOBS } from "../../words/jobs.ts";
 import { SHELL } from "../../words/shell.ts";
+import { TakingInShown, useTakingIn } from "../hand-over/taking-in.tsx";
 import { DeleteJob } from "./delete-job.tsx";
 import { FileButton } from "./file-button.tsx";
+import { takeInCopy } from "./take-in-copy.ts";
+
+interface JobsProps {
+  /** It is shown instead of a place whose address cannot be read. */
+  readonly lostPlace?: boolean;
+}
 
 /** The jobs on this device; where one starts. */
-export default function Jobs() {
+export default function Jobs({ lostPlace = false }: JobsProps) {
   const [labels, setLabels] = useState<readonly JobLabel[]>();
   const [leaving, setLeaving] = useState<JobLabel>();
   const [problem, setProblem] = useState<readonly string[]>();
@@ -30,7 +38,16 @@ export default function Jobs() {
     void look();
     // Putting the stores in step may end what throwing a job away began.
     void storesChecked().then(look);
+    // Most often there is no such folder.
+    sweepCopies().catch(() => undefined);
   }, []);
+
+  const taking = useTakingIn(async (copy, watch) => {
+    await takeInCopy(copy, watch);
+    goTo("job", copy.job);
+    await askToKeep();
+    return JOBS.copyIn;
+  });
 
   /** Starts something and opens it; what goes wrong is told here. */
   const start = async (work: () => Promise<Made | readonly string[]>) => {
@@ -69,6 +86,11 @@ export default function Jobs() {
         <h1 ref={heading} tabIndex={-1}>
           {JOBS.title}
         </h1>
+        {lostPlace && (
+          <Notice kind="status" title={SHELL.lostPlace}>
+            <p>{SHELL.lostPlaceWhy}</p>
+          </Notice>
+        )}
         {refused && (
           <Notice kind="alert" title={SHELL.cannotKeep}>
             <p>{SHELL.cannotKeepWhy}</p>
@@ -112,12 +134,13 @@ export default function Jobs() {
                 onFile={(file) => void start(() => fromFile(file))}
               />
               <FileButton
-                words={busy ? JOBS.reading : JOBS.copy}
+                words={taking.isBusy ? JOBS.reading : JOBS.copy}
                 help={JOBS.copyHelp}
-                accept=".good-grounds-job,application/zip"
-                disabled={busy}
-                onFile={(file) => void start(() => fromCopy(file))}
+                accept=".good-grounds-job,.zip,.json,application/zip,application/json"
+                disabled={busy || taking.isBusy}
+                onFile={taking.open}
               />
+              <TakingInShown of={taking} />
               {labels?.some(({ id }) => id === DEMONSTRATION) === false && (
                 <button
                   type="button"
@@ -180,10 +203,4 @@ async function fromFile(file: File): Promise<Made | readonly string[]> {
   const started = await startFromFile(await file.text());
   if ("job" in started) return { job: started.job, at: ["brief"] };
   return started.issues.slice(0, MOST);
-}
-
-async function fromCopy(file: File): Promise<Made | readonly string[]> {
-  const { takeInCopy } = await import("./take-in-copy.ts");
-  const job = await takeInCopy(new Uint8Array(await file.arrayBuffer()));
-  return job === undefined ? [JOBS.notACopy] : { job, at: [] };
 }
