@@ -46,6 +46,8 @@ describe.runIf(needTool("chromium"))("a store that is found short", () => {
       await kept(page);
     });
     await visit(profile, async (page) => {
+      await onJobs(page);
+      await page.getByRole("alert").filter({ hasText: "The browser's database lacked" }).waitFor();
       await toBrief(page);
       expect(await page.getByLabel("Name of the client").inputValue()).toBe("A. Example");
       expect(await page.getByRole("radio", { name: "England" }).isChecked()).toBe(true);
