@@ -54,8 +54,8 @@ export interface FullDiskFound {
   readonly times: number;
   /** Entries of which the page was told that they are kept. */
   readonly kept: number;
-  /** Of those, how many were told of while the disk was full. */
-  readonly keptWhenFull: number;
+  /** Of those, how many were told of while the disk ran full. */
+  readonly keptAsItFilled: number;
   /** Times that the page was told at last that something is not kept. */
   readonly refused: number;
   readonly lost: number;
@@ -63,7 +63,7 @@ export interface FullDiskFound {
 }
 
 /**
- * Writes, fills the disk, writes on until an entry is refused, kills the browser, makes room, and starts it twice, as a
+ * Writes, fills the disk meanwhile, writes on until an entry is refused, kills the browser, makes room, and starts it twice, as a
  * browser does that begins to append to what it left: then everything that was said to be kept is looked for. Undefined
  * where no file system can be mounted.
  */
@@ -73,7 +73,7 @@ export async function fullDiskTest(times: number, megabytes = 128): Promise<Full
   if (disk === undefined) return undefined;
   await buildStorePage(`${folder}/site`);
   const server = await serve(`${folder}/site`);
-  let found: FullDiskFound = { times: 0, kept: 0, keptWhenFull: 0, refused: 0, lost: 0, damaged: 0 };
+  let found: FullDiskFound = { times: 0, kept: 0, keptAsItFilled: 0, refused: 0, lost: 0, damaged: 0 };
   try {
     for (let time = 0; time < times; time++) {
       const profile = `${disk.folder}/profile-${time}`;
@@ -88,12 +88,13 @@ export async function fullDiskTest(times: number, megabytes = 128): Promise<Full
       };
       await started(async (page) => {
         for (const number of (await page.evaluate(write, { from: 0, count: 30 })).kept) told.add(number);
+        const writing = page.evaluate(write, { from: 1000, count: 100_000 });
         disk.fill();
-        const full = await page.evaluate(write, { from: 1000, count: 30 });
+        const full = await writing;
         for (const number of full.kept) told.add(number);
         found = {
           ...found,
-          keptWhenFull: found.keptWhenFull + full.kept.length,
+          keptAsItFilled: found.keptAsItFilled + full.kept.length,
           refused: found.refused + (full.refused ? 1 : 0),
         };
       });
@@ -127,7 +128,7 @@ async function write({ from, count }: { from: number; count: number }) {
   const kept: number[] = [];
   let refused = false;
   for (let number = from; number < from + count && !refused; number++)
-    await session.write([`observations/o${number}/what`, `${number} `.repeat(60)]).then(
+    await session.write([`observations/o${number}/what`, `${number} `.repeat(1 + ((number * 37) % 200))]).then(
       () => kept.push(number),
       () => {
         refused = true;
@@ -142,7 +143,7 @@ async function read() {
   const session = await Session.open("full");
   const numbers = session.record.entries().flatMap(({ path, value }) => {
     const number = Number(/o(\d+)/.exec(path)?.[1]);
-    return value === `${number} `.repeat(60) ? [number] : [];
+    return value === `${number} `.repeat(1 + ((number * 37) % 200)) ? [number] : [];
   });
   return { numbers, damaged: session.record.size - numbers.length };
 }
