@@ -10,7 +10,7 @@ import { buildStorePage, type StoreWindow } from "./store-page.ts";
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
 /** A small file system on which a browser can fill the disk without harm. */
-export interface SmallDisk {
+interface SmallDisk {
   readonly folder: string;
   /** Takes all the room that is left. */
   readonly fill: () => void;
@@ -19,7 +19,7 @@ export interface SmallDisk {
 }
 
 /** A file system of so many MB at a folder of its own; undefined where this process may not mount one. */
-export function smallDisk(folder: string, megabytes: number): SmallDisk | undefined {
+function smallDisk(folder: string, megabytes: number): SmallDisk | undefined {
   mkdirSync(folder, { recursive: true });
   try {
     execFileSync("mount", ["-t", "tmpfs", "-o", `size=${megabytes}m`, "tmpfs", folder], { stdio: "ignore" });

@@ -27,7 +27,8 @@ export interface Found {
   readonly untold: number;
 }
 
-export type Kill = "page" | "browser";
+/** What was killed; "files" is every job of both looked at again when the database is gone. */
+export type Kill = "page" | "browser" | "files";
 
 export interface KillPlan {
   readonly launches: number;
@@ -60,7 +61,7 @@ export async function killTest({
   await buildStorePage(`${folder}/site`);
   const server = await serve(`${folder}/site`);
   const random = randomFrom(seed);
-  const found: Record<Kill, Found> = { page: NOTHING, browser: NOTHING };
+  const found: Record<Kill, Found> = { page: NOTHING, browser: NOTHING, files: NOTHING };
   /** What was said to be kept, by job, until it was looked for. */
   const told = new Map<string, Set<number>>();
   let opened: Opened | undefined;
@@ -127,7 +128,9 @@ export async function killTest({
     // What the browser itself does at some starts after a kill: it takes its database for damaged and begins an empty one.
     if (emptied) rmSync(`${profile}/Default/IndexedDB`, { recursive: true });
     opened = await open(profile);
-    await look(await onSite(opened.browser, server.address), `job-${launches - 1}-last`, "browser");
+    const page = await onSite(opened.browser, server.address);
+    await look(page, `job-${launches - 1}-last`, "browser");
+    if (emptied) for (const job of told.keys()) await look(page, job, "files");
     return found;
   } finally {
     await opened?.kill();
