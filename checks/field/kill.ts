@@ -1,16 +1,14 @@
 /// <reference lib="dom" />
 import { type ChildProcess, spawn } from "node:child_process";
-import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { serve } from "../../scripts/lib/static-server.mjs";
 import { WAIT_LIMIT } from "../patience.ts";
+import { buildStorePage, type StoreWindow } from "./store-page.ts";
 
-/** What the page of the test has of the app. */
-interface StoreWindow {
-  readonly store: Pick<typeof import("../../apps/field/src/record/session.ts"), "Session"> &
-    typeof import("../../apps/field/src/record/sound.ts");
+/** What the page of the test has of the app, and of the test. */
+interface KillWindow extends StoreWindow {
   readonly told: (number: number) => void;
   readonly begun: () => void;
 }
@@ -30,7 +28,8 @@ export interface Found {
   readonly untold: number;
 }
 
-export type Kill = "page" | "browser";
+/** What was killed; "files" is every job of both looked at again when the database is gone. */
+export type Kill = "page" | "browser" | "files";
 
 export interface KillPlan {
   readonly launches: number;
@@ -60,31 +59,10 @@ export async function killTest({
 }: KillPlan): Promise<Record<Kill, Found>> {
   const folder = `${root}out/field/kill-${process.pid}`;
   const profile = `${folder}/profile`;
-  mkdirSync(`${folder}/site`, { recursive: true });
-  writeFileSync(
-    `${folder}/site/index.html`,
-    '<!doctype html><title>Kill test</title><script type="module" src="store.js"></script>',
-  );
-  await build({
-    stdin: {
-      contents: `import { Session } from "./apps/field/src/record/session.ts";
-        import { isEntry, isWhole } from "./apps/field/src/record/sound.ts";
-        window.store = { Session, isEntry, isWhole };`,
-      resolveDir: root,
-    },
-    bundle: true,
-    format: "esm",
-    outfile: `${folder}/site/store.js`,
-  });
-  await build({
-    entryPoints: [`${root}apps/field/src/record/job-files-worker.ts`],
-    bundle: true,
-    format: "esm",
-    outfile: `${folder}/site/job-files.js`,
-  });
+  await buildStorePage(`${folder}/site`);
   const server = await serve(`${folder}/site`);
   const random = randomFrom(seed);
-  const found: Record<Kill, Found> = { page: NOTHING, browser: NOTHING };
+  const found: Record<Kill, Found> = { page: NOTHING, browser: NOTHING, files: NOTHING };
   /** What was said to be kept, by job, until it was looked for. */
   const told = new Map<string, Set<number>>();
   let opened: Opened | undefined;
@@ -151,7 +129,9 @@ export async function killTest({
     // What the browser itself does at some starts after a kill: it takes its database for damaged and begins an empty one.
     if (emptied) rmSync(`${profile}/Default/IndexedDB`, { recursive: true });
     opened = await open(profile);
-    await look(await onSite(opened.browser, server.address), `job-${launches - 1}-last`, "browser");
+    const page = await onSite(opened.browser, server.address);
+    await look(page, `job-${launches - 1}-last`, "browser");
+    if (emptied) for (const job of told.keys()) await look(page, job, "files");
     return found;
   } finally {
     await opened?.kill();
@@ -163,14 +143,15 @@ export async function killTest({
 
 const NOTHING: Found = { kills: 0, kept: 0, lost: 0, damaged: 0, untold: 0 };
 
-interface Opened {
+/** A browser that was started by its own command, with its folder. */
+export interface Opened {
   readonly browser: Browser;
   /** Ends every process of the browser at once, without a word to any of them. */
   readonly kill: () => Promise<void>;
   readonly killNow: () => void;
 }
 
-async function open(profile: string, tries = 4): Promise<Opened> {
+export async function open(profile: string, tries = 4): Promise<Opened> {
   const child = spawn(
     "/usr/bin/chromium",
     [
@@ -228,7 +209,7 @@ function devtoolsOf(child: ChildProcess): Promise<string> {
   });
 }
 
-async function onSite(browser: Browser, address: string): Promise<Page> {
+export async function onSite(browser: Browser, address: string): Promise<Page> {
   const [context] = browser.contexts();
   if (context === undefined) throw new Error("the browser has no window");
   const page = await context.newPage();
@@ -238,7 +219,7 @@ async function onSite(browser: Browser, address: string): Promise<Page> {
 
 /** In the page: writers that write one entry after the other as fast as they are kept. */
 async function writeOn({ job, from, writers }: { job: string; from: number; writers: number }): Promise<void> {
-  const { store, told, begun } = window as unknown as StoreWindow;
+  const { store, told, begun } = window as unknown as KillWindow;
   const session = await store.Session.open(job);
   let number = from;
   begun();

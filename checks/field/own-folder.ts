@@ -1,15 +1,18 @@
-import { closeSync, ftruncateSync, openSync, readdirSync, readSync, rmSync, statSync, writeSync } from "node:fs";
+import {
+  closeSync,
+  existsSync,
+  ftruncateSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  readSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from "node:fs";
 import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { PHONE } from "./app-in-browser.ts";
-
-/** Where a browser keeps what a site stores, below the folder that is its own. */
-export const PLACES = {
-  database: ["Default/IndexedDB", "Default/WebStorage"],
-  files: ["Default/File System"],
-} as const;
-
-export type Place = keyof typeof PLACES;
 
 /** A browser with a folder of its own, which stays when the browser is closed. */
 export function inFolder(profile: string): Promise<BrowserContext> {
@@ -40,27 +43,43 @@ export async function visit<T>(profile: string, work: (page: Page) => Promise<T>
   }
 }
 
-/** Every file that a browser keeps in one of its places. */
-export function filesOf(profile: string, place: Place): readonly string[] {
-  return PLACES[place].flatMap((folder) => {
-    try {
-      return readdirSync(join(profile, folder), { recursive: true })
-        .map((name) => join(profile, folder, String(name)))
-        .filter((name) => statSync(name).isFile());
-    } catch {
-      return [];
-    }
-  });
+/** Every file below a folder; none where there is none. */
+function filesIn(folder: string): readonly string[] {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder, { recursive: true })
+    .map((name) => join(folder, String(name)))
+    .filter((name) => statSync(name).isFile());
 }
 
-/** The logs that a database is in, those of a folder of files among them. */
-export function logsOf(profile: string, place: Place): readonly string[] {
-  return filesOf(profile, place).filter((name) => /\d\.log$/.test(name) && statSync(name).size > 0);
+/** The logs of a database that is somewhere below a folder. */
+export function logsIn(folder: string): readonly string[] {
+  const logs = filesIn(folder).filter((name) => /\d\.log$/.test(name) && statSync(name).size > 0);
+  if (logs.length === 0) throw new Error(`no log with anything in it below ${folder}`);
+  return logs;
 }
 
-/** The records of jobs as the app keeps them in files. */
-export function recordsOf(profile: string): readonly string[] {
-  return filesOf(profile, "files").filter((name) => /\/\d\d\/\d+$/.test(name) && statSync(name).size > 0);
+/** Below it are the databases of all sites. */
+export function databasesOf(profile: string): string {
+  return join(profile, "Default/IndexedDB");
+}
+
+/** The folder of the database of a site. */
+export function databaseOf(profile: string, host: string): string {
+  const all = databasesOf(profile);
+  const name = readdirSync(all).find((one) => one.startsWith(`http_${host}_`) && one.endsWith(".leveldb"));
+  return join(all, name ?? `no database of ${host}`);
+}
+
+/** The file that the browser keeps somewhere under a number and in which these words stand. */
+export function jobFileOf(profile: string, words: string): string | undefined {
+  return filesIn(join(profile, "Default/File System")).find(
+    (name) => /\/\d\d\/\d+$/.test(name) && readFileSync(name).includes(words),
+  );
+}
+
+/** The folder of the browser's own list of files to which a file belongs. */
+export function listOf(file: string): string {
+  return join(file, "../../Paths");
 }
 
 /** Takes bytes off the end, as a write that was cut short leaves a file. */
@@ -81,7 +100,7 @@ export function flip(file: string, part: number, bit = 3): void {
   closeSync(opened);
 }
 
-/** Takes a place away whole. */
-export function remove(profile: string, place: Place): void {
-  for (const folder of PLACES[place]) rmSync(join(profile, folder), { recursive: true, force: true });
+/** Takes a file or a folder away whole; it must be there. */
+export function removeFolder(path: string): void {
+  rmSync(path, { recursive: true });
 }

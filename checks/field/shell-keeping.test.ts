@@ -1,6 +1,12 @@
+/// <reference lib="dom" />
+import { readFileSync } from "node:fs";
+import type { BrowserContext } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needTool } from "../tools.ts";
-import { type AppInBrowser, appInBrowser, faults, kept, newJob } from "./app-in-browser.ts";
+import { type AppInBrowser, appInBrowser, faults, kept, newJob, PHONE } from "./app-in-browser.ts";
+
+/** Several openings of the app, on a machine that is slow and busy. */
+const SLOW = { timeout: 300_000 };
 
 describe.runIf(needTool("chromium"))("what is kept", () => {
   let app: AppInBrowser;
@@ -9,30 +15,75 @@ describe.runIf(needTool("chromium"))("what is kept", () => {
   });
   afterAll(() => app?.close());
 
-  test("says what is not kept and why, tries again by itself, and loses nothing", async () => {
-    const context = await app.fresh();
+  test("says what is not kept and why, tries again by itself, and loses nothing", SLOW, async () => {
+    const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
+    await filesRefuse(app, context);
     const page = await newJob(app, context);
     await kept(page);
-    await page.evaluate(() => {
-      const { put } = IDBObjectStore.prototype;
-      IDBObjectStore.prototype.put = () => {
-        throw new DOMException("no room", "QuotaExceededError");
-      };
-      Object.assign(globalThis, {
-        roomAgain: () => {
-          IDBObjectStore.prototype.put = put;
-        },
-      });
-    });
+    await page.evaluate(refuse, true);
     await page.getByLabel("Name of the client").fill("A. Example");
     await page.getByRole("alert").filter({ hasText: "not kept: no room left" }).waitFor();
     expect(await page.locator('[data-kept="true"]').count()).toBe(0);
     expect(await page.getByLabel("Name of the client").inputValue()).toBe("A. Example");
-    // There is room again, and nobody does anything about it.
-    await page.evaluate(() => (globalThis as unknown as { roomAgain: () => void }).roomAgain());
+    await page.evaluate(refuse, false);
     await kept(page);
     await page.reload();
+    await page.getByLabel("Name of the client").waitFor();
     expect(await page.getByLabel("Name of the client").inputValue()).toBe("A. Example");
+    await context.close();
+  });
+
+  test("where only the database fails, what the files took is kept, and it is told plainly", SLOW, async () => {
+    const context = await app.fresh();
+    const page = await newJob(app, context);
+    await kept(page);
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException("broken", "UnknownError");
+      };
+    });
+    await page.getByLabel("Name of the client").fill("A. Example");
+    await page.getByRole("alert").filter({ hasText: "One of the two stores of this device does not work" }).waitFor();
+    await kept(page);
+    await page.getByText("kept in one store only").waitFor();
+    expect(await faults(page)).toEqual([]);
+    // At the next start the database has it from the file.
+    await page.reload();
+    await page.getByRole("alert").filter({ hasText: "The browser's database lacked" }).waitFor();
+    expect(await page.getByLabel("Name of the client").inputValue()).toBe("A. Example");
+    await page.getByRole("button", { name: "I have read this" }).click();
+    await page.reload();
+    await page.getByLabel("Name of the client").waitFor();
+    expect(await page.getByText("The browser's database lacked").count()).toBe(0);
+    await context.close();
+  });
+
+  test("where the disk refuses the files, nothing counts as kept, whatever the database says", SLOW, async () => {
+    const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
+    await filesRefuse(app, context);
+    const page = await newJob(app, context);
+    await kept(page);
+    await page.evaluate(() => new BroadcastChannel("refuse").postMessage(true));
+    await page.getByLabel("Name of the client").fill("A. Example");
+    await page.getByRole("alert").filter({ hasText: "not kept: no room left" }).waitFor();
+    await page.getByRole("alert").filter({ hasText: "One of the two stores of this device does not work" }).waitFor();
+    await page.evaluate(() => new BroadcastChannel("refuse").postMessage(false));
+    await kept(page);
+    await context.close();
+  });
+
+  test("a browser without such files keeps in the one store it has, and the settings say so", SLOW, async () => {
+    const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
+    await filesWith(app, context, "delete FileSystemFileHandle.prototype.createSyncAccessHandle;");
+    const page = await newJob(app, context);
+    await page.getByLabel("Name of the client").fill("A. Example");
+    await kept(page);
+    expect(await page.getByText("does not work").count()).toBe(0);
+    await page.reload();
+    await page.getByLabel("Name of the client").waitFor();
+    expect(await page.getByLabel("Name of the client").inputValue()).toBe("A. Example");
+    await app.at(context, "settings");
+    await page.getByText("This browser offers one store only").waitFor();
     await context.close();
   });
 
@@ -103,3 +154,39 @@ describe.runIf(needTool("chromium"))("what is kept", () => {
     await context.close();
   });
 });
+
+/** Something else runs in the worker that has the files, before its own program. */
+async function filesWith({ folder }: AppInBrowser, context: BrowserContext, before: string): Promise<void> {
+  const own = readFileSync(`${folder}/job-files.js`, "utf8");
+  await context.route("**/job-files.js", (route) =>
+    route.fulfill({ contentType: "text/javascript", body: `${before}\n${own}` }),
+  );
+}
+
+/** The files of jobs refuse to be written to as long as the page says so. */
+function filesRefuse(app: AppInBrowser, context: BrowserContext): Promise<void> {
+  return filesWith(
+    app,
+    context,
+    `const { write } = FileSystemSyncAccessHandle.prototype;
+    let refused = false;
+    globalThis.heard = new BroadcastChannel("refuse");
+    heard.onmessage = ({ data }) => { refused = data; };
+    FileSystemSyncAccessHandle.prototype.write = function (...given) {
+      if (refused) throw new DOMException("no room", "QuotaExceededError");
+      return write.apply(this, given);
+    };`,
+  );
+}
+
+/** In the page: neither store takes anything, or both do again. */
+function refuse(refused: boolean): void {
+  const { prototype } = IDBObjectStore as unknown as { prototype: IDBObjectStore & { taken?: IDBObjectStore["put"] } };
+  prototype.taken ??= prototype.put;
+  prototype.put = refused
+    ? () => {
+        throw new DOMException("no room", "QuotaExceededError");
+      }
+    : prototype.taken;
+  new BroadcastChannel("refuse").postMessage(refused);
+}

@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { needTool } from "../tools.ts";
 import { type AppInBrowser, appInBrowser, kept } from "./app-in-browser.ts";
-import { logsOf, tear, visit } from "./own-folder.ts";
+import { databasesOf, logsIn, tear, visit } from "./own-folder.ts";
 
 const SLOW = 300_000;
 
@@ -38,9 +38,7 @@ describe.runIf(needTool("chromium"))("a store that is found short", () => {
       await page.getByLabel("Name of the client").fill("A. Example");
       await kept(page);
     });
-    const torn = logsOf(profile, "database");
-    expect(torn.length).toBeGreaterThan(0);
-    for (const log of torn) tear(log);
+    for (const log of logsIn(databasesOf(profile))) tear(log);
     await visit(profile, async (page) => {
       await toBrief(page);
       expect(await page.getByLabel("Name of the client").inputValue()).toBe("A. Example");
@@ -48,6 +46,8 @@ describe.runIf(needTool("chromium"))("a store that is found short", () => {
       await kept(page);
     });
     await visit(profile, async (page) => {
+      await onJobs(page);
+      await page.getByRole("alert").filter({ hasText: "The browser's database lacked" }).waitFor();
       await toBrief(page);
       expect(await page.getByLabel("Name of the client").inputValue()).toBe("A. Example");
       expect(await page.getByRole("radio", { name: "England" }).isChecked()).toBe(true);

@@ -13,7 +13,15 @@ const ENDING = ".log";
 
 class Absent extends Error {}
 
-async function folder(): Promise<FileSystemDirectoryHandle> {
+/** The folder of all files, asked for once. */
+let known: Promise<FileSystemDirectoryHandle> | undefined;
+
+function folder(): Promise<FileSystemDirectoryHandle> {
+  known ??= findFolder();
+  return known;
+}
+
+async function findFolder(): Promise<FileSystemDirectoryHandle> {
   const storage = navigator.storage as StorageManager | undefined;
   if (storage?.getDirectory === undefined) throw new Absent("no private file system");
   if (globalThis.FileSystemFileHandle?.prototype.createSyncAccessHandle === undefined)
@@ -25,15 +33,23 @@ async function folder(): Promise<FileSystemDirectoryHandle> {
   return root.getDirectoryHandle(FOLDER, { create: true });
 }
 
-const nameOf = (job: string) => `${job}${ENDING}`;
+/** A folder that went wrong, or that was cleared away under an open tab, is looked for anew at the second try. */
+async function inFolder<T>(work: (place: FileSystemDirectoryHandle) => Promise<T>): Promise<T> {
+  const had = known !== undefined;
+  try {
+    return await work(await folder());
+  } catch (error) {
+    known = undefined;
+    if (!had || error instanceof Absent) throw error;
+    return work(await folder());
+  }
+}
 
 async function work(asked: Asked): Promise<Answers[keyof Answers]> {
-  const place = await folder();
-  if (asked.ask === "names") return names(place);
-  const name = nameOf(asked.job);
+  if (asked.ask === "names") return inFolder(names);
+  const onIt = () => inFolder((place) => onFile(place, `${asked.job}${ENDING}`, asked));
   // Without locks there is one tab, or the browser refuses the second and that is told.
-  if (navigator.locks === undefined) return onFile(place, name, asked);
-  return navigator.locks.request(`file ${asked.job}`, () => onFile(place, name, asked));
+  return navigator.locks === undefined ? onIt() : navigator.locks.request(`file ${asked.job}`, onIt);
 }
 
 async function onFile(

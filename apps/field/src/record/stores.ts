@@ -1,7 +1,7 @@
 import { dropSetting, keepSetting, setting } from "./database.ts";
 
 /** How one of the two stores of this device stands. "absent": this browser has none of the kind. */
-export type StoreState = "works" | "absent" | { readonly trouble: string };
+type StoreState = "works" | "absent" | { readonly trouble: string };
 
 /** What was missing in one store and is there again from the other, since somebody last read of it. */
 export interface FoundShort {
