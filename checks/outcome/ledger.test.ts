@@ -38,15 +38,17 @@ function outcomeWith(edit: (file: Editable) => void) {
 }
 
 const kinds = (points: readonly OpenPoint[]) => points.map(({ kind }) => kind);
-const at = (circuit: string | undefined, more: Partial<Observation> = {}): Observation => ({
-  id: "o1",
-  board: "cu",
-  ...(circuit === undefined ? {} : { circuit }),
-  place: "hall",
-  what: "Seen.",
-  choice: { classification: "C3", reason: "Not within reach and of no consequence.", by: "inspector" },
-  ...more,
-});
+type More = { readonly [member in keyof Observation]?: Observation[member] | undefined };
+const at = (circuit: string | undefined, more: More = {}) =>
+  ({
+    id: "o1",
+    board: "cu",
+    ...(circuit === undefined ? {} : { circuit }),
+    place: "hall",
+    what: "Seen.",
+    choice: { classification: "C3", reason: "Not within reach and of no consequence.", by: "inspector" },
+    ...more,
+  }) as Observation;
 const wrongPolarity = (file: Editable, i = 2) =>
   Object.assign(file.boards[0]?.circuits[i]?.readings as object, { polarity: "incorrect" });
 const idOf = (file: Editable, i: number) => file.boards[0]?.circuits[i]?.id ?? "";

@@ -4,7 +4,9 @@ import { Drawings } from "../drawings.ts";
 import { signatures } from "./closing.ts";
 
 const DRAWN = { drawn: "M20 80L60 20" };
-const drawFirst = (file: { signatures?: unknown }) => Object.assign((file.signatures as object[])[0] as object, DRAWN);
+const drawFirst = (file: Readonly<Record<string, unknown>>) => {
+  Object.assign((file.signatures as object[])[0] as object, DRAWN);
+};
 
 test("a signature stands as it was drawn, with what it was put to", () => {
   const drawings = new Drawings();
