@@ -105,18 +105,21 @@ export const cableCapacity = check({
   conclude(given, reckon) {
     const { shape, rated, designCurrent } = given;
     const capacity = asInstalled(given, reckon);
-    if (!isKnownFact(shape))
-      return concluded(reckon.settled(QUESTION.cableCarries, "not-known", "ring or radial", shape, capacity));
     const protects = reckon.atMost(QUESTION.deviceWithinCable, rated, usable(given, capacity, reckon));
+    const settles = [protects];
+    if (!isKnownFact(shape)) {
+      const open = reckon.settled(QUESTION.cableCarries, "not-known", "ring or radial", shape, capacity);
+      return concluded(open, [], [], settles);
+    }
     if (shape.word === "ring") {
       const asRing = asRingFinal(given, capacity, reckon);
-      return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], conditions(given));
+      return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], conditions(given), settles);
     }
     const judgement = reckon.any(QUESTION.cableCarries, protects, ...otherwiseProtected(given, capacity, reckon));
     const remarks = [...conditions(given), ...restsOnRelay(given, protects)];
-    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT]);
+    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT], settles);
     const within = reckon.atMost(QUESTION.loadWithinDevice, designCurrent, rated);
-    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks);
+    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks, settles);
   },
   examples: [
     {
