@@ -62,6 +62,22 @@ export const boardThingsStored = topic({
       regulations: ["132.12", "513.1"],
     },
   ],
+  dangers: [
+    {
+      id: "hot-now",
+      least: "C1",
+      when: is("board", "hot-now"),
+      words: "the board is too hot to hold, smells of burning or crackles now",
+      regulations: ["421.1.1", "526.1"],
+    },
+    {
+      id: "faulty",
+      least: "C2",
+      when: is("board", "faulty"),
+      words: "the board is open or broken, or bears marks of heat",
+      regulations: ["416.2.1", "526.1"],
+    },
+  ],
   client: {
     C1: "The fuse box is burning hot, and things near it can catch fire. Turn it off now. If there is smoke, get out and call for help.",
     C2: "Things kept at the fuse box could catch fire. Clear them away now, and have the box looked at.",

@@ -92,6 +92,15 @@ export const cableUnderInsulation = topic({
     },
     { when: yes("polystyrene"), words: "PVC touches polystyrene and hardens", regulations: ["522.5.3"] },
   ],
+  dangers: [
+    {
+      id: "hot",
+      least: "C2",
+      when: is("heat", "marks"),
+      words: "the sheath is browned, hard or soft from heat",
+      regulations: ["134.1.1", "523.9"],
+    },
+  ],
   client: {
     C2: "A cable lies in loft wool and cannot cool. It could get too hot and start a fire. Have it moved soon.",
     C3: "A cable lies in loft wool or foam. It copes for now. Moving it would make it safer.",

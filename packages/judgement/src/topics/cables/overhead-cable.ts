@@ -1,4 +1,5 @@
 import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A cable slung between buildings or along a fence. */
@@ -44,6 +45,7 @@ export const overheadCable = topic({
     }),
   },
   contested: {
+    distance: DISTANCE,
     "indoor-kind": {
       question: "An indoor cable slung outdoors, still whole and out of reach: danger or improvement?",
       positions: {
@@ -77,7 +79,7 @@ export const overheadCable = topic({
           id: "height",
           provision: "out-of-reach",
           words: "height, or the insulation of the cores where only the sheath has failed",
-          gone: all(is("height", "in-reach", "struck"), is("sheath", "bare")),
+          gone: all(is("sheath", "bare"), any(is("height", "in-reach", "struck"), held("distance", "does-not-count"))),
           sound: NEVER,
           regulations: ["522.8.1"],
         },

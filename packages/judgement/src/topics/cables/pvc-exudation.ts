@@ -90,6 +90,22 @@ export const pvcExudation = topic({
       regulations: ["134.1.1", "522.5.1"],
     },
   ],
+  dangers: [
+    {
+      id: "contacts",
+      least: "C2",
+      when: is("contacts", "corroded"),
+      words: "contacts are corroded or marked by heat",
+      regulations: ["526.1", "134.1.1"],
+    },
+    {
+      id: "insulation",
+      least: "C2",
+      when: no("insulation"),
+      words: "the cores are brittle, or their insulation reads low",
+      regulations: ["134.1.1", "651.2"],
+    },
+  ],
   client: {
     C2: "Old cables give off a green matter. It has harmed the joints or the cover of the wires. They could get hot. Have them fixed soon.",
     C3: "Old cables give off a green matter. Do not touch it. Have it cleaned off and looked at again.",
@@ -101,7 +117,10 @@ export const pvcExudation = topic({
       words: "Clean the cores with gloves on and replace the fouled accessories.",
       changes: { reaches: "on-cores", contacts: "clean" },
     },
-    { words: "Replace the cable.", changes: { seen: "no" } },
+    {
+      words: "Replace the cable, with the accessories that it has fouled.",
+      changes: { seen: "no", contacts: "clean", insulation: "yes" },
+    },
   ],
   examples: [
     {

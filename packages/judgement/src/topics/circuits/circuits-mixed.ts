@@ -38,7 +38,7 @@ export const circuitsMixed = topic({
       asks: "Does the shared terminal hold both conductors?",
       effort: "opened",
       values: {
-        holds: "the terminal holds both conductors firmly and is made to take them",
+        holds: "the terminal holds what is in it firmly and is made to take it, or no terminal is shared",
         loose: "the terminal does not hold both conductors firmly, or is marked by heat",
       },
     }),
@@ -136,6 +136,15 @@ export const circuitsMixed = topic({
       regulations: ["314.1", "314.4"],
     },
   ],
+  dangers: [
+    {
+      id: "hot-terminal",
+      least: "C2",
+      when: is("terminal", "loose"),
+      words: "a terminal is loose or marked by heat",
+      regulations: ["526.1"],
+    },
+  ],
   client: {
     C2: "Wires of two circuits are mixed in the fuse box. Some may stay live when off, or get too hot. Have them parted soon.",
     C3: "Wires of two circuits are mixed in the fuse box. It is not a danger now. Parting them would be better.",
@@ -149,8 +158,8 @@ export const circuitsMixed = topic({
       changes: { "smallest-carries": "yes", terminal: "holds" },
     },
     {
-      words: "Give each circuit a device of its own and part what is joined.",
-      changes: { mix: "none" },
+      words: "Give each circuit a device of its own, with sound terminals, and part what is joined.",
+      changes: { mix: "none", terminal: "holds" },
     },
   ],
   examples: [

@@ -124,6 +124,15 @@ export const ringBroken = topic({
       regulations: ["543.2.9"],
     },
   ],
+  dangers: [
+    {
+      id: "hot",
+      least: "C2",
+      when: is("heat", "marks"),
+      words: "browning, softening or smell shows that a part of the ring has been hot",
+      regulations: ["526.1", "134.1.1"],
+    },
+  ],
   client: {
     C2: "A wire in the loop that feeds the sockets is broken. The rest may get too hot, or metal may give a shock. Have it fixed soon.",
     C3: "A wire in the loop that feeds the sockets is broken. The rest copes for now. It should be joined again.",
@@ -136,12 +145,14 @@ export const ringBroken = topic({
       changes: { legs: "carries-device" },
     },
     {
-      words: "Find the break by reading from point to point, make it good and test the ring again.",
-      changes: { "live-conductor-open": "no", cpc: "whole" },
+      words:
+        "Find the break by reading from point to point, make it good with what heat has harmed, and test the ring again.",
+      changes: { "live-conductor-open": "no", cpc: "whole", heat: "none" },
     },
     {
-      words: "Split the ring at the break into two radial circuits with devices to suit, and test each.",
-      changes: { "live-conductor-open": "no", cpc: "whole" },
+      words:
+        "Split the ring at the break into two radial circuits with devices to suit, replace what heat has harmed, and test each.",
+      changes: { "live-conductor-open": "no", cpc: "whole", heat: "none" },
     },
   ],
   examples: [

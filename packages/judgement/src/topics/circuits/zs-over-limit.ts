@@ -98,12 +98,8 @@ export const zsOverLimit = topic({
       id: "hot-joint",
       hazard: "burns-or-fire",
       route: "a poor joint heats under load or opens when a fault comes",
-      // Where the overcurrent device clears a fault by itself, a value that does not fit is taken up with the conductor.
-      exists: all(
-        any(is("disconnects", "not-in-time"), is("by", "rcd-only")),
-        yes("unaccounted"),
-        yes("failing-joint"),
-      ),
+      // Whatever clears a fault today: a joint that is failing is one event from heat or from no earth.
+      exists: all(yes("unaccounted"), yes("failing-joint")),
       layers: [
         {
           id: "connection",

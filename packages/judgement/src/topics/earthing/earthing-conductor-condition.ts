@@ -101,6 +101,15 @@ export const earthingConductorCondition = topic({
     },
     { when: no("label"), words: "the connection has no label", regulations: ["514.13.1"] },
   ],
+  dangers: [
+    {
+      id: "metal-live",
+      least: "C1",
+      when: yes("metal-live"),
+      words: "metal within reach is live now",
+      regulations: ["131.2.2", "411.3.1.1"],
+    },
+  ],
   client: {
     C1: "Metal here is live and the earth wire is not joined. It can kill. Turn the power off and have it put right now.",
     C2: "The main earth wire is off, loose or worn. If a fault comes, metal could stay live. Have it put right today.",
@@ -109,6 +118,7 @@ export const earthingConductorCondition = topic({
     none: "The main earth wire is in order.",
   },
   remedies: [
+    { words: "Until it is put right, find and isolate what makes the metal live.", changes: { "metal-live": "no" } },
     { words: "Fix the label.", changes: { label: "yes" } },
     {
       words: "Connect or tighten the conductor on a proper terminal, and measure the external loop again.",

@@ -71,6 +71,15 @@ export const externalImpedanceHigh = topic({
     },
   ],
   departures: [],
+  dangers: [
+    {
+      id: "earth-lost",
+      least: "C2",
+      when: is("cause", "lost"),
+      words: "the supply's earth is broken, and only chance paths stand in for it",
+      regulations: ["411.3.1.1", "542.1.2"],
+    },
+  ],
   client: {
     C2: "The earth from the street is not good enough. In a fault, metal could stay live. Call the power network soon.",
     FI: "The earth from the street gave a poor test. The power network must find out why.",

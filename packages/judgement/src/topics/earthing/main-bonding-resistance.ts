@@ -73,6 +73,20 @@ export const mainBondingResistance = topic({
       words: "the bonding conductor reads more than the usual yardstick",
       regulations: ["411.3.1.2", "643.2.1"],
     },
+    {
+      when: is("cause", "connection", "conductor"),
+      words: "a connection or the conductor itself is not sound",
+      regulations: ["526.1", "543.3.1"],
+    },
+  ],
+  dangers: [
+    {
+      id: "conductor-cut",
+      least: "C2",
+      when: is("cause", "conductor"),
+      words: "the bonding conductor is cut or broken in part",
+      regulations: ["411.3.1.2", "543.3.1"],
+    },
   ],
   client: {
     C2: "The earth link to a pipe does not make good contact. In a fault you could get a shock. Have it put right soon.",

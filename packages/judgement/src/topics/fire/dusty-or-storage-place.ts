@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Places where what is kept or worked catches fire easily: wood shops, barns, paper stores. */
@@ -72,6 +72,15 @@ export const dustyOrStoragePlace = topic({
       when: any(no("enclosure"), no("rcd-300ma"), is("dust", "covering"), is("heat", "yes")),
       words: "equipment is not what a place with easily burning contents asks for",
       regulations: ["422.3.3", "422.3.9"],
+    },
+  ],
+  dangers: [
+    {
+      id: "heat",
+      least: "C2",
+      when: yes("heat"),
+      words: "there are signs of heat or scorching",
+      regulations: ["421.1.1", "526.1"],
     },
   ],
   client: {

@@ -1,4 +1,5 @@
-import { any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { topic } from "../topic.ts";
 
 /** A light outdoors at mains voltage that is broken, open or hanging. */
@@ -27,7 +28,7 @@ export const outdoorLuminaireDamaged = topic({
       worse: "yes",
     }),
   },
-  contested: {},
+  contested: { distance: DISTANCE },
   paths: [
     {
       id: "water-gets-in",
@@ -55,7 +56,10 @@ export const outdoorLuminaireDamaged = topic({
           id: "height",
           provision: "out-of-reach",
           words: "height above where people stand",
-          gone: is("state", "live-in-reach"),
+          gone: any(
+            is("state", "live-in-reach"),
+            all(is("state", "live-from-steps"), held("distance", "does-not-count")),
+          ),
           sound: NEVER,
           regulations: ["416.2.1"],
         },

@@ -1,0 +1,1 @@
+export const CONSIDERED: Readonly<Record<string, string>> = {};
