@@ -55,6 +55,7 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   said("live-conductors-unterminated", { live: "live", ends: "bare", place: "above-reach" }, "C1", "usual"),
   said("polarity-reversed-at-point", { swapped: "line-earth" }, "C2"),
   said("polarity-reversed-at-point", { swapped: "line-earth", "class-1-metal": "yes" }, "C1"),
+  said("circuit-unidentified", { "far-end": "loose", service: "on" }, "C2"),
   said("cable-damaged", { damage: "bare-metal" }, "C2"),
   said("cable-damaged", { damage: "bare-metal", reach: "in-reach" }, "C1"),
   said("sheath-missing", { cores: "live-bare" }, "C2"),
@@ -129,6 +130,9 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   said("main-bonding-undersized", { "heat-damage": "yes" }, "C2"),
   said("board-combustible", { heat: "marks" }, "C2"),
   said("old-wooden-board", { heat: "marks" }, "C2"),
+  said("old-wooden-board", { insulation: "crumbling" }, "C2"),
+  said("meter-tails-exposed", { insulation: "damaged" }, "C2"),
+  said("adaptors-as-fixed-wiring", { condition: "worn" }, "C2", "usual"),
   said("mixed-devices", { heat: "marks" }, "C2"),
   said("board-overheating", { marks: "burnt" }, "C2"),
   said("board-things-stored", { board: "faulty" }, "C2"),
@@ -162,6 +166,8 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   said("dusty-or-storage-place", { heat: "yes" }, "C2"),
   said("escape-route-equipment", { heat: "yes" }, "C2"),
   said("hot-equipment-clearance", { marks: "brown" }, "C2"),
+  said("hot-equipment-clearance", { touchable: "yes" }, "C2"),
+  said("luminaire-heat", { "near-fuel": "touching" }, "C2"),
 
   // An earth or a protective conductor that is open or going, where something relies on it
   said("no-means-of-earthing", { means: "absent" }, "C2"),

@@ -44,7 +44,7 @@ describe("danger by itself", () => {
 
   /** Words by which an electrician says that something is live, hot, burnt, arcing or open. */
   const DANGER =
-    /live metal|live parts?\b|\bbare\b|dangerous voltage|true earth|\bheat\b|\bhot\b|scorch|charr|melt|burn|brown|brittle|smok|smell|crackl|\barc|swollen|leaking|open circuit|finger|crumbl|overheat|poor joint|loose, corroded/i;
+    /live metal|live parts?\b|\bbare\b|dangerous voltage|true earth|\bheat\b|\bhot\b|scorch|charr|melt|burn|brown|discolour|brittle|smok|smell|crackl|\barc|swollen|leaking|open circuit|finger|crumbl|overheat|poor joint|loose, corroded/i;
   const saysNot =
     /^(no\b|there (is|are) no\b|nothing\b|a finger does not|neither\b)|\bnot be (touched|reached)\b|no sign of heat|no mark/i;
 
@@ -54,12 +54,14 @@ describe("danger by itself", () => {
       if (about.kind === "quantity") return [];
       const values =
         about.kind === "choice"
-          ? Object.entries(about.values)
-          : [
-              ["yes", about.yes],
-              ["no", about.no],
-            ];
-      return values.flatMap(([value = "", words = ""]) =>
+          ? Object.entries(about.values).slice(about.ordered ? 1 : 0)
+          : (
+              [
+                ["yes", about.yes],
+                ["no", about.no],
+              ] as const
+            ).filter(([value]) => about.worse === null || value === about.worse);
+      return values.flatMap(([value, words]) =>
         DANGER.test(words) && !saysNot.test(words) ? [[id, fact, value, words] as const] : [],
       );
     }),
@@ -74,7 +76,7 @@ describe("danger by itself", () => {
       ([id, fact, value]) =>
         !marked.has(`${id} ${fact} ${value}`) && CONSIDERED[`${id} ${fact} ${value}`] === undefined,
     );
-    expect(open.map((one) => one.join(" | "))).toEqual([]);
+    expect(open.map((one) => one.join(" | ")).join("\n")).toBe("");
   });
 
   test("nothing is excused that is not said, or that is marked", () => {
