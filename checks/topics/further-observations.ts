@@ -166,8 +166,8 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     usual: "C2",
     alternatives: {
       C3: {
-        condition: "faults still cleared in time",
-        facts: { disconnects: true },
+        condition: "the resistance still fits its length, and faults are cleared in time",
+        facts: { "fits-length": true, disconnects: true },
         positions: { "joint-that-still-clears": "improve" },
       },
     },
@@ -496,9 +496,10 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     },
   },
   "ring-broken-cpc": {
-    situation: "The protective conductor of a ring is open once; every point still reaches earth.",
+    situation:
+      "The protective conductor of a ring is open once; every point still reaches earth; nothing has been hot.",
     topic: "ring-broken",
-    facts: { "live-conductor-open": false, cpc: "open-once" },
+    facts: { "live-conductor-open": false, cpc: "open-once", heat: "none" },
     usual: "C3",
     alternatives: { C2: { condition: "a point has lost its earth", facts: { cpc: "point-lost" } } },
   },
@@ -828,7 +829,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "supply-seals": {
     situation: "The seal of the cut-out is missing; nothing else is changed.",
     topic: "supply-tampered",
-    facts: { found: "seals" },
+    facts: { found: "seals", joints: "enclosed" },
     usual: "none",
     alternatives: { C3: { condition: "worth an entry", positions: { "seal-missing": "improvement" } } },
   },
@@ -942,8 +943,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     situation: "Bare crane conductors 4 m up in a workshop that anyone enters.",
     topic: "live-parts-out-of-reach",
     facts: { reach: "beyond", control: "anyone" },
-    usual: "C2",
+    usual: "C1",
     alternatives: {
+      C2: { condition: "height counts as a layer", positions: { distance: "counts" } },
       none: { condition: "skilled persons only, notices", facts: { control: "skilled-only", notice: true } },
     },
   },

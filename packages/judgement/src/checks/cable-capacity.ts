@@ -106,20 +106,22 @@ export const cableCapacity = check({
     const { shape, rated, designCurrent } = given;
     const capacity = asInstalled(given, reckon);
     const protects = reckon.atMost(QUESTION.deviceWithinCable, rated, usable(given, capacity, reckon));
-    const settles = [protects];
     if (!isKnownFact(shape)) {
-      const open = reckon.settled(QUESTION.cableCarries, "not-known", "ring or radial", shape, capacity);
-      return concluded(open, [], [], settles);
+      const open = (about: typeof QUESTION.cableCarries) =>
+        reckon.settled(about, "not-known", "ring or radial", shape, capacity);
+      return concluded(open(QUESTION.cableCarries), [], [], [open(QUESTION.deviceWithinCable)]);
     }
     if (shape.word === "ring") {
       const asRing = asRingFinal(given, capacity, reckon);
-      return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], conditions(given), settles);
+      return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], conditions(given), [
+        reckon.any(QUESTION.deviceWithinCable, asRing, protects),
+      ]);
     }
     const judgement = reckon.any(QUESTION.cableCarries, protects, ...otherwiseProtected(given, capacity, reckon));
     const remarks = [...conditions(given), ...restsOnRelay(given, protects)];
-    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT], settles);
+    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT], [protects]);
     const within = reckon.atMost(QUESTION.loadWithinDevice, designCurrent, rated);
-    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks, settles);
+    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks, [protects]);
   },
   examples: [
     {

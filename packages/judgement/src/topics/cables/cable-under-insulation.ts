@@ -23,7 +23,13 @@ export const cableUnderInsulation = topic({
       yes: "lying like that it carries the rated current of its device",
       no: "lying like that it carries less than the rated current of its device",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
     load: ranked({
       asks: "How is it loaded?",

@@ -171,7 +171,7 @@ export const overheadCable = topic({
         ends: "held",
         sheath: { notKnown: "limited", reason: "no safe access at height" },
       },
-      possible: ["none", "C3", "C2"],
+      possible: ["none", "C3", "C2", "C1"],
       classification: "FI",
       source: "union over the sheath",
     },

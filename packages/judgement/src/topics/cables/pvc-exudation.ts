@@ -38,7 +38,7 @@ export const pvcExudation = topic({
       yes: "the cores are supple and their insulation reads well",
       no: "the cores are brittle or their insulation reads low",
       worse: "no",
-      worked: { by: "insulation-resistance", met: "yes", notMet: "no" },
+      worked: { by: "insulation-resistance", notMet: "no" },
     }),
   },
   contested: {

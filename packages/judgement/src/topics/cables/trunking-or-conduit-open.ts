@@ -160,7 +160,7 @@ export const trunkingOrConduitOpen = topic({
     },
     {
       name: "continuity of the conduit not measured",
-      facts: { cover: "closed", metal: { notKnown: "limited", reason: "no dead test agreed" } },
+      facts: { cover: "closed", contents: "sheathed", metal: { notKnown: "limited", reason: "no dead test agreed" } },
       possible: ["none", "C2"],
       classification: "FI",
       source: "union over continuity",
@@ -168,7 +168,7 @@ export const trunkingOrConduitOpen = topic({
     {
       name: "contents not looked at",
       facts: { cover: "open", place: "away", metal: "not-metal" },
-      possible: ["C3", "C2"],
+      possible: ["C3", "C1"],
       missing: ["contents"],
       source: "union over the contents",
     },

@@ -32,7 +32,13 @@ export const circuitsMixed = topic({
       yes: "the smaller cable carries the rated current of the device",
       no: "the smaller cable carries less than the rated current of the device",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
     terminal: ranked({
       asks: "Does the shared terminal hold both conductors?",
@@ -172,7 +178,7 @@ export const circuitsMixed = topic({
     },
     {
       name: "the same with a notice at both devices",
-      facts: { mix: "fed-twice", switching: "apart-warned" },
+      facts: { mix: "fed-twice", switching: "apart-warned", terminal: "holds" },
       possible: ["C3"],
       source: "trade practice: whoever isolates is told",
     },

@@ -14,7 +14,12 @@ export const cpcResistanceHigh = topic({
       yes: "the resistance fits length and size",
       no: "the resistance is well above what length and size give",
       worse: "no",
-      worked: { by: "r1r2-length", met: "yes", notMet: "no" },
+      worked: {
+        by: "r1r2-length",
+        matter: "resistance-not-above",
+        and: [{ by: "zs-agreement", matter: "readings-not-above" }],
+        notMet: "no",
+      },
     }),
     cause: ranked({
       asks: "What lies behind it?",

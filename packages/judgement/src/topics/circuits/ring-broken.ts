@@ -185,10 +185,17 @@ export const ringBroken = topic({
     },
     {
       name: "protective conductor open at one place, every point earthed",
-      facts: { "live-conductor-open": false, cpc: "open-once" },
+      facts: { "live-conductor-open": false, cpc: "open-once", heat: "none" },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: fault protection remains from one side",
+    },
+    {
+      name: "ring whole, socket browned",
+      facts: { "live-conductor-open": false, cpc: "whole", heat: "marks" },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: what has been hot goes on heating",
     },
     {
       name: "the same held to be a danger",

@@ -146,7 +146,7 @@ export const earthingConductorCondition = topic({
     },
     {
       name: "pipe clamp on the lead sheath, tight",
-      facts: { connection: "improvised-clamp", run: "sound", label: true },
+      facts: { connection: "improvised-clamp", run: "sound", "metal-live": false, label: true },
       possible: ["C3"],
       source: "trade discussion of clamps on the service cable",
     },
@@ -159,7 +159,7 @@ export const earthingConductorCondition = topic({
     },
     {
       name: "label missing",
-      facts: { connection: "tight", run: "sound", label: false },
+      facts: { "metal-live": false, connection: "tight", run: "sound", label: false },
       possible: ["C3"],
       source: "regulation 514.13.1",
     },

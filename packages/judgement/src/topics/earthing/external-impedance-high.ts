@@ -14,7 +14,7 @@ export const externalImpedanceHigh = topic({
       yes: "the external loop impedance is as usual or as declared",
       no: "the external loop impedance is higher than usual and than declared",
       worse: "no",
-      worked: { by: "external-impedance", met: "yes", notMet: "no" },
+      worked: { by: "external-impedance", met: "yes" },
     }),
     disconnects: yesNo({
       asks: "With it, are faults on every circuit still disconnected in time, by breaker, fuse or RCD?",
@@ -106,10 +106,17 @@ export const externalImpedanceHigh = topic({
     },
     {
       name: "the same where disconnection is held to be enough",
-      facts: { usual: false, disconnects: true },
+      facts: { usual: false, disconnects: true, cause: "connection" },
       positions: { "while-it-disconnects": "no-observation" },
       possible: ["none"],
       source: "trade discussion of usual values",
+    },
+    {
+      name: "the supply's earth found broken, faults cleared through water pipes",
+      facts: { usual: true, disconnects: true, cause: "lost" },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: a chance path may go at any time",
     },
     {
       name: "1.9 Ω, breakers only",

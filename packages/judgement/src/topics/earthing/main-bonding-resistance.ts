@@ -114,13 +114,13 @@ export const mainBondingResistance = topic({
     },
     {
       name: "35 m of 10 mm², 0.07 Ω",
-      facts: { "reading-fits": true, "over-5-hundredths": true },
+      facts: { "reading-fits": true, "over-5-hundredths": true, cause: "run" },
       possible: ["none"],
       source: "arithmetic: 35 m × 1.83 mΩ/m = 0.064 Ω",
     },
     {
       name: "the same by the flat figure",
-      facts: { "reading-fits": true, "over-5-hundredths": true },
+      facts: { cause: "run", "reading-fits": true, "over-5-hundredths": true },
       positions: { "flat-figure": "for-the-whole" },
       possible: ["C3"],
       source: "trade discussion of 0.05 Ω",

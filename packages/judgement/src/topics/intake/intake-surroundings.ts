@@ -168,7 +168,7 @@ export const intakeSurroundings = topic({
     {
       name: "cupboard full, equipment not seen",
       facts: { stored: "near", "switch-reached": true },
-      possible: ["C3", "C2"],
+      possible: ["C3", "C2", "C1"],
       missing: ["heat", "damp"],
       source: "union over what is behind",
     },

@@ -31,7 +31,7 @@ export const meterTailsSize = topic({
       yes: "the maximum demand is within the main fuse",
       no: "the maximum demand is more than the main fuse",
       worse: "no",
-      worked: { by: "maximum-demand", met: "yes", notMet: "no" },
+      worked: { by: "maximum-demand", matter: "demand-within-fuse", met: "yes", notMet: "no" },
     }),
     heat: heatAtIntake({
       asks: "Are tails, terminals or the main switch scorched, discoloured or hot to the back of the hand?",
