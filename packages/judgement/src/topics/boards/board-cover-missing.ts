@@ -88,7 +88,7 @@ export const boardCoverMissing = topic({
   ],
   client: {
     C1: "The fuse box has lost its cover. Live metal can be touched. Keep away. It must be made safe today.",
-    C2: "The cover of the fuse box is weak or broken. If it comes off, live metal can be touched. Fix it soon.",
+    C2: "The cover of the fuse box is weak, broken or gone. Somebody could touch live metal. Fix it soon.",
     C3: "The cover of the fuse box has slight damage. It still keeps you safe. A repair would be good.",
     FI: "We could not find out if live metal can be touched in the fuse box. This must be looked at soon.",
     none: "The cover of the fuse box is sound.",

@@ -80,7 +80,7 @@ export const fuseCarrierBroken = topic({
   ],
   client: {
     C1: "A fuse holder is gone or broken. Live metal can be touched. Keep away. It must be made safe today.",
-    C2: "A fuse holder is cracked or gone. It could let you touch live metal. Replace it soon.",
+    C2: "A fuse holder is cracked or gone. Somebody could touch live metal. Replace it soon.",
     C3: "A fuse holder is chipped. It still keeps you safe. A new one would be good.",
     FI: "A fuse holder is damaged. We could not find out if live metal can be touched. It must be looked at soon.",
     none: "The fuse holders are whole.",

@@ -75,7 +75,7 @@ export const livePartsOutOfReach = topic({
     { when: no("notice"), words: "no notice warns of bare live parts", regulations: ["514.10.1"] },
   ],
   client: {
-    C1: "Bare live metal can be touched. This can kill. Keep everybody away. It must be made safe now.",
+    C1: "Bare live metal is not closed in where people come. This can kill. Keep everybody away. It must be made safe now.",
     C2: "Only distance, a rail or a lock keeps people off bare live metal. It could be touched. Have it covered soon.",
     C3: "Bare live metal is out of reach in a locked room. The warning or the guard could be better.",
     FI: "We could not find out if bare live metal can be reached. It must be looked at soon.",

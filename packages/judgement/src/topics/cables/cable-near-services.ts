@@ -63,7 +63,7 @@ export const cableNearServices = topic({
     },
   ],
   client: {
-    C2: "A power cable is marked where it lies on a pipe. Its cover could fail and give a shock. Have it moved soon.",
+    C2: "A power cable is marked by heat, rubbing or water. Its cover could fail and give a shock. Have it put right soon.",
     C3: "A power cable lies on a pipe. It is sound now. Moving it would be better.",
     FI: "We could not see how a power cable lies on a pipe. This must be looked at.",
     none: "The power cables are far enough from pipes.",

@@ -108,7 +108,7 @@ export const cableUnderInsulation = topic({
     },
   ],
   client: {
-    C2: "A cable lies in loft wool and cannot cool. It could get too hot and start a fire. Have it moved soon.",
+    C2: "A cable has been hot, or lies in loft wool and cannot cool. It could start a fire. Have it put right soon.",
     C3: "A cable lies in loft wool or foam. It copes for now. Moving it would make it safer.",
     FI: "We could not see how a cable lies in the loft wool. It could get too hot. This must be looked at.",
     none: "The cables can cool well enough.",

@@ -140,8 +140,8 @@ export const jointNotEnclosed = topic({
     },
   ],
   client: {
-    C1: "A cable joint is open and live metal can be touched. It can kill. Keep away until it is closed in.",
-    C2: "A cable joint has no closed box. It could give a shock or start a fire. Have it closed in soon.",
+    C1: "A cable joint is open and live metal shows. It can kill. Keep away until it is closed in.",
+    C2: "A cable joint is not closed in or not sound. It could give a shock or start a fire. Have it put right soon.",
     C3: "A cable joint has no closed box. It is out of the way and tight. A closed box would be safer.",
     FI: "We could not see how some cable joints are made. They could get hot or give a shock. They must be looked at.",
     none: "The cable joints are closed in as they should be.",

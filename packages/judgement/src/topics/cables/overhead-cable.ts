@@ -116,7 +116,7 @@ export const overheadCable = topic({
     },
   ],
   client: {
-    C1: "A cable outside has bare live metal that can be touched. It can kill. Keep away. The power to it must stay off.",
+    C1: "A cable outside has bare live metal. It can kill. Keep away. The power to it must stay off.",
     C2: "A cable hung outside is failing, or is not held well. It could fall or give a shock. Have it replaced soon.",
     C3: "A cable hung outside is not quite right for its place. It is sound now. Have it bettered.",
     FI: "We could not get close to a cable hung outside. It may be worn. It must be looked at.",

@@ -107,7 +107,7 @@ export const pvcExudation = topic({
     },
   ],
   client: {
-    C2: "Old cables give off a green matter. It has harmed the joints or the cover of the wires. They could get hot. Have them fixed soon.",
+    C2: "The joints or the cover of old wires are harmed. They could get hot or give a shock. Have them fixed soon.",
     C3: "Old cables give off a green matter. Do not touch it. Have it cleaned off and looked at again.",
     FI: "Old cables give off a green matter. We could not see if it has harmed the joints. This must be looked at.",
     none: "Nothing harmful comes out of the cables.",

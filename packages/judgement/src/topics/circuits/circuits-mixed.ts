@@ -152,7 +152,7 @@ export const circuitsMixed = topic({
     },
   ],
   client: {
-    C2: "Wires of two circuits are mixed in the fuse box. Some may stay live when off, or get too hot. Have them parted soon.",
+    C2: "Wires in the fuse box are mixed or have got hot. Some may stay live when off, or burn. Have them put right soon.",
     C3: "Wires of two circuits are mixed in the fuse box. It is not a danger now. Parting them would be better.",
     FI: "Wires may be mixed in the fuse box. We could not find out. Some could stay live when off. This must be looked at.",
     none: "Each circuit is joined to its own fuse, or the mix does no harm.",

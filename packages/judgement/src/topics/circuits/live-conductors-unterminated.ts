@@ -124,7 +124,7 @@ export const liveConductorsUnterminated = topic({
     },
   ],
   client: {
-    C1: "Live ends of wires can be touched. They can kill. Keep away. The power to them must stay off until they are made safe.",
+    C1: "Live ends of wires are bare where people come. They can kill. Keep away. The power to them must stay off until they are made safe.",
     C2: "Loose ends of wires are not made safe. They could give a shock or spark. Have them made safe soon.",
     C3: "Loose ends of wires are only taped. They are out of the way. Have them closed in when you can.",
     FI: "We found loose ends of wires and could not tell if they are live. They must be looked at soon.",

@@ -134,7 +134,7 @@ export const ringBroken = topic({
     },
   ],
   client: {
-    C2: "A wire in the loop that feeds the sockets is broken. The rest may get too hot, or metal may give a shock. Have it fixed soon.",
+    C2: "The loop that feeds the sockets is broken or has been hot. It may burn, or metal may give a shock. Have it fixed soon.",
     C3: "A wire in the loop that feeds the sockets is broken. The rest copes for now. It should be joined again.",
     FI: "A wire in the loop that feeds the sockets may be broken. We could not find out if the rest can cope. This must be looked at.",
     none: "The loop that feeds the sockets is whole.",

@@ -132,7 +132,7 @@ export const zsOverLimit = topic({
     },
   ],
   client: {
-    C2: "If a fault makes metal live here, the power may not go off fast enough. That could give a bad shock. Have it fixed soon.",
+    C2: "If a fault makes metal live here, the power may not go off in time, or a bad joint may fail. It could give a shock. Have it fixed soon.",
     C3: "The fuse alone would be too slow in a fault. A safety switch does the job for now. Lowering the value would be better.",
     FI: "A test value is much higher than it should be, and we do not know why. It could be a bad joint. This must be looked at.",
     none: "In a fault the power goes off in time here.",

@@ -111,7 +111,7 @@ export const earthingConductorCondition = topic({
     },
   ],
   client: {
-    C1: "Metal here is live and the earth wire is not joined. It can kill. Turn the power off and have it put right now.",
+    C1: "Metal here is live, and the earth does not make it safe. It can kill. Turn the power off and have it put right now.",
     C2: "The main earth wire is off, loose or worn. If a fault comes, metal could stay live. Have it put right today.",
     C3: "The main earth wire works. It should be better fixed or marked.",
     FI: "We could not see all of the main earth wire. This must be looked at soon.",

@@ -94,7 +94,7 @@ export const noMeansOfEarthing = topic({
     },
   ],
   client: {
-    C1: "Metal here is live and there is no earth to make it safe. It can kill. Turn the power off and have it put right now.",
+    C1: "Metal here is live, and no earth makes it safe. It can kill. Turn the power off and have it put right now.",
     C2: "The wiring has no proper earth. If a fault comes, metal could give a shock and stay live. Have an earth put in soon.",
     C3: "The wiring uses a pipe as its earth. It works today. A proper earth should be put in.",
     FI: "We could not find out if the wiring has a proper earth. This must be looked at soon.",

@@ -84,7 +84,7 @@ export const dustyOrStoragePlace = topic({
     },
   ],
   client: {
-    C2: "Dust or stock could catch fire from the electrics here. Clean up, and have it put right soon.",
+    C2: "The electrics here are hot or could set dust or stock alight. Keep the place clean, and have it put right soon.",
     C3: "The electrics here are not made for so much dust. Keep the place clean. They are not a danger now.",
     FI: "We could not find out if the electrics here could set dust alight. This must be looked at soon.",
     none: "The electrics suit this dusty place.",

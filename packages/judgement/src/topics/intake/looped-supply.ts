@@ -125,7 +125,7 @@ export const loopedSupply = topic({
   dangers: [HOT_NOW],
   client: {
     C1: "A part of the supply shared with next door is burning hot. It can start a fire now. Call the power network at once.",
-    C2: "This home shares wires with the one next door. Parts may stay live or lose their earth. Have this put right soon.",
+    C2: "Wires shared with next door are hot, may stay live or may lose their earth. Have this put right soon.",
     C3: "This home shares its supply with next door. It is not a danger now. Having its own is better.",
     FI: "We could not find out how the supply here is shared or earthed. The power network must tell.",
     none: "The way power comes in here is in order.",

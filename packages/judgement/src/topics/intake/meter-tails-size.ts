@@ -114,7 +114,7 @@ export const meterTailsSize = topic({
   dangers: [HOT_NOW],
   client: {
     C1: "The main wires are burning hot. They can start a fire now. Turn the power off and call for help at once.",
-    C2: "The main wires are too thin for the power used here. They could get hot and burn. Have them changed soon.",
+    C2: "The main wires are too thin or have been hot. They could burn. Have them changed soon.",
     C3: "The main wires or main fuse are a bit small. They cope today. Check before you add a shower or car charger.",
     FI: "We could not find out if the main wires are thick enough. This must be looked at.",
     none: "The main wires are thick enough.",

@@ -74,7 +74,7 @@ export const outdoorLuminaireDamaged = topic({
     },
   ],
   client: {
-    C1: "An outdoor light is broken. Live metal can be touched. Keep away from it. Have it made safe now.",
+    C1: "An outdoor light is broken. Live metal shows. It can kill. Keep away from it. Have it made safe now.",
     C2: "Rain gets into an outdoor light. It could give a shock. Leave it off until it is changed.",
     C3: "An outdoor light is worn. It is not a danger now. A new one is advised.",
     FI: "We could not get close enough to an outdoor light to see if it is safe. This must be looked at soon.",
