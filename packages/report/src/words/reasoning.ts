@@ -196,7 +196,9 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
 function dangersOf(one: ReasonedTopic, said: Set<string>): readonly ReasoningLine[] {
   const { dangers, possible } = one.reasoning;
   return dangers.flatMap(({ danger: { words, least, regulations }, holds }) => {
-    if (holds.truth === "false" || (holds.truth === "open" && possible.length === 1)) return [];
+    // Where all that is possible is worse, it settles nothing.
+    const settles = possible.some((severity) => SEVERITIES.indexOf(severity) <= SEVERITIES.indexOf(least));
+    if (holds.truth === "false" || !settles || (holds.truth === "open" && possible.length === 1)) return [];
     const text = `${holds.truth === "true" ? capital(words) : words}${REASONING.regulations(regulations)}`;
     const because = holds.because.filter((name) => !said.has(name));
     for (const name of because) said.add(name);
