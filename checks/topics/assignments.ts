@@ -40,6 +40,8 @@ export function severityAt({ subject, edition, variables, index }: Compiled, val
     worst = Math.max(worst, left === 0 ? 3 : left === 1 ? 2 : 0);
   }
   if (subject.departures.filter(counts).some(({ when }) => holds(when))) worst = Math.max(worst, 1);
+  for (const { when, least } of (subject.dangers ?? []).filter(counts))
+    if (holds(when)) worst = Math.max(worst, least === "C1" ? 3 : 2);
   return SEVERITIES[worst] as Severity;
 }
 

@@ -187,12 +187,15 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
     const cited = [
       ...topic.paths.flatMap(({ layers }) => layers.flatMap(({ regulations }) => regulations ?? [])),
       ...topic.departures.flatMap(({ regulations }) => regulations),
+      ...(topic.dangers ?? []).flatMap(({ regulations }) => regulations),
     ];
     expect(cited.length).toBeGreaterThan(0);
     for (const regulation of cited)
       expect(regulation).toMatch(/^(?:\d{3}(?:\.\d{1,3}){0,5}|Appendix \d+|Table \d+[\d.A-Z]*)$/);
-    for (const { worked } of Object.values(topic.facts)) {
-      if (worked === undefined) continue;
+    const links = Object.values(topic.facts).flatMap(({ worked }) =>
+      worked === undefined ? [] : [worked, ...(worked.and ?? [])],
+    );
+    for (const worked of links) {
       const one = COMPUTATIONS.get(worked.by);
       expect(one, worked.by).toBeDefined();
       if (worked.matter === undefined || one === undefined || !("conclude" in one)) continue;

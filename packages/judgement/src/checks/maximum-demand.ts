@@ -69,15 +69,17 @@ export const maximumDemand = check({
   },
   conclude(given, reckon) {
     const { stated, supplyRated, switchRated } = given;
-    const within = (demand: Evidence<"ampere">) =>
-      reckon.all(
-        QUESTION.demandWithin,
-        reckon.atMost(QUESTION.demandWithinFuse, demand, supplyRated),
-        reckon.atMost(QUESTION.demandWithinSwitch, demand, switchRated),
-      );
+    const within = (demand: Evidence<"ampere">) => {
+      const fuse = reckon.atMost(QUESTION.demandWithinFuse, demand, supplyRated);
+      const mainSwitch = reckon.atMost(QUESTION.demandWithinSwitch, demand, switchRated);
+      return { fuse, both: reckon.all(QUESTION.demandWithin, fuse, mainSwitch) };
+    };
     const reckoned = within(demandOf(given, reckon));
-    if (isKnown(stated)) return concluded(within(stated), [reckoned]);
-    return concluded(reckoned, [], reckoned.verdict === "met" ? [] : [ALLOWANCES]);
+    if (isKnown(stated)) {
+      const measured = within(stated);
+      return concluded(measured.both, [reckoned.both], [], [measured.fuse]);
+    }
+    return concluded(reckoned.both, [], reckoned.both.verdict === "met" ? [] : [ALLOWANCES], [reckoned.fuse]);
   },
   examples: [
     {

@@ -52,7 +52,12 @@ export const r1r2Length = check({
     const greatest = reckon.product(TERM.expectedR1R2, at20, testFactor(temperature));
     const expected = reckon.product(TERM.expectedR1R2, greatest, CONDUCTOR_TOLERANCE);
     const reading = withInstrumentDoubt(TERM.measuredR1R2, r1r2, reckon);
-    return concluded(reckon.agrees(QUESTION.resistanceFitsCable, reading, expected));
+    return concluded(
+      reckon.agrees(QUESTION.resistanceFitsCable, reading, expected),
+      [],
+      [],
+      [reckon.agrees(QUESTION.resistanceNotAbove, reading, expected, "not-above")],
+    );
   },
   examples: [
     {

@@ -33,7 +33,9 @@ export const zsAgreement = check({
     const doubt = (reading: Evidence<"ohm">) => withInstrumentDoubt(TERM.loopReading, reading, reckon);
     const expected = reckon.sum(term, doubt(before), doubt(r1r2));
     const judgement = reckon.agrees(QUESTION.readingsAgree, doubt(zs), expected);
-    return concluded(judgement, [], judgement.verdict === "not-met" ? [explain(zs, expected)] : []);
+    return concluded(judgement, [], judgement.verdict === "not-met" ? [explain(zs, expected)] : [], [
+      reckon.agrees(QUESTION.readingsNotAbove, doubt(zs), expected, "not-above"),
+    ]);
   },
   examples: [
     {

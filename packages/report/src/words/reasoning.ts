@@ -160,6 +160,7 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
       ]),
     );
   }
+  lines.push(...dangersOf(one, said));
   const danger = possible.every((severity) => SEVERITIES.indexOf(severity) > SEVERITIES.indexOf("C3"));
   for (const { departure, holds } of departures) {
     const regulations = REASONING.regulations(departure.regulations);
@@ -191,6 +192,24 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
   return lines;
 }
 
+/** What is danger by itself and is so, or may be so where that could still change the answer. */
+function dangersOf(one: ReasonedTopic, said: Set<string>): readonly ReasoningLine[] {
+  const { dangers, possible } = one.reasoning;
+  return dangers.flatMap(({ danger: { words, least, regulations }, holds }) => {
+    // Where all that is possible is worse, it settles nothing.
+    const settles = possible.some((severity) => SEVERITIES.indexOf(severity) <= SEVERITIES.indexOf(least));
+    if (holds.truth === "false" || !settles || (holds.truth === "open" && possible.length === 1)) return [];
+    const text = `${holds.truth === "true" ? capital(words) : words}${REASONING.regulations(regulations)}`;
+    const because = holds.because.filter((name) => !said.has(name));
+    for (const name of because) said.add(name);
+    const line =
+      holds.truth === "true"
+        ? REASONING.byItself(text, REASONING.atTheLeast(least))
+        : REASONING.perhapsByItself(text, REASONING.atTheLeast(least));
+    return [plain(0, line), ...because.map((name) => factLine(name, one, 1))];
+  });
+}
+
 function layerLine(
   { words, provision, regulations = [] }: Layer,
   states: Parameters<typeof REASONING.states>[0],
@@ -218,14 +237,16 @@ function whyNotWorse(one: ReasonedTopic): ReasoningPart {
     const left = layers.filter(({ states }) => !states.includes("gone")).map(({ layer }) => layer.words);
     return exists.truth === "false" || left.length === 0 ? [] : [plain(0, REASONING.holds(capital(path.route), left))];
   });
-  const none = paths.length === 0 ? [] : [plain(0, REASONING.noRouteAtAll)];
+  // Without a route there is nothing to say against a worse one where something is danger by itself.
+  const isByItself = one.reasoning.dangers.some(({ holds }) => holds.truth === "true");
+  const none = paths.length === 0 || isByItself ? [] : [plain(0, REASONING.noRouteAtAll)];
   const lines = worse === "C3" ? [plain(0, REASONING.noDeparture)] : holding.length > 0 ? holding : none;
   return { heading: REASONING.whyNotWorse(worse), lines };
 }
 
 /** Why the next better classification does not follow: the layers gone, or the departure that stays. */
 function whyNotBetter(one: ReasonedTopic): ReasoningPart {
-  const { classification, paths, departures } = one.reasoning;
+  const { classification, paths, departures, dangers } = one.reasoning;
   const at = SEVERITIES.indexOf(classification as Severity);
   const better = SEVERITIES[at - 1];
   if (at < 1 || better === undefined || one.reasoning.possible.length > 1) return { heading: "", lines: [] };
@@ -236,15 +257,22 @@ function whyNotBetter(one: ReasonedTopic): ReasoningPart {
           .map(({ departure }) =>
             plain(0, `${capital(departure.words)}${REASONING.regulations(departure.regulations)}`),
           )
-      : paths
-          .filter(({ possible }) => possible.length === 1 && possible[0] === SEVERITIES[at])
-          .map(({ layers, path }) => {
-            const gone = layers.filter(({ states }) => states.join() === "gone").map(({ layer }) => layer.words);
-            return plain(
-              0,
-              gone.length === 0 ? REASONING.oneLayer(capital(path.route)) : REASONING.fails(capital(path.route), gone),
-            );
-          });
+      : [
+          ...paths
+            .filter(({ possible }) => possible.length === 1 && possible[0] === SEVERITIES[at])
+            .map(({ layers, path }) => {
+              const gone = layers.filter(({ states }) => states.join() === "gone").map(({ layer }) => layer.words);
+              return plain(
+                0,
+                gone.length === 0
+                  ? REASONING.oneLayer(capital(path.route))
+                  : REASONING.fails(capital(path.route), gone),
+              );
+            }),
+          ...dangers
+            .filter(({ danger, holds }) => holds.truth === "true" && danger.least === SEVERITIES[at])
+            .map(({ danger }) => plain(0, REASONING.standsByItself(capital(danger.words)))),
+        ];
   return { heading: REASONING.whyNotBetter(better === "none" ? SEVERITY_WORDS.none : better), lines };
 }
 
@@ -324,7 +352,11 @@ export function clauseOf(name: string, value: string, { facts }: Pick<Subject, "
   const fact: FactOf | undefined = facts[name];
   if (fact === undefined) return `${name} ${value}`;
   if (fact.kind === "yes-no") return value === "yes" ? fact.yes : fact.no;
-  if (fact.kind === "choice") return fact.values[value] ?? value;
+  if (fact.kind === "choice")
+    return value
+      .split(" | ")
+      .map((one) => fact.values[one] ?? one)
+      .join(", or ");
   return `${fact.name} is ${value}`;
 }
 

@@ -21,7 +21,7 @@ export const showerOverloaded = topic({
       yes: "the device is rated above what the cable carries as installed",
       no: "the device is rated within what the cable carries",
       worse: "yes",
-      worked: { by: "cable-capacity", met: "no", notMet: "yes" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "no", notMet: "yes" },
     }),
     heat: yesNo({
       asks: "Are cable, switch or terminals browned, softened or melted?",

@@ -1,4 +1,5 @@
-import { all, any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { topic } from "../topic.ts";
 
 /** A radiant or fan heater in a room with a bath or shower. */
@@ -32,7 +33,7 @@ export const bathHeaterInReach = topic({
       worse: "no",
     }),
   },
-  contested: {},
+  contested: { distance: DISTANCE },
   paths: [
     {
       id: "touches-element",
@@ -52,7 +53,7 @@ export const bathHeaterInReach = topic({
           id: "distance",
           provision: "out-of-reach",
           words: "distance from the bath or shower",
-          gone: is("reach", "easy"),
+          gone: any(is("reach", "easy"), all(yes("live-element"), held("distance", "does-not-count"))),
           sound: NEVER,
           regulations: ["701.512.3"],
         },

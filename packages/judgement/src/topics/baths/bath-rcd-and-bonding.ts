@@ -14,7 +14,7 @@ export const bathRcdAndBonding = topic({
       yes: "a working RCD of 30 mA or less protects every circuit of the room",
       no: "a circuit of the room has no RCD of 30 mA or less",
       worse: "no",
-      worked: { by: "additional-protection", met: "yes", notMet: "no" },
+      worked: { by: "additional-protection", notMet: "no" },
     }),
     bonding: yesNo({
       asks: "Are all metal parts that can be touched together joined, with low readings between them?",

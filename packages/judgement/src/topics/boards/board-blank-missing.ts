@@ -76,6 +76,16 @@ export const boardBlankMissing = topic({
       regulations: ["416.2.1"],
     },
   ],
+  dangers: [
+    {
+      id: "live-metal",
+      least: "C2",
+      when: yes("finger-reaches-live"),
+      words:
+        "live metal can be touched with the board as it stands; a lock or a switch that is off is one event from danger",
+      regulations: ["416.1", "416.2.1"],
+    },
+  ],
   client: {
     C1: "There is a hole in the fuse box. A finger can touch live metal through it. Keep away until it is covered.",
     C2: "There is a hole in the fuse box. Something pushed in could touch live metal. It needs a cover soon.",

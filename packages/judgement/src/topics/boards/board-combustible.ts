@@ -153,6 +153,15 @@ export const boardCombustible = topic({
       regulations: ["526.1"],
     },
   ],
+  dangers: [
+    {
+      id: "active",
+      least: "C1",
+      when: is("heat", "active"),
+      words: "a part is too hot to hold, smells of burning or crackles now",
+      regulations: ["421.1.1", "526.1"],
+    },
+  ],
   client: {
     C1: "The plastic fuse box is very hot or starts to burn. Turn it off and keep away. It must be made safe today.",
     C2: "The fuse box can burn, and there are signs of a fire risk. Get it repaired soon.",

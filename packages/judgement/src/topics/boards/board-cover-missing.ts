@@ -76,9 +76,19 @@ export const boardCoverMissing = topic({
       regulations: ["416.2.3", "416.2.4"],
     },
   ],
+  dangers: [
+    {
+      id: "live-metal",
+      least: "C2",
+      when: yes("live-touchable"),
+      words:
+        "live metal can be touched with the board as it stands; a lock or a switch that is off is one event from danger",
+      regulations: ["416.1", "416.2.1"],
+    },
+  ],
   client: {
     C1: "The fuse box has lost its cover. Live metal can be touched. Keep away. It must be made safe today.",
-    C2: "The cover of the fuse box is weak or broken. If it comes off, live metal can be touched. Fix it soon.",
+    C2: "The cover of the fuse box is weak, broken or gone. Somebody could touch live metal. Fix it soon.",
     C3: "The cover of the fuse box has slight damage. It still keeps you safe. A repair would be good.",
     FI: "We could not find out if live metal can be touched in the fuse box. This must be looked at soon.",
     none: "The cover of the fuse box is sound.",

@@ -31,7 +31,7 @@ export const boardDamp = topic({
       yes: "the insulation resistance is good",
       no: "the insulation resistance is low",
       worse: "no",
-      worked: { by: "insulation-resistance", met: "yes", notMet: "no" },
+      worked: { by: "insulation-resistance", met: "yes", notMet: "no", findings: "not-met-only" },
     }),
   },
   contested: {},

@@ -24,11 +24,11 @@ export const boardInnerShield = topic({
       },
     }),
     "opened-by": oneKind({
-      asks: "Who opens it in the course of use, to reset a device or set a timer?",
+      asks: "Who comes to it and can open it, as to reset a device or set a timer?",
       effort: "glance",
       values: {
-        "skilled-only": "only skilled or instructed persons open it",
-        ordinary: "ordinary persons open it in the course of use",
+        "skilled-only": "only skilled or instructed persons come to it and open it",
+        ordinary: "ordinary persons open it in use, or can come to it and open it",
       },
     }),
   },

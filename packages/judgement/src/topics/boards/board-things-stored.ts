@@ -62,9 +62,25 @@ export const boardThingsStored = topic({
       regulations: ["132.12", "513.1"],
     },
   ],
+  dangers: [
+    {
+      id: "hot-now",
+      least: "C1",
+      when: is("board", "hot-now"),
+      words: "the board is too hot to hold, smells of burning or crackles now",
+      regulations: ["421.1.1", "526.1"],
+    },
+    {
+      id: "faulty",
+      least: "C2",
+      when: is("board", "faulty"),
+      words: "the board is open or broken, or bears marks of heat",
+      regulations: ["416.2.1", "526.1"],
+    },
+  ],
   client: {
-    C1: "The fuse box is burning hot, and things near it can catch fire. Turn it off now. If there is smoke, get out and call for help.",
-    C2: "Things kept at the fuse box could catch fire. Clear them away now, and have the box looked at.",
+    C1: "The fuse box is burning hot. Things near it can catch fire. Turn it off now. If there is smoke, get out and call for help.",
+    C2: "The fuse box is not sound, or things kept at it could catch fire. Clear the space now, and have the box put right.",
     C3: "Things are kept in front of the fuse box. Keep the space clear, so that you can turn it off.",
     FI: "Things are kept at the fuse box, and we could not see if it runs hot. Clear them. It must be looked at.",
     none: "The space at the fuse box is clear.",

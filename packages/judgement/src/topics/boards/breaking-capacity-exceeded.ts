@@ -14,7 +14,7 @@ export const breakingCapacityExceeded = topic({
       yes: "the fault current is within the device's marking or the assembly's conditional rating",
       no: "the fault current is beyond the device's marking and any conditional rating",
       worse: "no",
-      worked: { by: "breaking-capacity", met: "yes", notMet: "no" },
+      worked: { by: "breaking-capacity", matter: "fault-within-rating", met: "yes", notMet: "no" },
     }),
     conditions: ranked({
       asks: "Where the conditional rating is what counts: is the fuse ahead the named one, and are all devices of the assembly's own range?",

@@ -68,9 +68,19 @@ export const fuseCarrierBroken = topic({
       regulations: ["416.2.1"],
     },
   ],
+  dangers: [
+    {
+      id: "live-metal",
+      least: "C2",
+      when: yes("finger-reaches-live"),
+      words:
+        "live metal can be touched with the board as it stands; a lock or a switch that is off is one event from danger",
+      regulations: ["416.1", "416.2.1"],
+    },
+  ],
   client: {
     C1: "A fuse holder is gone or broken. Live metal can be touched. Keep away. It must be made safe today.",
-    C2: "A fuse holder is cracked or gone. It could let you touch live metal. Replace it soon.",
+    C2: "A fuse holder is cracked or gone. Somebody could touch live metal. Replace it soon.",
     C3: "A fuse holder is chipped. It still keeps you safe. A new one would be good.",
     FI: "A fuse holder is damaged. We could not find out if live metal can be touched. It must be looked at soon.",
     none: "The fuse holders are whole.",

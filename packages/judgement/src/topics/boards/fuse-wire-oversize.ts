@@ -24,7 +24,7 @@ export const fuseWireOversize = topic({
       yes: "the cable is large enough for the fuse as it is now",
       no: "the cable is too small for the fuse as it is now",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "yes", notMet: "no", findings: "none" },
     }),
   },
   contested: {},

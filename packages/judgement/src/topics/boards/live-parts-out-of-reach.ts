@@ -1,4 +1,5 @@
-import { ALWAYS, all, any, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { topic } from "../topic.ts";
 
 /** Bare live parts that nothing encloses: they are only out of reach or behind an obstacle. */
@@ -35,7 +36,7 @@ export const livePartsOutOfReach = topic({
       worse: "no",
     }),
   },
-  contested: {},
+  contested: { distance: DISTANCE },
   paths: [
     {
       id: "touch",
@@ -47,7 +48,10 @@ export const livePartsOutOfReach = topic({
           id: "distance",
           provision: "out-of-reach",
           words: "distance or an obstacle, which count only where skilled persons are in control",
-          gone: is("reach", "in-reach"),
+          gone: any(
+            is("reach", "in-reach"),
+            all(not(is("control", "skilled-only")), held("distance", "does-not-count")),
+          ),
           sound: all(is("reach", "beyond", "obstacle"), is("control", "skilled-only")),
           regulations: ["417.2", "417.3"],
         },
@@ -71,8 +75,8 @@ export const livePartsOutOfReach = topic({
     { when: no("notice"), words: "no notice warns of bare live parts", regulations: ["514.10.1"] },
   ],
   client: {
-    C1: "Bare live metal can be touched. This can kill. Keep everybody away. It must be made safe now.",
-    C2: "Only distance keeps people off bare live metal. A ladder or long tool could touch it. Have it covered soon.",
+    C1: "Bare live metal is not closed in where people come. This can kill. Keep everybody away. It must be made safe now.",
+    C2: "Only distance, a rail or a lock keeps people off bare live metal. It could be touched. Have it covered soon.",
     C3: "Bare live metal is out of reach in a locked room. The warning or the guard could be better.",
     FI: "We could not find out if bare live metal can be reached. It must be looked at soon.",
     none: "The bare live parts are out of reach, in a room for trained people only.",
@@ -92,9 +96,23 @@ export const livePartsOutOfReach = topic({
     {
       name: "bare crane conductors 4 m up, workshop open to all",
       facts: { reach: "beyond", control: "anyone" },
-      possible: ["C2"],
-      classification: "C2",
+      possible: ["C1"],
+      classification: "C1",
       source: "regulation 417.1: only under the control of skilled persons",
+    },
+    {
+      name: "the same held to be one event away",
+      facts: { reach: "beyond", control: "anyone" },
+      positions: { distance: "counts" },
+      possible: ["C2"],
+      source: "trade discussion of height as a layer",
+    },
+    {
+      name: "bare bars behind a rail, anyone enters",
+      facts: { reach: "obstacle", control: "anyone", notice: true },
+      possible: ["C1"],
+      classification: "C1",
+      source: "regulation 417.1: an obstacle is no measure where ordinary persons come",
     },
     {
       name: "locked switchroom, beyond reach, notices",
@@ -117,8 +135,8 @@ export const livePartsOutOfReach = topic({
     },
     {
       name: "height not measured",
-      facts: { control: "anyone" },
-      possible: ["C2", "C1"],
+      facts: { control: "skilled-only", notice: true },
+      possible: ["none", "C3", "C2"],
       missing: ["reach"],
       source: "union over the height",
     },

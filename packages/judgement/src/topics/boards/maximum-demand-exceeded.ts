@@ -14,7 +14,7 @@ export const maximumDemandExceeded = topic({
       yes: "the demand is within every rating from the supply fuse to the board",
       no: "the demand is beyond a rating between the supply fuse and the board",
       worse: "no",
-      worked: { by: "maximum-demand", met: "yes", notMet: "no" },
+      worked: { by: "maximum-demand", notMet: "no" },
     }),
     "fuse-protects": yesNo({
       asks: "Is the fuse ahead rated no higher than the tails, switch and board can carry?",

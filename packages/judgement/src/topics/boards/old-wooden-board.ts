@@ -132,6 +132,15 @@ export const oldWoodenBoard = topic({
       regulations: ["526.1"],
     },
   ],
+  dangers: [
+    {
+      id: "active",
+      least: "C1",
+      when: is("heat", "active"),
+      words: "a part is too hot to hold, smells of burning or crackles now",
+      regulations: ["421.1.1", "526.1"],
+    },
+  ],
   client: {
     C1: "Live metal can be touched in the old fuse board, or it is burning hot. Keep away. Make it safe today.",
     C2: "The old fuse board is in a bad state. It could start a fire or give a shock. Replace it soon.",

@@ -21,7 +21,13 @@ export const rewirableFuses = topic({
       yes: "the cables are large enough for fuses of this kind",
       no: "a cable is too small for a fuse of this kind",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
     users: oneKind({
       asks: "Who changes a blown fuse?",

@@ -40,7 +40,13 @@ export const aluminiumOrMixedConductors = topic({
       yes: "the weakest conductor carries the rated current of the device",
       no: "the weakest conductor carries less than the rated current of the device",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
   },
   contested: {

@@ -41,7 +41,13 @@ export const cableBunchedOrHot = topic({
       yes: "the cables carry the rated current of their devices as installed",
       no: "the cables carry less than the rated current of their devices",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
     "loaded-together": yesNo({
       asks: "Are several of them heavily loaded at the same time?",

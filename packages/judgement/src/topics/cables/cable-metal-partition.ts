@@ -25,7 +25,7 @@ export const cableMetalPartition = topic({
         rcd: "a working RCD of 30 mA or less protects it",
         neither: "neither earthed metal nor an RCD of 30 mA or less protects it",
       },
-      worked: { by: "additional-protection", met: "rcd", notMet: "neither" },
+      worked: { by: "additional-protection", met: "earthed-metal | rcd", notMet: "earthed-metal | neither" },
     }),
     cut: ranked({
       asks: "Where it can be seen, what is the cable like at the studs?",

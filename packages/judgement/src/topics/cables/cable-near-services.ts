@@ -53,8 +53,17 @@ export const cableNearServices = topic({
       regulations: ["528.3.1", "528.3.4"],
     },
   ],
+  dangers: [
+    {
+      id: "marked",
+      least: "C2",
+      when: is("sheath", "marked"),
+      words: "the sheath is marked by heat, rubbing or water",
+      regulations: ["134.1.1", "528.3.4"],
+    },
+  ],
   client: {
-    C2: "A power cable is marked where it lies on a pipe. Its cover could fail and give a shock. Have it moved soon.",
+    C2: "A power cable is marked by heat, rubbing or water. Its cover could fail and give a shock. Have it put right soon.",
     C3: "A power cable lies on a pipe. It is sound now. Moving it would be better.",
     FI: "We could not see how a power cable lies on a pipe. This must be looked at.",
     none: "The power cables are far enough from pipes.",

@@ -23,7 +23,13 @@ export const cableUnderInsulation = topic({
       yes: "lying like that it carries the rated current of its device",
       no: "lying like that it carries less than the rated current of its device",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
     load: ranked({
       asks: "How is it loaded?",
@@ -92,8 +98,17 @@ export const cableUnderInsulation = topic({
     },
     { when: yes("polystyrene"), words: "PVC touches polystyrene and hardens", regulations: ["522.5.3"] },
   ],
+  dangers: [
+    {
+      id: "hot",
+      least: "C2",
+      when: is("heat", "marks"),
+      words: "the sheath is browned, hard or soft from heat",
+      regulations: ["134.1.1", "523.9"],
+    },
+  ],
   client: {
-    C2: "A cable lies in loft wool and cannot cool. It could get too hot and start a fire. Have it moved soon.",
+    C2: "A cable has been hot, or lies in loft wool and cannot cool. It could start a fire. Have it put right soon.",
     C3: "A cable lies in loft wool or foam. It copes for now. Moving it would make it safer.",
     FI: "We could not see how a cable lies in the loft wool. It could get too hot. This must be looked at.",
     none: "The cables can cool well enough.",

@@ -38,7 +38,7 @@ export const flexibleCordAsFixedWiring = topic({
       yes: "it carries the rated current of the device or fuse before it",
       no: "the device or fuse before it is too large for it",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "yes", notMet: "no", findings: "none" },
     }),
     ends: ranked({
       asks: "How do its ends connect?",

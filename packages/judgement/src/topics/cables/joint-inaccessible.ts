@@ -39,7 +39,12 @@ export const jointInaccessible = topic({
       yes: "readings or signs show a poor joint",
       no: "neither readings nor signs show a poor joint",
       worse: "yes",
-      worked: { by: "r1r2-length", met: "no", notMet: "yes" },
+      worked: {
+        by: "r1r2-length",
+        matter: "resistance-not-above",
+        and: [{ by: "zs-agreement", matter: "readings-not-above" }],
+        notMet: "yes",
+      },
     }),
   },
   contested: {

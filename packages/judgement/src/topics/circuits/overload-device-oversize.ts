@@ -14,7 +14,7 @@ export const overloadDeviceOversize = topic({
       yes: "the device is within the capacity of the cable as installed",
       no: "the device is rated above the capacity of the cable as installed",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "yes", notMet: "no" },
     }),
     excess: ranked({
       asks: "By how much is it over?",

@@ -124,8 +124,17 @@ export const ringBroken = topic({
       regulations: ["543.2.9"],
     },
   ],
+  dangers: [
+    {
+      id: "hot",
+      least: "C2",
+      when: is("heat", "marks"),
+      words: "browning, softening or smell shows that a part of the ring has been hot",
+      regulations: ["526.1", "134.1.1"],
+    },
+  ],
   client: {
-    C2: "A wire in the loop that feeds the sockets is broken. The rest may get too hot, or metal may give a shock. Have it fixed soon.",
+    C2: "The loop that feeds the sockets is broken or has been hot. It may burn, or metal may give a shock. Have it fixed soon.",
     C3: "A wire in the loop that feeds the sockets is broken. The rest copes for now. It should be joined again.",
     FI: "A wire in the loop that feeds the sockets may be broken. We could not find out if the rest can cope. This must be looked at.",
     none: "The loop that feeds the sockets is whole.",
@@ -136,12 +145,14 @@ export const ringBroken = topic({
       changes: { legs: "carries-device" },
     },
     {
-      words: "Find the break by reading from point to point, make it good and test the ring again.",
-      changes: { "live-conductor-open": "no", cpc: "whole" },
+      words:
+        "Find the break by reading from point to point, make it good with what heat has harmed, and test the ring again.",
+      changes: { "live-conductor-open": "no", cpc: "whole", heat: "none" },
     },
     {
-      words: "Split the ring at the break into two radial circuits with devices to suit, and test each.",
-      changes: { "live-conductor-open": "no", cpc: "whole" },
+      words:
+        "Split the ring at the break into two radial circuits with devices to suit, replace what heat has harmed, and test each.",
+      changes: { "live-conductor-open": "no", cpc: "whole", heat: "none" },
     },
   ],
   examples: [
@@ -174,10 +185,17 @@ export const ringBroken = topic({
     },
     {
       name: "protective conductor open at one place, every point earthed",
-      facts: { "live-conductor-open": false, cpc: "open-once" },
+      facts: { "live-conductor-open": false, cpc: "open-once", heat: "none" },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: fault protection remains from one side",
+    },
+    {
+      name: "ring whole, socket browned",
+      facts: { "live-conductor-open": false, cpc: "whole", heat: "marks" },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: what has been hot goes on heating",
     },
     {
       name: "the same held to be a danger",

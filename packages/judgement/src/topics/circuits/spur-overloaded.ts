@@ -29,7 +29,7 @@ export const spurOverloaded = topic({
       yes: "the cable of the spur carries the rated current of the circuit's device",
       no: "the cable of the spur carries less than the circuit's device lets through",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "yes", notMet: "no", findings: "none" },
     }),
     load: ranked({
       asks: "What is likely to be plugged in there at the same time?",

@@ -34,7 +34,7 @@ export const zsOverLimit = topic({
       yes: "the RCD passed its test and covers the whole circuit",
       no: "the RCD was not shown to work, or does not cover the whole circuit",
       worse: "no",
-      worked: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no" },
+      worked: { by: "rcd-time", matter: "rcd-not-slow", notMet: "no" },
     }),
     unaccounted: yesNo({
       asks: "Is the reading well above what length, size and earlier readings account for, or unsteady?",
@@ -42,7 +42,13 @@ export const zsOverLimit = topic({
       yes: "the reading is well above what the cable accounts for",
       no: "nothing speaks against the reading being that of a sound cable",
       worse: "yes",
-      worked: { by: "r1r2-length", met: "no", notMet: "yes" },
+      worked: {
+        by: "r1r2-length",
+        matter: "resistance-not-above",
+        and: [{ by: "zs-agreement", matter: "readings-not-above" }],
+        met: "no",
+        notMet: "yes",
+      },
     }),
     "failing-joint": yesNo({
       asks: "If so: is a poor joint or a damaged conductor the cause?",
@@ -98,12 +104,8 @@ export const zsOverLimit = topic({
       id: "hot-joint",
       hazard: "burns-or-fire",
       route: "a poor joint heats under load or opens when a fault comes",
-      // Where the overcurrent device clears a fault by itself, a value that does not fit is taken up with the conductor.
-      exists: all(
-        any(is("disconnects", "not-in-time"), is("by", "rcd-only")),
-        yes("unaccounted"),
-        yes("failing-joint"),
-      ),
+      // Whatever clears a fault today: a joint that is failing is one event from heat or from no earth.
+      exists: all(yes("unaccounted"), yes("failing-joint")),
       layers: [
         {
           id: "connection",
@@ -130,7 +132,7 @@ export const zsOverLimit = topic({
     },
   ],
   client: {
-    C2: "If a fault makes metal live here, the power may not go off fast enough. That could give a bad shock. Have it fixed soon.",
+    C2: "If a fault makes metal live here, the power may not go off in time, or a bad joint may fail. It could give a shock. Have it fixed soon.",
     C3: "The fuse alone would be too slow in a fault. A safety switch does the job for now. Lowering the value would be better.",
     FI: "A test value is much higher than it should be, and we do not know why. It could be a bad joint. This must be looked at.",
     none: "In a fault the power goes off in time here.",
@@ -154,6 +156,13 @@ export const zsOverLimit = topic({
     },
   ],
   examples: [
+    {
+      name: "within its limit, and a loose earth joint found",
+      facts: { disconnects: "in-time", by: "overcurrent", unaccounted: true, "failing-joint": true },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: a joint that is going is one event from no earth",
+    },
     {
       name: "over the breaker's limit, a tested 30 mA RCD does it, sound conductor",
       facts: { disconnects: "in-time", by: "rcd-only", "rcd-tested": true, unaccounted: false },
@@ -183,7 +192,7 @@ export const zsOverLimit = topic({
     },
     {
       name: "fails 0.8 of the limit cold, 1.30 Ω hot against 1.37 Ω",
-      facts: { disconnects: "in-time", by: "overcurrent" },
+      facts: { disconnects: "in-time", by: "overcurrent", unaccounted: false },
       possible: ["none"],
       classification: "none",
       source: "arithmetic: 0.70 + 0.50 × 1.20 = 1.30, at most 218.5 ÷ 160 = 1.366",

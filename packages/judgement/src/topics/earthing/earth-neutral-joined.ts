@@ -70,8 +70,17 @@ export const earthNeutralJoined = topic({
       regulations: ["543.4.1"],
     },
   ],
+  dangers: [
+    {
+      id: "metal-live",
+      least: "C1",
+      when: yes("metal-live"),
+      words: "metal within reach is live now",
+      regulations: ["131.2.2", "411.3.1.1"],
+    },
+  ],
   client: {
-    C1: "Metal here is live because two wires are joined that must be apart. It can kill. Turn the power off now.",
+    C1: "Metal here that must never be live is live. It can kill. Turn the power off now. Call the power network at once.",
     C2: "Two wires are joined that must be apart. If one comes loose, metal could give a shock. Have it put right soon.",
     FI: "We could not find where two wires are joined that must be apart. This must be traced soon.",
     none: "The earth wires are kept apart as they should be.",

@@ -22,7 +22,7 @@ export const earthingConductorUndersized = topic({
       yes: "it has the size that selection by the tails gives",
       no: "it is smaller than selection by the tails gives",
       worse: "no",
-      worked: { by: "earthing-conductor-size", met: "yes", notMet: "no" },
+      worked: { by: "earthing-conductor-size", matter: "earthing-conductor-size", met: "yes", notMet: "no" },
     }),
     "below-pme-size": yesNo({
       asks: "Is the supply PME, and the conductor smaller than a main bonding conductor has to be there?",

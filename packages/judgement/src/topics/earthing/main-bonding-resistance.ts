@@ -73,6 +73,20 @@ export const mainBondingResistance = topic({
       words: "the bonding conductor reads more than the usual yardstick",
       regulations: ["411.3.1.2", "643.2.1"],
     },
+    {
+      when: is("cause", "connection", "conductor"),
+      words: "a connection or the conductor itself is not sound",
+      regulations: ["526.1", "543.3.1"],
+    },
+  ],
+  dangers: [
+    {
+      id: "conductor-cut",
+      least: "C2",
+      when: is("cause", "conductor"),
+      words: "the bonding conductor is cut or broken in part",
+      regulations: ["411.3.1.2", "543.3.1"],
+    },
   ],
   client: {
     C2: "The earth link to a pipe does not make good contact. In a fault you could get a shock. Have it put right soon.",
@@ -100,13 +114,13 @@ export const mainBondingResistance = topic({
     },
     {
       name: "35 m of 10 mm², 0.07 Ω",
-      facts: { "reading-fits": true, "over-5-hundredths": true },
+      facts: { "reading-fits": true, "over-5-hundredths": true, cause: "run" },
       possible: ["none"],
       source: "arithmetic: 35 m × 1.83 mΩ/m = 0.064 Ω",
     },
     {
       name: "the same by the flat figure",
-      facts: { "reading-fits": true, "over-5-hundredths": true },
+      facts: { cause: "run", "reading-fits": true, "over-5-hundredths": true },
       positions: { "flat-figure": "for-the-whole" },
       possible: ["C3"],
       source: "trade discussion of 0.05 Ω",

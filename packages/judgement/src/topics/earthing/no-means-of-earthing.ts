@@ -84,8 +84,17 @@ export const noMeansOfEarthing = topic({
       regulations: ["411.3.1.1", "542.1.2", "542.2.6"],
     },
   ],
+  dangers: [
+    {
+      id: "metal-live",
+      least: "C1",
+      when: yes("metal-live"),
+      words: "metal within reach is live now",
+      regulations: ["131.2.2", "411.3.1.1"],
+    },
+  ],
   client: {
-    C1: "Metal here is live and there is no earth to make it safe. It can kill. Turn the power off and have it put right now.",
+    C1: "Metal here is live, and no earth makes it safe. It can kill. Turn the power off and have it put right now.",
     C2: "The wiring has no proper earth. If a fault comes, metal could give a shock and stay live. Have an earth put in soon.",
     C3: "The wiring uses a pipe as its earth. It works today. A proper earth should be put in.",
     FI: "We could not find out if the wiring has a proper earth. This must be looked at soon.",

@@ -14,7 +14,7 @@ export const supplementaryBondingNeeded = topic({
       yes: "the fuse or breaker disconnects an earth fault in time",
       no: "the fuse or breaker does not disconnect an earth fault in time",
       worse: "no",
-      worked: { by: "maximum-zs", met: "yes", notMet: "no" },
+      worked: { by: "maximum-zs", matter: "overcurrent-disconnects", met: "yes", notMet: "no" },
     }),
     "rcd-in-time": yesNo({
       asks: "Is it disconnected in time by an RCD?",

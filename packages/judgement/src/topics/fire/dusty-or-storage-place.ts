@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Places where what is kept or worked catches fire easily: wood shops, barns, paper stores. */
@@ -74,8 +74,17 @@ export const dustyOrStoragePlace = topic({
       regulations: ["422.3.3", "422.3.9"],
     },
   ],
+  dangers: [
+    {
+      id: "heat",
+      least: "C2",
+      when: yes("heat"),
+      words: "there are signs of heat or scorching",
+      regulations: ["421.1.1", "526.1"],
+    },
+  ],
   client: {
-    C2: "Dust or stock could catch fire from the electrics here. Clean up, and have it put right soon.",
+    C2: "The electrics here are hot or could set dust or stock alight. Keep the place clean, and have it put right soon.",
     C3: "The electrics here are not made for so much dust. Keep the place clean. They are not a danger now.",
     FI: "We could not find out if the electrics here could set dust alight. This must be looked at soon.",
     none: "The electrics suit this dusty place.",

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Cables and switchgear on a protected way out. */
@@ -80,6 +80,15 @@ export const escapeRouteEquipment = topic({
       ),
       words: "equipment other than what the way out needs stands open on it",
       regulations: ["422.2.1", "422.2.2"],
+    },
+  ],
+  dangers: [
+    {
+      id: "heat",
+      least: "C2",
+      when: yes("heat"),
+      words: "there are signs of heat or of a loose connection",
+      regulations: ["421.1.1", "526.1"],
     },
   ],
   client: {

@@ -1,5 +1,6 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
+import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
 /** A supply, neutral or earth that this installation shares with another. */
 export const loopedSupply = topic({
@@ -34,12 +35,11 @@ export const loopedSupply = topic({
       no: "parts stay live from the other property with this installation isolated, or no notice says so",
       worse: "no",
     }),
-    heat: yesNo({
+    heat: heatAtIntake({
       asks: "Do cut-out, looped terminals or cable show signs of heat?",
       effort: "glance",
-      yes: "the shared parts show signs of heat",
-      no: "the shared parts show no sign of heat",
-      worse: "yes",
+      none: "the shared parts show no sign of heat",
+      marks: "the shared parts show signs of heat",
     }),
   },
   contested: {
@@ -102,7 +102,7 @@ export const loopedSupply = topic({
           id: "no-heat",
           provision: "thermal-protection",
           words: "shared parts that stay cool",
-          gone: yes("heat"),
+          gone: is("heat", "marks", "now"),
           sound: NEVER,
           regulations: ["421.1.1"],
         },
@@ -122,8 +122,10 @@ export const loopedSupply = topic({
       regulations: ["313.1"],
     },
   ],
+  dangers: [HOT_NOW],
   client: {
-    C2: "This home shares wires with the one next door. Parts may stay live or lose their earth. Have this put right soon.",
+    C1: "A part of the supply shared with next door is burning hot. It can start a fire now. Call the power network at once.",
+    C2: "Wires shared with next door are hot, may stay live or may lose their earth. Have this put right soon.",
     C3: "This home shares its supply with next door. It is not a danger now. Having its own is better.",
     FI: "We could not find out how the supply here is shared or earthed. The power network must tell.",
     none: "The way power comes in here is in order.",
@@ -139,19 +141,19 @@ export const loopedSupply = topic({
     },
     {
       words: "Ask the distributor for a service of its own, and rewire what is shared after the meters.",
-      changes: { shared: "nothing", "notice-and-isolation": "yes", heat: "no" },
+      changes: { shared: "nothing", "notice-and-isolation": "yes", heat: "none" },
     },
   ],
   examples: [
     {
       name: "service looped by the distributor, earth confirmed",
-      facts: { shared: "before-the-fuse", "earth-from": "own", heat: false },
+      facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none" },
       possible: ["none"],
       source: "trade discussion of looped services",
     },
     {
       name: "the same where separating is held to be an improvement",
-      facts: { shared: "before-the-fuse", "earth-from": "own", heat: false },
+      facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none" },
       positions: { loop: "improvement" },
       possible: ["C3"],
       source: "trade discussion of looped services",
@@ -160,7 +162,7 @@ export const loopedSupply = topic({
       name: "looped, and not clear whether the distributor provides the earth",
       facts: {
         shared: "before-the-fuse",
-        heat: false,
+        heat: "none",
         "earth-from": { notKnown: "limited", reason: "the distributor has not answered" },
       },
       possible: ["none", "C2"],
@@ -169,19 +171,19 @@ export const loopedSupply = topic({
     },
     {
       name: "stair light of the flats on this flat's neutral",
-      facts: { shared: "neutral", "earth-from": "own", heat: false },
+      facts: { shared: "neutral", "earth-from": "own", heat: "none" },
       possible: ["C2"],
       source: "regulation 314.4",
     },
     {
       name: "garage fed from next door, isolator and notice",
-      facts: { shared: "after-the-fuse", "earth-from": "own", "notice-and-isolation": true, heat: false },
+      facts: { shared: "after-the-fuse", "earth-from": "own", "notice-and-isolation": true, heat: "none" },
       possible: ["C3"],
       source: "regulation 514.11.1",
     },
     {
       name: "nothing known yet",
-      facts: { heat: false },
+      facts: { heat: "none" },
       possible: ["none", "C3", "C2"],
       missing: ["shared", "earth-from"],
       source: "union over what is shared",

@@ -92,6 +92,15 @@ export const supplyTampered = topic({
       regulations: ["134.1.1"],
     },
   ],
+  dangers: [
+    {
+      id: "live-joint",
+      least: "C1",
+      when: is("joints", "live-reached"),
+      words: "live metal of a joint before every switch can be touched",
+      regulations: ["416.1", "416.2.1"],
+    },
+  ],
   client: {
     C1: "The main supply has been changed and live metal can be touched. It can kill. Keep away. Call the power network now.",
     C2: "The main supply has been changed in an unsafe way. It could start a fire or give a shock. Call the power network now.",

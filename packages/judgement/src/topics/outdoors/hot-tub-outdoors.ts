@@ -14,7 +14,7 @@ export const hotTubOutdoors = topic({
       yes: "a working RCD of 30 mA or less that suits it protects it",
       no: "no RCD of 30 mA or less that suits it protects it",
       worse: "no",
-      worked: { by: "additional-protection", met: "yes", notMet: "no" },
+      worked: { by: "additional-protection", notMet: "no" },
     }),
     feed: ranked({
       asks: "How is it fed?",

@@ -25,7 +25,7 @@ export const rcdNoneTt = topic({
       yes: "the loop is low enough for the breaker or fuse to disconnect in time",
       no: "the loop is too high for the breaker or fuse to disconnect in time",
       worse: "no",
-      worked: { by: "maximum-zs", met: "yes", notMet: "no" },
+      worked: { by: "maximum-zs", matter: "overcurrent-disconnects", met: "yes", notMet: "no" },
     }),
     "loop-lasts": yesNo({
       asks: "Is that low value one to count on: an electrode or earth of known lasting kind, not a neighbour's pipe?",

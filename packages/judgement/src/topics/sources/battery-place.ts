@@ -96,6 +96,15 @@ export const batteryPlace = topic({
       regulations: ["134.1.1", "422.2"],
     },
   ],
+  dangers: [
+    {
+      id: "damaged",
+      least: "C2",
+      when: is("condition", "damaged"),
+      words: "the store is damaged, swollen, leaking or hot, wherever it stands",
+      regulations: ["134.1.1", "421.1.1"],
+    },
+  ],
   client: {
     C1: "The battery is damaged and stands where a fire would trap you. Switch it off, keep away and call its maker now.",
     C2: "The battery is damaged, or stands where a fire could trap you. Have it looked at and moved or made safe soon.",
@@ -112,6 +121,13 @@ export const batteryPlace = topic({
     },
   ],
   examples: [
+    {
+      name: "swollen store outdoors, fixed as its maker asks",
+      facts: { place: "outside", condition: "damaged", "as-maker-asks": true, detection: true },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: a swollen or hot store may burn at any time",
+    },
     {
       name: "sound, in a garage, as the maker asks",
       facts: { place: "outside", condition: "sound", "as-maker-asks": true, detection: false },

@@ -46,7 +46,7 @@ export const evOpenPen = topic({
       yes: "electrode and RCD clear an earth fault",
       no: "electrode and RCD do not clear an earth fault",
       worse: "no",
-      worked: { by: "electrode", met: "yes", notMet: "no" },
+      worked: { by: "electrode", met: "yes", notMet: "no", findings: "none" },
     }),
   },
   contested: {},

@@ -35,7 +35,7 @@ export const farmProtection = topic({
       yes: "metal within reach of the animals is bonded",
       no: "metal within reach of the animals is not bonded",
       worse: "no",
-      worked: { by: "bonding-continuity", met: "yes", notMet: "no" },
+      worked: { by: "bonding-continuity", notMet: "no", findings: "none" },
     }),
     damage: ranked({
       asks: "What have animals, vehicles, dust or damp done to cables and enclosures?",

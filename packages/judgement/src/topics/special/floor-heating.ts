@@ -36,7 +36,7 @@ export const floorHeating = topic({
         met: "insulation resistance of the unit is within its limit",
         low: "insulation resistance of the unit is below its limit",
       },
-      worked: { by: "insulation-resistance", met: "met", notMet: "low" },
+      worked: { by: "insulation-resistance", met: "met", notMet: "low", findings: "none" },
     }),
   },
   contested: {},

@@ -33,7 +33,7 @@ export const poolEquipment = topic({
       yes: "the extraneous parts are bonded together and measured so",
       no: "extraneous parts are not bonded together",
       worse: "no",
-      worked: { by: "bonding-continuity", met: "yes", notMet: "no" },
+      worked: { by: "bonding-continuity", notMet: "no", findings: "none" },
     }),
     ip: yesNo({
       asks: "Does the enclosure keep water out as its zone asks?",

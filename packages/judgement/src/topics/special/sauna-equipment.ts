@@ -89,6 +89,15 @@ export const saunaEquipment = topic({
       regulations: ["703.512.2", "703.411.3.3"],
     },
   ],
+  dangers: [
+    {
+      id: "brittle",
+      least: "C2",
+      when: is("insulation", "brittle"),
+      words: "insulation is brittle or cracked by heat",
+      regulations: ["134.1.1", "703.512.2"],
+    },
+  ],
   client: {
     C2: "The sauna could start a fire or give a shock. Do not use it until it has been put right.",
     C3: "The sauna is safe to use now, but some parts are not the right kind for the heat.",
