@@ -81,11 +81,13 @@ export const maximumZs = check({
     const overcurrent = byOvercurrent(given, reckon);
     const residual = byResidual(given, reckon);
     const judgement = reckon.any(QUESTION.disconnection, overcurrent.judgement, residual);
-    return concluded(judgement, overcurrent.beside, [
+    const remarks = [
       ...overcurrent.remarks,
       ...restsOnRcd(overcurrent.judgement, residual),
       ...temperatureMissing(given),
-    ]);
+    ];
+    // Whether the fuse or breaker disconnects and whether the RCD does are told apart: neither speaks for the other.
+    return concluded(judgement, overcurrent.beside, remarks, [overcurrent.judgement, residual]);
   },
   examples: [
     {
