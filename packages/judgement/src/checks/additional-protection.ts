@@ -55,13 +55,13 @@ export const additionalProtection = check({
     if (isKnownFact(load) && !wanted(load.word, use) && !(isKnownFact(socketOutlets) && socketOutlets.word)) {
       return doesNotArise("today's edition does not ask it by what this circuit supplies", load);
     }
-    const { rcd, residual, rcdTested, delay } = asAnswers(residualsBefore(circuit));
+    const { rcd, residual, rcdTest, delay } = asAnswers(residualsBefore(circuit));
     return {
       load,
       use: fact(ASKED.use, use, ["brief", "use"]),
       rcd,
       residual,
-      rcdTested,
+      rcdTest,
       delay,
       equipmentRcd: NOT_RECORDED,
     };
@@ -84,19 +84,19 @@ export const additionalProtection = check({
   examples: [
     {
       name: "sockets behind 30 mA",
-      given: { ...BEHIND_30_MA, rcdTested: "in-time" },
+      given: { ...BEHIND_30_MA, rcdTest: "in-time" },
       verdict: "met",
       source: "BS 7671 411.3.3, 415.1.1",
     },
     {
       name: "sockets behind 30 mA that opens too late",
-      given: { ...BEHIND_30_MA, rcdTested: "too-slow" },
+      given: { ...BEHIND_30_MA, rcdTest: "too-slow" },
       verdict: "not-met",
       source: "BS 7671 415.1.1, 643.8: the RCD failed its test",
     },
     {
       name: "sockets behind a dead 30 mA RCD",
-      given: { ...BEHIND_30_MA, rcdTested: "does-not-operate" },
+      given: { ...BEHIND_30_MA, rcdTest: "does-not-operate" },
       verdict: "not-met",
       source: "BS 7671 415.1.1, 643.8: the RCD failed its test",
     },
@@ -113,7 +113,7 @@ export const additionalProtection = check({
         ...BEHIND_30_MA,
         residual: ["30 mA", "30 mA"],
         delay: ["general", "general"],
-        rcdTested: ["does-not-operate", "in-time"],
+        rcdTest: ["does-not-operate", "in-time"],
       },
       verdict: "met",
       source: "BS 7671 415.1.1: the one ahead protects the same circuit",
@@ -124,7 +124,7 @@ export const additionalProtection = check({
         ...BEHIND_30_MA,
         residual: ["30 mA", "100 mA"],
         delay: ["general", "S"],
-        rcdTested: ["does-not-operate", "in-time"],
+        rcdTest: ["does-not-operate", "in-time"],
       },
       verdict: "not-met",
       source: "BS 7671 415.1.1: it disconnects faults, and does not protect a person who touches a live part",

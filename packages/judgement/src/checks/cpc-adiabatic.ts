@@ -64,7 +64,7 @@ const DELAYED = {
   rated: "32 A",
   rcd: "yes",
   residual: "100 mA",
-  rcdTested: "in-time",
+  rcdTest: "in-time",
   delay: "S",
   line: "1.5 mm²",
   cpc: "1 mm²",
@@ -73,7 +73,7 @@ const DELAYED = {
   cpcArrangement: "in-cable",
 } as const;
 
-const { rcdTested: _, ...UNTESTED } = DELAYED;
+const { rcdTest: _, ...UNTESTED } = DELAYED;
 
 const FUSE = {
   nominalVoltage: "230 V",
@@ -283,19 +283,19 @@ export const cpcAdiabatic = check({
     },
     {
       name: "a dead RCD bounds nothing: the fuse decides",
-      given: { ...FUSE, rcdTested: "does-not-operate" },
+      given: { ...FUSE, rcdTest: "does-not-operate" },
       verdict: "not-met",
       source: "at least 1.15 mm² is needed with the fuse: √(210² × 0.4) ÷ 115",
     },
     {
       name: "a slow RCD bounds nothing: the fuse decides",
-      given: { ...FUSE, rcdTested: "too-slow" },
+      given: { ...FUSE, rcdTest: "too-slow" },
       verdict: "not-met",
       source: "at least 1.15 mm² is needed with the fuse: √(210² × 0.4) ÷ 115",
     },
     {
       name: "an RCD with the same fuse that works",
-      given: { ...FUSE, rcdTested: "in-time" },
+      given: { ...FUSE, rcdTest: "in-time" },
       verdict: "met",
       source: "230 ÷ 0.80 = 287.5 A for at most 0.04 s at 5 IΔn: √(287.5² × 0.04) ÷ 115 = 0.5 mm²",
     },

@@ -33,16 +33,16 @@ export const electrode = check({
     system: asksWord(MATTER.earthingSystem, EARTHING_SYSTEMS),
     ra: asksQuantity(TERM.measuredRa, "74 Ω"),
     residual: asksQuantity(TERM.residualOperatingCurrent, "100 mA, the largest that serves for fault protection"),
-    rcdTested: asksRcdTests(ASKED.rcdTested, "of each RCD that serves for fault protection"),
+    rcdTest: asksRcdTests(ASKED.rcdTested, "of each RCD that serves for fault protection"),
   },
   gather(installation) {
     const { earthing, ra, ze } = installation.supply;
     if (isKnownFact(earthing) && earthing.word !== "TT") return doesNotArise("not a TT system", earthing);
     return { system: earthing, ra: isKnown(ra) ? ra : ze, ...serving(installation) };
   },
-  conclude({ system, ra, residual, rcdTested }, reckon) {
+  conclude({ system, ra, residual, rcdTest }, reckon) {
     const touch = reckon.product(TERM.touchVoltage, ra, residual);
-    const tests: readonly RcdTest[] = rcdTested.length === 0 ? [NO_TEST] : rcdTested;
+    const tests: readonly RcdTest[] = rcdTest.length === 0 ? [NO_TEST] : rcdTest;
     const held = reckon.all(
       QUESTION.electrodeSuits,
       reckon.atMost(QUESTION.touchVoltage, touch, permittedTouchVoltage),
@@ -57,32 +57,32 @@ export const electrode = check({
   examples: [
     {
       name: "74 Ω behind 100 mA",
-      given: { system: "TT", ra: "74 Ω", residual: "100 mA", rcdTested: "in-time" },
+      given: { system: "TT", ra: "74 Ω", residual: "100 mA", rcdTest: "in-time" },
       verdict: "met",
       values: { "touch-voltage": { value: 7.4, within: 1e-9 } },
       source: "arithmetic: 74 × 0.1 = 7.4 V; BS 7671 411.5.3",
     },
     {
       name: "at the limit of Table 41.5",
-      given: { system: "TT", ra: "500 Ω", residual: "100 mA", rcdTested: "in-time" },
+      given: { system: "TT", ra: "500 Ω", residual: "100 mA", rcdTest: "in-time" },
       verdict: "met",
       source: "BS 7671 Table 41.5: 500 Ω for 100 mA",
     },
     {
       name: "beyond it",
-      given: { system: "TT", ra: "534 Ω", residual: "100 mA", rcdTested: "in-time" },
+      given: { system: "TT", ra: "534 Ω", residual: "100 mA", rcdTest: "in-time" },
       verdict: "not-met",
       source: "BS 7671 Table 41.5: 500 Ω for 100 mA",
     },
     {
       name: "good electrode, one of two RCDs dead",
-      given: { system: "TT", ra: "74 Ω", residual: "100 mA", rcdTested: ["in-time", "does-not-operate"] },
+      given: { system: "TT", ra: "74 Ω", residual: "100 mA", rcdTest: ["in-time", "does-not-operate"] },
       verdict: "not-met",
       source: "BS 7671 411.5.3, 643.8: nothing disconnects the circuits behind the dead one",
     },
     {
       name: "good electrode, RCD too slow",
-      given: { system: "TT", ra: "74 Ω", residual: "100 mA", rcdTested: "too-slow" },
+      given: { system: "TT", ra: "74 Ω", residual: "100 mA", rcdTest: "too-slow" },
       verdict: "not-met",
       source: "BS 7671 411.5.3, 643.8: the RCD failed its test",
     },
@@ -95,7 +95,7 @@ export const electrode = check({
     },
     {
       name: "electrode not measured",
-      given: { system: "TT", residual: "100 mA", rcdTested: "in-time" },
+      given: { system: "TT", residual: "100 mA", rcdTest: "in-time" },
       verdict: "not-known",
       missing: ["measured-ra"],
       source: "an input that is missing leaves the comparison open",
@@ -112,12 +112,12 @@ function serving({ circuits }: Installation) {
     const { present, devices } = residualsBefore(circuit);
     if (isKnownFact(present) && !present.word) continue;
     const { residual, test } = servingOf(devices);
-    if (!isKnown(residual)) return { residual, rcdTested: [test] };
+    if (!isKnown(residual)) return { residual, rcdTest: [test] };
     if (largest === undefined || residual.value > largest.value) largest = residual;
     tests.set(residual, test);
   }
-  const rcdTested = [...tests.values()];
-  return { residual: largest ?? notKnown(TERM.residualOperatingCurrent, ["boards"]), rcdTested };
+  const rcdTest = [...tests.values()];
+  return { residual: largest ?? notKnown(TERM.residualOperatingCurrent, ["boards"]), rcdTest };
 }
 
 /** Of RCDs in series the first that works; without one the first of which it is not known, else the one at the circuit. */
@@ -129,7 +129,7 @@ function servingOf(devices: readonly ResidualBefore[]): Pick<ResidualBefore, "re
 }
 
 const VERDICTS_ONLY = new Reckoner(false);
-const NO_TEST = factNotKnown(ASKED.rcdTested, ["rcdTested"]);
+const NO_TEST = factNotKnown(ASKED.rcdTested, ["rcdTest"]);
 const NO_DEVICE = { residual: notKnown(TERM.residualOperatingCurrent, ["rcd"]), test: NO_TEST };
 
 const UNSTABLE: Remark = Object.freeze({

@@ -21,7 +21,7 @@ function judged(given: Readonly<Record<string, string>>): Readonly<Record<string
 }
 
 test("what the RCD does is no verdict on the fuse or breaker, and the other way round", () => {
-  expect(judged({ ...TT, rcd: "yes", residual: "30 mA", rcdTested: "in-time", zs: "74.11 Ω" })).toMatchObject({
+  expect(judged({ ...TT, rcd: "yes", residual: "30 mA", rcdTest: "in-time", zs: "74.11 Ω" })).toMatchObject({
     disconnection: "met",
     "overcurrent-disconnects": "not-met",
     "residual-disconnects": "met",

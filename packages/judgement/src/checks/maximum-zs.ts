@@ -146,20 +146,20 @@ export const maximumZs = check({
     },
     {
       name: "TT circuit disconnected by its RCD",
-      given: { ...TT_BEHIND_RCD, rcdTested: "in-time", zs: "74.11 Ω" },
+      given: { ...TT_BEHIND_RCD, rcdTest: "in-time", zs: "74.11 Ω" },
       verdict: "met",
       values: { "touch-voltage": { value: 74.11 * 0.03, within: 1e-9 } },
       source: "arithmetic: 74.11 × 0.030 = 2.22 V",
     },
     {
       name: "TT circuit whose RCD opens too late",
-      given: { ...TT_BEHIND_RCD, rcdTested: "too-slow", zs: "74.11 Ω" },
+      given: { ...TT_BEHIND_RCD, rcdTest: "too-slow", zs: "74.11 Ω" },
       verdict: "not-met",
       source: "nothing disconnects in time: 74.11 Ω is more than 218.5 ÷ 160 = 1.366 Ω, and the RCD failed its test",
     },
     {
       name: "TT circuit whose RCD is dead",
-      given: { ...TT_BEHIND_RCD, rcdTested: "does-not-operate", zs: "91 Ω" },
+      given: { ...TT_BEHIND_RCD, rcdTest: "does-not-operate", zs: "91 Ω" },
       verdict: "not-met",
       source: "nothing disconnects: 91 Ω is more than 218.5 ÷ 160 = 1.366 Ω, and the RCD failed its test",
     },
@@ -175,7 +175,7 @@ export const maximumZs = check({
       given: {
         ...TT_BEHIND_RCD,
         residual: ["30 mA", "100 mA"],
-        rcdTested: ["does-not-operate", "in-time"],
+        rcdTest: ["does-not-operate", "in-time"],
         zs: "74.11 Ω",
       },
       verdict: "met",
@@ -266,8 +266,8 @@ function against(given: GivenHere, hot: Evidence<"ohm">, circuit: "final-41.1" |
 
 /** RCDs by what matters for disconnection. */
 function disconnecting(circuit: Circuit) {
-  const { rcd, residual, rcdTested } = asAnswers(residualsBefore(circuit));
-  return { rcd, residual, rcdTested };
+  const { rcd, residual, rcdTest } = asAnswers(residualsBefore(circuit));
+  return { rcd, residual, rcdTest };
 }
 
 function byResidual(given: GivenHere, reckon: Reckoner): Judgement {

@@ -29,7 +29,7 @@ export interface ResidualBefore {
 export const residualNeeds = Object.freeze({
   rcd: asksYesNo(MATTER.rcdPresent),
   residual: asksQuantities(TERM.residualOperatingCurrent, "30 mA; of several in series the one at the circuit first"),
-  rcdTested: asksRcdTests(ASKED.rcdTested, "of several in the same order"),
+  rcdTest: asksRcdTests(ASKED.rcdTested, "of several in the same order"),
 });
 
 /** The delay of each of those RCDs. */
@@ -95,7 +95,7 @@ export function asAnswers({ present, devices }: ResidualsBefore) {
   return {
     rcd: present,
     residual: devices.map(({ residual }) => residual),
-    rcdTested: devices.map(({ test }) => test),
+    rcdTest: devices.map(({ test }) => test),
     delay: devices.map(({ delay }) => delay),
     rcdStandard: devices.map(({ standard }) => standard),
     rcdFive: devices.map(({ timeAtFive }) => timeAtFive),
@@ -105,19 +105,19 @@ export function asAnswers({ present, devices }: ResidualsBefore) {
 /** The devices that answers speak of, at least one; what was not said of one is not known. */
 export function devicesOf(answers: {
   readonly residual: readonly Evidence<"ampere">[];
-  readonly rcdTested: readonly RcdTest[];
+  readonly rcdTest: readonly RcdTest[];
   readonly delay?: readonly Fact<RcdDelay>[];
   readonly rcdStandard?: readonly Fact<RcdStandard>[];
   readonly rcdFive?: readonly Evidence<"second">[];
 }): readonly ResidualBefore[] {
-  const { residual, rcdTested, delay = [], rcdStandard = [], rcdFive = [] } = answers;
-  const count = Math.max(1, residual.length, rcdTested.length, delay.length, rcdStandard.length, rcdFive.length);
+  const { residual, rcdTest, delay = [], rcdStandard = [], rcdFive = [] } = answers;
+  const count = Math.max(1, residual.length, rcdTest.length, delay.length, rcdStandard.length, rcdFive.length);
   return Array.from({ length: count }, (_, i) => ({
     residual: residual[i] ?? NO_CURRENT,
     standard: rcdStandard[i] ?? NO_STANDARD,
     delay: delay[i] ?? NO_DELAY,
     timeAtFive: rcdFive[i] ?? NO_TIME,
-    test: rcdTested[i] ?? NO_TEST,
+    test: rcdTest[i] ?? NO_TEST,
   }));
 }
 
@@ -125,4 +125,4 @@ const NO_CURRENT = notKnown(TERM.residualOperatingCurrent, ["residual"]);
 const NO_STANDARD = factNotKnown(MATTER.rcdStandard, ["rcdStandard"]);
 const NO_DELAY = factNotKnown(MATTER.rcdDelay, ["delay"]);
 const NO_TIME = notKnown(TERM.rcdTimeFive, ["rcdFive"]);
-const NO_TEST = factNotKnown(ASKED.rcdTested, ["rcdTested"]);
+const NO_TEST = factNotKnown(ASKED.rcdTested, ["rcdTest"]);

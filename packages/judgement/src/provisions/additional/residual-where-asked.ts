@@ -32,7 +32,7 @@ const needs = {
   rcd: asksYesNo(MATTER.rcdPresent),
   residual: asksQuantity(TERM.residualOperatingCurrent, "30 mA"),
   delay: asksWord(MATTER.rcdDelay, RCD_DELAYS),
-  rcdTested: asksWord(ASKED.rcdTested, RCD_TESTED),
+  rcdTest: asksWord(ASKED.rcdTested, RCD_TESTED),
 };
 
 type GivenHere = Given<typeof needs>;
@@ -85,19 +85,19 @@ export const residualWhereAsked = assessor({
   examples: [
     {
       name: "socket-outlet in a home",
-      given: { ...SOCKET_BEHIND_30_MA, rcdTested: "in-time" },
+      given: { ...SOCKET_BEHIND_30_MA, rcdTest: "in-time" },
       verdict: "met",
       source: "BS 7671 411.3.3, 415.1.1",
     },
     {
       name: "socket-outlet in a home behind an RCD that opens too late",
-      given: { ...SOCKET_BEHIND_30_MA, rcdTested: "too-slow" },
+      given: { ...SOCKET_BEHIND_30_MA, rcdTest: "too-slow" },
       verdict: "not-met",
       source: "BS 7671 415.1.1, 643.8: the RCD failed its test",
     },
     {
       name: "socket-outlet in a home behind a dead RCD",
-      given: { ...SOCKET_BEHIND_30_MA, rcdTested: "does-not-operate" },
+      given: { ...SOCKET_BEHIND_30_MA, rcdTest: "does-not-operate" },
       verdict: "not-met",
       source: "BS 7671 415.1.1, 643.8: the RCD failed its test",
     },
@@ -136,14 +136,14 @@ export const residualWhereAsked = assessor({
   ],
 });
 
-function rcdOf({ rcd, residual, delay, rcdTested }: GivenHere, reckon: Reckoner): Judgement {
+function rcdOf({ rcd, residual, delay, rcdTest }: GivenHere, reckon: Reckoner): Judgement {
   if (isKnownFact(rcd) && !rcd.word) return wants(reckon, ADDITIONAL.present, rcd);
   return reckon.all(
     ADDITIONAL.present,
     wants(reckon, ADDITIONAL.present, rcd),
     reckon.atMost(ADDITIONAL.sensitivity, residual, additionalProtectionCurrent),
     wantsOneOf(reckon, QUESTION.rcdUndelayed, delay, ["general"]),
-    rcdWorks(rcdTested, reckon),
+    rcdWorks(rcdTest, reckon),
   );
 }
 

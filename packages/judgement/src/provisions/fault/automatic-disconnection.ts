@@ -39,7 +39,7 @@ export const automaticDisconnection = assessor({
     },
     {
       name: "loop too high, RCD works",
-      given: { ...breaker(), zs: "1.75 Ω", rcd: "yes", residual: "30 mA", rcdTested: "in-time", earthed: "yes" },
+      given: { ...breaker(), zs: "1.75 Ω", rcd: "yes", residual: "30 mA", rcdTest: "in-time", earthed: "yes" },
       verdict: "met",
       source: "1.75 × 0.030 = 0.05 V is less than 50 V; the RCD was tested",
     },
@@ -50,7 +50,7 @@ export const automaticDisconnection = assessor({
         zs: "1.75 Ω",
         rcd: "yes",
         residual: "30 mA",
-        rcdTested: "does-not-operate",
+        rcdTest: "does-not-operate",
         earthed: "yes",
       },
       verdict: "not-met",
@@ -58,7 +58,7 @@ export const automaticDisconnection = assessor({
     },
     {
       name: "loop too high, RCD too slow",
-      given: { ...breaker(), zs: "1.75 Ω", rcd: "yes", residual: "30 mA", rcdTested: "too-slow", earthed: "yes" },
+      given: { ...breaker(), zs: "1.75 Ω", rcd: "yes", residual: "30 mA", rcdTest: "too-slow", earthed: "yes" },
       verdict: "not-met",
       source: "only the breaker counts: 1.75 Ω is more than 1.366 Ω",
     },

@@ -16,8 +16,9 @@ export const rcdNoneTt = topic({
       values: {
         working: "an RCD that suits the electrode stands before the circuit and works",
         "voltage-operated": "only an old voltage-operated earth-leakage breaker stands before the circuit",
-        none: "no RCD stands before the circuit",
+        none: "no RCD that works stands before the circuit",
       },
+      worked: { by: "maximum-zs", matter: "residual-disconnects", met: "working", notMet: "none" },
     }),
     "breaker-disconnects": yesNo({
       asks: "Is the earth fault loop low enough for the breaker or fuse to disconnect in time by itself?",
@@ -25,7 +26,7 @@ export const rcdNoneTt = topic({
       yes: "the loop is low enough for the breaker or fuse to disconnect in time",
       no: "the loop is too high for the breaker or fuse to disconnect in time",
       worse: "no",
-      worked: { by: "maximum-zs", met: "yes", notMet: "no" },
+      worked: { by: "maximum-zs", matter: "overcurrent-disconnects", met: "yes", notMet: "no" },
     }),
     "loop-lasts": yesNo({
       asks: "Is that low value one to count on: an electrode or earth of known lasting kind, not a neighbour's pipe?",
