@@ -751,6 +751,7 @@ function demand(installation: Installation): Flat {
   let counted = 0;
   let certainV = 0;
   let certainL = 0;
+  let certainH = 0;
   for (const kind of DIVERSITY_LOADS) {
     const loads = groups.get(kind) ?? [];
     if (loads.length === 0) continue;
@@ -763,6 +764,7 @@ function demand(installation: Installation): Flat {
       if (kind === "standard-circuits" || kind === "other-sockets") continue;
       certainV = Math.max(certainV, one.v);
       certainL = Math.max(certainL, one.l);
+      certainH = Math.max(certainH, one.h);
     }
     if (allowance.rule === "whole") {
       total.v += sum.v * allowance.part;
@@ -787,7 +789,9 @@ function demand(installation: Installation): Flat {
   if (has(supply.statedDemand)) return judged(band(supply.statedDemand));
   if (phases === undefined || counted === 0 || Number.isNaN(certainV)) return OPEN;
   return judged(
-    phases === "1" ? { v: total.v, l: certainL, h: total.h } : { v: total.v / 3, l: certainL / 3, h: total.h },
+    phases === "1"
+      ? { v: Math.max(total.v, certainV), l: certainL, h: Math.max(total.h, certainH) }
+      : { v: Math.max(total.v, certainV) / 3, l: certainL / 3, h: Math.max(total.h, certainH) },
   );
 }
 
