@@ -60,6 +60,16 @@ describe("a protective conductor that only an RCD saves", () => {
   });
 });
 
+test("the reader is told what became of an RCD that does not count, and not that one is missing", () => {
+  const codes = (state: RcdState, check: string) => findingOf(behind(state), check).remarks.map(({ code }) => code);
+  for (const check of ["maximum-zs", "additional-protection"]) {
+    for (const state of FAILED) expect(codes(state, check)).toContain("rcd-failed");
+    for (const state of OPEN) expect(codes(state, check)).toContain("rcd-not-shown");
+    expect(codes("works", check)).not.toContain("rcd-failed");
+  }
+  expect(codes("dead", "additional-protection")).not.toContain("departure-from-today");
+});
+
 describe("what does not hang on the test", () => {
   test("a low loop: the breaker disconnects by itself, whatever the RCD does", () => {
     for (const state of ["works", ...FAILED, ...OPEN] as const)

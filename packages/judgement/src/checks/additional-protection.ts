@@ -14,7 +14,7 @@ import {
 import { MATTER } from "@good-grounds/inspection";
 import { additionalProtectionCurrent } from "@good-grounds/tables";
 import { check, concluded, doesNotArise } from "../check.ts";
-import { rcdWorks } from "../circuits/rcd-test.ts";
+import { rcdWorks, whyNotCounted } from "../circuits/rcd-test.ts";
 import { asAnswers, delayNeed, devicesOf, residualNeeds, residualsBefore } from "../circuits/residual-devices.ts";
 import { ASKED, QUESTION } from "../matters.ts";
 import { asksWord, asksYesNo, type Given } from "../need.ts";
@@ -79,7 +79,7 @@ export const additionalProtection = check({
       load.word === "vehicle-charging"
         ? reckon.any(QUESTION.additionalProtection, inCircuit, inEquipment(given.equipmentRcd, reckon))
         : inCircuit;
-    return concluded(judgement, [], judgement.verdict === "not-met" ? [DEPARTURE] : []);
+    return concluded(judgement, [], judgement.verdict === "met" ? [] : remarksOn(judgement, given, reckon));
   },
   examples: [
     {
@@ -195,6 +195,23 @@ function byDevices(given: Given<typeof needs>, reckon: Reckoner): Judgement {
   );
   const [only] = parts;
   return only !== undefined && parts.length === 1 ? only : reckon.any(QUESTION.additionalProtection, ...parts);
+}
+
+/** A sensitive RCD that failed is a fault of the installation as it is; one that is not there is a departure. */
+function remarksOn({ verdict }: Judgement, given: Given<typeof needs>, reckon: Reckoner): readonly Remark[] {
+  const { rcd } = given;
+  const sensitive = devicesOf(given).filter(
+    ({ residual }) => reckon.atMost(QUESTION.rcdSensitive, residual, additionalProtectionCurrent).verdict === "met",
+  );
+  const there = isKnownFact(rcd) && rcd.word && sensitive.length > 0;
+  const why = there
+    ? whyNotCounted(
+        sensitive.map(({ test }) => test),
+        reckon,
+      )
+    : undefined;
+  if (why !== undefined) return [why];
+  return verdict === "not-met" ? [DEPARTURE] : [];
 }
 
 function inEquipment(equipmentRcd: Fact<boolean>, reckon: Reckoner): Judgement {

@@ -18,7 +18,7 @@ import { cMin, permittedTouchVoltage, thumbFactor } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { operatingCurrentWithin, permittedTime } from "../circuits/device-figures.ts";
 import { temperatureRise } from "../circuits/hot-loop.ts";
-import { rcdWorks } from "../circuits/rcd-test.ts";
+import { rcdWorks, whyNotCounted } from "../circuits/rcd-test.ts";
 import { asAnswers, devicesOf, residualNeeds, residualsBefore } from "../circuits/residual-devices.ts";
 import { standsUnderTable411 } from "../circuits/table-411-scope.ts";
 import { ASKED, QUESTION } from "../matters.ts";
@@ -94,6 +94,7 @@ export const maximumZs = check({
     const remarks = [
       ...overcurrent.remarks,
       ...restsOnRcd(overcurrent.judgement, residual),
+      ...notCounted(judgement, given, reckon),
       ...temperatureMissing(given),
     ];
     // Whether the fuse or breaker disconnects and whether the RCD does are told apart: neither speaks for the other.
@@ -294,6 +295,14 @@ function aloneOf(residual: Judgement, { rcd }: GivenHere, reckon: Reckoner): Jud
 function restsOnRcd(overcurrent: Judgement, residual: Judgement): readonly Remark[] {
   if (overcurrent.verdict === "met" || residual.verdict !== "met") return [];
   return [REMARK_RCD];
+}
+
+/** Where nothing disconnects, the reader is told what became of the RCD that is there. */
+function notCounted({ verdict }: Judgement, given: GivenHere, reckon: Reckoner): readonly Remark[] {
+  const { rcd } = given;
+  if (verdict === "met" || !isKnownFact(rcd) || !rcd.word) return [];
+  const tests = devicesOf(given).map(({ test }) => test);
+  return [whyNotCounted(tests, reckon) ?? []].flat();
 }
 
 function temperatureMissing({ temperature, zs }: GivenHere): readonly Remark[] {

@@ -9,6 +9,7 @@ import {
   type RcdDelay,
   type RcdStandard,
   type Reckoner,
+  type Remark,
   TERM,
 } from "@good-grounds/core";
 import { permittedRcdTime, source } from "@good-grounds/tables";
@@ -77,6 +78,13 @@ export function opensWithin(
   return reckon.atMost(about, time, limit);
 }
 
+/** What a reader is told of RCDs in series none of which was found to work; undefined where one was. */
+export function whyNotCounted(tests: readonly RcdTest[], reckon: Reckoner): Remark | undefined {
+  const verdicts = tests.map((test) => rcdWorks(test, reckon).verdict);
+  if (verdicts.includes("met")) return undefined;
+  return verdicts.every((verdict) => verdict === "not-met") ? FAILED : NOT_SHOWN;
+}
+
 /** The delay as marked; without a mark, a device that opened sooner than any delayed one may has none. */
 export function delayShown(
   delay: Fact<RcdDelay>,
@@ -101,6 +109,16 @@ function longestFor(standard: Fact<RcdStandard>, delay: Fact<RcdDelay>): Evidenc
   const bounded = isKnownFact(standard) && standard.word !== "BS 4293" && standard.word !== "BS EN 60947-2";
   return bounded && !isKnownFact(delay) ? LONGEST_TYPE_S : LONGEST_SET;
 }
+
+const FAILED: Remark = Object.freeze({
+  code: "rcd-failed",
+  words: "There is an RCD, and it failed its test: it does not count.",
+});
+
+const NOT_SHOWN: Remark = Object.freeze({
+  code: "rcd-not-shown",
+  words: "There is an RCD, and nothing shows that it works: it does not count until it passes its test.",
+});
 
 const EN = source("BS EN 61008-1 and BS EN 61009-1", "current", "published");
 
