@@ -22,7 +22,7 @@ export const socketNearWater = topic({
       asks: "Is it protected by a working RCD of 30 mA or less?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects it",
-      no: "no RCD of 30 mA or less protects it",
+      no: "no working RCD of 30 mA or less protects it",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),

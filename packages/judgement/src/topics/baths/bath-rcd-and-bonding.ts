@@ -12,7 +12,7 @@ export const bathRcdAndBonding = topic({
       asks: "Are all circuits of the room protected by a working RCD of 30 mA or less?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects every circuit of the room",
-      no: "a circuit of the room has no RCD of 30 mA or less",
+      no: "a circuit of the room has no working RCD of 30 mA or less",
       worse: "no",
       worked: { by: "additional-protection", notMet: "no" },
     }),

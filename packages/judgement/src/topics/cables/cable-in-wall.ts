@@ -36,7 +36,7 @@ export const cableInWall = topic({
       asks: "Does a working RCD of 30 mA or less protect it?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects it",
-      no: "no RCD of 30 mA or less protects it",
+      no: "no working RCD of 30 mA or less protects it",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),

@@ -23,7 +23,7 @@ export const cableMetalPartition = topic({
       values: {
         "earthed-metal": "the cable is in earthed metal: armour, conduit or trunking",
         rcd: "a working RCD of 30 mA or less protects it",
-        neither: "neither earthed metal nor an RCD of 30 mA or less protects it",
+        neither: "neither earthed metal nor a working RCD of 30 mA or less protects it",
       },
       worked: { by: "additional-protection", met: "earthed-metal | rcd", notMet: "earthed-metal | neither" },
     }),

@@ -27,6 +27,7 @@ export const zsOverLimit = topic({
           "the overcurrent device alone would disconnect in time, with the exact value at operating temperature",
         "rcd-only": "the value is over the limit of the overcurrent device, so that only an RCD disconnects in time",
       },
+      worked: { by: "maximum-zs", matter: "overcurrent-disconnects", met: "overcurrent", notMet: "rcd-only" },
     }),
     "rcd-tested": yesNo({
       asks: "Did that RCD pass its test, and does it stand ahead of the whole circuit?",
@@ -34,7 +35,7 @@ export const zsOverLimit = topic({
       yes: "the RCD passed its test and covers the whole circuit",
       no: "the RCD was not shown to work, or does not cover the whole circuit",
       worse: "no",
-      worked: { by: "rcd-time", matter: "rcd-not-slow", notMet: "no" },
+      worked: { by: "maximum-zs", matter: "residual-disconnects", met: "yes", notMet: "no" },
     }),
     unaccounted: yesNo({
       asks: "Is the reading well above what length, size and earlier readings account for, or unsteady?",

@@ -17,11 +17,12 @@ export const supplementaryBondingNeeded = topic({
       worked: { by: "maximum-zs", matter: "overcurrent-disconnects", met: "yes", notMet: "no" },
     }),
     "rcd-in-time": yesNo({
-      asks: "Is it disconnected in time by an RCD?",
+      asks: "Is it disconnected in time by an RCD that passed its test?",
       effort: "measured",
       yes: "an RCD disconnects an earth fault in time",
       no: "no RCD disconnects an earth fault in time",
       worse: "no",
+      worked: { by: "maximum-zs", matter: "residual-disconnects", met: "yes", notMet: "no" },
     }),
     "asked-by-place": yesNo({
       asks: "Is it a place that asks for it in any case, such as a pool or where livestock stand?",

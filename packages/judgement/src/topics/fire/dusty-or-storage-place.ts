@@ -25,10 +25,10 @@ export const dustyOrStoragePlace = topic({
       worse: "no",
     }),
     "rcd-300ma": yesNo({
-      asks: "Are the circuits behind an RCD of 300 mA or less (or a mineral-insulated or busbar system)?",
+      asks: "Are the circuits behind a working RCD of 300 mA or less (or a mineral-insulated or busbar system)?",
       effort: "glance",
-      yes: "the circuits are behind an RCD of 300 mA or less, or need none",
-      no: "the circuits lack an RCD of 300 mA or less",
+      yes: "the circuits are behind a working RCD of 300 mA or less, or need none",
+      no: "the circuits lack a working RCD of 300 mA or less",
       worse: "no",
     }),
     heat: yesNo({

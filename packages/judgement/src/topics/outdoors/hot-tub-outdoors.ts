@@ -12,7 +12,7 @@ export const hotTubOutdoors = topic({
       asks: "Is it protected by a working RCD of 30 mA or less of a type that suits it?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less that suits it protects it",
-      no: "no RCD of 30 mA or less that suits it protects it",
+      no: "no working RCD of 30 mA or less that suits it protects it",
       worse: "no",
       worked: { by: "additional-protection", notMet: "no" },
     }),

@@ -12,7 +12,7 @@ export const fixedEquipmentNoRcd = topic({
       asks: "Is the circuit behind an RCD of 30 mA or less that works?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects the circuit",
-      no: "no RCD of 30 mA or less protects the circuit",
+      no: "no working RCD of 30 mA or less protects the circuit",
       worse: "no",
     }),
     place: ranked({

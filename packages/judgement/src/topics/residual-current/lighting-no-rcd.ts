@@ -12,7 +12,7 @@ export const lightingNoRcd = topic({
       asks: "Are the lights behind an RCD of 30 mA or less that works?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects the lights",
-      no: "no RCD of 30 mA or less protects the lights",
+      no: "no working RCD of 30 mA or less protects the lights",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),

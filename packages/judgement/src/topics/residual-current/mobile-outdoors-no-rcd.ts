@@ -21,7 +21,7 @@ export const mobileOutdoorsNoRcd = topic({
       asks: "Is its supply, up to 32 A, behind an RCD of 30 mA or less that works, or of separated extra-low voltage?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects its supply, or it is of separated extra-low voltage",
-      no: "no RCD of 30 mA or less protects its supply from the mains",
+      no: "no working RCD of 30 mA or less protects its supply from the mains",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),

@@ -16,8 +16,9 @@ export const rcdNoneTt = topic({
       values: {
         working: "an RCD that suits the electrode stands before the circuit and works",
         "voltage-operated": "only an old voltage-operated earth-leakage breaker stands before the circuit",
-        none: "no RCD stands before the circuit",
+        none: "no RCD that works stands before the circuit",
       },
+      worked: { by: "maximum-zs", matter: "residual-disconnects", met: "working", notMet: "none" },
     }),
     "breaker-disconnects": yesNo({
       asks: "Is the earth fault loop low enough for the breaker or fuse to disconnect in time by itself?",

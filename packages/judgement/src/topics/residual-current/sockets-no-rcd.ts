@@ -12,7 +12,7 @@ export const socketsNoRcd = topic({
       asks: "Are the socket-outlets protected by an RCD of 30 mA or less that works?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects them",
-      no: "no RCD of 30 mA or less protects them",
+      no: "no working RCD of 30 mA or less protects them",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),

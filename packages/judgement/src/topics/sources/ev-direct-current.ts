@@ -9,10 +9,10 @@ export const evDirectCurrent = topic({
   items: ["sources.vehicle-charging", "boards.rcd"],
   facts: {
     "rcd-30ma": yesNo({
-      asks: "Is the charging point protected by its own RCD of 30 mA or less that cuts all live conductors?",
+      asks: "Is the charging point protected by its own RCD of 30 mA or less that works and cuts all live conductors?",
       effort: "glance",
-      yes: "the point has its own RCD of 30 mA or less in all live conductors",
-      no: "the point has no RCD of 30 mA or less of its own",
+      yes: "the point has its own working RCD of 30 mA or less in all live conductors",
+      no: "the point has no working RCD of 30 mA or less of its own",
       worse: "no",
     }),
     "direct-current": ranked({

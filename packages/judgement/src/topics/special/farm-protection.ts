@@ -9,17 +9,17 @@ export const farmProtection = topic({
   items: ["special.farms"],
   facts: {
     "rcd-socket": yesNo({
-      asks: "Are all socket-outlets up to 32 A behind 30 mA RCDs, and larger ones behind 100 mA?",
+      asks: "Are all socket-outlets up to 32 A behind 30 mA RCDs that work, and larger ones behind 100 mA?",
       effort: "glance",
-      yes: "socket-outlets are behind RCDs as asked",
-      no: "socket-outlets are without the RCDs asked for",
+      yes: "socket-outlets are behind working RCDs as asked",
+      no: "socket-outlets are without the working RCDs asked for",
       worse: "no",
     }),
     "rcd-fire": yesNo({
-      asks: "Are all other circuits behind an RCD of 300 mA or less, against fire?",
+      asks: "Are all other circuits behind a working RCD of 300 mA or less, against fire?",
       effort: "glance",
-      yes: "an RCD of 300 mA or less guards the circuits against fire",
-      no: "no RCD of 300 mA or less guards the circuits against fire",
+      yes: "a working RCD of 300 mA or less guards the circuits against fire",
+      no: "no working RCD of 300 mA or less guards the circuits against fire",
       worse: "no",
     }),
     livestock: yesNo({

@@ -9,10 +9,10 @@ export const floorHeating = topic({
   items: ["special.locations", "accessories.fixed-equipment"],
   facts: {
     "rcd-30ma": yesNo({
-      asks: "Is the heating circuit behind a 30 mA RCD?",
+      asks: "Is the heating circuit behind a 30 mA RCD that works?",
       effort: "glance",
-      yes: "the heating is behind a 30 mA RCD",
-      no: "the heating has no 30 mA RCD",
+      yes: "the heating is behind a working 30 mA RCD",
+      no: "the heating has no working 30 mA RCD",
       worse: "no",
     }),
     "screen-earthed": yesNo({

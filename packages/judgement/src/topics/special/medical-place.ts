@@ -28,8 +28,8 @@ export const medicalPlace = topic({
     rcd: yesNo({
       asks: "In group 1, have the socket-outlets working RCDs of 30 mA?",
       effort: "opened",
-      yes: "socket-outlets of group 1 have RCDs of 30 mA, or the place is not of group 1",
-      no: "socket-outlets of group 1 lack RCDs of 30 mA",
+      yes: "socket-outlets of group 1 have working RCDs of 30 mA, or the place is not of group 1",
+      no: "socket-outlets of group 1 lack working RCDs of 30 mA",
       worse: "no",
     }),
     "rcd-type": ranked({

@@ -18,10 +18,10 @@ export const pitchOrMooringSupply = topic({
       },
     }),
     "rcd-each": yesNo({
-      asks: "Has each outlet its own 30 mA RCD in all live conductors?",
+      asks: "Has each outlet its own 30 mA RCD in all live conductors, and does it work?",
       effort: "glance",
-      yes: "each outlet has its own 30 mA RCD",
-      no: "outlets share an RCD or have none of 30 mA",
+      yes: "each outlet has its own working 30 mA RCD",
+      no: "outlets share an RCD or have no working one of 30 mA",
       worse: "no",
     }),
     outlet: ranked({
@@ -34,10 +34,10 @@ export const pitchOrMooringSupply = topic({
       },
     }),
     "rcd-any": yesNo({
-      asks: "Is there at least one 30 mA RCD before the outlet?",
+      asks: "Is there at least one 30 mA RCD that works before the outlet?",
       effort: "glance",
-      yes: "a 30 mA RCD stands before the outlet",
-      no: "no 30 mA RCD stands before the outlet",
+      yes: "a working 30 mA RCD stands before the outlet",
+      no: "no working 30 mA RCD stands before the outlet",
       worse: "no",
     }),
   },

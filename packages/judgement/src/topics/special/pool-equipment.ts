@@ -19,12 +19,12 @@ export const poolEquipment = topic({
       },
     }),
     protection: ranked({
-      asks: "What protects it: SELV with its source outside, an RCD of 30 mA, or neither?",
+      asks: "What protects it: SELV with its source outside, a working RCD of 30 mA, or neither?",
       effort: "opened",
       values: {
         selv: "it is fed by SELV whose source stands outside the zones",
-        "rcd-30ma": "it is fed at mains voltage behind a 30 mA RCD",
-        neither: "it is fed at mains voltage without a 30 mA RCD",
+        "rcd-30ma": "it is fed at mains voltage behind a working 30 mA RCD",
+        neither: "it is fed at mains voltage without a working 30 mA RCD",
       },
     }),
     bonding: yesNo({

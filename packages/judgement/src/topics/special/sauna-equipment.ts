@@ -25,10 +25,10 @@ export const saunaEquipment = topic({
       worse: "no",
     }),
     "rcd-30ma": yesNo({
-      asks: "Are the circuits of the sauna behind a 30 mA RCD (the heater may be left out)?",
+      asks: "Are the circuits of the sauna behind a 30 mA RCD that works (the heater may be left out)?",
       effort: "glance",
-      yes: "the circuits are behind a 30 mA RCD",
-      no: "circuits other than the heater's lack a 30 mA RCD",
+      yes: "the circuits are behind a working 30 mA RCD",
+      no: "circuits other than the heater's lack a working 30 mA RCD",
       worse: "no",
     }),
     insulation: ranked({
