@@ -23,6 +23,11 @@ const BY_HAND = {
 };
 const WHICH_BOND = "several bonds that do not say the same: which of them is meant is not known";
 const WHICH_RCD = "several RCDs of a board that do not say the same, and an RCD without readings";
+const RCD_DISCONNECTS = {
+  by: "maximum-zs",
+  matter: "residual-disconnects",
+  leaves: "an RCD that was not tested, and one whose current or loop is not recorded",
+};
 const JOINT = { by: "r1r2-length", matter: "resistance-not-above" };
 
 const links = {
@@ -86,6 +91,7 @@ const links = {
       notMet: "no",
       leaves: "a circuit that its RCD alone disconnects: the fuse or breaker is judged by itself",
     },
+    "rcd-in-time": { ...RCD_DISCONNECTS, met: "yes", notMet: "no" },
   },
   "board-blank-missing": { "finger-reaches-live": { by: "opening-access", ...BY_HAND } },
   "breaking-capacity-exceeded": {
@@ -119,6 +125,7 @@ const links = {
     },
   },
   "rcd-none-tt": {
+    rcd: { ...RCD_DISCONNECTS, met: "working", notMet: "voltage-operated | none" },
     "breaker-disconnects": {
       by: "maximum-zs",
       matter: "overcurrent-disconnects",
@@ -166,12 +173,14 @@ const links = {
       notMet: "not-in-time",
       leaves: "a reading or device not recorded",
     },
-    "rcd-tested": {
-      by: "rcd-time",
-      matter: "rcd-not-slow",
-      notMet: "no",
-      leaves: "an RCD that passes its test: whether it stands ahead of the whole circuit is not shown by that",
+    by: {
+      by: "maximum-zs",
+      matter: "overcurrent-disconnects",
+      met: "overcurrent",
+      notMet: "rcd-only",
+      leaves: "a reading or device not recorded",
     },
+    "rcd-tested": { ...RCD_DISCONNECTS, met: "yes", notMet: "no" },
     unaccounted: {
       ...JOINT,
       met: "no",

@@ -18,7 +18,7 @@ export const rcdNoneTt = topic({
         "voltage-operated": "only an old voltage-operated earth-leakage breaker stands before the circuit",
         none: "no RCD that works stands before the circuit",
       },
-      worked: { by: "maximum-zs", matter: "residual-disconnects", met: "working", notMet: "none" },
+      worked: { by: "maximum-zs", matter: "residual-disconnects", met: "working", notMet: "voltage-operated | none" },
     }),
     "breaker-disconnects": yesNo({
       asks: "Is the earth fault loop low enough for the breaker or fuse to disconnect in time by itself?",
