@@ -136,7 +136,10 @@ describe("an RCD says nothing of the fuse or breaker, nor of every circuit of a 
     );
     expect(answered(one)).toEqual({ "in-time": "no" });
     expect(one.reasoning.classification).toBe("C2");
-    expect(answered(reasoned(on("c4", "rcd-none-tt", {}), beyondBreaker))).toEqual({ "breaker-disconnects": "no" });
+    expect(answered(reasoned(on("c4", "rcd-none-tt", {}), beyondBreaker))).toEqual({
+      rcd: "working",
+      "breaker-disconnects": "no",
+    });
   });
 
   test("the room of a circuit that has one", () => {
