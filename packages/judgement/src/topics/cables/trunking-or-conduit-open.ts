@@ -1,4 +1,4 @@
-import { ALWAYS, all, is, NEVER, ranked } from "@good-grounds/core";
+import { ALWAYS, all, is, NEVER, ranked, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Trunking or conduit that is open, broken or apart: cores in reach, or metal that no longer carries a fault. */
@@ -102,9 +102,12 @@ export const trunkingOrConduitOpen = topic({
   ],
   client: {
     C1: "A cover for wires is open and live metal can be touched. It can kill. Keep away until it is closed.",
-    C2: "A cover for wires is open or not earthed. Somebody could get a shock. Have it mended soon.",
-    C3: "A cover for wires is open or loose. The wires are sound and out of the way. Have it closed.",
-    FI: "We could not see if the covers for wires are whole. Somebody could get a shock. This must be looked at.",
+    C2: "A cover for wires is open, loose or not earthed. Somebody could get a shock. Have it mended soon.",
+    C3: "A cover for wires is open or loose. It is not a danger now. Have it closed.",
+    FI: unsure(
+      "We could not see if the covers for wires are whole. Somebody could get a shock. This must be looked at.",
+      ["cover", "contents", "metal", "place"],
+    ),
     none: "The covers for wires are closed as they should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, any, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The block that divides the tails between two boards or more. */
@@ -86,7 +86,11 @@ export const connectorBlockOpen = topic({
     C1: "Live metal of a joint in the main wires can be touched. It can kill. Keep away until it is covered.",
     C2: "A joint in the main wires is loose, hot or badly covered. It could burn or give a shock. Have it put right soon.",
     C3: "A joint in the main wires should be better fixed. It is not a danger now.",
-    FI: "We could not look inside a joint in the main wires. This must be looked at soon.",
+    FI: unsure("We could not look inside a joint in the main wires. This must be looked at soon.", [
+      "cover",
+      "tight",
+      "heat",
+    ]),
     none: "The joint in the main wires is in order.",
   },
   remedies: [

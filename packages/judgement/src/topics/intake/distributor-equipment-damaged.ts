@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Damage to what belongs to the distributor or the supplier: service cable, cut-out, meter. */
@@ -104,10 +104,30 @@ export const distributorEquipmentDamaged = topic({
   ],
   client: {
     C1: "Live metal can be touched where the power comes in. It can kill. Keep away. Call the power network now.",
-    C2: "The box or cable where the power comes in is damaged. It could give a shock or burn. Call the power network soon.",
+    C2: [
+      says(
+        "The box or cable where the power comes in is damaged. It could give a shock or burn. Call the power network soon.",
+        is("damage", "cracked", "open"),
+      ),
+      says(
+        "There are signs of heat where the power comes in. It could start a fire. Call the power network soon.",
+        yes("heat"),
+      ),
+    ],
     C3: "The box or cable where the power comes in is loose. It is not a danger now. Ask the power network to fix it.",
-    FI: "We could not see how bad the damage is where the power comes in. The power network must look at it.",
-    none: "The box and cable where the power comes in are in order.",
+    FI: [
+      unsure("We could not see how bad the damage is where the power comes in. The power network must look at it.", [
+        "damage",
+        "live-reachable",
+      ]),
+      unsure("We could not find out if parts get hot where the power comes in. The power network must look at it.", [
+        "heat",
+      ]),
+    ],
+    none: [
+      says("The box and cable where the power comes in are in order.", is("damage", "surface")),
+      says("The owner of the damaged box or cable has been told and will put it right.", yes("reported")),
+    ],
   },
   remedies: [
     {

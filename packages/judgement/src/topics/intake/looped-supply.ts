@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A supply, neutral or earth that this installation shares with another. */
@@ -123,9 +123,36 @@ export const loopedSupply = topic({
     },
   ],
   client: {
-    C2: "This home shares wires with the one next door. Parts may stay live or lose their earth. Have this put right soon.",
-    C3: "This home shares its supply with next door. It is not a danger now. Having its own is better.",
-    FI: "We could not find out how the supply here is shared or earthed. The power network must tell.",
+    C2: [
+      says(
+        "This place shares wires with the one next door. Parts here may stay live when you turn the power off. Have this put right soon.",
+        all(is("shared", "after-the-fuse", "neutral"), any(no("notice-and-isolation"), is("shared", "neutral"))),
+      ),
+      says(
+        "The earth here comes by way of next door. If it is lost, metal here could give a shock. Have this put right soon.",
+        is("earth-from", "neighbours-wiring"),
+      ),
+      says(
+        "Someone joined the earth here to another wire. If that wire breaks, metal could give a shock. Have this put right soon.",
+        is("earth-from", "own-link"),
+      ),
+      says(
+        "Parts shared with the place next door have been hot. They could burn. Have this put right soon.",
+        yes("heat"),
+      ),
+    ],
+    C3: "This place shares its supply with next door. It is not a danger now. Having its own is better.",
+    FI: [
+      unsure("We could not find out how the supply here is shared or earthed. The power network must tell.", [
+        "shared",
+        "earth-from",
+      ]),
+      unsure(
+        "Parts here are shared with next door. We could not find out all about them. They must be looked at.",
+        ["heat", "notice-and-isolation"],
+        is("shared", "before-the-fuse", "after-the-fuse", "neutral"),
+      ),
+    ],
     none: "The way power comes in here is in order.",
   },
   remedies: [
