@@ -101,7 +101,10 @@ export const accessoryConnectionLoose = topic({
       ),
       says("Some wires were not joined in the neatest way. They were made better during the visit.", yes("put-right")),
     ],
-    FI: unsure("We could not open a point to see if its wires are tight. This must be looked at soon.", ["connection"]),
+    FI: [
+      unsure("We could not open a point to see if its wires are tight. This must be looked at soon.", ["connection"]),
+      unsure("We could not find out if a loose wire was put right. It must be looked at soon.", ["put-right"]),
+    ],
     none: "The wires are tight.",
   },
   remedies: [

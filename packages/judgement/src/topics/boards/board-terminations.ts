@@ -115,11 +115,16 @@ export const boardTerminations = topic({
       says("A wire in the fuse box could be fixed better. It holds for now. Have it made tight.", no("put-right")),
       says("A wire in the fuse box was not fixed well. It was put right during the visit.", yes("put-right")),
     ],
-    FI: unsure("We could not check if the wires in the fuse box are tight. This must be looked at soon.", [
-      "grip",
-      "strands",
-      "clamps-insulation",
-    ]),
+    FI: [
+      unsure("We could not check if the wires in the fuse box are tight. This must be looked at soon.", [
+        "grip",
+        "strands",
+        "clamps-insulation",
+      ]),
+      unsure("We could not find out if a bad joint in the fuse box was put right. It must be looked at soon.", [
+        "put-right",
+      ]),
+    ],
     none: "The wires in the fuse box are fixed well.",
   },
   remedies: [

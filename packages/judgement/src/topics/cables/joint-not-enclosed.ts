@@ -141,10 +141,6 @@ export const jointNotEnclosed = topic({
         "A cable joint has no closed box. It is out of the way and tight. A closed box would be safer.",
         all(is("enclosure", "cover-off", "none"), is("place", "closed", "seldom-entered")),
       ),
-      says(
-        "A cable joint has no closed box. It is not a danger now. A closed box would be safer.",
-        is("enclosure", "cover-off", "none"),
-      ),
       "A cable joint is not made in a lasting way. It is not a danger now. It should be made better.",
     ],
     FI: unsure(

@@ -95,10 +95,6 @@ export const noMeansOfEarthing = topic({
         "Metal here is live, and the wiring has no proper earth. Turn the power off and have it put right now.",
         yes("metal-live"),
       ),
-      says(
-        "The wiring has no proper earth. In a fault, metal stays live. Have an earth put in soon.",
-        is("means", "not-connected", "absent"),
-      ),
     ],
     C3: "The wiring uses a pipe as its earth. It works today. A proper earth should be put in.",
     FI: [

@@ -152,6 +152,7 @@ export const loopedSupply = topic({
         ["heat", "notice-and-isolation"],
         is("shared", "before-the-fuse", "after-the-fuse", "neutral"),
       ),
+      unsure("We could not see if parts where the power comes in have been hot. They must be looked at.", ["heat"]),
     ],
     none: "The way power comes in here is in order.",
   },
