@@ -105,7 +105,8 @@ describe("the first page", () => {
 
   test("does not call made safe what was refused", () => {
     const text = changed(({ observations }) => {
-      for (const one of observations) if (one.madeSafe !== undefined) Object.assign(one.madeSafe, { done: "Refused." });
+      for (const one of observations)
+        if (one.madeSafe !== undefined) Object.assign(one.madeSafe as object, { done: "Refused." });
     });
     expect(pageOf(text).groups[0]?.members[0]?.safe).toMatch(/^Done about it on 6 October 2026: Refused\./);
   });
