@@ -14,6 +14,7 @@ import {
   reason,
   SEVERITIES,
   settledIn,
+  statementsIn,
 } from "@good-grounds/core";
 import { COMPUTATIONS, compiledTopic, givenFromText, TOPICS } from "@good-grounds/judgement";
 import fc from "fast-check";
@@ -177,10 +178,11 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
     );
     if (reachable.length > 1 && (reachable.includes("C2") || reachable.includes("C1"))) reachable.push("FI");
     expect(Object.keys(topic.client).sort()).toEqual([...reachable].sort());
-    for (const [classification, sentence] of Object.entries(topic.client)) {
-      expect(gradeOf(sentence), `${classification}: ${sentence}`).toBeLessThanOrEqual(7);
-      expect(sentence.length).toBeLessThanOrEqual(240);
-    }
+    for (const [classification, statements] of Object.entries(topic.client))
+      for (const { words } of statementsIn(statements)) {
+        expect(gradeOf(words), `${classification}: ${words}`).toBeLessThanOrEqual(7);
+        expect(words.length).toBeLessThanOrEqual(240);
+      }
   });
 
   test("it says where its rules come from, and is answered by computations that exist", () => {

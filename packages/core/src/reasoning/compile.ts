@@ -115,6 +115,18 @@ export function compile(subject: Subject, edition: EditionId): Compiled {
   return { subject, edition, variables, index, diagram, paths, departures, dangers, root };
 }
 
+const RULES = new WeakMap<Compiled, Map<Expression, number>>();
+
+/** A rule about a compiled subject as a function of 0 and 1; made once. Its limits have to be limits of the subject's own rules. */
+export function ruleIn(rule: Expression, compiled: Compiled): number {
+  const known = RULES.get(compiled) ?? new Map<Expression, number>();
+  RULES.set(compiled, known);
+  const made =
+    known.get(rule) ?? functionOf(rule, compiled.subject, compiled.variables, compiled.index, compiled.diagram);
+  known.set(rule, made);
+  return made;
+}
+
 function countsUnder(edition: EditionId) {
   return ({ editions }: { readonly editions?: readonly EditionId[] }) => editions?.includes(edition) ?? true;
 }

@@ -181,7 +181,7 @@ export const cpcAdiabatic = check({
       },
       verdict: "met",
       values: { "required-area": { value: 0.495, within: 0.01 } },
-      source: "Basic Electrical Installation Work (textbook), page 251: 90 A for 0.4 s, k 115: 0.49 mm²",
+      source: "textbook example: 90 A for 0.4 s, k 115: 0.49 mm²",
     },
     {
       name: "30 A semi-enclosed fuse at its 5 s current",

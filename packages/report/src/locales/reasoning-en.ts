@@ -126,6 +126,7 @@ export const REASONING = Object.freeze({
   remedies: "What would put it right, cheapest adequate first",
   after: (what: string) => `then ${what}`,
   client: "For the person who ordered the report",
+  doneAboutIt: (done: string) => `When we came, this was found as written. Done about it before we left: ${done}`,
   regulations: (numbers: readonly string[]) => (numbers.length === 0 ? "" : ` (${numbers.join(", ")})`),
   noTopic: "No topic is named, so no line of reasoning stands behind the classification.",
   howToAnswer:

@@ -20,11 +20,10 @@ import { valueWords } from "./figure.ts";
 
 /** A topic as a report needs it. */
 export interface ReasonedTopic {
-  readonly topic: Subject & {
-    readonly title: string;
-    readonly client: Readonly<Partial<Record<Classification, string>>>;
-  };
+  readonly topic: Subject & { readonly title: string };
   readonly reasoning: Reasoning;
+  /** What the person who ordered the report can be told under each classification; only what is known to be true. */
+  readonly client: Readonly<Partial<Record<Classification, string>>>;
   /** Facts that computations answered. */
   readonly worked: readonly WorkedAnswer[];
   /** Computations that say otherwise than what was stated. */
@@ -44,6 +43,8 @@ export interface ReasonedObservation extends ReasonedTopic {
   readonly observation: string;
   readonly chosen: Classification | null;
   readonly choice: keyof typeof REASONING.choice;
+  /** What was done about danger before leaving. */
+  readonly madeSafe?: string;
   /** The opening its figures describe; words are found for it here. */
   readonly opening?: Omit<ProbeDrawing, "words">;
   /** The cable it is about, with the layers that are gone, where its construction and what is left are recorded. */
@@ -82,10 +83,16 @@ export function headline({ reasoning }: ReasonedTopic): string {
   );
 }
 
-/** The plain sentence for the person who ordered the report: by the inspector's choice where there is one. */
-export function clientSentence({ topic, reasoning }: ReasonedTopic, chosen: Classification | null = null): string {
-  const classification = chosen ?? reasoning.classification;
-  return classification === null ? "" : (topic.client[classification] ?? "");
+/**
+ * What the person who ordered the report is told of an observation: by the inspector's choice where there is one, and
+ * only what is known to be true. Where something was done about danger, that is told instead of what was there before.
+ * Empty where there is nothing sure to say; then the inspector's own words stand alone.
+ */
+export function clientSentence(one: ReasonedTopic | ReasonedObservation): string {
+  if ("madeSafe" in one && one.madeSafe !== undefined) return REASONING.doneAboutIt(one.madeSafe);
+  const chosen = "chosen" in one ? one.chosen : null;
+  const classification = chosen ?? one.reasoning.classification;
+  return classification === null ? "" : (one.client[classification] ?? "");
 }
 
 /** The whole line of reasoning in parts, each a few lines. Parts with nothing to say are left out. */

@@ -136,7 +136,7 @@ function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figu
     possible: reasoning.possible,
     underAnyView: reasoning.underAnyView,
     classification: reasoning.classification,
-    client: topic.client,
+    client: one.client,
     parts: reasoningParts(one),
     ...(next === undefined || asked === undefined
       ? {}

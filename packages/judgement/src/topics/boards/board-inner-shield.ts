@@ -1,4 +1,4 @@
-import { all, is, NEVER, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, oneKind, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A shield inside a board missing, so that live metal is open as soon as the cover is off or the door is open. */
@@ -70,8 +70,17 @@ export const boardInnerShield = topic({
     C1: "Live metal can be touched when the door of the fuse box is open. Keep it shut. Make it safe today.",
     C2: "A guard inside the fuse box is missing. Opening it could give a shock. Replace the guard soon.",
     C3: "A guard inside the fuse box is missing. Only an electrician gets that far. It should be put back.",
-    FI: "We could not find out if a guard inside the fuse box is missing. It must be looked at soon.",
-    none: "The guards inside the fuse box are in place.",
+    FI: [
+      unsure("We could not find out if a guard inside the fuse box is missing. It must be looked at soon.", [
+        "live-behind",
+      ]),
+      unsure(
+        "A guard inside the fuse box is missing. We could not find out who opens the box. It must be looked at soon.",
+        ["outer", "opened-by"],
+        yes("live-behind"),
+      ),
+    ],
+    none: "No live part in the fuse box lacks its guard.",
   },
   remedies: [
     { words: "Fit the shield that belongs to the board.", changes: { "live-behind": "no" } },

@@ -1,4 +1,4 @@
-import { all, any, held, is, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, not, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Fault current beyond what a device can break. */
@@ -84,7 +84,12 @@ export const breakingCapacityExceeded = topic({
   client: {
     C2: "A safety part in the fuse box is too weak for this supply. It could burst in a fault. Change it soon.",
     C3: "A safety part in the fuse box is a bit weak for this supply. The main fuse helps. A better one is advised.",
-    FI: "We could not find out if the parts in the fuse box are strong enough. This must be looked at soon.",
+    FI: unsure("We could not find out if the parts in the fuse box are strong enough. This must be looked at soon.", [
+      "rated",
+      "conditions",
+      "backed-up",
+      "supply-fuse-ahead",
+    ]),
     none: "The parts in the fuse box are strong enough for a fault.",
   },
   remedies: [

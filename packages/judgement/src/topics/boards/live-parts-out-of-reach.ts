@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { DISTANCE } from "../contested.ts";
 import { topic } from "../topic.ts";
 
@@ -75,11 +75,33 @@ export const livePartsOutOfReach = topic({
     { when: no("notice"), words: "no notice warns of bare live parts", regulations: ["514.10.1"] },
   ],
   client: {
-    C1: "Bare live metal is not closed in where people come. This can kill. Keep everybody away. It must be made safe now.",
-    C2: "Only distance, a rail or a lock keeps people off bare live metal. It could be touched. Have it covered soon.",
-    C3: "Bare live metal is out of reach in a locked room. The warning or the guard could be better.",
-    FI: "We could not find out if bare live metal can be reached. It must be looked at soon.",
-    none: "The bare live parts are out of reach, in a room for trained people only.",
+    C1: [
+      says(
+        "Bare live metal can be touched. This can kill. Keep everybody away. It must be made safe now.",
+        is("reach", "in-reach"),
+      ),
+      "Bare live metal is not kept from people well enough. This can kill. Keep everybody away. It must be made safe now.",
+    ],
+    C2: [
+      says(
+        "Only distance keeps people off bare live metal. A ladder or long tool could touch it. Have it covered soon.",
+        all(is("reach", "beyond", "long-objects"), is("control", "key-about", "anyone")),
+      ),
+      says(
+        "Only a bar or the like keeps people off bare live metal. Have it covered soon.",
+        all(is("reach", "obstacle"), is("control", "key-about", "anyone")),
+      ),
+      says(
+        "Bare live metal can be touched in a room for trained people. Have it covered soon.",
+        is("reach", "in-reach"),
+      ),
+    ],
+    C3: "Bare live metal is in a locked room for trained people. The warning or the guard could be better.",
+    FI: [
+      unsure("We could not find out if bare live metal can be reached. It must be looked at soon.", ["reach"]),
+      unsure("We could not find out who can get to bare live metal. It must be looked at soon.", ["control"]),
+    ],
+    none: "The bare live parts are guarded, in a room for trained people only.",
   },
   remedies: [
     { words: "Put up lasting notices at every way in.", changes: { notice: "yes" } },

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A cable in or under thermal insulation, where it cannot shed its heat. */
@@ -108,9 +108,27 @@ export const cableUnderInsulation = topic({
     },
   ],
   client: {
-    C2: "A cable has been hot, or lies in loft wool and cannot cool. It could start a fire. Have it put right soon.",
-    C3: "A cable lies in loft wool or foam. It copes for now. Moving it would make it safer.",
-    FI: "We could not see how a cable lies in the loft wool. It could get too hot. This must be looked at.",
+    C2: "A cable lies in wool or foam and cannot cool. It could get too hot and start a fire. Have it moved soon.",
+    C3: [
+      says(
+        "A cable lies in wool or foam. It copes for now. Moving it would make it safer.",
+        all(is("covered", "one-side", "surrounded"), no("within-cable")),
+      ),
+      says(
+        "A cable touches foam that makes its cover hard. It is not a danger now. Moving it would make it safer.",
+        yes("polystyrene"),
+      ),
+    ],
+    FI: [
+      unsure("We could not see how a cable lies in wool or foam. It could get too hot. This must be looked at.", [
+        "covered",
+      ]),
+      unsure(
+        "A cable lies in wool or foam. We could not find out if it gets too hot. This must be looked at.",
+        ["within-cable", "load", "heat"],
+        is("covered", "one-side", "surrounded"),
+      ),
+    ],
     none: "The cables can cool well enough.",
   },
   remedies: [

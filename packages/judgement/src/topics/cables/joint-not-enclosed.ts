@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { DISTANCE } from "../contested.ts";
 import { oneEventAway, topic } from "../topic.ts";
 
@@ -140,10 +140,28 @@ export const jointNotEnclosed = topic({
     },
   ],
   client: {
-    C1: "A cable joint is open and live metal shows. It can kill. Keep away until it is closed in.",
-    C2: "A cable joint is not closed in or not sound. It could give a shock or start a fire. Have it put right soon.",
-    C3: "A cable joint has no closed box. It is out of the way and tight. A closed box would be safer.",
-    FI: "We could not see how some cable joints are made. They could get hot or give a shock. They must be looked at.",
+    C1: "A cable joint is open and live metal can be touched. It can kill. Keep away until it is closed in.",
+    C2: [
+      says(
+        "A cable joint has no closed box. It could give a shock or start a fire. Have it closed in soon.",
+        is("enclosure", "cover-off", "none"),
+      ),
+      says(
+        "A cable joint is loose or strained. It could get hot and start a fire. Have it mended soon.",
+        is("connection", "doubtful"),
+      ),
+    ],
+    C3: [
+      says(
+        "A cable joint has no closed box. It is out of the way and tight. A closed box would be safer.",
+        all(is("enclosure", "cover-off", "none"), is("place", "closed", "seldom-entered")),
+      ),
+      "A cable joint is not made in a lasting way. It is not a danger now. It should be made better.",
+    ],
+    FI: unsure(
+      "We could not see how some cable joints are made. They could get hot or give a shock. They must be looked at.",
+      ["enclosure", "terminals", "connection", "place", "combustible"],
+    ),
     none: "The cable joints are closed in as they should be.",
   },
   remedies: [

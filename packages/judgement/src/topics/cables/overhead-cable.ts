@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { DISTANCE } from "../contested.ts";
 import { oneEventAway, topic } from "../topic.ts";
 
@@ -116,10 +116,34 @@ export const overheadCable = topic({
     },
   ],
   client: {
-    C1: "A cable outside has bare live metal. It can kill. Keep away. The power to it must stay off.",
-    C2: "A cable hung outside is failing, or is not held well. It could fall or give a shock. Have it replaced soon.",
+    C1: "A cable outside has bare live metal that can be touched. It can kill. Keep away. The power to it must stay off.",
+    C2: [
+      says(
+        "A cable hung outside has a bad cover. It could give a shock. Have it replaced soon.",
+        is("sheath", "cracked", "bare"),
+      ),
+      says(
+        "A cable hung outside is not held well. It could fall and give a shock. Have it put right soon.",
+        any(no("carried"), is("ends", "strained")),
+      ),
+      says(
+        "A cable hung outside can be struck by people or cars. It could come down and give a shock. Have it put right soon.",
+        is("height", "struck"),
+      ),
+      says(
+        "A cable hung outside is not made for the weather. Its cover could fail and give a shock. Have it replaced soon.",
+        is("sheath", "indoor-kind"),
+      ),
+    ],
     C3: "A cable hung outside is not quite right for its place. It is sound now. Have it bettered.",
-    FI: "We could not get close to a cable hung outside. It may be worn. It must be looked at.",
+    FI: [
+      unsure("We could not get close to a cable hung outside. It may be worn. It must be looked at.", ["sheath"]),
+      unsure("We could not find out how a cable outside is hung and held. It must be looked at.", [
+        "height",
+        "carried",
+        "ends",
+      ]),
+    ],
     none: "The cable hung outside is sound and well held.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Green or sticky matter that comes out of old PVC cable at its ends. */
@@ -109,7 +109,16 @@ export const pvcExudation = topic({
   client: {
     C2: "The joints or the cover of old wires are harmed. They could get hot or give a shock. Have them fixed soon.",
     C3: "Old cables give off a green matter. Do not touch it. Have it cleaned off and looked at again.",
-    FI: "Old cables give off a green matter. We could not see if it has harmed the joints. This must be looked at.",
+    FI: [
+      unsure(
+        "Old cables give off a green matter. We could not see if it has harmed the joints. This must be looked at.",
+        ["contacts", "insulation"],
+        yes("seen"),
+      ),
+      unsure("We could not see if old cables give off a green matter that harms joints. This must be looked at.", [
+        "seen",
+      ]),
+    ],
     none: "Nothing harmful comes out of the cables.",
   },
   remedies: [

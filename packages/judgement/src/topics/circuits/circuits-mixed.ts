@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Two circuits connected to one device, or one circuit fed from two devices. */
@@ -152,9 +152,24 @@ export const circuitsMixed = topic({
     },
   ],
   client: {
-    C2: "Wires in the fuse box are mixed or have got hot. Some may stay live when off, or burn. Have them put right soon.",
+    C2: [
+      says(
+        "A circuit is fed from two places in the fuse box. With one turned off, its wires can still give a shock. Have this put right soon.",
+        is("mix", "fed-twice"),
+      ),
+      says("Two circuits share one fuse. A wire could get too hot. Have them parted soon.", is("mix", "doubled")),
+    ],
     C3: "Wires of two circuits are mixed in the fuse box. It is not a danger now. Parting them would be better.",
-    FI: "Wires may be mixed in the fuse box. We could not find out. Some could stay live when off. This must be looked at.",
+    FI: [
+      unsure(
+        "Wires may be mixed in the fuse box. We could not find out. Some could stay live when off. This must be looked at.",
+        ["mix"],
+      ),
+      unsure(
+        "Wires of two circuits are mixed in the fuse box. We could not find out if that is safe. This must be looked at.",
+        ["switching", "smallest-carries", "terminal"],
+      ),
+    ],
     none: "Each circuit is joined to its own fuse, or the mix does no harm.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A protective conductor that is continuous, with more resistance than its length and size give. */
@@ -88,8 +88,19 @@ export const cpcResistanceHigh = topic({
   client: {
     C2: "The earth wire has a bad joint or is too weak. In a fault metal could give a shock. Have it mended soon.",
     C3: "A joint of the earth wire is poor. The power still goes off in a fault. Have the joint mended.",
-    FI: "A test of the earth wire is worse than it should be. We could not find out why. This must be looked at.",
-    none: "The earth wire is good.",
+    FI: [
+      unsure(
+        "A test of the earth wire is worse than it should be. We could not find out why. This must be looked at.",
+        ["cause"],
+        no("fits-length"),
+      ),
+      unsure("We could not find out if the earth wire does its job. This must be looked at.", [
+        "fits-length",
+        "disconnects",
+        "cause",
+      ]),
+    ],
+    none: "The earth wire does its job.",
   },
   remedies: [
     {

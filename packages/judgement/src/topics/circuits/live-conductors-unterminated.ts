@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { DISTANCE } from "../contested.ts";
 import { oneEventAway, topic } from "../topic.ts";
 
@@ -124,10 +124,37 @@ export const liveConductorsUnterminated = topic({
     },
   ],
   client: {
-    C1: "Live ends of wires are bare where people come. They can kill. Keep away. The power to them must stay off until they are made safe.",
+    C1: [
+      says(
+        "Live ends of wires can be touched. They can kill. Keep away. The power to them must stay off until they are made safe.",
+        is("live", "live"),
+      ),
+      says(
+        "Bare ends of wires can be touched, and a switch makes them live. They can kill. The power to them must stay off until they are made safe.",
+        is("live", "can-be-live"),
+      ),
+    ],
     C2: "Loose ends of wires are not made safe. They could give a shock or spark. Have them made safe soon.",
-    C3: "Loose ends of wires are only taped. They are out of the way. Have them closed in when you can.",
-    FI: "We found loose ends of wires and could not tell if they are live. They must be looked at soon.",
+    C3: [
+      says(
+        "Loose ends of wires are only taped. They are out of the way. Have them closed in when you can.",
+        all(is("ends", "taped"), is("place", "enclosed", "void")),
+      ),
+      "Loose ends of wires are not closed in. They are not a danger now. Have them closed in when you can.",
+    ],
+    FI: [
+      unsure(
+        "We found loose ends of wires and could not tell if they are live. They must be looked at soon.",
+        ["live"],
+        is("ends", "taped", "bare"),
+      ),
+      unsure("We could not see how safe some loose ends of wires are. They must be looked at soon.", [
+        "live",
+        "ends",
+        "place",
+        "metal-beside",
+      ]),
+    ],
     none: "No loose ends of wires were found that could harm.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, not, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A ring final circuit that is not whole: a line, neutral or protective conductor open somewhere. */
@@ -136,7 +136,21 @@ export const ringBroken = topic({
   client: {
     C2: "The loop that feeds the sockets is broken or has been hot. It may burn, or metal may give a shock. Have it fixed soon.",
     C3: "A wire in the loop that feeds the sockets is broken. The rest copes for now. It should be joined again.",
-    FI: "A wire in the loop that feeds the sockets may be broken. We could not find out if the rest can cope. This must be looked at.",
+    FI: [
+      unsure(
+        "A wire in the loop that feeds the sockets is broken. We could not find out if the rest can cope. This must be looked at.",
+        ["legs", "heat"],
+        yes("live-conductor-open"),
+      ),
+      unsure(
+        "A wire in the loop that feeds the sockets may be broken. We could not find out if the rest can cope. This must be looked at.",
+        ["live-conductor-open", "cpc"],
+      ),
+      unsure("We could not find out if the loop that feeds the sockets can cope. This must be looked at.", [
+        "legs",
+        "heat",
+      ]),
+    ],
     none: "The loop that feeds the sockets is whole.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Earth fault loop impedance of a circuit above what its overcurrent device needs, or above what its cable gives. */
@@ -133,10 +133,47 @@ export const zsOverLimit = topic({
     },
   ],
   client: {
-    C2: "If a fault makes metal live here, the power may not go off in time, or a bad joint may fail. It could give a shock. Have it fixed soon.",
-    C3: "The fuse alone would be too slow in a fault. A safety switch does the job for now. Lowering the value would be better.",
-    FI: "A test value is much higher than it should be, and we do not know why. It could be a bad joint. This must be looked at.",
-    none: "In a fault the power goes off in time here.",
+    C2: [
+      says(
+        "If a fault makes metal live here, the power may not go off fast enough. That could give a bad shock. Have it fixed soon.",
+        any(
+          is("disconnects", "not-in-time"),
+          all(is("disconnects", "in-time"), is("by", "rcd-only"), no("rcd-tested")),
+        ),
+      ),
+      says(
+        "A joint or a wire here is bad. It could get hot or fail in a fault. Have it fixed soon.",
+        all(yes("unaccounted"), yes("failing-joint")),
+      ),
+    ],
+    C3: [
+      says(
+        "The fuse alone would be too slow in a fault. A safety switch does the job for now. Lowering the value would be better.",
+        is("disconnects", "in-time"),
+      ),
+      says(
+        "The fuse alone would be too slow in a fault. Metal that is linked keeps you safe for now. Lowering the value would be better.",
+        is("disconnects", "voltage-held"),
+      ),
+    ],
+    FI: [
+      unsure(
+        "A test value is much higher than it should be, and we do not know why. It could be a bad joint. This must be looked at.",
+        ["failing-joint"],
+        yes("unaccounted"),
+      ),
+      unsure("We could not find out if the power would go off in time in a fault. This must be looked at.", [
+        "disconnects",
+        "by",
+        "rcd-tested",
+        "unaccounted",
+        "failing-joint",
+      ]),
+    ],
+    none: [
+      says("In a fault the power goes off in time here.", is("disconnects", "in-time")),
+      says("In a fault the metal here stays at a safe level.", is("disconnects", "voltage-held")),
+    ],
   },
   remedies: [
     {

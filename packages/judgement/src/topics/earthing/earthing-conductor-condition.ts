@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** The earthing conductor of the supply and its connections: tight, whole, protected, labelled. */
@@ -111,10 +111,19 @@ export const earthingConductorCondition = topic({
     },
   ],
   client: {
-    C1: "Metal here is live, and the earth does not make it safe. It can kill. Turn the power off and have it put right now.",
-    C2: "The main earth wire is off, loose or worn. If a fault comes, metal could stay live. Have it put right today.",
+    C1: "Metal here is live and the earth wire is off, loose or worn. It can kill. Turn the power off and have it put right now.",
+    C2: [
+      says(
+        "The main earth wire is off, loose or worn. If a fault comes, metal could stay live. Have it put right today.",
+        any(is("connection", "loose", "off"), is("run", "worn")),
+      ),
+      says(
+        "The main earth wire is held by the wrong kind of clamp. It may not last. In a fault, metal could stay live. Have it put right soon.",
+        is("connection", "improvised-clamp"),
+      ),
+    ],
     C3: "The main earth wire works. It should be better fixed or marked.",
-    FI: "We could not see all of the main earth wire. This must be looked at soon.",
+    FI: unsure("We could not see all of the main earth wire. This must be looked at soon.", ["connection", "run"]),
     none: "The main earth wire is in order.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An external loop impedance above what the system usually has. */
@@ -81,9 +81,29 @@ export const externalImpedanceHigh = topic({
     },
   ],
   client: {
-    C2: "The earth from the street is not good enough. In a fault, metal could stay live. Call the power network soon.",
-    FI: "The earth from the street gave a poor test. The power network must find out why.",
-    none: "The earth from the street is good enough.",
+    C2: [
+      says(
+        "The earth from the street is not good enough. In a fault, metal could stay live. Call the power network soon.",
+        no("usual"),
+      ),
+      says("In a fault, some metal could stay live. Have this put right soon.", no("disconnects")),
+    ],
+    FI: [
+      unsure(
+        "The earth from the street gave a poor test. The power network must find out why.",
+        ["cause"],
+        no("usual"),
+      ),
+      unsure("We could not find out if the earth from the street is good enough. It must be tested.", [
+        "usual",
+        "disconnects",
+        "cause",
+      ]),
+    ],
+    none: [
+      says("The earth from the street is good enough.", any(yes("usual"), is("cause", "network"))),
+      "A fault here is cut off in time today.",
+    ],
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A bonding conductor that reads higher than its length explains. */
@@ -89,9 +89,16 @@ export const mainBondingResistance = topic({
     },
   ],
   client: {
-    C2: "The earth link to a pipe does not make good contact. In a fault you could get a shock. Have it put right soon.",
+    C2: "The earth link to a pipe is cut, loose or makes bad contact. In a fault you could get a shock. Have it put right soon.",
     C3: "The earth link to a pipe is not as good as it could be. It works today.",
-    FI: "The earth link to a pipe gave a poor test. We could not find out why. This must be looked at.",
+    FI: [
+      unsure(
+        "The earth link to a pipe gave a poor test. We could not find out why. This must be looked at.",
+        ["cause"],
+        no("reading-fits"),
+      ),
+      unsure("We could not test the earth link to a pipe well. It must be tested.", ["reading-fits", "cause"]),
+    ],
     none: "The earth link to this pipe works as it should.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, amount, any, below, held, NEVER, no, not, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, amount, any, below, held, NEVER, no, not, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A main bonding conductor that is there and smaller than the tables ask for. */
@@ -98,8 +98,15 @@ export const mainBondingUndersized = topic({
   client: {
     C2: "The earth link to a pipe is too thin or has been hot. It may fail, and you could get a shock. Have it changed soon.",
     C3: "The earth link to a pipe is thin by the rules of today. It still works. A thicker one is better.",
-    FI: "We could not find out if the earth link to a pipe is thick enough. This must be looked at.",
-    none: "The earth link to this pipe is thick enough.",
+    FI: [
+      unsure("We could not find out if the earth link to a pipe is thick enough. This must be looked at.", [
+        "table-size",
+        "size",
+        "pme",
+      ]),
+      unsure("We could not see if the earth link to a pipe has been hot. This must be looked at.", ["heat-damage"]),
+    ],
+    none: says("The earth link to this pipe is thick enough.", yes("table-size")),
   },
   remedies: [
     {

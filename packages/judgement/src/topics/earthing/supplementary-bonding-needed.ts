@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, NEVER, no, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, NEVER, no, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Supplementary bonding where a fault is not disconnected in time, or where the place asks for it. */
@@ -100,8 +100,20 @@ export const supplementaryBondingNeeded = topic({
   ],
   client: {
     C2: "Metal parts here are not linked to each other. In a fault you could get a shock from two of them. Have it put right soon.",
-    C3: "Metal parts here are not all linked. A safety switch helps. Linking them is better.",
-    FI: "We could not find out if metal parts here are linked as they need to be. This must be tested.",
+    C3: [
+      says("Metal parts here are not all linked. A safety switch helps. Linking them is better.", yes("rcd-in-time")),
+      "Metal parts here are not all linked. It is not a danger now. Linking them is better.",
+    ],
+    FI: [
+      unsure("We could not find out if metal parts here are linked as they need to be. This must be tested.", [
+        "bonded",
+      ]),
+      unsure(
+        "Metal parts here are not all linked. We could not find out if they have to be. This must be tested.",
+        ["in-time", "rcd-in-time", "asked-by-place"],
+        no("bonded"),
+      ),
+    ],
     none: "Metal parts here are safe as they are.",
   },
   remedies: [

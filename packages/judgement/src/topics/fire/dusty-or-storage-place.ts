@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Places where what is kept or worked catches fire easily: wood shops, barns, paper stores. */
@@ -84,9 +84,14 @@ export const dustyOrStoragePlace = topic({
     },
   ],
   client: {
-    C2: "The electrics here are hot or could set dust or stock alight. Keep the place clean, and have it put right soon.",
-    C3: "The electrics here are not made for so much dust. Keep the place clean. They are not a danger now.",
-    FI: "We could not find out if the electrics here could set dust alight. This must be looked at soon.",
+    C2: "Dust or stock could catch fire from the electrics here. Clean up, and have it put right soon.",
+    C3: "Parts of the electrics here are not what a dusty place needs. Keep the place clean. They are not a danger now.",
+    FI: unsure("We could not find out if the electrics here could set dust alight. This must be looked at soon.", [
+      "dust",
+      "enclosure",
+      "rcd-300ma",
+      "heat",
+    ]),
     none: "The electrics suit this dusty place.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
@@ -87,7 +87,11 @@ export const connectorBlockOpen = topic({
     C1: "A joint in the main wires can be touched or is burning hot. It can kill or start a fire. Keep away. Have it made safe now.",
     C2: "A joint in the main wires is loose, hot or badly covered. It could burn or give a shock. Have it put right soon.",
     C3: "A joint in the main wires should be better fixed. It is not a danger now.",
-    FI: "We could not look inside a joint in the main wires. This must be looked at soon.",
+    FI: unsure("We could not look inside a joint in the main wires. This must be looked at soon.", [
+      "cover",
+      "tight",
+      "heat",
+    ]),
     none: "The joint in the main wires is in order.",
   },
   remedies: [

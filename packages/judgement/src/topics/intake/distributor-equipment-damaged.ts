@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
@@ -104,11 +104,31 @@ export const distributorEquipmentDamaged = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "The box or cable where the power comes in is open to touch or is burning hot. It can kill. Keep away. Call the power network now.",
-    C2: "The box or cable where the power comes in is damaged. It could give a shock or burn. Call the power network soon.",
+    C1: "Live metal can be touched where the power comes in. It can kill. Keep away. Call the power network now.",
+    C2: [
+      says(
+        "The box or cable where the power comes in is damaged. It could give a shock or burn. Call the power network soon.",
+        is("damage", "cracked", "open"),
+      ),
+      says(
+        "There are signs of heat where the power comes in. It could start a fire. Call the power network soon.",
+        yes("heat"),
+      ),
+    ],
     C3: "The box or cable where the power comes in is loose. It is not a danger now. Ask the power network to fix it.",
-    FI: "We could not see how bad the damage is where the power comes in. The power network must look at it.",
-    none: "The box and cable where the power comes in are in order.",
+    FI: [
+      unsure("We could not see how bad the damage is where the power comes in. The power network must look at it.", [
+        "damage",
+        "live-reachable",
+      ]),
+      unsure("We could not find out if parts get hot where the power comes in. The power network must look at it.", [
+        "heat",
+      ]),
+    ],
+    none: [
+      says("The box and cable where the power comes in are in order.", is("damage", "surface")),
+      says("The owner of the damaged box or cable has been told and will put it right.", yes("reported")),
+    ],
   },
   remedies: [
     {

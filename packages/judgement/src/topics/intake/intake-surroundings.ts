@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
@@ -118,10 +118,21 @@ export const intakeSurroundings = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "Something is burning hot where the power comes in. Turn the power off now. If there is smoke, get out and call for help.",
-    C2: "The place where the power comes in is too wet, hot or full. It could start a fire or give a shock. Act soon.",
+    C1: "Things that burn lie against main parts that have been hot. Turn the power off now. If there is smoke, get out and call for help.",
+    C2: [
+      says("Water gets on the main power parts. They could give a shock or burn. Act soon.", is("damp", "wet")),
+      says("There are signs of heat where the power comes in. It could start a fire. Act soon.", yes("heat")),
+      says(
+        "Things that burn lie against the main power parts. They could catch fire. Take them away soon.",
+        is("stored", "against"),
+      ),
+    ],
     C3: "Keep the place where the power comes in clear and dry. You must be able to get to the main switch fast.",
-    FI: "We could not see all of the place where the power comes in. This must be looked at.",
+    FI: unsure("We could not see all of the place where the power comes in. This must be looked at.", [
+      "stored",
+      "damp",
+      "heat",
+    ]),
     none: "The place where the power comes in is clear and dry.",
   },
   remedies: [

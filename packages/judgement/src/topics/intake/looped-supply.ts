@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
@@ -124,10 +124,37 @@ export const loopedSupply = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "A part of the supply shared with next door is burning hot. It can start a fire now. Call the power network at once.",
-    C2: "Wires shared with next door are hot, may stay live or may lose their earth. Have this put right soon.",
-    C3: "This home shares its supply with next door. It is not a danger now. Having its own is better.",
-    FI: "We could not find out how the supply here is shared or earthed. The power network must tell.",
+    C2: [
+      says(
+        "This place shares wires with the one next door. Parts here may stay live when you turn the power off. Have this put right soon.",
+        all(is("shared", "after-the-fuse", "neutral"), any(no("notice-and-isolation"), is("shared", "neutral"))),
+      ),
+      says(
+        "The earth here comes by way of next door. If it is lost, metal here could give a shock. Have this put right soon.",
+        is("earth-from", "neighbours-wiring"),
+      ),
+      says(
+        "Someone joined the earth here to another wire. If that wire breaks, metal could give a shock. Have this put right soon.",
+        is("earth-from", "own-link"),
+      ),
+      says(
+        "Parts shared with the place next door have been hot. They could burn. Have this put right soon.",
+        yes("heat"),
+      ),
+    ],
+    C3: "This place shares its supply with next door. It is not a danger now. Having its own is better.",
+    FI: [
+      unsure("We could not find out how the supply here is shared or earthed. The power network must tell.", [
+        "shared",
+        "earth-from",
+      ]),
+      unsure(
+        "Parts here are shared with next door. We could not find out all about them. They must be looked at.",
+        ["heat", "notice-and-isolation"],
+        is("shared", "before-the-fuse", "after-the-fuse", "neutral"),
+      ),
+      unsure("We could not see if parts where the power comes in have been hot. They must be looked at.", ["heat"]),
+    ],
     none: "The way power comes in here is in order.",
   },
   remedies: [

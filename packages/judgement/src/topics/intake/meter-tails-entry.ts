@@ -1,4 +1,4 @@
-import { ALWAYS, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
@@ -91,10 +91,15 @@ export const meterTailsEntry = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "The main wires are burning hot where they go in. They can start a fire now. Turn the power off and call for help.",
-    C2: "The main wires are cut into by metal or have been hot. They could give a shock or burn. Have this put right soon.",
-    C3: "The main wires should be better held and kept off bare metal. It is not a danger now.",
-    FI: "We could not see how the main wires go in. This must be looked at.",
+    C2: [
+      says(
+        "Metal cuts or presses into the main wires. They could give a shock or burn. Have this put right soon.",
+        is("edge", "cutting"),
+      ),
+      says("The main wires have been hot where they go in. They could burn. Have this put right soon.", yes("heat")),
+    ],
+    C3: "The main wires should go in and be held in a better way. It is not a danger now.",
+    FI: unsure("We could not see how the main wires go in. This must be looked at.", ["edge", "heat"]),
     none: "The main wires go in as they should.",
   },
   remedies: [

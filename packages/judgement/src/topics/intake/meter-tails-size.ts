@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
@@ -113,10 +113,34 @@ export const meterTailsSize = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "The main wires are burning hot. They can start a fire now. Turn the power off and call for help at once.",
-    C2: "The main wires are too thin or have been hot. They could burn. Have them changed soon.",
-    C3: "The main wires or main fuse are a bit small. They cope today. Check before you add a shower or car charger.",
-    FI: "We could not find out if the main wires are thick enough. This must be looked at.",
+    C2: [
+      says(
+        "The main wires are too thin for the power used here. They could get hot and burn. Have them changed soon.",
+        all(no("fuse-within"), is("load", "above")),
+      ),
+      says("The main wires or their ends have been hot. They could burn. Have this put right soon.", yes("heat")),
+      says(
+        "The main fuse is too big for the main wires. If more power is used, they could get hot and burn. Have this put right soon.",
+        no("fuse-within"),
+      ),
+    ],
+    C3: [
+      says(
+        "You may use more power than the main fuse is made for. It is not a danger now. Check before you add a shower or car charger.",
+        no("demand-within-fuse"),
+      ),
+      says(
+        "The main wires are small for the main fuse. It is not a danger now. Check before you add a shower or car charger.",
+        no("fuse-within"),
+      ),
+    ],
+    FI: [
+      unsure("We could not find out if the main wires are thick enough. This must be looked at.", [
+        "fuse-within",
+        "load",
+      ]),
+      unsure("We could not find out if the main wires have been hot. This must be looked at.", ["heat"]),
+    ],
     none: "The main wires are thick enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
@@ -109,10 +109,26 @@ export const originIsolator = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "The main switch by the meter is open to touch or is burning hot. It can kill or start a fire. Keep away. Have it made safe now.",
-    C2: "The main switch by the meter is missing, broken or burnt. You could get a shock. Have it changed soon.",
-    C3: "The switch by the meter is a bit small for the main fuse. It copes today. A larger one is better.",
-    FI: "We could not find out if all the power can be turned off. This must be looked at.",
+    C1: "Live metal of the main switch by the meter can be touched. It can kill. Keep away until it is covered.",
+    C2: [
+      says(
+        "The switch by the meter is cracked or loose. You could get a shock. Have it changed soon.",
+        is("state", "cracked"),
+      ),
+      says("The switch by the meter has been hot. It could burn. Have it changed soon.", yes("heat")),
+      says(
+        "There is no main switch near the meter. You could not turn the power off in time. Have one put in soon.",
+        all(is("state", "not-there"), no("main-switch")),
+      ),
+    ],
+    C3: "The switch by the meter is small for the main fuse. It is not a danger now. A larger one is better.",
+    FI: [
+      unsure("We could not find out if all the power can be turned off. This must be looked at.", [
+        "state",
+        "main-switch",
+      ]),
+      unsure("We could not find out if the switch by the meter has been hot. This must be looked at.", ["heat"]),
+    ],
     none: "The power here can be turned off as it should be.",
   },
   remedies: [

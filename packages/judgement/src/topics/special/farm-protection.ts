@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Agricultural and horticultural premises: RCDs, bonding where livestock stand, damage and dust. */
@@ -133,8 +133,17 @@ export const farmProtection = topic({
   client: {
     C1: "Live parts can be touched in the farm building. Keep people and animals away and switch it off now.",
     C2: "The power in the farm building could hurt people or animals, or start a fire. Have it put right soon.",
-    C3: "The power in the farm building is safe now, but it lacks safety switches asked for today.",
-    FI: "We could not find out if the power in the farm building is safe. It must be looked at soon.",
+    C3: [
+      says("The power in the farm building is safe now, but it lacks safety switches asked for today.", no("rcd-fire")),
+      "Cables or boxes in the farm building stand where they may be hurt. They are safe now. Have them guarded.",
+    ],
+    FI: unsure("We could not find out if the power in the farm building is safe. It must be looked at soon.", [
+      "rcd-socket",
+      "rcd-fire",
+      "livestock",
+      "bonding",
+      "damage",
+    ]),
     none: "The power in the farm building is as it should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Electric heating in floors, walls and ceilings. */
@@ -93,8 +93,19 @@ export const floorHeating = topic({
   client: {
     C1: "The floor heating has failed and its floor could be live. Keep it off.",
     C2: "The floor heating has failed inside or lacks its safety parts. Keep it off until it has been put right.",
-    C3: "The floor heating is safe now, but it lacks a safety switch or a heat limit asked for today.",
-    FI: "We could not find out if the floor heating is safe. Keep it off until this is known.",
+    C3: [
+      says("The floor heating is safe now, but it lacks a safety part asked for today.", is("insulation", "met")),
+      says(
+        "The floor heating has a fault inside. Its safety parts guard you for now. Have it put right.",
+        is("insulation", "low"),
+      ),
+    ],
+    FI: unsure("We could not find out if the floor heating is safe. Keep it off until this is known.", [
+      "rcd-30ma",
+      "screen-earthed",
+      "heat-limited",
+      "insulation",
+    ]),
     none: "The floor heating is as it should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, oneKind, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Supplies to caravans on pitches and to boats at moorings. */
@@ -89,7 +89,15 @@ export const pitchOrMooringSupply = topic({
     C1: "Live parts of an outlet can be touched. Switch it off and keep people away now.",
     C2: "The supply to the caravan or boat could give a shock after one fault. Have it put right soon.",
     C3: "The outlets share a safety switch. Each should have its own. It is not a danger now.",
-    FI: "We could not find out how the caravan or boat supply is earthed. This must be looked at soon.",
+    FI: [
+      unsure("We could not find out how the caravan or boat supply is earthed. This must be looked at soon.", [
+        "earthing",
+      ]),
+      unsure("We could not find out if the supply to the caravan or boat is safe. This must be looked at soon.", [
+        "outlet",
+        "rcd-any",
+      ]),
+    ],
     none: "The supply to the caravan or boat is as it should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Electrical equipment and bonding around a swimming pool, paddling pool or fountain. */
@@ -103,7 +103,12 @@ export const poolEquipment = topic({
     C1: "Mains power can reach people in the pool. Keep everyone out of the water and switch it off now.",
     C2: "The power near the pool is not safe enough for wet people. Have it put right soon.",
     C3: "The power near the pool is safe now, but not as good as it should be today.",
-    FI: "We could not find out if the power near the pool is safe. Keep it off until this is known.",
+    FI: unsure("We could not find out if the power near the pool is safe. Keep it off until this is known.", [
+      "zone",
+      "protection",
+      "bonding",
+      "ip",
+    ]),
     none: "The power near the pool is as it should be.",
   },
   remedies: [

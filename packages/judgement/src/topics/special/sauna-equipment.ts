@@ -1,4 +1,4 @@
-import { any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Heaters, luminaires and wiring in a sauna. */
@@ -100,8 +100,13 @@ export const saunaEquipment = topic({
   ],
   client: {
     C2: "The sauna could start a fire or give a shock. Do not use it until it has been put right.",
-    C3: "The sauna is safe to use now, but some parts are not the right kind for the heat.",
-    FI: "We could not find out if the sauna is safe. Do not use it until this is known.",
+    C3: "The sauna is not a danger now, but some parts are not as they should be.",
+    FI: unsure("We could not find out if the sauna is safe. Do not use it until this is known.", [
+      "heater",
+      "heat-rated",
+      "rcd-30ma",
+      "insulation",
+    ]),
     none: "The sauna is as it should be.",
   },
   remedies: [
