@@ -154,14 +154,56 @@ function perMetre(area: Evidence<"square-millimetre">, material: string | undefi
   return conductorResistance(TERM.conductorPerMetre, area.value, material as "copper").value;
 }
 
-function residual(circuit: Circuit): { present: boolean | undefined; rcd: ResidualDevice | undefined } {
-  let open = false;
+/** One RCD on the way to the origin, or a place nobody looked at. */
+interface Before {
+  rcd: ResidualDevice | undefined;
+  works: Flat;
+  undelayed: boolean | undefined;
+}
+
+/** Every RCD between a circuit and the origin; `present` undefined where somewhere nobody looked and none was found. */
+function residual(circuit: Circuit): { present: boolean | undefined; chain: Before[] } {
+  const chain: Before[] = [];
+  let found = false;
+  let unseen = false;
   for (let at: Circuit | undefined = circuit; at !== undefined; at = at.board.feeder) {
-    const [device] = at.residual.devices;
-    if (device !== undefined) return { present: true, rcd: device };
-    if (at.residual.present.kind !== "fact") open = true;
+    if (at.residual.present.kind !== "fact") {
+      unseen = true;
+      chain.push({ rcd: undefined, works: OPEN, undelayed: undefined });
+    }
+    for (const rcd of at.residual.devices) {
+      found = true;
+      const mark = word(rcd.delay) ?? (rcd.timeAtRated.high <= 0.13 ? "general" : undefined);
+      chain.push({ rcd, works: works(rcd), undelayed: mark === undefined ? undefined : mark === "general" });
+    }
   }
-  return { present: open ? undefined : false, rcd: undefined };
+  return found ? { present: true, chain } : { present: unseen ? undefined : false, chain: [] };
+}
+
+/** A display that ended at or beyond the limit fails, however the band falls. */
+function opens(time: Evidence<Unit>, limit: number): Flat {
+  if (!has(time) || Number.isNaN(limit)) return OPEN;
+  if (time.high === Number.POSITIVE_INFINITY && time.value >= limit) return NOT;
+  return atMost(time.value, time.low, time.high, limit);
+}
+
+function works(rcd: ResidualDevice): Flat {
+  const t = rcd.timeAtRated;
+  if (!has(t)) return OPEN;
+  const standard = word(rcd.standard);
+  const delay = word(rcd.delay);
+  if (standard !== undefined && delay !== undefined) {
+    const most = permittedRcdTime({ standard, delay, multiple: 1 }).max.value;
+    if (!Number.isNaN(most)) return opens(t, most);
+  }
+  const surely = opens(t, 0.13);
+  if (surely.verdict === "met") return surely;
+  let longest = 1;
+  if (delay === "general") longest = 0.3;
+  else if (delay === undefined && standard !== undefined && !["BS 4293", "BS EN 60947-2"].includes(standard))
+    longest = 0.5;
+  const hopeless = opens(t, longest);
+  return hopeless.verdict === "not-met" ? hopeless : OPEN;
 }
 
 function marked(circuit: { device: Circuit["device"] }) {
@@ -232,10 +274,17 @@ function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: Ret
   }
   let byRcd: Flat = NONE;
   if (rcd.present === undefined) byRcd = OPEN;
-  else if (rcd.present && rcd.rcd !== undefined) {
-    const i = rcd.rcd.residual;
-    byRcd = atMost(zs.value * i.value, zs.low * i.low, times(zs.high, i.high), 50);
-  }
+  else if (rcd.present)
+    byRcd = any(
+      ...rcd.chain.map((one) => {
+        const i = one.rcd?.residual;
+        const touch =
+          i === undefined || !has(i) || !has(zs)
+            ? OPEN
+            : atMost(zs.value * i.value, zs.low * i.low, times(zs.high, i.high), 50);
+        return all(touch, one.works);
+      }),
+    );
   return any(over, byRcd);
 }
 
@@ -322,8 +371,15 @@ function additional(circuit: Circuit, use: string, rcd: ReturnType<typeof residu
     (load === "lighting" && dwelling);
   if (load !== undefined && !wanted && word(circuit.socketOutlets) !== true) return NONE;
   if (load === undefined || rcd.present === undefined) return OPEN;
-  const i = rcd.rcd?.residual;
-  const inCircuit = !rcd.present || i === undefined ? NOT : has(i) ? atMost(i.value, i.low, i.high, 0.03) : OPEN;
+  const inCircuit = rcd.present
+    ? any(
+        ...rcd.chain.map((one) => {
+          const i = one.rcd?.residual;
+          const sensitive = i === undefined || !has(i) ? OPEN : atMost(i.value, i.low, i.high, 0.03);
+          return all(sensitive, one.undelayed === undefined ? OPEN : one.undelayed ? MET : NOT, one.works);
+        }),
+      )
+    : NOT;
   return load === "vehicle-charging" ? any(inCircuit, OPEN) : inCircuit;
 }
 
@@ -451,17 +507,21 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
   };
   let byRcd: Flat = NONE;
   if (rcd.present === undefined) byRcd = OPEN;
-  else if (rcd.present && rcd.rcd !== undefined) {
-    const i = rcd.rcd.residual;
-    const delay = word(rcd.rcd.delay);
-    const fast = has(i) && near.l >= 5 * i.high;
-    const standard = delay === "general" ? "BS EN 61008" : word(rcd.rcd.standard);
-    const t =
-      has(i) && delay !== undefined && standard !== undefined
-        ? permittedRcdTime({ standard, delay, multiple: fast ? 5 : 1 }).max.value
-        : Number.NaN;
-    byRcd = size({ v: near.v ** 2 * t, l: 0, h: near.h ** 2 * t });
-  }
+  else if (rcd.present)
+    byRcd = any(
+      ...rcd.chain.map((one) => {
+        if (one.rcd === undefined) return OPEN;
+        const { residual: i, timeAtFive } = one.rcd;
+        const multiple = has(i) && near.l >= 5 * i.high ? 5 : 1;
+        const standard = one.undelayed === true ? "BS EN 61008" : word(one.rcd.standard);
+        if (!has(i) || one.undelayed === undefined || standard === undefined) return all(one.works, OPEN);
+        const most = permittedRcdTime({ standard, delay: one.undelayed ? "general" : "S", multiple }).max.value;
+        const slow = multiple === 5 && has(timeAtFive) ? timeAtFive : undefined;
+        const time = slow === undefined ? most : Math.max(most, slow.value);
+        const latest = slow === undefined ? most : Math.max(most, slow.high);
+        return all(one.works, size({ v: near.v ** 2 * time, l: 0, h: times(near.h ** 2, latest) }));
+      }),
+    );
   return any(selection, size(e), byRcd);
 }
 
@@ -580,7 +640,7 @@ function rcdTime(rcd: ResidualDevice): Flat {
   if (standard === undefined || delay === undefined || !has(t)) parts.push(OPEN);
   else {
     const limits = permittedRcdTime({ standard, delay, multiple: 1 });
-    parts.push(atMost(t.value, t.low, t.high, limits.max.value));
+    parts.push(opens(t, limits.max.value));
     if (limits.min !== null) parts.push(atLeast(t.value, t.low, t.high, limits.min.value));
   }
   if (rcd.button.kind === "fact") parts.push(byWord(rcd.button, "trips"));
@@ -668,17 +728,26 @@ function electrode(installation: Installation): Flat {
   const ra = has(supply.ra) ? supply.ra : supply.ze;
   let largest: Evidence<"ampere"> | undefined;
   let unknown = false;
+  let allWork = MET;
   for (const circuit of circuits) {
-    const { present, rcd } = residual(circuit);
+    const { present, chain } = residual(circuit);
     if (present === false) continue;
-    if (rcd === undefined || !has(rcd.residual)) {
+    const serves =
+      chain.find((one) => one.works.verdict === "met") ??
+      chain.find((one) => one.works.verdict !== "not-met") ??
+      chain[0];
+    if (serves?.rcd === undefined || !has(serves.rcd.residual)) {
       unknown = true;
+      allWork = serves?.works ?? OPEN;
       break;
     }
-    if (largest === undefined || rcd.residual.value > largest.value) largest = rcd.residual;
+    allWork = all(allWork, serves.works);
+    if (largest === undefined || serves.rcd.residual.value > largest.value) largest = serves.rcd.residual;
   }
-  if (system === undefined || unknown || largest === undefined || !has(ra)) return OPEN;
-  return atMost(ra.value * largest.value, ra.low * largest.low, times(ra.high, largest.high), 50);
+  if (system === undefined) return OPEN;
+  if (largest === undefined && !unknown) return OPEN;
+  if (unknown || largest === undefined || !has(ra)) return all(OPEN, allWork);
+  return all(atMost(ra.value * largest.value, ra.low * largest.low, times(ra.high, largest.high), 50), allWork);
 }
 
 function demand(installation: Installation): Flat {
@@ -701,6 +770,7 @@ function demand(installation: Installation): Flat {
   let counted = 0;
   let certainV = 0;
   let certainL = 0;
+  let certainH = 0;
   for (const kind of DIVERSITY_LOADS) {
     const loads = groups.get(kind) ?? [];
     if (loads.length === 0) continue;
@@ -713,6 +783,7 @@ function demand(installation: Installation): Flat {
       if (kind === "standard-circuits" || kind === "other-sockets") continue;
       certainV = Math.max(certainV, one.v);
       certainL = Math.max(certainL, one.l);
+      certainH = Math.max(certainH, one.h);
     }
     if (allowance.rule === "whole") {
       total.v += sum.v * allowance.part;
@@ -737,7 +808,9 @@ function demand(installation: Installation): Flat {
   if (has(supply.statedDemand)) return judged(band(supply.statedDemand));
   if (phases === undefined || counted === 0 || Number.isNaN(certainV)) return OPEN;
   return judged(
-    phases === "1" ? { v: total.v, l: certainL, h: total.h } : { v: total.v / 3, l: certainL / 3, h: total.h },
+    phases === "1"
+      ? { v: Math.max(total.v, certainV), l: certainL, h: Math.max(total.h, certainH) }
+      : { v: Math.max(total.v, certainV) / 3, l: certainL / 3, h: Math.max(total.h, certainH) },
   );
 }
 

@@ -132,6 +132,7 @@ function rulesOf({ subject }: Compiled): readonly (readonly [string, Expression]
       ]),
     ]),
     ...subject.departures.map(({ when }, i) => [`departure-${i}`, when] as const),
+    ...(subject.dangers ?? []).map(({ id, when }) => [`danger-${id}`, when] as const),
   ];
 }
 

@@ -136,7 +136,10 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
       FI: { facts: { unaccounted: true, "failing-joint": cannot("the joint could not be found") } },
     },
   },
-  "zs-0.8-fail": { topic: "zs-over-limit", facts: { disconnects: "in-time", by: "overcurrent" } },
+  "zs-0.8-fail": {
+    topic: "zs-over-limit",
+    facts: { disconnects: "in-time", by: "overcurrent", unaccounted: false },
+  },
   "zs-tt-mcb": { topic: "zs-over-limit", facts: { disconnects: "not-in-time", by: "overcurrent" } },
   "double-pole-fuse": {
     topic: "neutral-fused",

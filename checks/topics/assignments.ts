@@ -8,7 +8,25 @@ export const EXHAUSTIVE = 20_000;
  * The rules of a subject read directly, one full assignment at a time, without the diagram: what the laws are held
  * against. Only tests and measurements use it.
  */
-export function severityAt({ subject, edition, variables, index }: Compiled, values: readonly number[]): Severity {
+export function severityAt(compiled: Compiled, values: readonly number[]): Severity {
+  const { subject, edition } = compiled;
+  const holds = (rule: Expression): boolean => holdsAt(compiled, values, rule);
+  const counts = ({ editions }: { readonly editions?: readonly string[] }) => editions?.includes(edition) ?? true;
+  let worst = 0;
+  for (const path of subject.paths.filter(counts)) {
+    if (!holds(path.exists)) continue;
+    let left = 0;
+    for (const { gone, sound } of path.layers) left += holds(gone) ? 0 : holds(sound) ? 2 : 1;
+    worst = Math.max(worst, left === 0 ? 3 : left === 1 ? 2 : 0);
+  }
+  if (subject.departures.filter(counts).some(({ when }) => holds(when))) worst = Math.max(worst, 1);
+  for (const { when, least } of (subject.dangers ?? []).filter(counts))
+    if (holds(when)) worst = Math.max(worst, least === "C1" ? 3 : 2);
+  return SEVERITIES[worst] as Severity;
+}
+
+/** Whether a rule holds under a full assignment, read directly. */
+export function holdsAt({ variables, index }: Compiled, values: readonly number[], rule: Expression): boolean {
   const holds = (rule: Expression): boolean => {
     switch (rule.op) {
       case "always":
@@ -31,16 +49,7 @@ export function severityAt({ subject, edition, variables, index }: Compiled, val
       }
     }
   };
-  const counts = ({ editions }: { readonly editions?: readonly string[] }) => editions?.includes(edition) ?? true;
-  let worst = 0;
-  for (const path of subject.paths.filter(counts)) {
-    if (!holds(path.exists)) continue;
-    let left = 0;
-    for (const { gone, sound } of path.layers) left += holds(gone) ? 0 : holds(sound) ? 2 : 1;
-    worst = Math.max(worst, left === 0 ? 3 : left === 1 ? 2 : 0);
-  }
-  if (subject.departures.filter(counts).some(({ when }) => holds(when))) worst = Math.max(worst, 1);
-  return SEVERITIES[worst] as Severity;
+  return holds(rule);
 }
 
 /** Every way of giving the variables values within the masks. */

@@ -166,8 +166,8 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     usual: "C2",
     alternatives: {
       C3: {
-        condition: "faults still cleared in time",
-        facts: { disconnects: true },
+        condition: "the resistance still fits its length, and faults are cleared in time",
+        facts: { "fits-length": true, disconnects: true },
         positions: { "joint-that-still-clears": "improve" },
       },
     },
@@ -496,9 +496,10 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     },
   },
   "ring-broken-cpc": {
-    situation: "The protective conductor of a ring is open once; every point still reaches earth.",
+    situation:
+      "The protective conductor of a ring is open once; every point still reaches earth; nothing has been hot.",
     topic: "ring-broken",
-    facts: { "live-conductor-open": false, cpc: "open-once" },
+    facts: { "live-conductor-open": false, cpc: "open-once", heat: "none" },
     usual: "C3",
     alternatives: { C2: { condition: "a point has lost its earth", facts: { cpc: "point-lost" } } },
   },
@@ -828,7 +829,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "supply-seals": {
     situation: "The seal of the cut-out is missing; nothing else is changed.",
     topic: "supply-tampered",
-    facts: { found: "seals" },
+    facts: { found: "seals", joints: "enclosed" },
     usual: "none",
     alternatives: { C3: { condition: "worth an entry", positions: { "seal-missing": "improvement" } } },
   },
@@ -938,12 +939,80 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     facts: { group: "group-1", bonding: false },
     usual: "C2",
   },
+  // Danger by itself: another answer of the same observation does not take it away
+  "danger-bond-browned": {
+    situation: "The main bond to gas is of 10 mm², as it should be, and its insulation is browned and stiff.",
+    topic: "main-bonding-undersized",
+    facts: { "table-size": true, size: "10 mm²", pme: true, "heat-damage": true },
+    usual: "C2",
+  },
+  "danger-broken-neutral": {
+    situation:
+      "Metal of the house is live to ground, lights flare; neutral and earth are joined by the distributor only.",
+    topic: "earth-neutral-joined",
+    facts: { joined: "by-distributor", "metal-live": true },
+    usual: "C1",
+  },
+  "danger-battery-outdoors": {
+    situation: "A battery store outdoors, fixed as its maker asks, is swollen and warm.",
+    topic: "battery-place",
+    facts: { place: "outside", condition: "damaged", "as-maker-asks": true, detection: true },
+    usual: "C2",
+  },
+  "danger-clean-store": {
+    situation: "A clean store; the switch-fuse on its wall is scorched.",
+    topic: "dusty-or-storage-place",
+    facts: { dust: "clean", enclosure: true, "rcd-300ma": true, heat: true },
+    usual: "C2",
+  },
+  "danger-joint-within-limits": {
+    situation:
+      "Zs is within the limit of the breaker; the earth joint in a socket is loose and explains an excess of 0.3 ohm.",
+    topic: "zs-over-limit",
+    facts: { disconnects: "in-time", by: "overcurrent", unaccounted: true, "failing-joint": true },
+    usual: "C2",
+  },
+  "danger-poor-earth-joint": {
+    situation: "A corroded earth joint; its resistance still fits the length, and faults are cleared in time.",
+    topic: "cpc-resistance-high",
+    facts: { "fits-length": true, cause: "poor-joint", disconnects: true },
+    usual: "C2",
+    alternatives: {
+      C3: { condition: "to be improved while it clears", positions: { "joint-that-still-clears": "improve" } },
+    },
+  },
+  "danger-hot-contacts": {
+    situation: "Contacts of a socket are marked by heat; no matter comes out of the cable.",
+    topic: "pvc-exudation",
+    facts: { seen: false, reaches: "on-cores", contacts: "corroded", insulation: true },
+    usual: "C2",
+  },
+  "danger-cut-out-smokes": {
+    situation: "The cut-out smokes under load; its case is whole and the distributor has been told.",
+    topic: "distributor-equipment-damaged",
+    facts: { "live-reachable": false, damage: "surface", heat: "now", reported: true },
+    usual: "C1",
+  },
+  "danger-tail-smokes": {
+    situation: "A tail smokes at the meter; its size and the load are in order.",
+    topic: "meter-tails-size",
+    facts: { "fuse-within": true, load: "limited", "demand-within-fuse": true, heat: "now" },
+    usual: "C1",
+  },
+  "danger-bars-behind-rail": {
+    situation: "Bare bars behind a rail in a room that anyone enters, with notices.",
+    topic: "live-parts-out-of-reach",
+    facts: { reach: "obstacle", control: "anyone", notice: true },
+    usual: "C1",
+    alternatives: { C2: { condition: "the rail counts as a layer", positions: { distance: "counts" } } },
+  },
   "live-crane-wires": {
     situation: "Bare crane conductors 4 m up in a workshop that anyone enters.",
     topic: "live-parts-out-of-reach",
     facts: { reach: "beyond", control: "anyone" },
-    usual: "C2",
+    usual: "C1",
     alternatives: {
+      C2: { condition: "height counts as a layer", positions: { distance: "counts" } },
       none: { condition: "skilled persons only, notices", facts: { control: "skilled-only", notice: true } },
     },
   },

@@ -14,6 +14,7 @@ import {
   reason,
   SEVERITIES,
   settledIn,
+  statementsIn,
 } from "@good-grounds/core";
 import { COMPUTATIONS, compiledTopic, givenFromText, TOPICS } from "@good-grounds/judgement";
 import fc from "fast-check";
@@ -177,22 +178,26 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
     );
     if (reachable.length > 1 && (reachable.includes("C2") || reachable.includes("C1"))) reachable.push("FI");
     expect(Object.keys(topic.client).sort()).toEqual([...reachable].sort());
-    for (const [classification, sentence] of Object.entries(topic.client)) {
-      expect(gradeOf(sentence), `${classification}: ${sentence}`).toBeLessThanOrEqual(7);
-      expect(sentence.length).toBeLessThanOrEqual(240);
-    }
+    for (const [classification, statements] of Object.entries(topic.client))
+      for (const { words } of statementsIn(statements)) {
+        expect(gradeOf(words), `${classification}: ${words}`).toBeLessThanOrEqual(7);
+        expect(words.length).toBeLessThanOrEqual(240);
+      }
   });
 
   test("it says where its rules come from, and is answered by computations that exist", () => {
     const cited = [
       ...topic.paths.flatMap(({ layers }) => layers.flatMap(({ regulations }) => regulations ?? [])),
       ...topic.departures.flatMap(({ regulations }) => regulations),
+      ...(topic.dangers ?? []).flatMap(({ regulations }) => regulations),
     ];
     expect(cited.length).toBeGreaterThan(0);
     for (const regulation of cited)
       expect(regulation).toMatch(/^(?:\d{3}(?:\.\d{1,3}){0,5}|Appendix \d+|Table \d+[\d.A-Z]*)$/);
-    for (const { worked } of Object.values(topic.facts)) {
-      if (worked === undefined) continue;
+    const links = Object.values(topic.facts).flatMap(({ worked }) =>
+      worked === undefined ? [] : [worked, ...(worked.and ?? [])],
+    );
+    for (const worked of links) {
       const one = COMPUTATIONS.get(worked.by);
       expect(one, worked.by).toBeDefined();
       if (worked.matter === undefined || one === undefined || !("conclude" in one)) continue;

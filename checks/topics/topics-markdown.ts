@@ -30,6 +30,8 @@ export function topicsMarkdown(): string {
     "",
     `Assignments are all ways of giving facts and contested points values. The laws are tried on each of them up to ${EXHAUSTIVE.toLocaleString("en-GB").replaceAll(",", " ")}, beyond on as many drawn at random; that no worsening lowers a severity is proved for all of them. Questions are counted until the classification is settled under the more usual positions, every answer taken to be as likely as the next; *least* is what the best possible way of asking takes on average.`,
     "",
+    "Under a group stands what is danger by itself in its topics, with the least classification that no other answer takes away.",
+    "",
     `Over all topics the order asked in takes ${(ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length).toFixed(3)} times the least possible number of questions on average, and ${Math.max(...ratios).toFixed(3)} times at most (${ratios.length} topics compared).`,
     "",
   ];
@@ -47,6 +49,10 @@ export function topicsMarkdown(): string {
       }),
       "",
     );
+    const dangers = topics.flatMap(({ id, dangers: own = [] }) =>
+      own.map(({ least, words, regulations }) => `- \`${id}\`: ${words} → ${least} (${regulations.join(", ")})`),
+    );
+    if (dangers.length > 0) lines.push("Danger whatever else is said:", "", ...dangers, "");
   }
   return lines.join("\n");
 }

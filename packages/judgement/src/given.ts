@@ -77,6 +77,7 @@ function answer(need: Need, name: string, entries: readonly string[], issues: Is
     case "word":
       return first === undefined ? factNotKnown(need.matter, path) : wordFrom(need, first, path, issues);
     case "word-list":
+    case "rcd-tests":
       return entries.map((entry, i) => wordFrom(need, entry, [...path, i], issues)) as readonly Fact<string>[];
     case "yes-no":
       if (first === undefined) return factNotKnown(need.matter, path);

@@ -1,4 +1,5 @@
 import type { Evidence, Fact, Matter, Term, Unit } from "@good-grounds/core";
+import { RCD_TESTED, type RcdTest, type RcdTested } from "./circuits/rcd-test.ts";
 
 /** A quantity a computation asks for. */
 export interface QuantityNeed<U extends Unit> {
@@ -40,7 +41,21 @@ export interface YesNoNeed {
   readonly hint: string;
 }
 
-export type Need = QuantityNeed<Unit> | QuantityListNeed<Unit> | WordNeed<string> | WordListNeed<string> | YesNoNeed;
+/** What the tests of one or several RCDs showed: by hand one word each, from an inspection their readings. */
+export interface RcdTestsNeed {
+  readonly kind: "rcd-tests";
+  readonly matter: Matter;
+  readonly words: readonly RcdTested[];
+  readonly hint: string;
+}
+
+export type Need =
+  | QuantityNeed<Unit>
+  | QuantityListNeed<Unit>
+  | WordNeed<string>
+  | WordListNeed<string>
+  | RcdTestsNeed
+  | YesNoNeed;
 
 /** What a computation asks for, by the name used in its code and, in kebab case, on the command line. */
 export type Needs = Readonly<Record<string, Need>>;
@@ -55,7 +70,9 @@ export type AnswerTo<N extends Need> =
         ? Fact<W>
         : N extends WordListNeed<infer W>
           ? readonly Fact<W>[]
-          : Fact<boolean>;
+          : N extends RcdTestsNeed
+            ? readonly RcdTest[]
+            : Fact<boolean>;
 
 /** The evidence that answers all needs; what is not known is there as not known. */
 export type Given<N extends Needs> = { readonly [K in keyof N]: AnswerTo<N[K]> };
@@ -83,6 +100,10 @@ export function asksWord<const W extends string>(matter: Matter, words: readonly
 
 export function asksWords<const W extends string>(matter: Matter, words: readonly W[], hint = ""): WordListNeed<W> {
   return Object.freeze({ kind: "word-list", matter, words, hint });
+}
+
+export function asksRcdTests(matter: Matter, hint = ""): RcdTestsNeed {
+  return Object.freeze({ kind: "rcd-tests", matter, words: RCD_TESTED, hint });
 }
 
 export function asksYesNo(matter: Matter, hint = ""): YesNoNeed {

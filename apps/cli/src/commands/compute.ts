@@ -128,6 +128,7 @@ function needWords(need: Need): string {
       return `${need.term.name}, in ${UNIT_SYMBOL[need.term.unit] || "plain number"}${need.kind === "quantity-list" ? ", repeat for several" : ""}${hint}`;
     case "word":
     case "word-list":
+    case "rcd-tests":
       return `${need.matter.name}: ${need.words.join(", ")}${hint}`;
     case "yes-no":
       return `${need.matter.name}: yes, no${hint}`;

@@ -5,7 +5,10 @@ import { LETTER } from "../words/finish.ts";
 
 type Row = { readonly [name: string]: Value };
 
-/** A plain letter of what was found, most urgent first. `sentences` holds the plain sentence of each observation by id. */
+/**
+ * A plain letter of what was found, most urgent first. `sentences` holds the plain sentence of each observation by id, for
+ * those of which one is known to be true; of the others the inspector's own words are told.
+ */
 export function letterOf(data: Data, sentences: ReadonlyMap<string, string>): string {
   const brief = (data.brief ?? {}) as Row;
   const client = (brief.client ?? {}) as Row;
@@ -26,8 +29,11 @@ export function letterOf(data: Data, sentences: ReadonlyMap<string, string>): st
     if (those.length === 0) continue;
     lines.push("", `${LETTER.heads[classification]}:`);
     for (const one of those) {
-      const plain = sentences.get(text(one.id)) ?? "";
+      const done = text((one.madeSafe as Row | undefined)?.done);
+      // What was there before is not told as if it were there now.
+      const plain = done === "" ? (sentences.get(text(one.id)) ?? "") : "";
       lines.push(`- ${text(one.place)}: ${plain === "" ? text(one.what) : plain}`);
+      if (done !== "") lines.push(`  ${LETTER.done(done)}`);
       if (text(one.remedy) !== "") lines.push(`  ${LETTER.todo(text(one.remedy))}`);
     }
   }

@@ -1,4 +1,5 @@
 import type { PRECAUTIONS } from "@good-grounds/inspection/precautions";
+import { networkLine } from "./emergency.ts";
 
 type Step = (typeof PRECAUTIONS)[number];
 
@@ -40,10 +41,7 @@ export const STEPS: Readonly<Record<Step, string>> = {
 export const STAGES = {
   start: {
     title: "On arrival",
-    points: [
-      "Do not disturb what may be asbestos.",
-      "Smell of burning, a shock, fire: out, 999. Danger on the supply side: the distributor's emergency line, 105.",
-    ],
+    points: ["Do not disturb what may be asbestos.", "Smell of burning, a shock, fire: out, 999."],
   },
   covers: {
     title: "Before covers come off",
@@ -69,7 +67,6 @@ export const STAGES = {
     points: [
       "Make it safe as far as you can, with agreement.",
       "Tell occupier and duty holder before leaving, in writing. Record a refusal.",
-      "Refused, or on the supply side: 105, or the emergency services. Nobody leaves in silence.",
     ],
   },
   leave: {
@@ -78,6 +75,17 @@ export const STAGES = {
   },
 } as const;
 export type Stage = keyof typeof STAGES;
+
+/** The cautions of a stage, with whom to call about danger on the supply side where that may come up. */
+export function pointsOf(stage: Stage, nation: string): readonly string[] {
+  const { points } = STAGES[stage];
+  if (stage === "start") return [...points, `Danger on the supply side: ${networkLine(nation)}.`];
+  if (stage !== "danger") return points;
+  return [
+    ...points,
+    `Refused, or on the supply side: ${networkLine(nation)}, or the emergency services. Nobody leaves in silence.`,
+  ];
+}
 
 /** Words of the cautions. */
 export const CAUTIONS = {

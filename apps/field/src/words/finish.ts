@@ -117,14 +117,15 @@ export const LETTER = {
   },
   noOutcome: "The outcome is not settled yet.",
   heads: {
-    C1: "Danger now: do not use these until they are put right",
+    C1: "Danger found: do not use these until they are put right",
     C2: "Could become dangerous: have these put right soon",
     FI: "We could not find this out: have it looked at without delay",
     C3: "Not dangerous: better to improve",
   },
+  done: (done: string) => `Done about it before we left: ${done}`,
   todo: (remedy: string) => `To do: ${remedy}`,
   unseen: "What we could not see",
   next: (by: string) => `Have it looked at again by ${by}.`,
-  law: "If you let this home, the law may set dates for this work. The report says more.",
+  law: "If you let this home, the law may set dates for this work. This letter and the report do not give them.",
   closing: "The report holds the reasons and all readings. Ask us if anything is not clear.",
 };

@@ -1,4 +1,5 @@
 import type { Classification } from "@good-grounds/core";
+import { networkLine, networkToCall } from "./emergency.ts";
 
 /** Words of observations. */
 export const OBSERVATIONS = {
@@ -77,8 +78,8 @@ export const CHOICES: Readonly<Record<Classification, string>> = {
 /** Words of danger found. */
 export const DANGER = {
   none: "Nothing is classified C1.",
-  intro:
-    "Make it safe with agreement as far as you can, and tell the occupier and the duty holder before you leave, in writing. Refused, or on the supply side: the distributor's emergency line 105, or 999. Never leave silently.",
+  intro: (nation: string) =>
+    `Make it safe with agreement as far as you can, and tell the occupier and the duty holder before you leave, in writing. Refused, or on the supply side: ${networkLine(nation)}, or 999. Never leave silently.`,
   section: "Make safe and tell",
   done: "What was done to make it safe",
   doneHelp: "Isolated, locked, covered, or refused: by whom.",
@@ -103,7 +104,8 @@ export const DANGER = {
     readonly what: string;
     readonly done: string;
     readonly by: string;
-    readonly client: string;
+    /** As recorded; empty where it is not. */
+    readonly nation: string;
   }) =>
     [
       "Danger found at an electrical installation",
@@ -111,11 +113,10 @@ export const DANGER = {
       `Place: ${parts.address}`,
       `Found: ${parts.where}`,
       parts.what,
-      ...(parts.client === "" ? [] : ["", parts.client]),
       "",
       parts.done === "" ? "It has not been made safe. Do not use or touch it." : `Done so far: ${parts.done}`,
       "It must be put right by a competent person before it is used again.",
-      "If you smell burning, see sparks or feel a shock: keep away, and call 999. For the supplier's equipment call 105.",
+      `If you smell burning, see sparks or feel a shock: keep away, and call 999. For the supplier's equipment call ${networkToCall(parts.nation)}.`,
       "",
       `${parts.date}${parts.by === "" ? "" : `, ${parts.by}`}`,
     ].join("\n"),

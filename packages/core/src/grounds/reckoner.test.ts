@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Unit } from "../quantity/unit.ts";
 import { parseWritten } from "../quantity/written.ts";
 import { TERM } from "../terms/index.ts";
 import { matter } from "../terms/term.ts";
@@ -64,6 +65,74 @@ describe("bands of the arithmetic", () => {
     );
   });
 });
+
+describe("bands at the edges of arithmetic", () => {
+  const nothing = exactly(0);
+  const endless = exactly(Number.POSITIVE_INFINITY);
+  const unknown = notKnown(TERM.resistance, ["x"]);
+  const hostile = fc
+    .tuple(
+      ...Array.from({ length: 3 }, () => fc.constantFrom(-3, -0.2, 0, 1e-9, 0.5, 2, 1e9, Number.POSITIVE_INFINITY)),
+    )
+    .map((three) => {
+      const [low = 0, value = 0, high = 0] = three.sort((a, b) => a - b);
+      return banded(value, low, high);
+    });
+  const operations: readonly [string, (a: Evidence<"ohm">, b: Evidence<"ohm">) => Evidence<Unit>][] = [
+    ["sum", (a, b) => reckon.sum(TERM.resistance, a, b)],
+    ["difference", (a, b) => reckon.difference(TERM.resistance, a, b)],
+    ["product", (a, b) => reckon.product(TERM.resistance, a, reckon.quotient(TERM.ratio, b, exactly(1)))],
+    ["quotient", (a, b) => reckon.quotient(TERM.ratio, a, b)],
+    ["largest", (a, b) => reckon.largest(TERM.resistance, a, b)],
+    ["smallest", (a, b) => reckon.smallest(TERM.resistance, a, b)],
+    ["in parallel", (a, b) => reckon.inParallel(TERM.resistance, [a, b])],
+    ["one of", (a, b) => reckon.oneOf(TERM.resistance, [a, b])],
+    ["between", (a, b) => reckon.between(TERM.resistance, a, b)],
+    ["at most of", (a) => reckon.atMostOf(TERM.resistance, a)],
+    ["square", (a) => reckon.square(TERM.letThrough, assumed(TERM.rootLetThrough, a.value, "test", [a.low, a.high]))],
+    ["root", (a) => reckon.root(TERM.rootLetThrough, assumed(TERM.letThrough, a.value, "test", [a.low, a.high]))],
+    [
+      "let-through",
+      (a, b) =>
+        reckon.letThrough(
+          TERM.letThrough,
+          assumed(TERM.current, a.value, "test", [a.low, a.high]),
+          assumed(TERM.operatingTime, b.value, "test", [b.low, b.high]),
+        ),
+    ],
+  ];
+
+  test.each(operations)("%s: every band holds its value, and none is a number of no meaning", (_, operate) => {
+    fc.assert(
+      fc.property(hostile, hostile, (a, b) => {
+        const { kind, value, low, high } = operate(a, b);
+        if (kind === "lacking") expect([value, low, high]).toEqual([Number.NaN, Number.NaN, Number.NaN]);
+        else expect(low <= value && value <= high, `${low} .. ${value} .. ${high}`).toBe(true);
+      }),
+      { seed: 20_261_130, numRuns: 2000 },
+    );
+  });
+
+  test.each(operations.slice(0, 9))("%s with something unknown is unknown, whatever the other is", (_, operate) => {
+    for (const other of [nothing, endless, exactly(1), banded(1, 0, Number.POSITIVE_INFINITY)])
+      for (const result of [operate(unknown, other), operate(other, unknown)]) {
+        expect(result.kind).toBe("lacking");
+        expect([result.value, result.low, result.high]).toEqual([Number.NaN, Number.NaN, Number.NaN]);
+      }
+  });
+
+  test("an unknown over nothing is no endless current", () => {
+    expect(reckon.quotient(TERM.ratio, unknown, nothing).kind).toBe("lacking");
+    expect(reckon.atLeast(about, reckon.quotient(TERM.ratio, unknown, nothing), TEN).verdict).toBe("not-known");
+  });
+
+  test("none of nothing is the largest or the smallest", () => {
+    expect(reckon.largest(TERM.resistance).kind).toBe("lacking");
+    expect(reckon.smallest(TERM.resistance).kind).toBe("lacking");
+  });
+});
+
+const TEN = assumed(TERM.ratio, 10, "test");
 
 describe("comparison with a limit", () => {
   test("met and not met are what every true value inside the band says; too near is the rest", () => {

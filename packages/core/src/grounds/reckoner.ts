@@ -26,8 +26,8 @@ export const TIE_SLACK = 1e-9;
 
 /**
  * The arithmetic of the engine. Each operation takes evidence and gives evidence: a value, its band, and the lines it
- * came from. Bands are worst case: each input anywhere in its own band, independent of the others. An unknown input
- * makes the result lacking, with the same lines kept. With `keep` false the lines are dropped and nothing is frozen;
+ * came from. Bands are worst case: each input anywhere in its own band, independent of the others; every band holds its
+ * value. An unknown input makes the result lacking, whatever it is multiplied or divided by, with the same lines kept. With `keep` false the lines are dropped and nothing is frozen;
  * values, bands and verdicts are the same.
  */
 export class Reckoner {
@@ -58,22 +58,27 @@ export class Reckoner {
     a: Evidence<A>,
     b: Evidence<B>,
   ): Evidence<ProductUnit<A, B>> {
-    if (a.low >= 0 && b.low >= 0) {
-      return this.#line(term, "product", a.value * b.value, a.low * b.low, times(a.high, b.high), this.#pair(a, b));
-    }
+    const value = times(a.value, b.value);
+    if (a.low >= 0 && b.low >= 0)
+      return this.#line(term, "product", value, times(a.low, b.low), times(a.high, b.high), this.#pair(a, b));
     const corners = [times(a.low, b.low), times(a.low, b.high), times(a.high, b.low), times(a.high, b.high)];
-    return this.#line(term, "product", a.value * b.value, Math.min(...corners), Math.max(...corners), this.#pair(a, b));
+    return this.#line(term, "product", value, Math.min(...corners), Math.max(...corners), this.#pair(a, b));
   }
 
-  /** `a ÷ b` for a divisor that is not negative; a divisor whose band reaches zero leaves the result without upper limit. */
+  /**
+   * `a ÷ b` for a divisor that is not negative: of a band that reaches below zero, as a difference may leave one, the part
+   * below does not count. A divisor whose band reaches zero leaves the result without limit on that side.
+   */
   quotient<A extends Unit, B extends Unit>(
     term: Term<QuotientUnit<A, B>>,
     a: Evidence<A>,
     b: Evidence<B>,
   ): Evidence<QuotientUnit<A, B>> {
-    const low = a.low >= 0 ? over(a.low, b.high) : over(a.low, b.low);
-    const high = a.high >= 0 ? over(a.high, b.low) : over(a.high, b.high);
-    return this.#line(term, "quotient", over(a.value, b.value), low, high, this.#pair(a, b));
+    const value = over(a.value, notBelowZero(b.value));
+    const [least, most] = [notBelowZero(b.low), notBelowZero(b.high)];
+    const low = a.low >= 0 ? over(a.low, most) : over(a.low, least);
+    const high = a.high >= 0 ? over(a.high, least) : over(a.high, most);
+    return this.#line(term, "quotient", value, low, high, this.#pair(a, b));
   }
 
   /** `a − 1`: what a factor adds to the quantity it multiplies. */
@@ -86,16 +91,17 @@ export class Reckoner {
     return this.#line(
       term,
       "square-root",
-      Math.sqrt(a.value),
-      Math.sqrt(a.low),
-      Math.sqrt(a.high),
+      Math.sqrt(notBelowZero(a.value)),
+      Math.sqrt(notBelowZero(a.low)),
+      Math.sqrt(notBelowZero(a.high)),
       this.#keep ? [a] : NONE,
     );
   }
 
   /** The energy a conductor withstands, (k·S)². */
   square(term: Term<"ampere-squared-second">, a: Evidence<"ampere-root-second">): Evidence<"ampere-squared-second"> {
-    return this.#line(term, "square", a.value ** 2, a.low ** 2, a.high ** 2, this.#keep ? [a] : NONE);
+    const [low, high] = squared(a);
+    return this.#line(term, "square", a.value ** 2, low, high, this.#keep ? [a] : NONE);
   }
 
   /** I²t for a constant current over a time. */
@@ -104,12 +110,13 @@ export class Reckoner {
     current: Evidence<"ampere">,
     time: Evidence<"second">,
   ): Evidence<"ampere-squared-second"> {
+    const [low, high] = squared(current);
     return this.#line(
       term,
       "let-through",
-      current.value ** 2 * time.value,
-      current.low ** 2 * time.low,
-      times(current.high ** 2, time.high),
+      times(current.value ** 2, notBelowZero(time.value)),
+      times(low, notBelowZero(time.low)),
+      times(high, notBelowZero(time.high)),
       this.#pair(current, time),
     );
   }
@@ -121,6 +128,7 @@ export class Reckoner {
       low = Math.max(low, part.low);
       high = Math.max(high, part.high);
     }
+    if (parts.length === 0) value = Number.NaN;
     return this.#line(term, "largest", value, low, high, this.#keep ? parts : NONE);
   }
 
@@ -131,16 +139,17 @@ export class Reckoner {
       low = Math.min(low, part.low);
       high = Math.min(high, part.high);
     }
+    if (parts.length === 0) value = Number.NaN;
     return this.#line(term, "smallest", value, low, high, this.#keep ? parts : NONE);
   }
 
-  /** Resistances in parallel, 1 ÷ Σ(1/R). */
+  /** Resistances in parallel, 1 ÷ Σ(1/R); none is below zero. */
   inParallel(term: Term<"ohm">, parts: readonly Evidence<"ohm">[]): Evidence<"ohm"> {
     let [value, low, high] = [0, 0, 0];
     for (const part of parts) {
-      value += 1 / part.value;
-      low += 1 / part.low;
-      high += 1 / part.high;
+      value += 1 / notBelowZero(part.value);
+      low += 1 / notBelowZero(part.low);
+      high += 1 / notBelowZero(part.high);
     }
     return this.#line(term, "in-parallel", 1 / value, 1 / low, 1 / high, this.#keep ? parts : NONE);
   }
@@ -179,20 +188,14 @@ export class Reckoner {
 
   /** Anything up to an upper limit: the limit stays the value, the band reaches down to nothing. */
   atMostOf<U extends Unit>(term: Term<U>, limit: Evidence<U>): Evidence<U> {
-    return this.#line(
-      term,
-      "at-most-of",
-      limit.value,
-      isKnown(limit) ? 0 : Number.NaN,
-      limit.high,
-      this.#keep ? [limit] : NONE,
-    );
+    return this.#line(term, "at-most-of", limit.value, Math.min(0, limit.low), limit.high, this.#keep ? [limit] : NONE);
   }
 
-  /** Anything from a lower to an upper limit; the upper one is the value. */
+  /** Anything from a lower to an upper limit; the upper one is the value, and never less than the lower. */
   between<U extends Unit>(term: Term<U>, lower: Evidence<NoInfer<U>>, upper: Evidence<NoInfer<U>>): Evidence<U> {
-    const value = Number.isNaN(lower.value) ? Number.NaN : upper.value;
-    return this.#line(term, "between", value, lower.low, upper.high, this.#pair(lower, upper));
+    const value = Math.max(lower.value, upper.value);
+    const high = Math.max(lower.high, upper.high);
+    return this.#line(term, "between", value, lower.low, high, this.#pair(lower, upper));
   }
 
   /** The same value under another name, where an argument passes from one idea to another. */
@@ -322,8 +325,17 @@ export class Reckoner {
     high: number,
     from: readonly Ground[],
   ): Computed<U> | Lacking<U> {
-    const kind = Number.isNaN(value) ? "lacking" : "computed";
-    const node = { kind, term, value, low, high, detail, from } as Computed<U> | Lacking<U>;
+    // One limitless thing less another has no value: then nothing is known on that side.
+    const known = !Number.isNaN(value);
+    const node = {
+      kind: known ? "computed" : "lacking",
+      term,
+      value,
+      low: known ? (Number.isNaN(low) ? Number.NEGATIVE_INFINITY : low) : value,
+      high: known ? (Number.isNaN(high) ? Number.POSITIVE_INFINITY : high) : value,
+      detail,
+      from,
+    } as Computed<U> | Lacking<U>;
     return this.#seal(node);
   }
 
@@ -380,14 +392,27 @@ function atLeastMargin(value: number, limit: number): number {
   return value >= limit ? 1 - limit / value : value / limit - 1;
 }
 
-/** 0 × ∞ is 0 here: nothing flows, however long. */
+/** 0 × ∞ is 0 here: nothing flows, however long. An unknown times nothing stays unknown. */
 function times(a: number, b: number): number {
-  return a === 0 || b === 0 ? 0 : a * b;
+  if (a === 0) return Number.isNaN(b) ? b : 0;
+  return b === 0 && !Number.isNaN(a) ? 0 : a * b;
 }
 
+/** Nothing over nothing is nothing; an unknown over nothing stays unknown. */
 function over(a: number, b: number): number {
-  if (b === 0) return a === 0 ? 0 : Number.POSITIVE_INFINITY;
-  return a / b;
+  if (b !== 0) return a / b;
+  return a === 0 ? 0 : a * Number.POSITIVE_INFINITY;
+}
+
+/** A resistance, a time or an energy as a magnitude; an unknown stays unknown. */
+function notBelowZero(value: number): number {
+  return Math.max(value, 0);
+}
+
+/** The least and the greatest square of anything in a band. */
+function squared({ low, high }: Evidence<Unit>): readonly [number, number] {
+  if (low >= 0) return [low ** 2, high ** 2];
+  return [high <= 0 ? high ** 2 : 0, Math.max(low ** 2, high ** 2)];
 }
 
 /**

@@ -119,7 +119,11 @@ function readWords(
 ): Read | AnswerFault {
   const allowed = about.kind === "yes-no" ? ["yes", "no"] : Object.keys(about.values);
   const text = answer === true ? "yes" : answer === false ? "no" : answer;
-  const values = text.split("|").map((part) => part.trim().toLowerCase());
+  const formerly = about.kind === "choice" ? (about.formerly ?? {}) : {};
+  const values = text.split("|").map((part) => {
+    const word = part.trim().toLowerCase();
+    return Object.hasOwn(formerly, word) ? (formerly[word] as string).toLowerCase() : word;
+  });
   const matched = values.map((value) => allowed.find((one) => one.toLowerCase() === value));
   if (matched.some((value) => value === undefined) || matched.length === 0)
     return { code: "not-a-value", name, found: shown(text), expected: allowed };

@@ -76,6 +76,7 @@ function quantityCells(fact: QuantityFact, cuts: readonly Cut[]): Cells {
     beyond(op, limit) {
       const cut = cutAt(fact, limit, op === "more-than");
       const from = cuts.findIndex(({ at, above }) => at === cut.at && above === cut.above) + 1;
+      if (from === 0) throw new Error(`${fact.name}: no rule of the subject has the limit "${limit}"`);
       return Array.from({ length: count - from }, (_, i) => numbered(from + i));
     },
   };

@@ -2,7 +2,7 @@ import type { EditionId } from "../vocabulary/premises.ts";
 import { type Cells, cellsOf } from "./cells.ts";
 import { Diagram } from "./diagram.ts";
 import { type Expression, leavesOf } from "./expression.ts";
-import type { Departure, HarmPath, Layer, Subject } from "./subject.ts";
+import { type Danger, type Departure, type HarmPath, type Layer, SEVERITIES, type Subject } from "./subject.ts";
 
 /** A fact or a contested point as a variable of the diagram. */
 export interface Variable {
@@ -34,6 +34,11 @@ export interface CompiledDeparture {
   readonly holds: number;
 }
 
+export interface CompiledDanger {
+  readonly danger: Danger;
+  readonly holds: number;
+}
+
 /** A subject under one edition, ready to be asked. Facts come before contested points. */
 export interface Compiled {
   readonly subject: Subject;
@@ -43,6 +48,7 @@ export interface Compiled {
   readonly diagram: Diagram;
   readonly paths: readonly CompiledPath[];
   readonly departures: readonly CompiledDeparture[];
+  readonly dangers: readonly CompiledDanger[];
   /** The function from facts and positions to the severity, with severities as leaves. */
   readonly root: number;
 }
@@ -98,21 +104,38 @@ export function compile(subject: Subject, edition: EditionId): Compiled {
   const departures = subject.departures
     .filter(countsUnder(edition))
     .map((departure) => ({ departure, holds: build(departure.when) }));
-  const root = [...paths.map(({ severity }) => severity), ...departures.map(({ holds }) => holds)].reduce(
-    (worst, one) => diagram.apply(either, worst, one),
-    0,
-  );
-  return { subject, edition, variables, index, diagram, paths, departures, root };
+  const dangers = (subject.dangers ?? [])
+    .filter(countsUnder(edition))
+    .map((danger) => ({ danger, holds: build(danger.when) }));
+  const root = [
+    ...paths.map(({ severity }) => severity),
+    ...departures.map(({ holds }) => holds),
+    ...dangers.map(({ danger, holds }) => diagram.map((holding) => holding * SEVERITIES.indexOf(danger.least), holds)),
+  ].reduce((worst, one) => diagram.apply(either, worst, one), 0);
+  return { subject, edition, variables, index, diagram, paths, departures, dangers, root };
+}
+
+const RULES = new WeakMap<Compiled, Map<Expression, number>>();
+
+/** A rule about a compiled subject as a function of 0 and 1; made once. Its limits have to be limits of the subject's own rules. */
+export function ruleIn(rule: Expression, compiled: Compiled): number {
+  const known = RULES.get(compiled) ?? new Map<Expression, number>();
+  RULES.set(compiled, known);
+  const made =
+    known.get(rule) ?? functionOf(rule, compiled.subject, compiled.variables, compiled.index, compiled.diagram);
+  known.set(rule, made);
+  return made;
 }
 
 function countsUnder(edition: EditionId) {
   return ({ editions }: { readonly editions?: readonly EditionId[] }) => editions?.includes(edition) ?? true;
 }
 
-function rulesOf({ paths, departures }: Subject): readonly Expression[] {
+function rulesOf({ paths, departures, dangers = [] }: Subject): readonly Expression[] {
   return [
     ...paths.flatMap(({ exists, layers }) => [exists, ...layers.flatMap(({ gone, sound }) => [gone, sound])]),
     ...departures.map(({ when }) => when),
+    ...dangers.map(({ when }) => when),
   ];
 }
 

@@ -13,8 +13,18 @@ export interface Worked {
   readonly by: string;
   /** Id of a matter within it that the fact rests on, where it is not the whole; see `settles` of a conclusion. */
   readonly matter?: string;
-  readonly met: string;
-  readonly notMet: string;
+  /** Further computations that have to be met as well; one of them that is not met is enough for `notMet`. */
+  readonly and?: readonly { readonly by: string; readonly matter?: string }[];
+  /** The value that `met` gives; left out where it says too little for an answer. Several that remain possible as "a | b". */
+  readonly met?: string;
+  /** The value that `not-met` gives; left out where it says too little for an answer. */
+  readonly notMet?: string;
+  /**
+   * Which verdicts of the findings about the place answer it; both where left out. A finding speaks of what the schedule
+   * records there, which may be another conductor, bond or condition than the one asked about. Figures given with the
+   * observation are of the thing itself and always count.
+   */
+  readonly findings?: "none" | "not-met-only";
 }
 
 interface Asked {
@@ -40,6 +50,8 @@ export interface ChoiceFact extends Asked {
   /** Clauses by value. Where `ordered` is true they run from best to worst. */
   readonly values: Readonly<Record<string, string>>;
   readonly ordered: boolean;
+  /** Answers of earlier files and the value each meant, where the question has since been told apart more finely. */
+  readonly formerly?: Readonly<Record<string, string>>;
 }
 
 /** A number with a unit, of which only the side of the rule's limits matters. */

@@ -9,5 +9,6 @@ export * from "./expression.ts";
 export * from "./fact.ts";
 export * from "./question.ts";
 export * from "./reason.ts";
+export * from "./statement.ts";
 export * from "./subject.ts";
 export * from "./survey.ts";

@@ -4,8 +4,9 @@ import { type Compiled, LAYER_STATES, type LayerState } from "./compile.ts";
 import { type ContestedView, contestedViews } from "./contested.ts";
 import { type Deciding, decidingFacts } from "./deciding.ts";
 import { type Explained, explain } from "./explain.ts";
+import type { Expression } from "./expression.ts";
 import { nextQuestion, openFacts, type Question } from "./question.ts";
-import type { Departure, HarmPath, Layer, Severity } from "./subject.ts";
+import type { Danger, Departure, HarmPath, Layer, Severity } from "./subject.ts";
 import { SEVERITIES } from "./subject.ts";
 import { bitsOf, possibleLeaves, settledIn } from "./survey.ts";
 
@@ -26,6 +27,12 @@ export interface PathArgument {
 
 export interface DepartureArgument {
   readonly departure: Departure;
+  readonly holds: Explained;
+}
+
+/** Whether something that is danger by itself is so. */
+export interface DangerArgument {
+  readonly danger: Danger;
   readonly holds: Explained;
 }
 
@@ -56,6 +63,7 @@ export interface Reasoning {
   readonly taken: ReadonlyMap<string, string>;
   readonly paths: readonly PathArgument[];
   readonly departures: readonly DepartureArgument[];
+  readonly dangers: readonly DangerArgument[];
   readonly grounds: ReadonlyMap<string, FactGround>;
 }
 
@@ -96,7 +104,7 @@ export function reason(compiled: Compiled, knowledge: Knowledge): Reasoning {
     ),
     paths: compiled.paths.map(({ path, exists, layers, severity }) => ({
       path,
-      exists: { ...explain(path.exists, compiled, knowledge), truth: truthOf(possibleLeaves(compiled, exists, masks)) },
+      exists: explained(path.exists, exists, compiled, knowledge),
       layers: layers.map(({ layer, state }) => {
         const states = bitsOf(possibleLeaves(compiled, state, masks)).map((leaf) => LAYER_STATES[leaf] as LayerState);
         return { layer, states, because: becauseOf(layer, states, compiled, knowledge) };
@@ -105,10 +113,11 @@ export function reason(compiled: Compiled, knowledge: Knowledge): Reasoning {
     })),
     departures: compiled.departures.map(({ departure, holds }) => ({
       departure,
-      holds: {
-        ...explain(departure.when, compiled, knowledge),
-        truth: truthOf(possibleLeaves(compiled, holds, masks)),
-      },
+      holds: explained(departure.when, holds, compiled, knowledge),
+    })),
+    dangers: compiled.dangers.map(({ danger, holds }) => ({
+      danger,
+      holds: explained(danger.when, holds, compiled, knowledge),
     })),
     grounds,
   };
@@ -122,6 +131,14 @@ function classificationOf(possible: readonly Severity[], nothingLeftToAsk: boole
   if (!couldBeDanger) return null;
   // Where both C1 and C2 are possible and nothing less, danger is certain: it is at least C2 and more is not settled.
   return least === "C2" ? "C2" : "FI";
+}
+
+/** A rule with the leaves that show it; whether it holds is read off its function, which is exact. */
+function explained(rule: Expression, holds: number, compiled: Compiled, knowledge: Knowledge): Explained {
+  return {
+    ...explain(rule, compiled, knowledge),
+    truth: truthOf(possibleLeaves(compiled, holds, knowledge.masks)),
+  };
 }
 
 function truthOf(leaves: number): Explained["truth"] {

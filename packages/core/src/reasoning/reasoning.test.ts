@@ -117,6 +117,84 @@ describe("layers left", () => {
   });
 });
 
+describe("danger by itself", () => {
+  const whole = { cover: "sound", locked: true, depth: "80 mm", material: "steel" };
+  const dangerous = compile(
+    {
+      ...CUPBOARD,
+      facts: {
+        ...CUPBOARD.facts,
+        warm: yesNo({ asks: "Warm?", ...glance, yes: "it is warm", no: "it is cool", worse: "yes" }),
+      },
+      dangers: [
+        { id: "warm", least: "C2", when: yes("warm"), words: "it is warm", regulations: ["526.1"] },
+        {
+          id: "of-old",
+          least: "C1",
+          when: yes("warm"),
+          words: "it was worse then",
+          regulations: ["526.1"],
+          editions: ["2018+A2+A3"],
+        },
+      ],
+    },
+    "2018+A4",
+  );
+  const said = (facts: Record<string, boolean | string | { notKnown: "limited"; reason: string }>) =>
+    reason(dangerous, readAnswers(dangerous, { facts }).knowledge);
+
+  test("stands whatever else is said, and a worse route still counts", () => {
+    expect(said({ ...whole, warm: false }).possible).toEqual(["none"]);
+    expect(said({ ...whole, warm: true })).toMatchObject({ possible: ["C2"], classification: "C2" });
+    expect(said({ warm: true }).possible).toEqual(["C2", "C1"]);
+    expect(said({ ...whole, cover: "off", locked: false, warm: true }).possible).toEqual(["C1"]);
+  });
+
+  test("is part of the argument with the facts that show it, under its editions", () => {
+    const { dangers } = said({ ...whole, warm: true });
+    expect(dangers.map(({ danger, holds }) => [danger.id, holds.truth, holds.because])).toEqual([
+      ["warm", "true", ["fact warm"]],
+    ]);
+  });
+
+  test("is asked for while it is open, is FI where it cannot be settled, and decides", () => {
+    const open = said(whole);
+    expect(open.possible).toEqual(["none", "C2"]);
+    expect(open.next?.fact).toBe("warm");
+    expect(said({ ...whole, warm: { notKnown: "limited", reason: "sealed" } }).classification).toBe("FI");
+    expect(said({ ...whole, warm: true }).deciding.down).toEqual([{ facts: { warm: "no" }, possible: 1 }]);
+    expect(said({ ...whole, warm: false }).deciding.up).toContainEqual({ facts: { warm: "yes" }, possible: 4 });
+  });
+
+  test("that speaks of what is not there is refused", () => {
+    const wrong = { id: "x", least: "C2", when: yes("nothing"), words: "w", regulations: [] } as const;
+    expect(() => compile({ ...CUPBOARD, dangers: [wrong] }, "2018+A4")).toThrow(/fact nothing/);
+  });
+});
+
+test("an answer of an earlier file counts as what it meant", () => {
+  const finer = compile(
+    {
+      ...CUPBOARD,
+      facts: {
+        ...CUPBOARD.facts,
+        cover: ranked({
+          asks: "Cover?",
+          ...glance,
+          values: { sound: "the cover is sound", loose: "the cover is loose", off: "the cover is off" },
+          formerly: { yes: "loose", no: "sound" },
+        }),
+      },
+    },
+    "2018+A4",
+  );
+  const maskOf = (cover: boolean | string) => readAnswers(finer, { facts: { cover } }).knowledge.masks[0];
+  expect(maskOf(true)).toBe(maskOf("loose"));
+  expect(maskOf(false)).toBe(maskOf("sound"));
+  expect(maskOf("no | off")).toBe(maskOf("sound | off"));
+  expect(readAnswers(finer, { facts: { cover: "maybe" } }).faults).toHaveLength(1);
+});
+
 describe("what is not known", () => {
   test("a band across a limit leaves both sides possible", () => {
     expect(asked({ cover: "sound", locked: false, depth: "70 mm to 90 mm", material: "steel" }).possible).toEqual([

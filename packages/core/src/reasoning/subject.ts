@@ -67,6 +67,23 @@ export interface Departure {
   readonly editions?: readonly EditionId[];
 }
 
+/**
+ * A statement that is danger whatever else is said: live metal in reach, something hot or arcing now, an earth that is
+ * open. The severity is at least `least` wherever `when` holds; no other answer takes that away, not even one that says
+ * the thing is not there. Of two statements that cannot both be true the dangerous one stands until it is withdrawn.
+ */
+export interface Danger {
+  readonly id: string;
+  /** The least severity while it is so. */
+  readonly least: "C1" | "C2";
+  readonly when: Expression;
+  /** As a clause: "the bond has been hot". */
+  readonly words: string;
+  readonly regulations: readonly string[];
+  /** Editions it counts under; all where left out. */
+  readonly editions?: readonly EditionId[];
+}
+
 /** A matter on which competent inspectors differ. Positions are never averaged; the first is the more usual. */
 export interface ContestedPoint {
   readonly question: string;
@@ -88,6 +105,8 @@ export interface Subject {
   readonly contested: Readonly<Record<string, ContestedPoint>>;
   readonly paths: readonly HarmPath[];
   readonly departures: readonly Departure[];
+  /** Statements that are danger by themselves; none where left out. */
+  readonly dangers?: readonly Danger[];
 }
 
 /** Severities that rules lead to, from least to most; FI is not among them: it says that something is not settled. */

@@ -26,13 +26,13 @@ export const adiabaticSize = calculation({
       name: "90 A for 0.4 s",
       given: { faultCurrent: "90 A", time: "0.4 s", k: "115 k" },
       values: { "required-area": { value: 0.49, within: 0.01 } },
-      source: "Basic Electrical Installation Work (textbook), page 251, example 2",
+      source: "textbook example: 90 A for 0.4 s, k 115",
     },
     {
       name: "328 A for 0.4 s",
       given: { faultCurrent: "328 A", time: "0.4 s", k: "115 k" },
       values: { "required-area": { value: 1.8, within: 0.01 } },
-      source: "institution forum thread on the least size of cpc",
+      source: "trade discussion of the least size of cpc",
     },
     {
       name: "time missing",

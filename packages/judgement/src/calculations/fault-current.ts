@@ -45,7 +45,7 @@ export const faultCurrent = calculation({
         "fault-current": { value: 3000, within: 1e-6 },
         "line-to-line-fault-current": { value: 5190, within: 10 },
       },
-      source: "contractors' association member page on prospective short-circuit current: 240 ÷ 0.08, × 1.73",
+      source: "trade page on prospective short-circuit current: 240 ÷ 0.08, × 1.73",
     },
     {
       name: "a low reading is a wide band",

@@ -66,14 +66,20 @@ export const breakingCapacity = check({
   conclude(given, reckon) {
     const fault = greatestFault(given, reckon);
     const own = reckon.atMost(QUESTION.faultWithinDevice, fault, ownBreakingCapacity(given, reckon));
-    if (!isKnown(given.conditionalRating)) return concluded(own);
+    if (!isKnown(given.conditionalRating)) return concluded(own, [], [], [reckon.any(QUESTION.faultWithinRating, own)]);
+    const rating = reckon.atMost(QUESTION.faultWithinAssembly, fault, given.conditionalRating);
     const assembly = reckon.all(
       QUESTION.faultWithinAssembly,
-      reckon.atMost(QUESTION.faultWithinAssembly, fault, given.conditionalRating),
+      rating,
       aheadAsNamed(given, reckon),
       reckon.byWord(QUESTION.oneMakeAssembly, given.oneMake, (one) => (one ? "met" : "not-met")),
     );
-    return concluded(reckon.any(QUESTION.breaksFault, own, assembly));
+    return concluded(
+      reckon.any(QUESTION.breaksFault, own, assembly),
+      [],
+      [],
+      [reckon.any(QUESTION.faultWithinRating, own, rating)],
+    );
   },
   examples: [
     {

@@ -105,18 +105,23 @@ export const cableCapacity = check({
   conclude(given, reckon) {
     const { shape, rated, designCurrent } = given;
     const capacity = asInstalled(given, reckon);
-    if (!isKnownFact(shape))
-      return concluded(reckon.settled(QUESTION.cableCarries, "not-known", "ring or radial", shape, capacity));
     const protects = reckon.atMost(QUESTION.deviceWithinCable, rated, usable(given, capacity, reckon));
+    if (!isKnownFact(shape)) {
+      const open = (about: typeof QUESTION.cableCarries) =>
+        reckon.settled(about, "not-known", "ring or radial", shape, capacity);
+      return concluded(open(QUESTION.cableCarries), [], [], [open(QUESTION.deviceWithinCable)]);
+    }
     if (shape.word === "ring") {
       const asRing = asRingFinal(given, capacity, reckon);
-      return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], conditions(given));
+      return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], conditions(given), [
+        reckon.any(QUESTION.deviceWithinCable, asRing, protects),
+      ]);
     }
     const judgement = reckon.any(QUESTION.cableCarries, protects, ...otherwiseProtected(given, capacity, reckon));
     const remarks = [...conditions(given), ...restsOnRelay(given, protects)];
-    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT]);
+    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT], [protects]);
     const within = reckon.atMost(QUESTION.loadWithinDevice, designCurrent, rated);
-    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks);
+    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks, [protects]);
   },
   examples: [
     {

@@ -11,8 +11,6 @@ import {
   isKnown,
   isKnownFact,
   type Judgement,
-  RCD_DELAYS,
-  RCD_STANDARDS,
   type Reckoner,
   TERM,
 } from "@good-grounds/core";
@@ -20,10 +18,19 @@ import { MATTER } from "@good-grounds/inspection";
 import { cpcBySelection, permittedRcdTime, protectiveConductorK, source } from "@good-grounds/tables";
 import { check, concluded, doesNotArise } from "../check.ts";
 import { energyByOvercurrent } from "../circuits/energy-let-through.ts";
-import { nearestResidual } from "../circuits/nearest-residual.ts";
 import { protectiveMaterial } from "../circuits/protective-material.ts";
+import { rcdWorks } from "../circuits/rcd-test.ts";
+import {
+  asAnswers,
+  delayNeed,
+  devicesOf,
+  type ResidualBefore,
+  rcdStandardNeed,
+  residualNeeds,
+  residualsBefore,
+} from "../circuits/residual-devices.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
+import { asksQuantities, asksQuantity, asksWord, type Given } from "../need.ts";
 
 const needs = {
   nominalVoltage: asksQuantity(TERM.nominalVoltage, "230 V"),
@@ -35,10 +42,10 @@ const needs = {
   breakingCapacity: asksQuantity(TERM.breakingCapacity, "6 kA, as marked"),
   energyClass: asksWord(MATTER.energyClass, ["1", "2", "3"]),
   letThrough: asksQuantity(TERM.letThrough, "13000 A²s, from the maker at this fault current"),
-  rcd: asksYesNo(MATTER.rcdPresent),
-  residual: asksQuantity(TERM.residualOperatingCurrent, "30 mA"),
-  rcdStandard: asksWord(MATTER.rcdStandard, RCD_STANDARDS),
-  delay: asksWord(MATTER.rcdDelay, RCD_DELAYS),
+  ...residualNeeds,
+  rcdStandard: rcdStandardNeed,
+  delay: delayNeed,
+  rcdFive: asksQuantities(TERM.rcdTimeFive, "18 ms, where it was taken"),
   line: asksQuantity(TERM.lineArea, "2.5 mm²"),
   cpc: asksQuantity(TERM.cpcArea, "1.5 mm²"),
   material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
@@ -57,8 +64,27 @@ const DELAYED = {
   rated: "32 A",
   rcd: "yes",
   residual: "100 mA",
+  rcdTest: "in-time",
   delay: "S",
   line: "1.5 mm²",
+  cpc: "1 mm²",
+  material: "copper",
+  insulation: "70C-thermoplastic",
+  cpcArrangement: "in-cable",
+} as const;
+
+const { rcdTest: _, ...UNTESTED } = DELAYED;
+
+const FUSE = {
+  nominalVoltage: "230 V",
+  zs: "2.5 Ω",
+  zdb: "0.8 Ω",
+  standard: "BS 3036",
+  rated: "30 A",
+  rcd: "yes",
+  residual: "30 mA",
+  delay: "general",
+  line: "4 mm²",
   cpc: "1 mm²",
   material: "copper",
   insulation: "70C-thermoplastic",
@@ -72,8 +98,8 @@ const DELAYED = {
  * Energy let through, in A²s. Breakers: once the fault reaches their instant trip they open in less than 0.1 s, and the
  * formula with a time no longer holds; then only the maker's figure at this fault current, or the ceiling of energy
  * limiting class 3 at the marked breaking capacity, is evidence, and the result says which is held. Fuses: their known
- * points; energy does not grow with current beyond a point. An RCD bounds the energy by its own operating time. The
- * habit of putting 0.1 s into the formula is shown beside and never decides.
+ * points; energy does not grow with current beyond a point. An RCD that was found to work bounds the energy by its
+ * operating time; a dead or slow one bounds nothing, and whether an untested one does is not known. The habit of putting 0.1 s into the formula is shown beside and never decides.
  */
 export const cpcAdiabatic = check({
   id: "cpc-adiabatic",
@@ -87,7 +113,6 @@ export const cpcAdiabatic = check({
     const arrangement = cable.cpcArrangement;
     if (isKnownFact(arrangement) && arrangement.word === "none")
       return doesNotArise("no protective conductor", arrangement);
-    const rcd = nearestResidual(circuit);
     return {
       nominalVoltage: installation.supply.nominalVoltage,
       zs: readings.zs,
@@ -98,10 +123,7 @@ export const cpcAdiabatic = check({
       breakingCapacity: device.breakingCapacity,
       energyClass: device.energyClass,
       letThrough: device.letThrough,
-      rcd: rcd.present,
-      residual: rcd.residual,
-      rcdStandard: rcd.standard,
-      delay: rcd.delay,
+      ...asAnswers(residualsBefore(circuit)),
       line: cable.line,
       cpc: cable.cpc,
       material: cable.material,
@@ -121,7 +143,7 @@ export const cpcAdiabatic = check({
       QUESTION.cpcWithstands,
       selection,
       sizeFor(QUESTION.cpcByEnergy, overcurrent.energy, k, given, reckon),
-      byRcd(given, near, k, reckon),
+      byRcds(given, near, k, reckon),
     );
     const beside = reckon.beside(() => {
       if (!overcurrent.instant) return [];
@@ -159,7 +181,7 @@ export const cpcAdiabatic = check({
       },
       verdict: "met",
       values: { "required-area": { value: 0.495, within: 0.01 } },
-      source: "Basic Electrical Installation Work (textbook), page 251: 90 A for 0.4 s, k 115: 0.49 mm²",
+      source: "textbook example: 90 A for 0.4 s, k 115: 0.49 mm²",
     },
     {
       name: "30 A semi-enclosed fuse at its 5 s current",
@@ -247,6 +269,37 @@ export const cpcAdiabatic = check({
       source: "230 ÷ 0.80 = 287.5 A for at most 0.15 s at 5 IΔn: √(287.5² × 0.15) ÷ 115 = 0.97 mm²",
     },
     {
+      name: "the same, slower at five times its current than its standard allows",
+      given: { ...DELAYED, rcdStandard: "BS EN 61008", rcdFive: "180 ms" },
+      verdict: "too-near",
+      source: "287.5 A for 0.18 s as measured: √(287.5² × 0.18) ÷ 115 = 1.06 mm², as an upper limit",
+    },
+    {
+      name: "the same device, not tested",
+      given: { ...UNTESTED, rcdStandard: "BS EN 61008" },
+      verdict: "not-known",
+      missing: ["rcd-tested"],
+      source: "nothing shows that the RCD opens",
+    },
+    {
+      name: "a dead RCD bounds nothing: the fuse decides",
+      given: { ...FUSE, rcdTest: "does-not-operate" },
+      verdict: "not-met",
+      source: "at least 1.15 mm² is needed with the fuse: √(210² × 0.4) ÷ 115",
+    },
+    {
+      name: "a slow RCD bounds nothing: the fuse decides",
+      given: { ...FUSE, rcdTest: "too-slow" },
+      verdict: "not-met",
+      source: "at least 1.15 mm² is needed with the fuse: √(210² × 0.4) ÷ 115",
+    },
+    {
+      name: "an RCD with the same fuse that works",
+      given: { ...FUSE, rcdTest: "in-time" },
+      verdict: "met",
+      source: "230 ÷ 0.80 = 287.5 A for at most 0.04 s at 5 IΔn: √(287.5² × 0.04) ÷ 115 = 0.5 mm²",
+    },
+    {
       name: "RCD with a delay that is set on the device",
       given: { ...DELAYED, rcdStandard: "BS 4293" },
       verdict: "not-known",
@@ -305,7 +358,7 @@ function bySelection({ line, cpc, cpcArrangement }: GivenHere, reckon: Reckoner)
  * never shows one too small, so "not met" is left to energies that are known for what they are.
  */
 function sizeFor(
-  question: (typeof QUESTION)["cpcByEnergy" | "cpcByRcd" | "tenthSecondHabit"],
+  question: (typeof QUESTION)["cpcByEnergy" | "cpcUntilRcdOpens" | "tenthSecondHabit"],
   energy: Evidence<"ampere-squared-second">,
   k: Evidence<"adiabatic-k">,
   { cpc }: GivenHere,
@@ -315,24 +368,40 @@ function sizeFor(
   return reckon.atLeast(question, cpc, needed);
 }
 
-/**
- * The RCD opens at the latest in the time of its standard; the energy until then is an upper limit. Without delay no
- * standard allows more than BS EN 61008; with one it has to be a standard that bounds the delay.
- */
-function byRcd(given: GivenHere, near: Evidence<"ampere">, k: Evidence<"adiabatic-k">, reckon: Reckoner): Judgement {
-  const { rcd, residual, rcdStandard, delay } = given;
+function byRcds(given: GivenHere, near: Evidence<"ampere">, k: Evidence<"adiabatic-k">, reckon: Reckoner): Judgement {
+  const { rcd } = given;
   if (!isKnownFact(rcd)) return reckon.settled(QUESTION.cpcByRcd, "not-known", "", rcd);
   if (!rcd.word) return reckon.settled(QUESTION.cpcByRcd, "not-applicable", "no RCD", rcd);
+  const parts = devicesOf(given).map((device) =>
+    reckon.all(QUESTION.cpcByRcd, untilOpen(device, given, near, k, reckon), rcdWorks(device.test, reckon)),
+  );
+  const [only] = parts;
+  return only !== undefined && parts.length === 1 ? only : reckon.any(QUESTION.cpcByRcd, ...parts);
+}
+
+/**
+ * An RCD that works opens at the latest in the time of its standard; the energy until then is an upper limit. Without
+ * delay no standard allows more than BS EN 61008; with one it has to be a standard that bounds the delay. Where it was
+ * measured at 5 IΔn and found slower than that, the time measured counts.
+ */
+function untilOpen(
+  { residual, standard: marked, delay, timeAtFive }: ResidualBefore,
+  given: GivenHere,
+  near: Evidence<"ampere">,
+  k: Evidence<"adiabatic-k">,
+  reckon: Reckoner,
+): Judgement {
   const fast = isKnown(near) && isKnown(residual) && near.low >= 5 * residual.high;
   const undelayed = isKnownFact(delay) && delay.word === "general";
-  const standard = undelayed ? UNDELAYED : rcdStandard;
+  const standard = undelayed ? UNDELAYED : marked;
   const time =
     isKnown(residual) && isKnownFact(delay) && isKnownFact(standard)
       ? permittedRcdTime({ standard: standard.word, delay: delay.word, multiple: fast ? 5 : 1 }).max
       : undefined;
-  const latest = reckon.lookedUp(TERM.permittedRcdTime, time, delay, residual, standard);
+  const permitted = reckon.lookedUp(TERM.permittedRcdTime, time, delay, residual, standard);
+  const latest = fast && isKnown(timeAtFive) ? reckon.largest(TERM.operatingTime, permitted, timeAtFive) : permitted;
   const most = reckon.letThrough(TERM.letThrough, near, latest);
-  return sizeFor(QUESTION.cpcByRcd, reckon.atMostOf(TERM.letThrough, most), k, given, reckon);
+  return sizeFor(QUESTION.cpcUntilRcdOpens, reckon.atMostOf(TERM.letThrough, most), k, given, reckon);
 }
 
 const UNDELAYED = fact(MATTER.rcdStandard, "BS EN 61008", [], "without delay no standard allows more", "assumed");

@@ -62,7 +62,11 @@ export const earthingConductorSize = check({
       );
     }
     const judgement = reckon.all(QUESTION.earthingConductorSize, ...parts);
-    return concluded(judgement, [], selection.verdict === "not-met" ? [SELECTION_ONLY] : []);
+    // Selection by the tails speaks of copper; the floor for a buried conductor is a question of its own.
+    const isCopper = !isKnownFact(material) || material.word === "copper";
+    return concluded(judgement, [], selection.verdict === "not-met" ? [SELECTION_ONLY] : [], [
+      isCopper ? selection : judgement,
+    ]);
   },
   examples: [
     {

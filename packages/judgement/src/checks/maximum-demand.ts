@@ -69,15 +69,17 @@ export const maximumDemand = check({
   },
   conclude(given, reckon) {
     const { stated, supplyRated, switchRated } = given;
-    const within = (demand: Evidence<"ampere">) =>
-      reckon.all(
-        QUESTION.demandWithin,
-        reckon.atMost(QUESTION.demandWithinFuse, demand, supplyRated),
-        reckon.atMost(QUESTION.demandWithinSwitch, demand, switchRated),
-      );
+    const within = (demand: Evidence<"ampere">) => {
+      const fuse = reckon.atMost(QUESTION.demandWithinFuse, demand, supplyRated);
+      const mainSwitch = reckon.atMost(QUESTION.demandWithinSwitch, demand, switchRated);
+      return { fuse, both: reckon.all(QUESTION.demandWithin, fuse, mainSwitch) };
+    };
     const reckoned = within(demandOf(given, reckon));
-    if (isKnown(stated)) return concluded(within(stated), [reckoned]);
-    return concluded(reckoned, [], reckoned.verdict === "met" ? [] : [ALLOWANCES]);
+    if (isKnown(stated)) {
+      const measured = within(stated);
+      return concluded(measured.both, [reckoned.both], [], [measured.fuse]);
+    }
+    return concluded(reckoned.both, [], reckoned.both.verdict === "met" ? [] : [ALLOWANCES], [reckoned.fuse]);
   },
   examples: [
     {
@@ -121,6 +123,21 @@ export const maximumDemand = check({
       },
       verdict: "not-met",
       source: "78 A alone is more than 60 A",
+    },
+    {
+      name: "a cooker that alone is more than the supply, its allowance less",
+      given: {
+        use: "dwelling",
+        phases: "1",
+        lighting: ["6 A"],
+        cooking: ["45 A"],
+        supplyRated: "40 A",
+        switchRated: "100 A",
+      },
+      verdict: "not-met",
+      values: { "maximum-demand": { value: 45, within: 1e-9 } },
+      source:
+        "0.66 × 6 + 10 + 0.3 × 35 = 24.46 A by the allowances, and the cooker by itself takes 45 A, which is more than 40 A",
     },
     {
       name: "measured demand decides",
@@ -170,7 +187,8 @@ function demandOf(given: Given<typeof needs>, reckon: Reckoner): Evidence<"amper
   );
   if (parts.length === 0) return reckon.lookedUp(TERM.maximumDemand, undefined, notKnown(TERM.demandPart, ["boards"]));
   const all = reckon.sum(TERM.maximumDemand, ...parts);
-  // The allowances are generous estimates; what is certain is the largest single load running by itself.
+  // The allowances are generous estimates; what is certain is the largest single load running by itself, so that the
+  // demand is never less than that.
   const certain = reckon.largest(
     TERM.demandPart,
     ...DIVERSITY_LOADS.flatMap((kind) => fixedLoads(kind, given)),

@@ -13,12 +13,13 @@ import {
   type Remark,
   TERM,
 } from "@good-grounds/core";
-import { MATTER } from "@good-grounds/inspection";
+import { type Circuit, MATTER } from "@good-grounds/inspection";
 import { cMin, permittedTouchVoltage, thumbFactor } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { operatingCurrentWithin, permittedTime } from "../circuits/device-figures.ts";
 import { temperatureRise } from "../circuits/hot-loop.ts";
-import { nearestResidual } from "../circuits/nearest-residual.ts";
+import { rcdWorks, whyNotCounted } from "../circuits/rcd-test.ts";
+import { asAnswers, devicesOf, residualNeeds, residualsBefore } from "../circuits/residual-devices.ts";
 import { standsUnderTable411 } from "../circuits/table-411-scope.ts";
 import { ASKED, QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
@@ -30,8 +31,7 @@ const needs = {
   standard: asksWord(MATTER.deviceStandard, DEVICE_STANDARDS),
   type: asksWord(MATTER.deviceType, DEVICE_TYPES),
   rated: asksQuantity(TERM.ratedCurrent, "32 A"),
-  rcd: asksYesNo(MATTER.rcdPresent),
-  residual: asksQuantity(TERM.residualOperatingCurrent, "30 mA"),
+  ...residualNeeds,
   zs: asksQuantity(TERM.measuredZs, "1.20 Ω"),
   zdb: asksQuantity(TERM.measuredZdb, "0.35 Ω"),
   r1r2: asksQuantity(TERM.measuredR1R2, "0.40 Ω"),
@@ -42,9 +42,21 @@ const needs = {
 
 type GivenHere = Given<typeof needs>;
 
+const TT_BEHIND_RCD = {
+  system: "TT",
+  nominalVoltage: "230 V",
+  underTable411: "yes",
+  standard: "BS EN 61009",
+  type: "B",
+  rated: "32 A",
+  rcd: "yes",
+  residual: "30 mA",
+} as const;
+
 /**
  * Disconnection in time: the measured earth fault loop impedance, raised to operating temperature, against the limit
- * of the overcurrent device, Zs,max = U0·Cmin ÷ Ia (411.4.4); or the RCD, Zs·IΔn ≤ 50 V (411.4.9, 411.5.3).
+ * of the overcurrent device, Zs,max = U0·Cmin ÷ Ia (411.4.4); or an RCD that was found to work, Zs·IΔn ≤ 50 V (411.4.9,
+ * 411.5.3). Of several RCDs in series one is enough, and whether it is delayed does not matter here.
  *
  * Zs in Ω as read at the furthest point; R1+R2 in Ω at the test temperature θ in °C. Only the circuit's own part of
  * the loop is raised: Zs,hot = Zs + (R1+R2)·(F/Ft − 1). Where R1+R2 was not recorded, Zs − Zdb stands for it, and
@@ -55,11 +67,10 @@ export const maximumZs = check({
   id: "maximum-zs",
   scope: "circuit",
   title: "Earth fault loop impedance within its limit",
-  formula: "Zs + (R1+R2)·(F/Ft − 1) ≤ U0·Cmin ÷ Ia, or Zs·IΔn ≤ 50 V",
+  formula: "Zs + (R1+R2)·(F/Ft − 1) ≤ U0·Cmin ÷ Ia, or Zs·IΔn ≤ 50 V with an RCD that works",
   regulations: ["411.3.2", "411.4.4", "411.5.3"],
   needs,
   gather(circuit, installation) {
-    const rcd = nearestResidual(circuit);
     return {
       system: installation.supply.earthing,
       nominalVoltage: installation.supply.nominalVoltage,
@@ -67,8 +78,7 @@ export const maximumZs = check({
       standard: circuit.device.standard,
       type: circuit.device.type,
       rated: circuit.device.rated,
-      rcd: rcd.present,
-      residual: rcd.residual,
+      ...disconnecting(circuit),
       zs: circuit.readings.zs,
       zdb: circuit.board.zdb,
       r1r2: circuit.readings.r1r2,
@@ -81,11 +91,14 @@ export const maximumZs = check({
     const overcurrent = byOvercurrent(given, reckon);
     const residual = byResidual(given, reckon);
     const judgement = reckon.any(QUESTION.disconnection, overcurrent.judgement, residual);
-    return concluded(judgement, overcurrent.beside, [
+    const remarks = [
       ...overcurrent.remarks,
       ...restsOnRcd(overcurrent.judgement, residual),
+      ...notCounted(judgement, given, reckon),
       ...temperatureMissing(given),
-    ]);
+    ];
+    // Whether the fuse or breaker disconnects and whether the RCD does are told apart: neither speaks for the other.
+    return concluded(judgement, overcurrent.beside, remarks, [overcurrent.judgement, aloneOf(residual, given, reckon)]);
   },
   examples: [
     {
@@ -134,20 +147,55 @@ export const maximumZs = check({
     },
     {
       name: "TT circuit disconnected by its RCD",
-      given: {
-        system: "TT",
-        nominalVoltage: "230 V",
-        underTable411: "yes",
-        standard: "BS EN 61009",
-        type: "B",
-        rated: "32 A",
-        rcd: "yes",
-        residual: "30 mA",
-        zs: "74.11 Ω",
-      },
+      given: { ...TT_BEHIND_RCD, rcdTest: "in-time", zs: "74.11 Ω" },
       verdict: "met",
       values: { "touch-voltage": { value: 74.11 * 0.03, within: 1e-9 } },
       source: "arithmetic: 74.11 × 0.030 = 2.22 V",
+    },
+    {
+      name: "TT circuit whose RCD opens too late",
+      given: { ...TT_BEHIND_RCD, rcdTest: "too-slow", zs: "74.11 Ω" },
+      verdict: "not-met",
+      source: "nothing disconnects in time: 74.11 Ω is more than 218.5 ÷ 160 = 1.366 Ω, and the RCD failed its test",
+    },
+    {
+      name: "TT circuit whose RCD is dead",
+      given: { ...TT_BEHIND_RCD, rcdTest: "does-not-operate", zs: "91 Ω" },
+      verdict: "not-met",
+      source: "nothing disconnects: 91 Ω is more than 218.5 ÷ 160 = 1.366 Ω, and the RCD failed its test",
+    },
+    {
+      name: "TT circuit whose RCD was not tested",
+      given: { ...TT_BEHIND_RCD, zs: "74.11 Ω" },
+      verdict: "not-known",
+      missing: ["rcd-tested"],
+      source: "disconnection rests on the RCD, and nothing shows that it works",
+    },
+    {
+      name: "dead RCD at the circuit, a working one ahead of it",
+      given: {
+        ...TT_BEHIND_RCD,
+        residual: ["30 mA", "100 mA"],
+        rcdTest: ["does-not-operate", "in-time"],
+        zs: "74.11 Ω",
+      },
+      verdict: "met",
+      values: { "touch-voltage": { value: 7.411, within: 1e-9 } },
+      source: "arithmetic: 74.11 × 0.100 = 7.41 V",
+    },
+    {
+      name: "low loop, the RCD not tested: the breaker disconnects by itself",
+      given: {
+        ...TT_BEHIND_RCD,
+        system: "TN-S",
+        zs: "0.60 Ω",
+        r1r2: "0.40 Ω",
+        temperature: "20 °C",
+        insulation: "70C-thermoplastic",
+        cpcArrangement: "in-cable",
+      },
+      verdict: "met",
+      source: "arithmetic: 0.20 + 0.40 × 1.20 = 0.68 against 230 × 0.95 ÷ 160 = 1.366",
     },
     {
       name: "no reading and no RCD leaves it open",
@@ -217,16 +265,44 @@ function against(given: GivenHere, hot: Evidence<"ohm">, circuit: "final-41.1" |
   return { judgement, beside, remarks: [] };
 }
 
-function byResidual({ rcd, residual, zs }: GivenHere, reckon: Reckoner): Judgement {
+/** RCDs by what matters for disconnection. */
+function disconnecting(circuit: Circuit) {
+  const { rcd, residual, rcdTest } = asAnswers(residualsBefore(circuit));
+  return { rcd, residual, rcdTest };
+}
+
+function byResidual(given: GivenHere, reckon: Reckoner): Judgement {
+  const { rcd, zs } = given;
   if (!isKnownFact(rcd)) return reckon.settled(QUESTION.residualDisconnects, "not-known", "", rcd);
   if (!rcd.word) return reckon.settled(QUESTION.residualDisconnects, "not-applicable", "no RCD", rcd);
-  const touch = reckon.product(TERM.touchVoltage, zs, residual);
-  return reckon.atMost(QUESTION.residualDisconnects, touch, permittedTouchVoltage);
+  const parts = devicesOf(given).map(({ residual, test }) =>
+    reckon.all(
+      QUESTION.residualDisconnects,
+      reckon.atMost(QUESTION.touchVoltage, reckon.product(TERM.touchVoltage, zs, residual), permittedTouchVoltage),
+      rcdWorks(test, reckon),
+    ),
+  );
+  const [only] = parts;
+  return only !== undefined && parts.length === 1 ? only : reckon.any(QUESTION.residualDisconnects, ...parts);
+}
+
+/** For a fact that asks whether an RCD disconnects: where there is none, none does. */
+function aloneOf(residual: Judgement, { rcd }: GivenHere, reckon: Reckoner): Judgement {
+  if (residual.verdict !== "not-applicable") return residual;
+  return reckon.settled(QUESTION.residualDisconnects, "not-met", "no RCD", rcd);
 }
 
 function restsOnRcd(overcurrent: Judgement, residual: Judgement): readonly Remark[] {
   if (overcurrent.verdict === "met" || residual.verdict !== "met") return [];
   return [REMARK_RCD];
+}
+
+/** Where nothing disconnects, the reader is told what became of the RCD that is there. */
+function notCounted({ verdict }: Judgement, given: GivenHere, reckon: Reckoner): readonly Remark[] {
+  const { rcd } = given;
+  if (verdict === "met" || !isKnownFact(rcd) || !rcd.word) return [];
+  const tests = devicesOf(given).map(({ test }) => test);
+  return [whyNotCounted(tests, reckon) ?? []].flat();
 }
 
 function temperatureMissing({ temperature, zs }: GivenHere): readonly Remark[] {

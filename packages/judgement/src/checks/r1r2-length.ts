@@ -1,4 +1,4 @@
-import { CONDUCTOR_MATERIALS, isKnownFact, TERM } from "@good-grounds/core";
+import { CONDUCTOR_MATERIALS, isKnownFact, type Matter, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { check, concluded, doesNotArise } from "../check.ts";
 import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../circuits/conductor-expectation.ts";
@@ -52,11 +52,15 @@ export const r1r2Length = check({
     const greatest = reckon.product(TERM.expectedR1R2, at20, testFactor(temperature));
     const expected = reckon.product(TERM.expectedR1R2, greatest, CONDUCTOR_TOLERANCE);
     const reading = withUsualDoubt(TERM.measuredR1R2, r1r2, "continuity", reckon);
-    const judgement = reckon.agrees(QUESTION.resistanceFitsCable, reading, expected, "agrees-with", () => [
-      withInstrumentDoubt(TERM.measuredR1R2, r1r2, reckon),
-      expected,
+    const held = (question: Matter, how: "agrees-with" | "not-above") =>
+      reckon.agrees(question, reading, expected, how, () => [
+        withInstrumentDoubt(TERM.measuredR1R2, r1r2, reckon),
+        expected,
+      ]);
+    const judgement = held(QUESTION.resistanceFitsCable, "agrees-with");
+    return concluded(judgement, [], judgement.verdict === "too-near" ? [ONLY_AT_THE_CEILING] : [], [
+      held(QUESTION.resistanceNotAbove, "not-above"),
     ]);
-    return concluded(judgement, [], judgement.verdict === "too-near" ? [ONLY_AT_THE_CEILING] : []);
   },
   examples: [
     {

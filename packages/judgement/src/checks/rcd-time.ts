@@ -12,6 +12,7 @@ import {
 import { MATTER } from "@good-grounds/inspection";
 import { permittedRcdTime } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
+import { opensWithin } from "../circuits/rcd-test.ts";
 import { QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, type Given } from "../need.ts";
 
@@ -45,12 +46,14 @@ export const rcdTime = check({
   conclude(given, reckon) {
     const { atRated, atFive, button } = given;
     const limits = limitsOf(given, 1, reckon);
-    const notSlow = reckon.atMost(QUESTION.rcdNotSlow, atRated, limits.most);
+    const notSlow = opensWithin(QUESTION.rcdNotSlow, atRated, limits.most, reckon);
     const parts: Judgement[] = [notSlow];
     if (limits.least !== null) parts.push(reckon.atLeast(QUESTION.rcdNotFast, atRated, limits.least));
     const byButton = reckon.byWord(QUESTION.rcdButton, button, (word) => (word === "trips" ? "met" : "not-met"));
     if (isKnownFact(button)) parts.push(byButton);
-    const beside = isKnown(atFive) ? [reckon.atMost(QUESTION.rcdFive, atFive, limitsOf(given, 5, reckon).most)] : [];
+    const beside = isKnown(atFive)
+      ? [opensWithin(QUESTION.rcdFive, atFive, limitsOf(given, 5, reckon).most, reckon)]
+      : [];
     // Whether it opens in time and whether its button works are told apart: a dead button is not a slow device.
     return concluded(reckon.all(QUESTION.rcdOperates, ...parts), beside, isKnownFact(button) ? [] : [NO_BUTTON], [
       notSlow,
@@ -94,6 +97,12 @@ export const rcdTime = check({
       },
       verdict: "not-met",
       source: "regulation 643.10: the button is part of the test",
+    },
+    {
+      name: "still closed when the test ended at the limit",
+      given: { standard: "BS EN 61008", delay: "general", atRated: ">300 ms", button: "trips" },
+      verdict: "not-met",
+      source: "BS EN 61008-1: 300 ms at IΔn; the display says that it took longer",
     },
     {
       name: "not tested",

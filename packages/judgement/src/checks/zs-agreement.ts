@@ -1,4 +1,4 @@
-import { type Evidence, isKnown, type Remark, TERM } from "@good-grounds/core";
+import { type Evidence, isKnown, type Matter, type Remark, TERM } from "@good-grounds/core";
 import { check, concluded } from "../check.ts";
 import { ONLY_AT_THE_CEILING, withInstrumentDoubt, withUsualDoubt } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
@@ -34,14 +34,17 @@ export const zsAgreement = check({
     const loop = (reading: Evidence<"ohm">) => withUsualDoubt(TERM.loopReading, reading, "loop", reckon);
     const dead = withUsualDoubt(TERM.loopReading, r1r2, "continuity", reckon);
     const expected = reckon.sum(term, loop(before), dead);
-    const judgement = reckon.agrees(QUESTION.readingsAgree, loop(zs), expected, "agrees-with", () => {
-      const doubt = (reading: Evidence<"ohm">) => withInstrumentDoubt(TERM.loopReading, reading, reckon);
-      return [doubt(zs), reckon.sum(term, doubt(before), doubt(r1r2))];
-    });
+    const held = (question: Matter, how: "agrees-with" | "not-above") =>
+      reckon.agrees(question, loop(zs), expected, how, () => {
+        const doubt = (reading: Evidence<"ohm">) => withInstrumentDoubt(TERM.loopReading, reading, reckon);
+        return [doubt(zs), reckon.sum(term, doubt(before), doubt(r1r2))];
+      });
+    const judgement = held(QUESTION.readingsAgree, "agrees-with");
+    const settles = [held(QUESTION.readingsNotAbove, "not-above")];
     const { verdict } = judgement;
-    if (verdict !== "not-met" && verdict !== "too-near") return concluded(judgement);
+    if (verdict !== "not-met" && verdict !== "too-near") return concluded(judgement, [], [], settles);
     const why = explain(zs, expected);
-    return concluded(judgement, [], verdict === "too-near" ? [ONLY_AT_THE_CEILING, why] : [why]);
+    return concluded(judgement, [], verdict === "too-near" ? [ONLY_AT_THE_CEILING, why] : [why], settles);
   },
   examples: [
     {

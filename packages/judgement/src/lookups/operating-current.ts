@@ -52,7 +52,7 @@ export const operatingCurrentWithinTime = calculation({
       name: "32 A system C and the rule of thumb",
       given: { standard: "BS 88-3", rated: "32 A", time: "0.4 s", nominalVoltage: "230 V" },
       values: { "thumb-zs": { value: 0.72, within: 0.01 } },
-      source: "trade-body technical magazine, spring 2015, page 61",
+      source: "trade page printing 0.8 of the limit",
     },
     {
       name: "rewireable 30 A, 5 s",

@@ -31,7 +31,7 @@ export const temperatureFactorOf = calculation({
       name: "25 °C back to 20 °C",
       given: { temperature: "25 °C" },
       values: { "factor-to-20": { value: 0.98, within: 0.006 } },
-      source: "The Electrician's Guide (16th edition, online), Table 8.6",
+      source: "handbook value of the factor at 25 °C, seen on a page reproducing it",
     },
     {
       name: "70 °C back to 20 °C",

@@ -29,6 +29,7 @@ function answers(one: Assessor, name: string, need: Need): readonly (string | re
     case "word":
       return need.words;
     case "word-list":
+    case "rcd-tests":
       return need.words.flatMap((word) => [[word], [word, need.words[0] as string]]);
     default:
       return one.examples.flatMap(({ given }) => given[name] ?? []);

@@ -14,6 +14,8 @@ export interface ObservationReasoning extends TopicReasoning {
   readonly chosen: Classification | null;
   /** How the choice stands to what follows: `same`; `allowed` while more than one is possible or by another position; `differs`. */
   readonly choice: "none" | "same" | "allowed" | "differs";
+  /** What was done about danger before leaving. */
+  readonly madeSafe?: string;
   /** The opening its figures describe, to be drawn. */
   readonly opening?: OpeningSection;
 }
@@ -46,6 +48,7 @@ export function reasonObservations(installation: Installation, weighing: Weighin
         path: ["observations", number],
         chosen,
         choice: choiceOf(chosen, reasoned),
+        ...(observation.madeSafe === undefined ? {} : { madeSafe: observation.madeSafe.done }),
         ...(opening === undefined ? {} : { opening }),
       },
     ];

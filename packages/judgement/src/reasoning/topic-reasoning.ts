@@ -1,14 +1,17 @@
 import {
   type Answer,
   type AnswerFault,
+  type Classification,
   type Compiled,
   type EditionId,
+  type Knowledge,
   possibleLeaves,
   type Reasoning,
   readAnswers,
   reason,
   type Severity,
   severitiesOf,
+  statementThatHolds,
 } from "@good-grounds/core";
 import { compiledTopic } from "../topics/compiled.ts";
 import type { Remedy, Topic } from "../topics/topic.ts";
@@ -25,6 +28,11 @@ export interface TopicReasoning {
   readonly topic: Topic;
   readonly reasoning: Reasoning;
   readonly faults: readonly AnswerFault[];
+  /**
+   * What the person who ordered the report can be told under each classification; only what is known to be true. A fact
+   * of which a computation says otherwise than what was stated counts as not known here.
+   */
+  readonly client: Readonly<Partial<Record<Classification, string>>>;
   /** Facts that computations answered. */
   readonly worked: readonly WorkedFact[];
   /** Computations that say otherwise than what was stated. */
@@ -49,6 +57,7 @@ export function reasonTopic(
     topic,
     reasoning,
     faults,
+    client: toldOf(topic, compiled, withoutContradicted(knowledge, against, compiled)),
     worked: taken,
     against,
     remedies: topic.remedies
@@ -58,6 +67,29 @@ export function reasonTopic(
         return isBetter(leaves, possibleLeaves(compiled, compiled.root, knowledge.masks)) ? [{ remedy, after }] : [];
       })
       .sort((a, b) => Number(leavesDanger(a)) - Number(leavesDanger(b))),
+  };
+}
+
+function toldOf({ client }: Topic, compiled: Compiled, knowledge: Knowledge): TopicReasoning["client"] {
+  return Object.fromEntries(
+    Object.entries(client).flatMap(([classification, statements]) => {
+      const said = statementThatHolds(statements, classification as Classification, compiled, knowledge);
+      return said === undefined ? [] : [[classification, said.words]];
+    }),
+  );
+}
+
+/** What is known without the facts that were stated one way and computed another. */
+function withoutContradicted(knowledge: Knowledge, against: readonly WorkedFact[], compiled: Compiled): Knowledge {
+  const open = new Set(against.map(({ fact }) => compiled.index.get(`fact ${fact}`)));
+  if (open.size === 0) return knowledge;
+  const { masks, beyond, grounds } = knowledge;
+  return {
+    masks: masks.map((mask, variable) =>
+      open.has(variable) ? 2 ** (compiled.variables[variable]?.cells.values.length ?? 1) - 1 : mask,
+    ),
+    beyond: new Set([...beyond].filter((variable) => !open.has(variable))),
+    grounds,
   };
 }
 

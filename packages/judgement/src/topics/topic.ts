@@ -1,4 +1,4 @@
-import type { Answer, Classification, Layer, Provision, Severity, Subject } from "@good-grounds/core";
+import type { Answer, Classification, Layer, Provision, Severity, Statements, Subject } from "@good-grounds/core";
 import { NEVER } from "@good-grounds/core";
 import type { ItemId } from "@good-grounds/inspection";
 
@@ -50,8 +50,12 @@ export interface Topic extends Subject {
   readonly group: TopicGroup;
   /** Points of the inspection that an observation on this topic answers. */
   readonly items: readonly ItemId[];
-  /** One plain sentence or two for the person who ordered the report, by classification; reading age about eleven. */
-  readonly client: Readonly<Partial<Record<Classification, string>>>;
+  /**
+   * What the person who ordered the report is told, a plain sentence or two by classification; reading age about eleven.
+   * Words that claim more than the classification itself implies carry the rule under which they are true; of several the
+   * first that holds is said, and none where none holds.
+   */
+  readonly client: Readonly<Partial<Record<Classification, Statements>>>;
   /** Cheapest adequate first. */
   readonly remedies: readonly Remedy[];
   readonly examples: readonly TopicExample[];

@@ -1,4 +1,5 @@
-import type { Basis, Classification, Operation, Outcome, Relation, Silence, Verdict } from "@good-grounds/core";
+import type { Basis, Classification, Nation, Operation, Outcome, Relation, Silence, Verdict } from "@good-grounds/core";
+import { networkEmergencyNumber } from "@good-grounds/core";
 
 /** Verdicts in words. */
 export const VERDICT: Readonly<Record<Verdict, string>> = Object.freeze({
@@ -126,8 +127,14 @@ export const CAUTIONS = Object.freeze({
   live: "Live tests only where justified, after the protective conductors are proved, with leads to GS38; keep others away from metalwork.",
   insulation:
     "Before insulation tests: people away, electronics and surge protection disconnected, circuits discharged afterwards.",
-  danger:
-    "Where there is danger now: make safe with consent, tell occupier and duty holder in writing before leaving, record a refusal. Supply side: the distributor's emergency line, 105. Fire, smell or shock: out, 999.",
+  danger: (nation: Nation) => {
+    const number = networkEmergencyNumber(nation);
+    const line =
+      number === undefined
+        ? "the distributor's own emergency number, as shown at the meter or on the bill"
+        : `the distributor's emergency line, ${number}`;
+    return `Where there is danger now: make safe with consent, tell occupier and duty holder in writing before leaving, record a refusal. Supply side: ${line}. Fire, smell or shock: out, 999.`;
+  },
   readings: "A reading is never changed to suit a warning: test again, or explain.",
-  dates: "Dates that follow from the law are reminders, no legal advice.",
+  dates: "The law may set dates for work and for copies of this document. It does not give them.",
 });

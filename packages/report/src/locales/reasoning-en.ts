@@ -76,9 +76,14 @@ export const REASONING = Object.freeze({
   layersLeft: (least: number, most: number) => LAYERS_LEFT[least * 3 + most] ?? "",
   departs: (words: string) => `Short of the edition: ${words}`,
   alsoDeparts: (words: string) => `Short of the edition besides: ${words}`,
+  /** Something that is danger whatever else is said, and the least that follows. */
+  byItself: (words: string, least: string) => `${words}: danger whatever else is so → ${least}`,
+  perhapsByItself: (words: string, least: string) => `Perhaps danger by itself: ${words} → ${least} if so`,
+  atTheLeast: (severity: string) => (severity === "C1" ? "C1" : `${severity} at the least`),
   notNeeded: (route: string) => `Not asked, because it cannot change the answer: ${route}`,
   mayDepart: (words: string) => `Perhaps short of the edition: ${words}`,
   noRouteAtAll: "None of the routes to harm is there.",
+  standsByItself: (words: string) => `${words}: no other answer takes that away`,
   noDeparture: "No departure from the edition is shown.",
   states: (states: readonly LayerState[]) =>
     `${states.length > 1 ? "not known: " : ""}${list(
@@ -121,6 +126,7 @@ export const REASONING = Object.freeze({
   remedies: "What would put it right, cheapest adequate first",
   after: (what: string) => `then ${what}`,
   client: "For the person who ordered the report",
+  doneAboutIt: (done: string) => `When we came, this was found as written. Done about it before we left: ${done}`,
   regulations: (numbers: readonly string[]) => (numbers.length === 0 ? "" : ` (${numbers.join(", ")})`),
   noTopic: "No topic is named, so no line of reasoning stands behind the classification.",
   howToAnswer:

@@ -92,7 +92,7 @@ export const REPORT = Object.freeze({
   todo: "To\u00a0do: ",
   noRemedy: "what would put it right is not recorded.",
   madeSafeShort: (done: string, told: string, at: string, reply: string) =>
-    [`Made safe on ${day(at)}: ${closed(done)} Told at ${at.slice(11, 16)}: ${closed(told)}`, replied(reply)]
+    [`Done about it on ${day(at)}: ${closed(done)} Told at ${at.slice(11, 16)}: ${closed(told)}`, replied(reply)]
       .filter((part) => part !== "")
       .join(" "),
   untold: (reason: string) => `Not recorded as made safe. Nobody was told before leaving: ${closed(reason)}`,
@@ -100,7 +100,7 @@ export const REPORT = Object.freeze({
   unclassifiedNone: (count: number) =>
     `${counted(count, "further observation needs", "further observations need")} no work; see the next section.`,
   lawDates:
-    "Whether the law sets a date for this work depends on the nation and on who lets to whom: see the guidance near the end.",
+    "The law may set dates for this work; that depends on the nation and on who lets to whom. This report does not give them.",
 
   unseenTitle: "What was not seen",
   noneUnseen: "No limits were recorded.",
@@ -146,7 +146,7 @@ export const REPORT = Object.freeze({
   regulationLabel: "Regulations",
   remedyLabel: "What would put it right",
   notRecorded: "Not recorded.",
-  madeSafeLabel: "Made safe",
+  madeSafeLabel: "Done about it",
   madeSafe: (done: string, told: string, at: string, reply: string) =>
     [`${closed(done)} Told on ${moment(at)}: ${closed(told)}`, replied(reply)].filter((part) => part !== "").join(" "),
   photosLabel: "Photographs",
@@ -457,7 +457,7 @@ export const REPORT = Object.freeze({
     "Danger now (C1) was made safe as far as was agreed, if the report says so: that is not yet a repair. What could become dangerous (C2) should not wait for a convenient day. Where something could not be settled (FI), have it looked into without delay; until then nobody can say that it is safe. Improvements (C3) are worth doing when work is next done.",
     "Ask for a certificate for every repair and keep it with this report, naming the number of the observation. A new report is not needed only because something was put right.",
     "Parts listed as not seen were not judged. If damage or trouble points to one of them, have that part looked at.",
-    "The law may ask more of a landlord or an employer than this outcome: dates for the work, copies for tenants and for the local authority, and in some nations further equipment. These duties run whatever the outcome is.",
+    "The law may ask more of a landlord or an employer than this outcome: dates for the work, copies for tenants and for the local authority, and in some nations further equipment. These duties run whatever the outcome is. This report does not give those dates: ask somebody who knows the law of the place.",
     "Press the test button of every RCD twice a year; it should switch off. If anything gives a tingle, smells burnt or feels hot, switch it off, keep away and call an electrician. Have the installation inspected again by the date given, sooner if its use changes or water or fire reaches it.",
   ],
   cautionsTitle: "Cautions",

@@ -124,7 +124,7 @@ describe("the printed report", () => {
       "Unsatisfactory",
       "INVENTED EXAMPLE",
       "C1 – danger now",
-      "Made safe on 6 October 2026",
+      "Done about it on 6 October 2026",
       "To do: Fit a new socket.",
       "FI – could not be settled",
       "What was not seen",

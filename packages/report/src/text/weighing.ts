@@ -72,7 +72,7 @@ function observationLines(
     const mark = chosen === undefined ? "open" : chosen === "none" ? "–" : chosen;
     lines.push(...wrapped(`${place}: ${what} (${id})`, width, `  ${padded(mark, 6)}`, " ".repeat(8)));
     if (one !== undefined) {
-      if (options.grounds === true) lines.push(...renderReasoning(one, width, chosen ?? null, " ".repeat(8)));
+      if (options.grounds === true) lines.push(...renderReasoning(one, width, " ".repeat(8)));
       else lines.push(...wrapped(headline(one), width, " ".repeat(8), " ".repeat(10)));
       const below = outcome.below.find(({ observation }) => observation === id);
       if (below !== undefined)

@@ -20,11 +20,10 @@ import { valueWords } from "./figure.ts";
 
 /** A topic as a report needs it. */
 export interface ReasonedTopic {
-  readonly topic: Subject & {
-    readonly title: string;
-    readonly client: Readonly<Partial<Record<Classification, string>>>;
-  };
+  readonly topic: Subject & { readonly title: string };
   readonly reasoning: Reasoning;
+  /** What the person who ordered the report can be told under each classification; only what is known to be true. */
+  readonly client: Readonly<Partial<Record<Classification, string>>>;
   /** Facts that computations answered. */
   readonly worked: readonly WorkedAnswer[];
   /** Computations that say otherwise than what was stated. */
@@ -44,6 +43,8 @@ export interface ReasonedObservation extends ReasonedTopic {
   readonly observation: string;
   readonly chosen: Classification | null;
   readonly choice: keyof typeof REASONING.choice;
+  /** What was done about danger before leaving. */
+  readonly madeSafe?: string;
   /** The opening its figures describe; words are found for it here. */
   readonly opening?: Omit<ProbeDrawing, "words">;
   /** The cable it is about, with the layers that are gone, where its construction and what is left are recorded. */
@@ -82,10 +83,16 @@ export function headline({ reasoning }: ReasonedTopic): string {
   );
 }
 
-/** The plain sentence for the person who ordered the report: by the inspector's choice where there is one. */
-export function clientSentence({ topic, reasoning }: ReasonedTopic, chosen: Classification | null = null): string {
-  const classification = chosen ?? reasoning.classification;
-  return classification === null ? "" : (topic.client[classification] ?? "");
+/**
+ * What the person who ordered the report is told of an observation: by the inspector's choice where there is one, and
+ * only what is known to be true. Where something was done about danger, that is told instead of what was there before.
+ * Empty where there is nothing sure to say; then the inspector's own words stand alone.
+ */
+export function clientSentence(one: ReasonedTopic | ReasonedObservation): string {
+  if ("madeSafe" in one && one.madeSafe !== undefined) return REASONING.doneAboutIt(one.madeSafe);
+  const chosen = "chosen" in one ? one.chosen : null;
+  const classification = chosen ?? one.reasoning.classification;
+  return classification === null ? "" : (one.client[classification] ?? "");
 }
 
 /** The whole line of reasoning in parts, each a few lines. Parts with nothing to say are left out. */
@@ -160,6 +167,7 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
       ]),
     );
   }
+  lines.push(...dangersOf(one, said));
   const danger = possible.every((severity) => SEVERITIES.indexOf(severity) > SEVERITIES.indexOf("C3"));
   for (const { departure, holds } of departures) {
     const regulations = REASONING.regulations(departure.regulations);
@@ -191,6 +199,24 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
   return lines;
 }
 
+/** What is danger by itself and is so, or may be so where that could still change the answer. */
+function dangersOf(one: ReasonedTopic, said: Set<string>): readonly ReasoningLine[] {
+  const { dangers, possible } = one.reasoning;
+  return dangers.flatMap(({ danger: { words, least, regulations }, holds }) => {
+    // Where all that is possible is worse, it settles nothing.
+    const settles = possible.some((severity) => SEVERITIES.indexOf(severity) <= SEVERITIES.indexOf(least));
+    if (holds.truth === "false" || !settles || (holds.truth === "open" && possible.length === 1)) return [];
+    const text = `${holds.truth === "true" ? capital(words) : words}${REASONING.regulations(regulations)}`;
+    const because = holds.because.filter((name) => !said.has(name));
+    for (const name of because) said.add(name);
+    const line =
+      holds.truth === "true"
+        ? REASONING.byItself(text, REASONING.atTheLeast(least))
+        : REASONING.perhapsByItself(text, REASONING.atTheLeast(least));
+    return [plain(0, line), ...because.map((name) => factLine(name, one, 1))];
+  });
+}
+
 function layerLine(
   { words, provision, regulations = [] }: Layer,
   states: Parameters<typeof REASONING.states>[0],
@@ -218,14 +244,16 @@ function whyNotWorse(one: ReasonedTopic): ReasoningPart {
     const left = layers.filter(({ states }) => !states.includes("gone")).map(({ layer }) => layer.words);
     return exists.truth === "false" || left.length === 0 ? [] : [plain(0, REASONING.holds(capital(path.route), left))];
   });
-  const none = paths.length === 0 ? [] : [plain(0, REASONING.noRouteAtAll)];
+  // Without a route there is nothing to say against a worse one where something is danger by itself.
+  const isByItself = one.reasoning.dangers.some(({ holds }) => holds.truth === "true");
+  const none = paths.length === 0 || isByItself ? [] : [plain(0, REASONING.noRouteAtAll)];
   const lines = worse === "C3" ? [plain(0, REASONING.noDeparture)] : holding.length > 0 ? holding : none;
   return { heading: REASONING.whyNotWorse(worse), lines };
 }
 
 /** Why the next better classification does not follow: the layers gone, or the departure that stays. */
 function whyNotBetter(one: ReasonedTopic): ReasoningPart {
-  const { classification, paths, departures } = one.reasoning;
+  const { classification, paths, departures, dangers } = one.reasoning;
   const at = SEVERITIES.indexOf(classification as Severity);
   const better = SEVERITIES[at - 1];
   if (at < 1 || better === undefined || one.reasoning.possible.length > 1) return { heading: "", lines: [] };
@@ -236,15 +264,22 @@ function whyNotBetter(one: ReasonedTopic): ReasoningPart {
           .map(({ departure }) =>
             plain(0, `${capital(departure.words)}${REASONING.regulations(departure.regulations)}`),
           )
-      : paths
-          .filter(({ possible }) => possible.length === 1 && possible[0] === SEVERITIES[at])
-          .map(({ layers, path }) => {
-            const gone = layers.filter(({ states }) => states.join() === "gone").map(({ layer }) => layer.words);
-            return plain(
-              0,
-              gone.length === 0 ? REASONING.oneLayer(capital(path.route)) : REASONING.fails(capital(path.route), gone),
-            );
-          });
+      : [
+          ...paths
+            .filter(({ possible }) => possible.length === 1 && possible[0] === SEVERITIES[at])
+            .map(({ layers, path }) => {
+              const gone = layers.filter(({ states }) => states.join() === "gone").map(({ layer }) => layer.words);
+              return plain(
+                0,
+                gone.length === 0
+                  ? REASONING.oneLayer(capital(path.route))
+                  : REASONING.fails(capital(path.route), gone),
+              );
+            }),
+          ...dangers
+            .filter(({ danger, holds }) => holds.truth === "true" && danger.least === SEVERITIES[at])
+            .map(({ danger }) => plain(0, REASONING.standsByItself(capital(danger.words)))),
+        ];
   return { heading: REASONING.whyNotBetter(better === "none" ? SEVERITY_WORDS.none : better), lines };
 }
 
@@ -324,7 +359,11 @@ export function clauseOf(name: string, value: string, { facts }: Pick<Subject, "
   const fact: FactOf | undefined = facts[name];
   if (fact === undefined) return `${name} ${value}`;
   if (fact.kind === "yes-no") return value === "yes" ? fact.yes : fact.no;
-  if (fact.kind === "choice") return fact.values[value] ?? value;
+  if (fact.kind === "choice")
+    return value
+      .split(" | ")
+      .map((one) => fact.values[one] ?? one)
+      .join(", or ");
   return `${fact.name} is ${value}`;
 }
 

@@ -18,7 +18,7 @@ const AGREES = source(TABLE, EDITIONS, "memory", { doubt: "agrees with the simpl
 const DIFFERS = source(TABLE, EDITIONS, "memory", {
   doubt: "the simplified table of IEC 60364-5-52 rounds to 0.80, 0.75 and 0.70",
 });
-const SEEN = source(`${TABLE}, row 1, by an institution forum thread`, EDITIONS, "published");
+const SEEN = source(`${TABLE}, row 1, quoted in a trade discussion`, EDITIONS, "published");
 const ALONE = source(TABLE, EDITIONS, "derived", { formula: "1 for one circuit by itself" });
 
 /** Numbers of circuits the table has columns for. */

@@ -36,7 +36,7 @@ const ranked = (largest: number, second: number, rest: number): Allowance => ({
 
 /** Handbook allowances; they are no requirement, and a measured demand is better. */
 export const DIVERSITY_SOURCE = source(
-  "handbook diversity table, three teaching copies and a trade copy",
+  "handbook values of diversity, seen on pages reproducing them",
   "16th to 18th edition",
   "published",
   {

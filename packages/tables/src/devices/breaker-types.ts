@@ -26,9 +26,9 @@ const D5 = source("BS 7671 Table 41.3(c), 5 s column", "2018 to 2018+A4", "memor
   formula: "Ia = 10 × In",
   doubt: "not seen; the 0.4 s limit is stricter",
 });
-const FORUM = "BS 3871-1 (withdrawn); institution forum thread on older types, 2013";
-const OLD = source(FORUM, "1965 to 1994", "published");
-const OLD4 = source(FORUM, "1965 to 1994", "published", {
+const WITHDRAWN = "BS 3871-1 (withdrawn), quoted in a trade discussion of older types";
+const OLD = source(WITHDRAWN, "1965 to 1994", "published");
+const OLD4 = source(WITHDRAWN, "1965 to 1994", "published", {
   doubt: "type 4 varies between makers; ask for the maker's figure",
 });
 

@@ -9,7 +9,7 @@ export const EDITION_2018_A2_A3: Edition = Object.freeze<Edition>({
   withdrawn: "2026-10-15",
   overlap:
     "The text before it could be used until 27 September 2022. From 15 April 2026 amendment 4 may be used in its place; a report says which it follows.",
-  source: source("trade articles and an institution forum thread on the amendments", "2022 to 2026", "published"),
+  source: source("trade articles and a trade discussion of the amendments", "2022 to 2026", "published"),
   amendments: [
     {
       name: "A2:2022",

@@ -11,7 +11,7 @@ export const EDITION_2018_A4: Edition = Object.freeze<Edition>({
   withdrawn: null,
   overlap:
     "Usable from the day it was published. Until 15 October 2026 the edition before could be used in its place; a report says which it follows.",
-  source: source("several trade articles and an institution forum thread on amendment 4", "2026", "published", {
+  source: source("several trade articles and a trade discussion of amendment 4", "2026", "published", {
     doubt: NOT_SEEN,
   }),
   amendments: [
@@ -25,7 +25,7 @@ export const EDITION_2018_A4: Edition = Object.freeze<Edition>({
         "amendment 3 taken in",
         "653.1, 653.2 and the notes to reports rewritten; outcome with FI; photographs and thermal images as evidence; whose signatures count",
       ],
-      source: source("several trade articles and an institution forum thread on amendment 4", "2026", "published", {
+      source: source("several trade articles and a trade discussion of amendment 4", "2026", "published", {
         doubt: `${NOT_SEEN}; the battery chapter is numbered 57 by some and 702 by others; changes to labels not confirmed`,
       }),
     },

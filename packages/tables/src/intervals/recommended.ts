@@ -3,7 +3,7 @@ import { source } from "../sources.ts";
 
 /** Where the intervals come from; they are starting points, and an interval needs its own reason (653.4). */
 export const INTERVAL_SOURCE = source(
-  "handbook table of recommended intervals, two contractor copies",
+  "handbook values of recommended intervals, seen on pages reproducing them",
   "17th and 18th edition",
   "published",
   { doubt: "launderettes are listed in older copies only" },

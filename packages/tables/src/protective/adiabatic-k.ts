@@ -17,7 +17,7 @@ import { type BySize, LARGE, sizeWords, uniform } from "./by-size.ts";
 export type ProtectiveMaterial = ConductorMaterial | "steel" | "lead";
 
 const P = (table: string) =>
-  source(`BS 7671 Table ${table}; contractor-body pocket guide 14, page 25`, "2008 to 2018+A4", "published");
+  source(`BS 7671 Table ${table}, seen on a page reproducing it`, "2008 to 2018+A4", "published");
 const M = (table: string) => source(`BS 7671 Table ${table}`, "2008 to 2018+A4", "memory");
 
 interface Row {

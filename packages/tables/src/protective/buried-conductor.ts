@@ -1,7 +1,11 @@
 import { type Published, published, TERM } from "@good-grounds/core";
 import { source } from "../sources.ts";
 
-const COPPER = source("BS 7671 542.3.1 and Table 54.1, by a trade forum", "17th edition and later", "published");
+const COPPER = source(
+  "BS 7671 542.3.1 and Table 54.1, quoted in a trade discussion",
+  "17th edition and later",
+  "published",
+);
 const STEEL = source("BS 7671 542.3.1 and Table 54.1", "17th edition and later", "memory");
 
 const BURIED = Object.freeze({

@@ -12,7 +12,7 @@ import { notTabulated } from "../not-tabulated.ts";
 import { source } from "../sources.ts";
 import { type BySize, LARGE, sizeWords, uniform } from "./by-size.ts";
 
-const TABLE = "BS 7671 Table 43.1; contractor-body pocket guide 14, page 25";
+const TABLE = "BS 7671 Table 43.1, seen on a page reproducing it";
 const SEEN = source(TABLE, "2008 to 2018+A4", "published");
 const BARE = source(TABLE, "2008 to 2018+A4", "published", {
   doubt: "115 where the bare sheath can be touched",

@@ -4,7 +4,7 @@ import { remembered } from "../remembered.ts";
 import { source } from "../sources.ts";
 import { nextStandardSize } from "./standard-sizes.ts";
 
-const T548 = source("BS 7671 Table 54.8; handbook Table E4.6", "2008 to 2018+A4", "published", {
+const T548 = source("BS 7671 Table 54.8, seen on a page reproducing it", "2008 to 2018+A4", "published", {
   doubt: "copper equivalent of the supply neutral; a distributor may ask for more",
 });
 
@@ -32,7 +32,7 @@ export function mainBondingPme(neutralArea: number): Published<"square-millimetr
   return row?.node ?? notTabulated(TERM.requiredArea, "Table 54.8", `${neutralArea} mm²`);
 }
 
-const R5441 = source("BS 7671 544.1.1; contractor-body pocket guide 13, page 22", "2008 to 2018+A4", "published", {
+const R5441 = source("BS 7671 544.1.1, seen on a page explaining it", "2008 to 2018+A4", "published", {
   formula: "half the required earthing conductor, at least 6 mm², need not exceed 25 mm²; next standard size",
 });
 

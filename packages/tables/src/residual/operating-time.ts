@@ -11,7 +11,7 @@ import { byKey } from "../by-key.ts";
 import { notTabulated } from "../not-tabulated.ts";
 import { source } from "../sources.ts";
 
-const ARTICLE = "contractor-body technical article, 17th edition";
+const ARTICLE = "trade article, 17th edition";
 const EN = source(
   "BS EN 61008-1 and BS EN 61009-1; BS 7671 643.7.1, 643.8",
   "standards current; BS 7671 2018+A2 and later",

@@ -29,7 +29,7 @@ export const declaredFaultCurrent = published(
 export const thumbFactor = published(
   TERM.thumb,
   0.8,
-  source("BS 7671 Appendix 3 and a contractor-body technical page, spring 2015", "2008 and later", "published", {
+  source("BS 7671 Appendix 3 and a trade page explaining it", "2008 and later", "published", {
     doubt: "a rule of thumb; right only for conductors at 10 °C or warmer",
   }),
   "0.8 of the tabulated limit",

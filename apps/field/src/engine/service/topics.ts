@@ -136,7 +136,7 @@ function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figu
     possible: reasoning.possible,
     underAnyView: reasoning.underAnyView,
     classification: reasoning.classification,
-    client: topic.client,
+    client: one.client,
     parts: reasoningParts(one),
     ...(next === undefined || asked === undefined
       ? {}
@@ -187,12 +187,14 @@ function valuesOf(fact: FactOf): readonly ValueView[] {
   return Object.entries(values).map(([value, words]) => ({ value, words }));
 }
 
-/** Regulations of the departures that hold or may, and of the layers on routes that are there or may be. */
+/** Regulations of the departures and dangers that hold or may, and of the layers on routes that are there or may be. */
 function regulationsOf({ reasoning }: TopicReasoning): readonly string[] {
   const departures = reasoning.departures.filter(({ holds }) => holds.truth !== "false");
+  const dangers = reasoning.dangers.filter(({ holds }) => holds.truth !== "false");
   const layers = reasoning.paths.filter(({ exists }) => exists.truth !== "false").flatMap((path) => path.layers);
   return [
     ...new Set([
+      ...dangers.flatMap(({ danger }) => danger.regulations),
       ...departures.flatMap(({ departure }) => departure.regulations),
       ...layers.flatMap(({ layer }) => layer.regulations ?? []),
     ]),

@@ -1,6 +1,7 @@
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
-import { CAUTIONS, STAGES, type Stage } from "../../words/cautions.ts";
+import { CAUTIONS, pointsOf, type Stage } from "../../words/cautions.ts";
+import { textAt } from "../observations/read.ts";
 import { confirmedSteps, stepsOf } from "./precautions.ts";
 import { StepRow } from "./step-row.tsx";
 
@@ -14,7 +15,7 @@ export function StagePage({ stage }: { readonly stage: Stage }) {
   return (
     <>
       <ul class="points">
-        {STAGES[stage].points.map((point) => (
+        {pointsOf(stage, textAt(record, "brief/nation")).map((point) => (
           <li key={point}>{point}</li>
         ))}
       </ul>

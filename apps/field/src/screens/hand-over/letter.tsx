@@ -5,7 +5,8 @@ import { Section } from "../../parts/section.tsx";
 import { documentOf, membersOf } from "../../record/document.ts";
 import { useJob } from "../../shell/job.ts";
 import { HAND_OVER } from "../../words/finish.ts";
-import { chosenOf, textAt } from "../observations/read.ts";
+import { askedOf } from "../observations/asked.ts";
+import { chosenOf } from "../observations/read.ts";
 
 /** The letter for the client, to read, copy or send. */
 export function Letter() {
@@ -17,11 +18,13 @@ export function Letter() {
     let left = false;
     const work = async () => {
       const found = new Map<string, string>();
+      // Findings of a place answer facts, so the job is weighed as it stands now.
+      await engine.weigh(documentOf(record));
       for (const name of membersOf(record, "observations")) {
-        const topic = textAt(record, `observations/${name}/topic`);
+        const { topic, facts, positions, place } = askedOf(record, `observations/${name}`);
         const chosen = chosenOf(record, `observations/${name}`);
         if (topic === "" || chosen === undefined) continue;
-        const view = await engine.reason(topic, {});
+        const view = await engine.reason(topic, facts, positions, place);
         const sentence = view.client[chosen];
         if (sentence !== undefined) found.set(name, sentence);
       }

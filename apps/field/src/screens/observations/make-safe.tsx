@@ -13,6 +13,7 @@ import { textAt } from "./read.ts";
 
 /** What was done about danger, who was told and what they said; and the notice to hand over. */
 export function MakeSafe({ observation }: { readonly observation: string }) {
+  const { record } = useJob();
   const field = useField(join(observation, "madeSafe"));
   const safe = (field.value ?? {}) as { readonly [name: string]: Value };
   const text = (name: string) => (typeof safe[name] === "string" ? (safe[name] as string) : "");
@@ -22,7 +23,7 @@ export function MakeSafe({ observation }: { readonly observation: string }) {
     field.write(Object.keys(kept).length === 0 ? null : kept);
   };
   return (
-    <Section title={DANGER.section} help={DANGER.intro}>
+    <Section title={DANGER.section} help={DANGER.intro(textAt(record, "brief/nation"))}>
       <Line
         id={fieldId(observation, "done")}
         label={DANGER.done}
@@ -103,7 +104,7 @@ function DangerNotice({ observation, done }: { readonly observation: string; rea
     what: textAt(record, join(observation, "what")),
     done,
     by: nameOf(record, session.person) ?? "",
-    client: "",
+    nation: textAt(record, "brief/nation"),
   });
   const share = async () => {
     try {

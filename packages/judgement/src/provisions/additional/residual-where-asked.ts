@@ -4,6 +4,7 @@ import {
   type Judgement,
   PREMISES_USES,
   published,
+  RCD_DELAYS,
   type Reckoner,
   type Remark,
   TERM,
@@ -11,10 +12,11 @@ import {
 import { MATTER } from "@good-grounds/inspection";
 import { additionalProtectionCurrent, RCD_PLACES, type RcdPlace, rcdAsked, source } from "@good-grounds/tables";
 import { concluded } from "../../check.ts";
-import { ASKED } from "../../matters.ts";
+import { RCD_TESTED, rcdWorks } from "../../circuits/rcd-test.ts";
+import { ASKED, QUESTION } from "../../matters.ts";
 import { asksQuantity, asksWord, asksYesNo, type Given } from "../../need.ts";
 import { assessor } from "../assessor.ts";
-import { wants } from "../verdicts.ts";
+import { wants, wantsOneOf } from "../verdicts.ts";
 import { ADDITIONAL } from "./matters.ts";
 
 const needs = {
@@ -29,9 +31,19 @@ const needs = {
   ),
   rcd: asksYesNo(MATTER.rcdPresent),
   residual: asksQuantity(TERM.residualOperatingCurrent, "30 mA"),
+  delay: asksWord(MATTER.rcdDelay, RCD_DELAYS),
+  rcdTest: asksWord(ASKED.rcdTested, RCD_TESTED),
 };
 
 type GivenHere = Given<typeof needs>;
+
+const SOCKET_BEHIND_30_MA = {
+  place: "socket-outlet-up-to-32A",
+  use: "dwelling",
+  rcd: "yes",
+  residual: "30 mA",
+  delay: "general",
+} as const;
 
 /** Depth in m from which a cable in an ordinary wall needs neither RCD nor covering. */
 const DEEP = published(
@@ -44,7 +56,7 @@ const DEEP = published(
 const HOMES: readonly string[] = ["dwelling", "house-in-multiple-occupation"];
 
 /**
- * Additional protection by an RCD of at most 30 mA (415.1.1) by location and use: sockets, equipment outdoors, lighting
+ * Additional protection by an RCD of at most 30 mA, without delay and found to work (415.1.1), by location and use: sockets, equipment outdoors, lighting
  * in homes, cables in walls, rooms with a bath or shower, and the special locations. Not asked, and so not applicable:
  * cables 50 mm deep or with earthed or mechanical covering, lighting outside homes, socket-outlets outside dwellings
  * left out on a documented risk assessment and used by skilled or instructed persons only. Both editions carried here
@@ -55,7 +67,7 @@ export const residualWhereAsked = assessor({
   id: "residual-where-asked",
   provision: "additional-protection",
   title: "RCD of at most 30 mA by location and use",
-  formula: "IΔn ≤ 30 mA where the location or use asks it",
+  formula: "IΔn ≤ 30 mA, no delay, in time, where the location or use asks it",
   regulations: ["411.3.3", "411.3.4", "415.1.1", "522.6.202", "522.6.203", "701.411.3.3", "722.531.3"],
   needs,
   conclude(given, reckon) {
@@ -73,9 +85,28 @@ export const residualWhereAsked = assessor({
   examples: [
     {
       name: "socket-outlet in a home",
-      given: { place: "socket-outlet-up-to-32A", use: "dwelling", rcd: "yes", residual: "30 mA" },
+      given: { ...SOCKET_BEHIND_30_MA, rcdTest: "in-time" },
       verdict: "met",
       source: "BS 7671 411.3.3, 415.1.1",
+    },
+    {
+      name: "socket-outlet in a home behind an RCD that opens too late",
+      given: { ...SOCKET_BEHIND_30_MA, rcdTest: "too-slow" },
+      verdict: "not-met",
+      source: "BS 7671 415.1.1, 643.8: the RCD failed its test",
+    },
+    {
+      name: "socket-outlet in a home behind a dead RCD",
+      given: { ...SOCKET_BEHIND_30_MA, rcdTest: "does-not-operate" },
+      verdict: "not-met",
+      source: "BS 7671 415.1.1, 643.8: the RCD failed its test",
+    },
+    {
+      name: "socket-outlet in a home behind an RCD that was not tested",
+      given: SOCKET_BEHIND_30_MA,
+      verdict: "not-known",
+      missing: ["rcd-tested"],
+      source: "nothing shows that the RCD works",
     },
     {
       name: "socket-outlet in a home without",
@@ -105,12 +136,14 @@ export const residualWhereAsked = assessor({
   ],
 });
 
-function rcdOf({ rcd, residual }: GivenHere, reckon: Reckoner): Judgement {
+function rcdOf({ rcd, residual, delay, rcdTest }: GivenHere, reckon: Reckoner): Judgement {
   if (isKnownFact(rcd) && !rcd.word) return wants(reckon, ADDITIONAL.present, rcd);
   return reckon.all(
     ADDITIONAL.present,
     wants(reckon, ADDITIONAL.present, rcd),
     reckon.atMost(ADDITIONAL.sensitivity, residual, additionalProtectionCurrent),
+    wantsOneOf(reckon, QUESTION.rcdUndelayed, delay, ["general"]),
+    rcdWorks(rcdTest, reckon),
   );
 }
 

@@ -1,27 +1,16 @@
-import { type Fact, fact, isKnownFact, type Judgement, type Reckoner } from "@good-grounds/core";
-import { MATTER } from "@good-grounds/inspection";
 import { concluded } from "../../check.ts";
 import { maximumZs } from "../../checks/maximum-zs.ts";
-import { asksWord, asksYesNo, type Given } from "../../need.ts";
+import { asksYesNo } from "../../need.ts";
 import { assessor } from "../assessor.ts";
 import { wants } from "../verdicts.ts";
 import { FAULT } from "./matters.ts";
 
-const needs = {
-  ...maximumZs.needs,
-  earthed: asksYesNo(FAULT.earthed),
-  rcdTested: asksWord(
-    FAULT.rcdTested,
-    ["in-time", "too-slow", "does-not-operate"],
-    "asked where disconnection rests on the RCD",
-  ),
-};
+const needs = { ...maximumZs.needs, earthed: asksYesNo(FAULT.earthed) };
 
 /**
  * Fault protection by automatic disconnection (411): exposed metal is earthed (411.3.1.1), and a fault is disconnected
- * in time, as the check `maximum-zs` concludes. Where it is the RCD alone that disconnects, the RCD has to have been
- * found to work: with one that is too slow or does not operate, only the overcurrent device counts. Units as in
- * `maximum-zs`.
+ * in time, as the check `maximum-zs` concludes: where it is an RCD alone that disconnects, it has to have been found to
+ * work. Units as in `maximum-zs`.
  */
 export const automaticDisconnection = assessor({
   id: "automatic-disconnection",
@@ -32,8 +21,8 @@ export const automaticDisconnection = assessor({
   needs,
   conclude(given, reckon) {
     const { judgement, beside, remarks } = maximumZs.conclude(given, reckon);
-    const inTime = byWorkingDevice(given, judgement, reckon);
-    return concluded(reckon.all(FAULT.automatic, wants(reckon, FAULT.earthed, given.earthed), inTime), beside, remarks);
+    const earthed = wants(reckon, FAULT.earthed, given.earthed);
+    return concluded(reckon.all(FAULT.automatic, earthed, judgement), beside, remarks);
   },
   examples: [
     {
@@ -50,7 +39,7 @@ export const automaticDisconnection = assessor({
     },
     {
       name: "loop too high, RCD works",
-      given: { ...breaker(), zs: "1.75 Ω", rcd: "yes", residual: "30 mA", rcdTested: "in-time", earthed: "yes" },
+      given: { ...breaker(), zs: "1.75 Ω", rcd: "yes", residual: "30 mA", rcdTest: "in-time", earthed: "yes" },
       verdict: "met",
       source: "1.75 × 0.030 = 0.05 V is less than 50 V; the RCD was tested",
     },
@@ -61,9 +50,15 @@ export const automaticDisconnection = assessor({
         zs: "1.75 Ω",
         rcd: "yes",
         residual: "30 mA",
-        rcdTested: "does-not-operate",
+        rcdTest: "does-not-operate",
         earthed: "yes",
       },
+      verdict: "not-met",
+      source: "only the breaker counts: 1.75 Ω is more than 1.366 Ω",
+    },
+    {
+      name: "loop too high, RCD too slow",
+      given: { ...breaker(), zs: "1.75 Ω", rcd: "yes", residual: "30 mA", rcdTest: "too-slow", earthed: "yes" },
       verdict: "not-met",
       source: "only the breaker counts: 1.75 Ω is more than 1.366 Ω",
     },
@@ -88,19 +83,4 @@ function breaker() {
     insulation: "70C-thermoplastic",
     cpcArrangement: "in-cable",
   } as const;
-}
-
-function byWorkingDevice(given: Given<typeof needs>, either: Judgement, reckon: Reckoner): Judgement {
-  const { rcdTested } = given;
-  if (isKnownFact(rcdTested) && rcdTested.word === "in-time") return either;
-  // Without an RCD: what the overcurrent device does alone.
-  const alone = maximumZs.conclude({ ...given, rcd: leftOut(rcdTested) }, reckon).judgement;
-  if (alone.verdict === either.verdict) return either;
-  if (isKnownFact(rcdTested)) return alone;
-  return reckon.settled(FAULT.inTime, "not-known", "it rests on an RCD whose test is not known", either, rcdTested);
-}
-
-function leftOut(rcdTested: Fact<string>): Fact<boolean> {
-  const { path } = rcdTested.detail;
-  return fact(MATTER.rcdPresent, false, path, "left out", "assumed", "an RCD not found to work is not counted");
 }

@@ -3,6 +3,7 @@ import {
   DEVICE_TYPES,
   type DeviceStandard,
   type Evidence,
+  type Ground,
   isKnown,
   isKnownFact,
   type Judgement,
@@ -59,8 +60,10 @@ export const devicesGrade = assessor({
       name: "100 A fuse ahead of a 63 A one, no table",
       given: {
         aheadStandard: "BS 88-2",
+        aheadType: "gG",
         aheadRated: "100 A",
         standard: "BS 88-2",
+        type: "gG",
         rated: "63 A",
         faultCurrent: "2 kA",
       },
@@ -71,9 +74,23 @@ export const devicesGrade = assessor({
     },
     {
       name: "100 A fuse ahead of a 50 A one",
-      given: { aheadStandard: "BS 88-2", aheadRated: "100 A", standard: "BS 88-2", rated: "50 A" },
+      given: {
+        aheadStandard: "BS 88-2",
+        aheadType: "gG",
+        aheadRated: "100 A",
+        standard: "BS 88-2",
+        type: "gG",
+        rated: "50 A",
+      },
       verdict: "met",
       source: "100 ÷ 50 = 2",
+    },
+    {
+      name: "the same, the mark of the one ahead not read",
+      given: { aheadStandard: "BS 88-2", aheadRated: "100 A", standard: "BS 88-2", type: "gG", rated: "50 A" },
+      verdict: "not-known",
+      missing: ["ahead-type"],
+      source: "the ratio holds for gG fuses, and it may be a motor fuse",
     },
     {
       name: "C63 ahead of B16 at 300 A",
@@ -155,11 +172,11 @@ export const devicesGrade = assessor({
 const BREAKERS: ReadonlySet<DeviceStandard> = new Set(["BS EN 60898", "BS EN 61009", "BS 3871", "BS EN 60947-2"]);
 const GG_STANDARDS: ReadonlySet<DeviceStandard> = new Set(["BS 88-2", "BS 88-2.2"]);
 
-const wordOf = (standard: GivenHere["standard"]) => (isKnownFact(standard) ? standard.word : undefined);
-
-/** Whether a device is a gG fuse of the system the ratio holds for; a motor fuse is not. */
-function isGg(standard: DeviceStandard | undefined, type: GivenHere["type"]): boolean {
-  return standard !== undefined && GG_STANDARDS.has(standard) && !(isKnownFact(type) && type.word !== "gG");
+/** Whether a device is a gG fuse of the system the ratio holds for, as far as its marks are known; a motor fuse is not. */
+function isGg(standard: GivenHere["standard"], type: GivenHere["type"]): boolean | undefined {
+  if (!isKnownFact(standard)) return undefined;
+  if (!GG_STANDARDS.has(standard.word)) return false;
+  return isKnownFact(type) ? type.word === "gG" : undefined;
 }
 
 function fusesGrade({ aheadRated, rated }: GivenHere, reckon: Reckoner): Judgement {
@@ -173,15 +190,32 @@ const ahead = ({ aheadStandard, aheadType, aheadRated }: GivenHere) => ({
   rated: aheadRated,
 });
 
-/** What can be said without the makers' tables; undefined where nothing holds for every make. */
+/**
+ * What can be said without the makers' tables; undefined where it is known that nothing holds for every make. Where the
+ * marks do not yet show whether a rule holds, that is open too: neither the rule nor the maker's limit decides alone.
+ */
 function ruleFor(given: GivenHere, reckon: Reckoner): Judgement | undefined {
-  const word = wordOf(given.aheadStandard);
-  if (word === undefined) return undefined;
-  if (BREAKERS.has(word) && hasFigures(ahead(given)) && hasFigures(given))
-    return reckon.all(OVERCURRENT.byRule, tripHolds(given, reckon), overloadGrades(given, reckon));
-  return isGg(word, given.aheadType) && isGg(wordOf(given.standard), given.type)
-    ? fusesGrade(given, reckon)
-    : undefined;
+  const { aheadStandard, aheadType, standard, type } = given;
+  if (!isKnownFact(aheadStandard)) return open(reckon, aheadStandard);
+  if (BREAKERS.has(aheadStandard.word))
+    return hasFigures(ahead(given)) && hasFigures(given)
+      ? reckon.all(OVERCURRENT.byRule, tripHolds(given, reckon), overloadGrades(given, reckon))
+      : undefined;
+  const [first, second] = [isGg(aheadStandard, aheadType), isGg(standard, type)];
+  if (first === false || second === false) return undefined;
+  const byRatio = fusesGrade(given, reckon);
+  if (byRatio.verdict === "not-met" || (first === true && second === true)) return byRatio;
+  const unread = [aheadType, standard, type].filter((mark) => !isKnownFact(mark));
+  return open(reckon, ...unread, byRatio);
+}
+
+function open(reckon: Reckoner, ...from: readonly Ground[]): Judgement {
+  return reckon.settled(
+    OVERCURRENT.byRule,
+    "not-known",
+    "which rule holds goes with the marks of both devices",
+    ...from,
+  );
 }
 
 /** Whether the standards have figures for a device, as far as its marks are known. */

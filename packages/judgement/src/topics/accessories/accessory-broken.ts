@@ -1,4 +1,4 @@
-import { ALWAYS, all, is, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, is, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A cracked, chipped or broken socket-outlet, switch or other accessory. */
@@ -62,7 +62,17 @@ export const accessoryBroken = topic({
     C1: "A socket or switch is broken. A finger can touch live metal in it. Do not use it. Have it made safe now.",
     C2: "A socket or switch is cracked right through. If it breaks more, live metal could be touched. Change it soon.",
     C3: "A socket or switch has a fine crack. It is not a danger now. A new one would be better.",
-    FI: "A socket or switch is cracked. We could not find out how bad it is. It must be looked at soon.",
+    FI: [
+      unsure(
+        "A socket or switch is cracked. We could not find out how bad it is. It must be looked at soon.",
+        ["finger-touches-live", "damage"],
+        is("damage", "hairline", "cracked-through"),
+      ),
+      unsure("We could not find out how bad the damage of a socket or switch is. It must be looked at soon.", [
+        "finger-touches-live",
+        "damage",
+      ]),
+    ],
     none: "The socket or switch is scratched but whole. Nothing needs to be done.",
   },
   remedies: [

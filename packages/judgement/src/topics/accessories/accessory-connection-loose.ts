@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A terminal inside an accessory that is loose, overfilled or grips the insulation. */
@@ -74,10 +74,37 @@ export const accessoryConnectionLoose = topic({
     },
   ],
   client: {
-    C1: "A loose wire is sparking next to something that burns. Do not use this point. Have it made safe now.",
-    C2: "A wire was loose in a socket, switch or light. It could get hot and start a fire. It must be made tight.",
-    C3: "Some wires are not joined in the neatest way. It is not a danger now. They should be made better.",
-    FI: "We could not open a point to see if its wires are tight. This must be looked at soon.",
+    C1: [
+      says(
+        "A loose wire is sparking next to something that burns. Do not use this point. Have it made safe now.",
+        no("put-right"),
+      ),
+      says(
+        "A loose wire was sparking next to something that burns. It was put right during the visit.",
+        yes("put-right"),
+      ),
+    ],
+    C2: [
+      says(
+        "A wire is loose or gets hot in a socket, switch or light. It could start a fire. It must be made tight soon.",
+        no("put-right"),
+      ),
+      says(
+        "A wire was loose or got hot in a socket, switch or light. It was put right during the visit.",
+        yes("put-right"),
+      ),
+    ],
+    C3: [
+      says(
+        "Some wires are not joined in the neatest way. It is not a danger now. They should be made better.",
+        no("put-right"),
+      ),
+      says("Some wires were not joined in the neatest way. They were made better during the visit.", yes("put-right")),
+    ],
+    FI: [
+      unsure("We could not open a point to see if its wires are tight. This must be looked at soon.", ["connection"]),
+      unsure("We could not find out if a loose wire was put right. It must be looked at soon.", ["put-right"]),
+    ],
     none: "The wires are tight.",
   },
   remedies: [

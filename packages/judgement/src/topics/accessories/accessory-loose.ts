@@ -1,4 +1,4 @@
-import { ALWAYS, any, is, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, any, is, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A socket-outlet, switch or other accessory that is not firmly fixed. */
@@ -72,10 +72,21 @@ export const accessoryLoose = topic({
     { when: yes("live-in-reach"), words: "live parts can be reached", regulations: ["416.2.1"] },
   ],
   client: {
-    C1: "A socket or switch has come off the wall. A finger can reach live metal. Keep away until it is fixed.",
-    C2: "A loose socket or switch pulls on its wires. A wire could come off and cause a fire or a shock. Fix it soon.",
+    C1: "Live metal can be touched behind a loose socket or switch. It can kill. Keep away until it is fixed.",
+    C2: "A socket or switch hangs loose or pulls on its wires. A wire could come off and cause a fire or a shock. Fix it soon.",
     C3: "A socket or switch is loose. It is not a danger now. It should be fixed tight to the wall.",
-    FI: "A socket or switch is loose. We could not see if its wires are hurt. It must be looked at soon.",
+    FI: [
+      unsure(
+        "A socket or switch is loose. We could not see if its wires are hurt. It must be looked at soon.",
+        ["strain"],
+        is("fixing", "loose", "hanging"),
+      ),
+      unsure("We could not find out if a socket or switch is fixed in a safe way. It must be looked at soon.", [
+        "fixing",
+        "live-in-reach",
+        "strain",
+      ]),
+    ],
     none: "The socket or switch is firmly fixed.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { any, is, ranked, yes, yesNo } from "@good-grounds/core";
+import { any, is, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A socket-outlet or switch over or beside a hob. */
@@ -57,9 +57,12 @@ export const accessoryOverHob = topic({
     },
   ],
   client: {
-    C2: "A socket or lead gets too hot or dirty at the hob. It could give a shock or burn. Have it moved soon.",
+    C2: "The hob can harm a socket, a switch or a lead. It could give a shock or burn. Have this put right soon.",
     C3: "A socket or switch is too close to the hob. It is not a danger now. It is better moved.",
-    FI: "We could not see what the hob has done to a socket or switch. This must be looked at soon.",
+    FI: [
+      unsure("We could not see what the hob has done to a socket or switch. This must be looked at soon.", ["damage"]),
+      unsure("We could not find out if leads cross the hob. This must be looked at soon.", ["leads-cross", "place"]),
+    ],
     none: "The sockets and switches are well clear of the hob.",
   },
   remedies: [

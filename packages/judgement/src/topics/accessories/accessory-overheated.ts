@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Heat marks at a socket-outlet, switch, dimmer, connection unit, transformer or driver. */
@@ -77,9 +77,20 @@ export const accessoryOverheated = topic({
   ],
   client: {
     C1: "A socket, switch or its gear is burnt and is a danger now. Do not use it. Have it made safe at once.",
-    C2: "A socket, switch or its gear has been too hot. It could start a fire. Do not use it until it is changed.",
+    C2: "A socket, switch or its gear is or was too hot. It could start a fire. Do not use it until it is changed.",
     C3: "A socket or switch got hot in the past. The cause is now gone. A new one would be better.",
-    FI: "A socket or switch shows marks of heat. We could not find the cause. It must be looked at soon.",
+    FI: [
+      unsure(
+        "A socket or switch shows marks of heat. We could not find the cause. It must be looked at soon.",
+        ["cause-removed"],
+        is("marks", "browned", "melted", "burnt-open"),
+      ),
+      unsure("We could not find out if a socket or switch gets too hot. It must be looked at soon.", [
+        "marks",
+        "hot-now",
+        "cause-removed",
+      ]),
+    ],
     none: "There are no marks of heat.",
   },
   remedies: [

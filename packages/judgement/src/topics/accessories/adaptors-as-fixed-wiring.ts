@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, ranked } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Extension leads and adaptors that stand in for socket-outlets. */
@@ -85,9 +85,19 @@ export const adaptorsAsFixedWiring = topic({
   client: {
     C1: "Live metal of a lead or adaptor can be touched. Keep away. Turn the power off before it is taken out.",
     C2: "A lead or adaptor is worn or carries too much. It could start a fire. Stop using it and have more sockets put in.",
-    C3: "Leads or adaptors are used as there are too few sockets. More sockets are advised.",
-    FI: "We could not see all of a lead that runs out of sight. It must be looked at soon.",
-    none: "Leads and adaptors are used in a safe way.",
+    C3: "Leads or adaptors stand in for sockets. It is not a danger now. More sockets are advised.",
+    FI: unsure("We could not see all of a lead that runs out of sight. It must be looked at soon.", [
+      "use",
+      "load",
+      "condition",
+    ]),
+    none: [
+      says(
+        "Leads and adaptors are used in a safe way.",
+        all(is("use", "now-and-then"), is("load", "light"), is("condition", "sound")),
+      ),
+      "Leads and adaptors are no part of the wiring that we report on.",
+    ],
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Terminals of an accessory or luminaire that no box closes in at the back. */
@@ -52,9 +52,21 @@ export const backBoxMissing = topic({
     },
   ],
   client: {
-    C2: "A socket, switch or light has no box behind it. If a wire gets hot, the wall could burn. Have a box fitted soon.",
+    C2: [
+      says(
+        "A socket, switch or light has no box behind it. If a wire gets hot, the wall could burn. Have a box fitted soon.",
+        is("behind", "combustible"),
+      ),
+      says(
+        "There are marks of heat behind a socket, switch or light. It could start a fire. Have it put right soon.",
+        yes("heat"),
+      ),
+    ],
     C3: "A socket, switch or light has no box behind it. It is not a danger now. A box should be fitted.",
-    FI: "We could not see what is behind a socket, switch or light. This must be looked at soon.",
+    FI: unsure("We could not see what is behind a socket, switch or light. This must be looked at soon.", [
+      "behind",
+      "heat",
+    ]),
     none: "The sockets, switches and lights are closed in at the back.",
   },
   remedies: [{ words: "Fit a box.", changes: { behind: "box", heat: "no" } }],

@@ -1,4 +1,4 @@
-import { all, any, held, is, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A cooker, oven or hob without a switch that can be reached when a pan is on fire. */
@@ -64,9 +64,12 @@ export const cookerIsolationMissing = topic({
   ],
   client: {
     C2: "The cooker cannot be turned off in a safe way if there is a fire. A good switch should be fitted soon.",
-    C3: "The cooker has no switch close by, or it is in a bad place. It is not a danger now. A better switch is advised.",
-    FI: "We could not find or check the switch for the cooker. This must be looked at soon.",
-    none: "The cooker has a good switch close by.",
+    C3: "The cooker has no good switch close by. It is not a danger now. A better switch is advised.",
+    FI: unsure("We could not find or check the switch for the cooker. This must be looked at soon.", ["switch"]),
+    none: [
+      says("The cooker has a good switch close by.", is("switch", "at-hand")),
+      says("The cooker can be turned off at the fuse box close by.", is("switch", "board-only")),
+    ],
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Recessed luminaires, their lamps or drivers under or against thermal insulation or timber. */
@@ -74,10 +74,16 @@ export const downlightInsulation = topic({
     },
   ],
   client: {
-    C2: "Some ceiling lights get too hot. They could start a fire. Leave them off until they are changed.",
+    C2: "Some ceiling lights get too hot where they are. They could start a fire. Leave them off until they are changed.",
     C3: "Some ceiling lights are covered up above. They are not a danger now. They should have more room.",
-    FI: "We could not see what lies on top of the ceiling lights. They may get too hot. This must be looked at.",
-    none: "The ceiling lights have the room they need.",
+    FI: [
+      unsure("We could not see what lies on top of the ceiling lights. They may get too hot. This must be looked at.", [
+        "covered",
+        "heat",
+      ]),
+      unsure("We could not see if ceiling lights have got too hot. This must be looked at.", ["scorch"]),
+    ],
+    none: "The ceiling lights are safe where they are.",
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A machine or place where power may have to be cut off at once, without a device at hand for it. */
@@ -70,7 +70,13 @@ export const emergencySwitchingMissing = topic({
   client: {
     C2: "A machine cannot be stopped fast if someone is caught or burnt. A stop switch must be fitted soon.",
     C3: "The stop switch of a machine is hard to get at or not marked. It is better moved or marked.",
-    FI: "We could not find how a machine is stopped fast. This must be looked at soon.",
+    FI: [
+      unsure("We could not find how a machine is stopped fast. This must be looked at soon.", ["device"]),
+      unsure("We could not find out if a machine has to be stopped fast. This must be looked at soon.", [
+        "danger",
+        "unguarded",
+      ]),
+    ],
     none: "The power can be cut off fast where it is needed.",
   },
   remedies: [

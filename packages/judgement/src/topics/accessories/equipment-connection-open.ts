@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Fixed equipment joined to the wiring without a connection unit, flex outlet or closed joint. */
@@ -70,7 +70,11 @@ export const equipmentConnectionOpen = topic({
     C1: "Live metal can be touched where a machine or heater is wired in. Keep away. Have it made safe now.",
     C2: "A machine or heater is wired in with a poor joint or a thin lead. It could cause a fire or a shock. Fix it soon.",
     C3: "A machine or heater is not wired in the best way. It is not a danger now. It should be put right.",
-    FI: "We could not see how a machine or heater is wired in. This must be looked at soon.",
+    FI: unsure("We could not see how a machine or heater is wired in. This must be looked at soon.", [
+      "joint",
+      "fuse-over-flex",
+      "overload",
+    ]),
     none: "The machines and heaters are wired in well.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, held, is, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, held, is, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Fixed equipment (boiler, fan, motor, heater, heat pump) without a means to cut it off and keep it off. */
@@ -93,7 +93,12 @@ export const fixedEquipmentIsolation = topic({
   client: {
     C2: "A machine or heater cannot be turned off in a safe way to work on it. Someone could be hurt. Fit a switch soon.",
     C3: "A machine or heater has no good switch of its own. It is not a danger in use. A switch should be fitted.",
-    FI: "We could not find what turns a machine or heater off. This must be looked at soon.",
+    FI: [
+      unsure("We could not find what turns a machine or heater off. This must be looked at soon.", ["means"]),
+      unsure("We could not find out if a machine could start while someone works on it. This must be looked at soon.", [
+        "movement",
+      ]),
+    ],
     none: "The machine or heater can be turned off in a safe way.",
   },
   remedies: [

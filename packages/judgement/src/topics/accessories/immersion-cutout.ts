@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** An immersion heater that has no second, separate device against boiling. */
@@ -93,9 +93,37 @@ export const immersionCutout = topic({
   ],
   client: {
     C1: "Your water heater can boil, and the tank above could fail. Hot water could fall on you. Turn the heater off now.",
-    C2: "If one part fails, your water heater can boil over. The tank above may not hold. It needs a safety cut-out soon.",
-    C3: "Your water heater lacks a second safety cut-out. The tank can stand the heat. A new heater part is advised.",
-    FI: "We could not see if your water heater has a safety cut-out. This must be looked at soon.",
+    C2: [
+      says(
+        "The thermostat of your water heater does not work, and it has no safety cut-out. The water can boil. Turn it off and have it put right.",
+        all(yes("thermostat-fails"), no("cut-out")),
+      ),
+      says(
+        "If one part fails, your water heater can boil over. The tank above may not hold. It needs a safety cut-out soon.",
+        all(no("cut-out"), is("cistern", "plastic")),
+      ),
+      says(
+        "The thermostat of your water heater does not work. Only one safety part is left. Have it put right soon.",
+        yes("thermostat-fails"),
+      ),
+    ],
+    C3: [
+      says(
+        "Your water heater lacks a second safety cut-out. The tank can stand the heat. A new heater part is advised.",
+        no("cut-out"),
+      ),
+      says(
+        "The thermostat of your water heater does not work. Other parts keep you safe for now. Have it changed.",
+        yes("thermostat-fails"),
+      ),
+    ],
+    FI: [
+      unsure("We could not see if your water heater has a safety cut-out. This must be looked at soon.", ["cut-out"]),
+      unsure("We could not find out how safe your water heater is. This must be looked at soon.", [
+        "cistern",
+        "thermostat-fails",
+      ]),
+    ],
     none: "Your water heater is safe enough.",
   },
   remedies: [

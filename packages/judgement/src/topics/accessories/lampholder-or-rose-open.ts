@@ -1,4 +1,4 @@
-import { any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { any, held, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A ceiling rose, pendant, batten or wall lampholder with its cover or ring missing, loose or worn. */
@@ -76,9 +76,21 @@ export const lampholderOrRoseOpen = topic({
   ],
   client: {
     C1: "A light has its cover off. A finger can touch live metal. Keep it switched off and have it made safe now.",
-    C2: "A light fitting is loose or worn. It could give a shock. Have it fixed soon.",
+    C2: [
+      says(
+        "A light fitting is loose, worn or lacks a part. It could give a shock. Have it fixed soon.",
+        is("state", "loose", "off"),
+      ),
+      says(
+        "A light high up has its cover off. Live metal could be touched from steps. Keep it switched off and have it fixed soon.",
+        is("state", "live-open"),
+      ),
+    ],
     C3: "The wires of a hanging light show a little. It is not a danger now. It should be put right.",
-    FI: "We could not see if a light fitting is safe. This must be looked at soon.",
+    FI: unsure("We could not see if a light fitting is safe. This must be looked at soon.", [
+      "state",
+      "from-the-floor",
+    ]),
     none: "The light fittings are whole.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Extra-low voltage lighting: its transformer or driver, and the wiring after it. */
@@ -118,8 +118,17 @@ export const lightingTransformer = topic({
   client: {
     C1: "A part of the ceiling lights is melting. It could start a fire now. Leave the lights off until it is made safe.",
     C2: "A part of the ceiling lights gets too hot or is not safe. It could start a fire or give a shock. Fix it soon.",
-    C3: "A part of the ceiling lights is not fixed as it should be. It is not a danger now. A repair would be better.",
-    FI: "We could not see the parts above the ceiling lights. They may get too hot. They must be looked at.",
+    C3: "A part of the ceiling lights is not of the right kind or not fixed well. It is not a danger now. A repair would be better.",
+    FI: [
+      unsure("We could not see the parts above the ceiling lights. They may get too hot. They must be looked at.", [
+        "place",
+        "heat",
+      ]),
+      unsure("We could not find out if the parts above the ceiling lights are safe. They must be looked at.", [
+        "safe-source",
+        "bare",
+      ]),
+    ],
     none: "The parts above the ceiling lights are in order.",
   },
   remedies: [

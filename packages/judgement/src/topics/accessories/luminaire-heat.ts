@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, ranked } from "@good-grounds/core";
+import { all, any, is, NEVER, ranked, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A luminaire with too large a lamp, or too near to something that can burn. */
@@ -83,7 +83,11 @@ export const luminaireHeat = topic({
     C1: "Heat has burnt a light. A finger can touch live metal. Keep the light off and have it made safe now.",
     C2: "A light gets too hot for its lamp or place. It could start a fire. Leave it off until it is put right.",
     C3: "A light has the wrong lamp, or is close to things that burn. Fit a cooler lamp or clear a space.",
-    FI: "A light may be too hot. We could not see what the heat has done. This must be looked at soon.",
+    FI: unsure("A light may be too hot. We could not see what the heat has done. This must be looked at soon.", [
+      "damage",
+      "near-fuel",
+      "lamp",
+    ]),
     none: "The light suits its lamp and its place.",
   },
   remedies: [

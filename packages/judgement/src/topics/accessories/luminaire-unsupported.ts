@@ -1,4 +1,4 @@
-import { is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { is, NEVER, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A luminaire, fan or other heavy thing that is not held up as it should be. */
@@ -62,8 +62,13 @@ export const luminaireUnsupported = topic({
   client: {
     C1: "A light or fan is about to fall on people. Keep away from it. Have it made safe now.",
     C2: "A light or fan is not held up well. It could fall, or its wires could pull out. Have it fixed soon.",
-    C3: "A light or fan is a bit loose. It is not a danger now. It should be fixed tight.",
-    FI: "We could not see how a light or fan is held up. This must be looked at soon.",
+    C3: "A light or fan is not held up well. It is not a danger now. It should be fixed tight.",
+    FI: [
+      unsure("We could not see how a light or fan is held up. This must be looked at soon.", ["fixing"]),
+      unsure("We could not find out if a light or fan could fall on people. This must be looked at soon.", [
+        "over-people",
+      ]),
+    ],
     none: "The lights and fans are held up well.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Metal of an accessory or fitting, or the box behind it, without a connection to earth. */
@@ -68,9 +68,13 @@ export const metalAccessoryUnearthed = topic({
     },
   ],
   client: {
-    C2: "Metal on a switch, socket or light has no earth wire. If a wire comes loose, the metal could give a shock.",
+    C2: "Metal on a switch, socket or light has no earth that works. If a wire comes loose, the metal could give a shock. Have it earthed soon.",
     C3: "Some metal has a weak or missing link to earth. It is not a danger now. It should be put right.",
-    FI: "We could not find out if some metal parts are joined to earth. This must be looked at soon.",
+    FI: unsure("We could not find out if some metal parts are joined to earth. This must be looked at soon.", [
+      "earthing",
+      "continuous",
+      "metal",
+    ]),
     none: "The metal parts are safe.",
   },
   remedies: [

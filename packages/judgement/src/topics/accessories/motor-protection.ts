@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A motor that nothing protects when it stalls, or that starts again by itself. */
@@ -98,9 +98,19 @@ export const motorProtection = topic({
     },
   ],
   client: {
-    C2: "A machine could burn out, or start by itself and hurt someone. Have it put right soon.",
+    C2: [
+      says("A machine could start by itself and hurt someone. Have it put right soon.", is("restart", "dangerous")),
+      says("A machine could burn out if it sticks. Have it put right soon.", is("overload", "none")),
+    ],
     C3: "The part that guards a motor is not right. It is not a danger now. A change would be better.",
-    FI: "We could not find out what guards a motor. It may not be safe. It must be looked at soon.",
+    FI: [
+      unsure("We could not find out what guards a motor. It may not be safe. It must be looked at soon.", [
+        "over-370-w",
+        "overload",
+        "attended",
+      ]),
+      unsure("We could not find out if a machine could start by itself. It must be looked at soon.", ["restart"]),
+    ],
     none: "The motor is guarded as it should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, no, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An electric shower, or other large fixed load, on a cable that is small for it as it is installed. */
@@ -21,7 +21,7 @@ export const showerOverloaded = topic({
       yes: "the device is rated above what the cable carries as installed",
       no: "the device is rated within what the cable carries",
       worse: "yes",
-      worked: { by: "cable-capacity", met: "no", notMet: "yes" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "no", notMet: "yes" },
     }),
     heat: yesNo({
       asks: "Are cable, switch or terminals browned, softened or melted?",
@@ -83,9 +83,29 @@ export const showerOverloaded = topic({
     },
   ],
   client: {
-    C2: "The shower takes more power than its cable can stand. The cable could get hot and burn. Have it put right soon.",
-    C3: "The fuse for the shower is a bit too large for its cable. It is safe with this shower. Do not fit a larger one.",
-    FI: "We could not find out if the shower cable is thick enough. This must be looked at soon.",
+    C2: [
+      says(
+        "The shower takes more power than its cable can stand. The cable could get hot and burn. Have it put right soon.",
+        yes("load-over-cable"),
+      ),
+      says("The cable or a joint of the shower has been hot. It could burn. Have it put right soon.", yes("heat")),
+    ],
+    C3: [
+      says(
+        "The fuse for the shower is too large for its cable. It is safe with this shower. Do not fit a larger one.",
+        all(yes("device-over-cable"), no("load-over-cable")),
+      ),
+      says(
+        "The shower takes more power than its cable is made for. It is not a danger as it is used now. A thicker cable is better.",
+        yes("load-over-cable"),
+      ),
+    ],
+    FI: [
+      unsure("We could not find out if the shower cable is thick enough. This must be looked at soon.", [
+        "load-over-cable",
+      ]),
+      unsure("We could not see if the cable of the shower has been hot. This must be looked at soon.", ["heat"]),
+    ],
     none: "The shower cable is thick enough.",
   },
   remedies: [

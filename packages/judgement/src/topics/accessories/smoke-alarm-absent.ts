@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Smoke and heat alarms: outside the technical outcome where none is fitted, inside it where wiring is at fault. */
@@ -78,10 +78,26 @@ export const smokeAlarmAbsent = topic({
   ],
   client: {
     C1: "Live wires of a smoke alarm can be touched. Keep away from them. Have them made safe now.",
-    C2: "The smoke alarms that you need to get out in a fire do not work. Have them put right soon.",
-    C3: "Smoke alarms are missing, or too old. The wiring is safe. New alarms are advised, and the law may ask for them.",
-    FI: "We could not find out if the smoke alarms work. This must be looked at soon.",
-    none: "The wiring of the alarms is safe. The law on homes may still ask for alarms. Ask about that.",
+    C2: "The smoke alarms that you need to get out in a fire do not work or are too old. Have them put right soon.",
+    C3: "Smoke alarms are missing, too old or do not work. The wiring is safe. New alarms are advised, and the law may ask for them.",
+    FI: [
+      unsure("We could not find out if the smoke alarms work. This must be looked at soon.", ["alarms"]),
+      unsure(
+        "The smoke alarms do not work or are too old. We could not find out if people need them to get out. This must be looked at soon.",
+        ["relied-on"],
+        is("alarms", "wired-and-failed"),
+      ),
+    ],
+    none: [
+      says(
+        "The wiring of the alarms is safe. The law on homes may still ask for alarms. Ask about that.",
+        is("alarms", "work"),
+      ),
+      says(
+        "No smoke alarm is wired in. The law on homes may ask for alarms. Ask about that.",
+        is("alarms", "none-fitted"),
+      ),
+    ],
   },
   remedies: [
     {

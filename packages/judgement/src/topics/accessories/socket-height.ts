@@ -1,4 +1,4 @@
-import { all, any, is, oneKind, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, oneKind, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A socket-outlet or switch set too low, too high or in the floor. */
@@ -50,9 +50,9 @@ export const socketHeight = topic({
     },
   ],
   client: {
-    C2: "A socket in a bad place is wet, dirty or damaged. It could give a shock. Have it moved or changed soon.",
+    C2: "A socket is wet, dirty or damaged where it is. It could give a shock. Have it moved or changed soon.",
     C3: "A socket is in a place where it can be hurt. It is not a danger now. It is better moved.",
-    FI: "We could not see if a socket in a bad place is damaged. This must be looked at soon.",
+    FI: unsure("We could not see if a socket in a bad place is damaged. This must be looked at soon.", ["signs"]),
     none: "The sockets and switches are in safe places.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A socket-outlet, switch or connection unit close to a sink or basin outside a bathroom. */
@@ -22,7 +22,7 @@ export const socketNearWater = topic({
       asks: "Is it protected by a working RCD of 30 mA or less?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects it",
-      no: "no RCD of 30 mA or less protects it",
+      no: "no working RCD of 30 mA or less protects it",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
@@ -64,7 +64,15 @@ export const socketNearWater = topic({
   client: {
     C2: "A socket or switch gets wet from the sink. It could give a shock. Have it moved soon.",
     C3: "A socket or switch is too close to the sink. It is not a danger now. It is better moved.",
-    FI: "We could not find out if water gets into a socket or switch by the sink. This must be looked at soon.",
+    FI: [
+      unsure("We could not find out if water gets into a socket or switch by the sink. This must be looked at soon.", [
+        "wetting",
+      ]),
+      unsure(
+        "We could not find out if a fast safety switch guards a socket or switch by the sink. This must be looked at soon.",
+        ["rcd-30ma"],
+      ),
+    ],
     none: "The sockets and switches are well clear of the sink.",
   },
   remedies: [

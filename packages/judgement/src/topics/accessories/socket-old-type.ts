@@ -1,4 +1,4 @@
-import { all, any, is, ranked } from "@good-grounds/core";
+import { all, any, is, ranked, says, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Socket-outlets of an old or odd pattern, or with shutters that do not close. */
@@ -64,9 +64,20 @@ export const socketOldType = topic({
     },
   ],
   client: {
-    C2: "A socket has broken shutters or no earth. A child or a fault could lead to a shock. Have it changed soon.",
+    C2: [
+      says("A socket has broken shutters. A child could get a shock. Have it changed soon.", is("shutters", "broken")),
+      says(
+        "A socket has no earth. A fault in what is plugged in could give a shock. Have it changed soon.",
+        is("earth-contact", "class-1-used"),
+      ),
+    ],
     C3: "A socket is of an old type. It is not a danger now. A new one is advised.",
-    FI: "We could not find out what an old socket is used for. This must be looked at soon.",
+    FI: [
+      unsure("We could not find out what an old socket is used for. This must be looked at soon.", ["earth-contact"]),
+      unsure("We could not find out if a socket keeps its live parts covered. This must be looked at soon.", [
+        "shutters",
+      ]),
+    ],
     none: "The sockets are of a safe type.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Water that has got into a light, an accessory or a joint box indoors, as from a leak above. */
@@ -80,7 +80,10 @@ export const waterInEquipment = topic({
     C1: "Water is running into a light or socket that is on. This can kill. Keep away. It must be made safe now.",
     C2: "Water has got into a light or socket. You could get a shock. Do not use it. Have it put right soon.",
     C3: "A light or socket has old water marks. It is dry now. Have it checked when work is next done.",
-    FI: "Water may have got into a light or socket. We could not look inside. It must be looked at soon.",
+    FI: unsure("Water may have got into a light or socket. We could not look inside. It must be looked at soon.", [
+      "water",
+      "source-stopped",
+    ]),
     none: "No water has got into the lights and sockets.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Fixed equipment, luminaires and fans inside the zones of a room with a bath or shower. */
@@ -106,9 +106,30 @@ export const bathEquipmentInZone = topic({
   ],
   client: {
     C1: "Something electric is in the bath or shower where it must not be. Do not use the bath until it is taken out.",
-    C2: "Something electric near the bath or shower is not made for wet places. It could give a shock. Change it soon.",
-    C3: "Something electric near the bath is not quite the right type. It is not a danger now. A better one is advised.",
-    FI: "We could not find out if a light or fan near the bath is made for wet places. This must be looked at soon.",
+    C2: [
+      says(
+        "Something electric near the bath or shower is not made for wet places. It could give a shock. Change it soon.",
+        all(no("suited"), is("zone", "zone-2", "zone-1", "zone-0")),
+      ),
+      says(
+        "Water has got into something electric in the bathroom. It could give a shock. Change it soon.",
+        is("wetted", "water-inside"),
+      ),
+    ],
+    C3: [
+      says(
+        "Something electric near the bath is not quite the right type. It is not a danger now. A better one is advised.",
+        all(no("suited"), is("zone", "zone-2", "zone-1", "zone-0")),
+      ),
+      says(
+        "Water has got into something electric in the bathroom. It is not a danger now. Have it changed.",
+        is("wetted", "water-inside"),
+      ),
+    ],
+    FI: unsure(
+      "We could not find out if something electric near the bath is made for wet places. This must be looked at soon.",
+      ["zone", "suited", "voltage", "wetted"],
+    ),
     none: "The electric items near the bath or shower are suited to it.",
   },
   remedies: [

@@ -1,4 +1,5 @@
-import { all, any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { topic } from "../topic.ts";
 
 /** A radiant or fan heater in a room with a bath or shower. */
@@ -32,7 +33,7 @@ export const bathHeaterInReach = topic({
       worse: "no",
     }),
   },
-  contested: {},
+  contested: { distance: DISTANCE },
   paths: [
     {
       id: "touches-element",
@@ -52,7 +53,7 @@ export const bathHeaterInReach = topic({
           id: "distance",
           provision: "out-of-reach",
           words: "distance from the bath or shower",
-          gone: is("reach", "easy"),
+          gone: any(is("reach", "easy"), all(yes("live-element"), held("distance", "does-not-count"))),
           sound: NEVER,
           regulations: ["701.512.3"],
         },
@@ -68,9 +69,22 @@ export const bathHeaterInReach = topic({
   ],
   client: {
     C1: "A heater by the bath has live parts that wet hands can touch. This could kill. Keep away. Turn it off at the fuse box and leave it off.",
-    C2: "A heater can be reached from the bath and is not made for wet rooms. It could give a shock. Change it soon.",
-    C3: "A heater is not the right type for a bathroom. It is out of reach, so it is not a danger now. A better one is advised.",
-    FI: "We could not find out if a heater near the bath is safe. This must be looked at soon.",
+    C2: [
+      says(
+        "Live parts of a bathroom heater can be touched. It could give a shock. Turn it off and have it changed soon.",
+        yes("live-element"),
+      ),
+      says(
+        "A heater can be reached from the bath and is not made for wet rooms. It could give a shock. Change it soon.",
+        all(is("reach", "easy"), no("suited")),
+      ),
+    ],
+    C3: "A heater is not the right type for a bathroom. It is out of easy reach, so it is not a danger now. A better one is advised.",
+    FI: unsure("We could not find out if a heater near the bath is safe. This must be looked at soon.", [
+      "reach",
+      "live-element",
+      "suited",
+    ]),
     none: "The bathroom heater is safe.",
   },
   remedies: [

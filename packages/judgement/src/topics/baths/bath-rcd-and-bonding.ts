@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Circuits of a room with a bath or shower: 30 mA RCD, supplementary bonding, or neither. */
@@ -12,9 +12,9 @@ export const bathRcdAndBonding = topic({
       asks: "Are all circuits of the room protected by a working RCD of 30 mA or less?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects every circuit of the room",
-      no: "a circuit of the room has no RCD of 30 mA or less",
+      no: "a circuit of the room has no working RCD of 30 mA or less",
       worse: "no",
-      worked: { by: "additional-protection", met: "yes", notMet: "no" },
+      worked: { by: "additional-protection", notMet: "no" },
     }),
     bonding: yesNo({
       asks: "Are all metal parts that can be touched together joined, with low readings between them?",
@@ -108,8 +108,13 @@ export const bathRcdAndBonding = topic({
   ],
   client: {
     C2: "If there is a fault in the bathroom, you could get a shock. It needs a safety switch or earth links soon.",
-    C3: "The bathroom lacks a fast safety switch. It is not a danger now. Adding one makes it safer.",
-    FI: "We could not find out if the bathroom is safe if a fault occurs. This must be looked at soon.",
+    C3: "No fast safety switch that works guards all of the bathroom. It is not a danger now. Adding one makes it safer.",
+    FI: unsure("We could not find out if the bathroom is safe if a fault occurs. This must be looked at soon.", [
+      "rcd-30ma",
+      "bonding",
+      "parts",
+      "electric-shower",
+    ]),
     none: "The bathroom circuits are protected well enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, amount, any, below, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, amount, any, below, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A socket-outlet in a room with a bath or shower. */
@@ -27,7 +27,7 @@ export const bathSocketPosition = topic({
       asks: "Is it protected by a working RCD of 30 mA or less?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects it",
-      no: "no RCD of 30 mA or less protects it",
+      no: "no working RCD of 30 mA or less protects it",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
@@ -81,8 +81,17 @@ export const bathSocketPosition = topic({
   client: {
     C2: "There is a socket too near the bath or shower. Something plugged in could fall in the water. Have it removed soon.",
     C3: "A socket in the bathroom could be safer. It is not a danger now. It should be moved or given a safety switch.",
-    FI: "We could not find out if a socket is too near the bath or shower. This must be looked at soon.",
-    none: "The socket is far enough from the bath or shower.",
+    FI: [
+      unsure("We could not find out if a socket is too near the bath or shower. This must be looked at soon.", [
+        "distance",
+        "outlet",
+      ]),
+      unsure(
+        "We could not find out if a fast safety switch guards a socket in the bathroom. This must be looked at soon.",
+        ["rcd-30ma"],
+      ),
+    ],
+    none: "The socket is of a safe kind, or far enough from the bath or shower.",
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A wall switch, pull cord or control inside the zones of a bath or shower. */
@@ -84,7 +84,11 @@ export const bathSwitchInReach = topic({
   client: {
     C2: "A switch can be reached from the bath or shower, or gets wet. It could give a shock. Have it moved soon.",
     C3: "A switch is close to the bath or shower. It stays dry and is safe now. It is better moved.",
-    FI: "We could not find out if a switch near the bath is safe. This must be looked at soon.",
+    FI: unsure("We could not find out if a switch near the bath is safe. This must be looked at soon.", [
+      "zone",
+      "kind",
+      "wetted",
+    ]),
     none: "The bathroom switches are in a safe place.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A shaver outlet in a room with a bath or shower. */
@@ -55,7 +55,10 @@ export const shaverOutlet = topic({
   client: {
     C2: "The shaver socket is not safe so near the bath or shower. It could give a shock. Have it changed soon.",
     C3: "The shaver socket is not quite right for a bathroom. It is not a danger now. A better one is advised.",
-    FI: "We could not find out if the shaver socket is a safe type. This must be looked at soon.",
+    FI: unsure("We could not find out if the shaver socket is a safe type. This must be looked at soon.", [
+      "isolating",
+      "place",
+    ]),
     none: "The shaver socket is a safe type in a good place.",
   },
   remedies: [

@@ -61,7 +61,7 @@ export const arcDetectionAbsent = topic({
     },
   ],
   client: {
-    C3: "A device that spots sparks in the wires is missing. It is now asked for in such homes. Adding it is advised.",
+    C3: "A device that spots sparks in the wires is missing or does not work. It is now asked for in such buildings. Adding it is advised.",
     none: "A device that spots sparks is not asked for here, or it is there.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 import { ACCESS } from "./facts.ts";
 
@@ -76,11 +76,58 @@ export const boardBlankMissing = topic({
       regulations: ["416.2.1"],
     },
   ],
+  dangers: [
+    {
+      id: "live-metal",
+      least: "C2",
+      when: yes("finger-reaches-live"),
+      words:
+        "live metal can be touched with the board as it stands; a lock or a switch that is off is one event from danger",
+      regulations: ["416.1", "416.2.1"],
+    },
+  ],
   client: {
     C1: "There is a hole in the fuse box. A finger can touch live metal through it. Keep away until it is covered.",
-    C2: "There is a hole in the fuse box. Something pushed in could touch live metal. It needs a cover soon.",
-    C3: "There is a small gap in the fuse box. It is not a danger now. A cover would make it safer.",
-    FI: "There is a hole in the fuse box. We could not find out how close live metal is. It must be looked at soon.",
+    C2: [
+      says(
+        "There is a hole in the fuse box. Something pushed in could touch live metal. It needs a cover soon.",
+        all(no("finger-reaches-live"), is("gap", "in-line")),
+      ),
+      says(
+        "There is a hole in the fuse box. A finger can touch live metal through it. A lock keeps people away. It needs a cover soon.",
+        yes("finger-reaches-live"),
+      ),
+    ],
+    C3: [
+      says(
+        "There is a small gap in the fuse box. It is not a danger now. A cover would make it safer.",
+        all(no("finger-reaches-live"), is("gap", "out-of-line")),
+      ),
+      says(
+        "There is a hole in the fuse box. It is out of use and locked. The hole needs a cover before it is used again.",
+        is("access", "locked-off"),
+      ),
+      says(
+        "There is a gap in the fuse box. It stands behind a lock. A cover would make it safer.",
+        is("access", "skilled-only"),
+      ),
+    ],
+    FI: [
+      unsure(
+        "There is a hole in the fuse box. We could not find out how close live metal is. It must be looked at soon.",
+        ["finger-reaches-live"],
+        is("gap", "out-of-line", "in-line"),
+      ),
+      unsure(
+        "There is a hole in the fuse box. We could not find out who can get to it. It must be looked at soon.",
+        ["access"],
+        any(yes("finger-reaches-live"), is("gap", "in-line")),
+      ),
+      unsure("We could not find out if a gap in the fuse box is safe. It must be looked at soon.", [
+        "finger-reaches-live",
+        "gap",
+      ]),
+    ],
     none: "The fuse box is closed well enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { is, NEVER, no, not, ranked, unsure, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Where cables enter a board: whether the entry is closed, and what its edge does to them. */
@@ -76,7 +76,16 @@ export const boardCableEntry = topic({
     C1: "A wire is cut where it enters the fuse box. The box may be live. Keep away. It must be made safe today.",
     C2: "The place where wires enter the fuse box is not safe enough. It could give a shock. Fix it soon.",
     C3: "Where wires enter the fuse box, it could be closed or padded better. It is not a danger now.",
-    FI: "We could not see well where wires enter the fuse box. It could be unsafe. It must be looked at soon.",
+    FI: [
+      unsure("We could not see well where wires enter the fuse box. It could be unsafe. It must be looked at soon.", [
+        "edge",
+      ]),
+      unsure(
+        "A sharp edge is at a wire of the fuse box. We could not find out if a fault would be cut off. It must be looked at soon.",
+        ["case-fault-cleared"],
+        is("edge", "sharp", "cut-in"),
+      ),
+    ],
     none: "The wires enter the fuse box as they should.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, not, oneKind, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, not, oneKind, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { HEAT_OR_LOOSE } from "./facts.ts";
 
@@ -153,11 +153,48 @@ export const boardCombustible = topic({
       regulations: ["526.1"],
     },
   ],
+  dangers: [
+    {
+      id: "active",
+      least: "C1",
+      when: is("heat", "active"),
+      words: "a part is too hot to hold, smells of burning or crackles now",
+      regulations: ["421.1.1", "526.1"],
+    },
+  ],
   client: {
-    C1: "The plastic fuse box is very hot or starts to burn. Turn it off and keep away. It must be made safe today.",
-    C2: "The fuse box can burn, and there are signs of a fire risk. Get it repaired soon.",
+    C1: "The fuse box can burn, and a part of it is hot or smells of burning. Turn it off and keep away. It must be made safe today.",
+    C2: [
+      says(
+        "The fuse box can burn, and there are signs of a fire risk. Get it repaired soon.",
+        all(yes("combustible"), is("heat", "loose", "marks")),
+      ),
+      says(
+        "A part of the fuse box is hot or smells of burning. Turn it off and get it repaired at once.",
+        is("heat", "active"),
+      ),
+      says(
+        "A wire in the fuse box is loose, or parts have been hot. It could start a fire. Get it repaired soon.",
+        is("heat", "loose", "marks"),
+      ),
+      says(
+        "The fuse box can burn. A fire there would block the only way out. Have it changed soon.",
+        all(yes("combustible"), yes("only-way-out")),
+      ),
+    ],
     C3: "The fuse box is of a kind that can burn. We saw no heat. A metal one would be safer.",
-    FI: "The fuse box can burn. We could not check it for heat or loose wires. It must be looked at soon.",
+    FI: [
+      unsure(
+        "The fuse box can burn. We could not check it for heat or loose wires. It must be looked at soon.",
+        ["heat"],
+        yes("combustible"),
+      ),
+      unsure("We could not check the fuse box for heat or loose wires. It must be looked at soon.", ["heat"]),
+      unsure(
+        "We could not find out how far a fire in the fuse box would put people at risk. It must be looked at soon.",
+        ["combustible", "only-way-out", "alarm-near"],
+      ),
+    ],
     none: "The fuse box gives no cause for worry about fire.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, held, is, no, ranked, yesNo } from "@good-grounds/core";
+import { all, held, is, no, ranked, says, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Neutral and protective conductors that do not follow the order of the ways. */
@@ -66,7 +66,7 @@ export const boardConductorOrder = topic({
   ],
   client: {
     C3: "The wires in the fuse box are not in good order. It is no danger. It should be tidied at the next work.",
-    none: "The wires in the fuse box are in good order.",
+    none: says("The wires in the fuse box are in good order.", is("order", "in-order")),
   },
   remedies: [
     { words: "Put the conductors in order, or mark them.", changes: { order: "in-order" } },

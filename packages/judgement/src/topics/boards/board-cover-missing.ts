@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 import { ACCESS } from "./facts.ts";
 
@@ -76,11 +76,56 @@ export const boardCoverMissing = topic({
       regulations: ["416.2.3", "416.2.4"],
     },
   ],
+  dangers: [
+    {
+      id: "live-metal",
+      least: "C2",
+      when: yes("live-touchable"),
+      words:
+        "live metal can be touched with the board as it stands; a lock or a switch that is off is one event from danger",
+      regulations: ["416.1", "416.2.1"],
+    },
+  ],
   client: {
-    C1: "The fuse box has lost its cover. Live metal can be touched. Keep away. It must be made safe today.",
-    C2: "The cover of the fuse box is weak or broken. If it comes off, live metal can be touched. Fix it soon.",
-    C3: "The cover of the fuse box has slight damage. It still keeps you safe. A repair would be good.",
-    FI: "We could not find out if live metal can be touched in the fuse box. This must be looked at soon.",
+    C1: [
+      says(
+        "The fuse box has lost its cover. Live metal can be touched. Keep away. It must be made safe today.",
+        is("cover", "off"),
+      ),
+      "Live metal can be touched at the fuse box. Keep away. It must be made safe today.",
+    ],
+    C2: [
+      says(
+        "The cover of the fuse box is weak or broken. If it comes off, live metal can be touched. Fix it soon.",
+        all(no("live-touchable"), is("cover", "weak")),
+      ),
+      says(
+        "The cover of the fuse box or a piece of it is missing. You could get a shock from what is behind it. Fix it soon.",
+        all(no("live-touchable"), is("cover", "off")),
+      ),
+      says("Live metal can be touched at the fuse box. A lock keeps people away. Fix it soon.", yes("live-touchable")),
+    ],
+    C3: [
+      says(
+        "The cover of the fuse box has slight damage. It still keeps you safe. A repair would be good.",
+        all(no("live-touchable"), is("cover", "slight")),
+      ),
+      says(
+        "The cover of the fuse box is not as it should be. The box is out of use and locked. Have it put right before it is used again.",
+        is("access", "locked-off"),
+      ),
+      says(
+        "The cover of the fuse box is not whole. It stands behind a lock. A repair would be good.",
+        is("access", "skilled-only"),
+      ),
+    ],
+    FI: [
+      unsure("We could not find out if live metal can be touched in the fuse box. This must be looked at soon.", [
+        "live-touchable",
+      ]),
+      unsure("We could not find out how good the cover of the fuse box is. This must be looked at soon.", ["cover"]),
+      unsure("We could not find out who can get to the fuse box. Its cover must be looked at soon.", ["access"]),
+    ],
     none: "The cover of the fuse box is sound.",
   },
   remedies: [

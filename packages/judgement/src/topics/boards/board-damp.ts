@@ -1,4 +1,4 @@
-import { any, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, no, not, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Water, rust, green copper, vermin or dirt in a board. */
@@ -31,7 +31,7 @@ export const boardDamp = topic({
       yes: "the insulation resistance is good",
       no: "the insulation resistance is low",
       worse: "no",
-      worked: { by: "insulation-resistance", met: "yes", notMet: "no" },
+      worked: { by: "insulation-resistance", met: "yes", notMet: "no", findings: "not-met-only" },
     }),
   },
   contested: {},
@@ -87,9 +87,20 @@ export const boardDamp = topic({
   ],
   client: {
     C1: "There is water in the fuse box now. It could kill. Keep away. It must be made safe today.",
-    C2: "Water or rust has got into the fuse box. It could start a fire or give a shock. Put this right soon.",
-    C3: "There are old marks of water in the fuse box. It is dry now. Have it cleaned.",
-    FI: "There are marks of water in the fuse box. We could not find where it came from. It must be looked at.",
+    C2: "Water, rust or dirt has got into the fuse box. It could start a fire or give a shock. Put this right soon.",
+    C3: "There are old marks of water, rust or dirt in the fuse box. It is dry now. Have it cleaned.",
+    FI: [
+      unsure(
+        "There are old marks in the fuse box. We could not find out if the cause was stopped. It must be looked at.",
+        ["source-stopped"],
+        is("inside", "old-marks"),
+      ),
+      unsure("We could not find out what water or dirt has done in the fuse box. It must be looked at.", [
+        "inside",
+        "insulation-good",
+        "source-stopped",
+      ]),
+    ],
     none: "The fuse box is dry and clean.",
   },
   remedies: [

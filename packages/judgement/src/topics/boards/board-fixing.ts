@@ -1,4 +1,4 @@
-import { any, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** How a board is held to the wall, and what closes its rear. */
@@ -66,9 +66,21 @@ export const boardFixing = topic({
     },
   ],
   client: {
-    C2: "The fuse box is loose and pulls at its wires. A wire could come out and spark. Fix it soon.",
-    C3: "The fuse box is not fixed as firmly as it should be. It is not a danger now. Have it made firm.",
-    FI: "We could not see if the loose fuse box pulls at its wires. This must be looked at soon.",
+    C2: "The fuse box is loose or pulls at its wires. A wire could come out and spark. Fix it soon.",
+    C3: [
+      says(
+        "The fuse box is not fixed as firmly as it should be. It is not a danger now. Have it made firm.",
+        is("fixing", "slack"),
+      ),
+      says(
+        "The back of the fuse box is open to wood or the like. It is not a danger now. Have it closed.",
+        is("rear", "open-to-wood"),
+      ),
+    ],
+    FI: unsure("We could not see if the fuse box is loose or pulls at its wires. This must be looked at soon.", [
+      "fixing",
+      "strain",
+    ]),
     none: "The fuse box is fixed well.",
   },
   remedies: [

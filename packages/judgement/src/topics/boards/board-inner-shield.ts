@@ -1,4 +1,4 @@
-import { all, is, NEVER, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, oneKind, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A shield inside a board missing, so that live metal is open as soon as the cover is off or the door is open. */
@@ -24,11 +24,11 @@ export const boardInnerShield = topic({
       },
     }),
     "opened-by": oneKind({
-      asks: "Who opens it in the course of use, to reset a device or set a timer?",
+      asks: "Who comes to it and can open it, as to reset a device or set a timer?",
       effort: "glance",
       values: {
-        "skilled-only": "only skilled or instructed persons open it",
-        ordinary: "ordinary persons open it in the course of use",
+        "skilled-only": "only skilled or instructed persons come to it and open it",
+        ordinary: "ordinary persons open it in use, or can come to it and open it",
       },
     }),
   },
@@ -70,8 +70,17 @@ export const boardInnerShield = topic({
     C1: "Live metal can be touched when the door of the fuse box is open. Keep it shut. Make it safe today.",
     C2: "A guard inside the fuse box is missing. Opening it could give a shock. Replace the guard soon.",
     C3: "A guard inside the fuse box is missing. Only an electrician gets that far. It should be put back.",
-    FI: "We could not find out if a guard inside the fuse box is missing. It must be looked at soon.",
-    none: "The guards inside the fuse box are in place.",
+    FI: [
+      unsure("We could not find out if a guard inside the fuse box is missing. It must be looked at soon.", [
+        "live-behind",
+      ]),
+      unsure(
+        "A guard inside the fuse box is missing. We could not find out who opens the box. It must be looked at soon.",
+        ["outer", "opened-by"],
+        yes("live-behind"),
+      ),
+    ],
+    none: "No live part in the fuse box lacks its guard.",
   },
   remedies: [
     { words: "Fit the shield that belongs to the board.", changes: { "live-behind": "no" } },

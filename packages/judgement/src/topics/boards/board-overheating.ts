@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, not, ranked } from "@good-grounds/core";
+import { all, any, held, is, NEVER, not, ranked, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Scorched, browned or hot parts in a board. */
@@ -80,10 +80,17 @@ export const boardOverheating = topic({
     },
   ],
   client: {
-    C1: "A part of the fuse box is burning hot now. It could start a fire. Turn it off. It must be put right today.",
+    C1: "A part of the fuse box is very hot or smells of burning now. It could start a fire. Turn it off. It must be put right today.",
     C2: "A part of the fuse box has been too hot. It could start a fire. It must be put right soon.",
     C3: "A part of the fuse box was too hot once. The cause is gone. Have it looked at again.",
-    FI: "A part of the fuse box has been too hot. We could not find out why. It must be looked at soon.",
+    FI: [
+      unsure(
+        "A part of the fuse box has been too hot. We could not find out why. It must be looked at soon.",
+        ["cause"],
+        is("marks", "discoloured", "burnt", "active"),
+      ),
+      unsure("We could not see if parts of the fuse box have been too hot. It must be looked at soon.", ["marks"]),
+    ],
     none: "There is no sign of heat in the fuse box.",
   },
   remedies: [

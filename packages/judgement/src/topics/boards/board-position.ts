@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Where a board hangs: near water, out of reach, without room to work. */
@@ -113,9 +113,27 @@ export const boardPosition = topic({
     },
   ],
   client: {
-    C2: "The fuse box is in a bad place. Water may get in, or no one can turn it off in time. Move it soon.",
+    C2: [
+      says(
+        "Water may get into the fuse box. It could give a shock. Have this put right soon.",
+        all(is("water", "wet-place"), no("keeps-water-out")),
+      ),
+      says(
+        "The fuse box is hard to get to. No one could turn it off in time. Have this put right soon.",
+        is("reach", "barred"),
+      ),
+    ],
     C3: "The fuse box is in an awkward place. It is not a danger now. A better place is advised.",
-    FI: "We could not find out if water may get into the fuse box. This must be looked at soon.",
+    FI: [
+      unsure("We could not find out if water may get into the fuse box. This must be looked at soon.", [
+        "water",
+        "keeps-water-out",
+      ]),
+      unsure("We could not find out if the power can be turned off in time. This must be looked at soon.", [
+        "reach",
+        "other-switch",
+      ]),
+    ],
     none: "The fuse box is in a good place.",
   },
   remedies: [

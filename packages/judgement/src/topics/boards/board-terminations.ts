@@ -1,4 +1,4 @@
-import { all, any, held, is, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Terminals of a board: how they hold their conductors. Marks of heat are a subject of their own. */
@@ -104,9 +104,27 @@ export const boardTerminations = topic({
     },
   ],
   client: {
-    C2: "A wire in the fuse box is loose or badly fixed. It could get hot and start a fire. Fix it soon.",
-    C3: "A wire in the fuse box could be fixed better. It holds for now. Have it made tight.",
-    FI: "We could not check if the wires in the fuse box are tight. This must be looked at soon.",
+    C2: [
+      says(
+        "A wire in the fuse box is loose or badly fixed. It could get hot and start a fire. Fix it soon.",
+        no("put-right"),
+      ),
+      says("A wire in the fuse box was loose or badly fixed. It was put right during the visit.", yes("put-right")),
+    ],
+    C3: [
+      says("A wire in the fuse box could be fixed better. It holds for now. Have it made tight.", no("put-right")),
+      says("A wire in the fuse box was not fixed well. It was put right during the visit.", yes("put-right")),
+    ],
+    FI: [
+      unsure("We could not check if the wires in the fuse box are tight. This must be looked at soon.", [
+        "grip",
+        "strands",
+        "clamps-insulation",
+      ]),
+      unsure("We could not find out if a bad joint in the fuse box was put right. It must be looked at soon.", [
+        "put-right",
+      ]),
+    ],
     none: "The wires in the fuse box are fixed well.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, is, NEVER, not, ranked } from "@good-grounds/core";
+import { all, is, NEVER, not, ranked, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Things kept against or above a board. */
@@ -62,11 +62,37 @@ export const boardThingsStored = topic({
       regulations: ["132.12", "513.1"],
     },
   ],
+  dangers: [
+    {
+      id: "hot-now",
+      least: "C1",
+      when: is("board", "hot-now"),
+      words: "the board is too hot to hold, smells of burning or crackles now",
+      regulations: ["421.1.1", "526.1"],
+    },
+    {
+      id: "faulty",
+      least: "C2",
+      when: is("board", "faulty"),
+      words: "the board is open or broken, or bears marks of heat",
+      regulations: ["416.2.1", "526.1"],
+    },
+  ],
   client: {
-    C1: "The fuse box is burning hot, and things near it can catch fire. Turn it off now. If there is smoke, get out and call for help.",
+    C1: "The fuse box is very hot or smells of burning, and things near it can catch fire. Turn it off now. If there is smoke, get out and call for help.",
     C2: "Things kept at the fuse box could catch fire. Clear them away now, and have the box looked at.",
-    C3: "Things are kept in front of the fuse box. Keep the space clear, so that you can turn it off.",
-    FI: "Things are kept at the fuse box, and we could not see if it runs hot. Clear them. It must be looked at.",
+    C3: "Things are kept at the fuse box. Keep the space clear, so that you can turn it off.",
+    FI: [
+      unsure(
+        "Things are kept at the fuse box, and we could not see if it runs hot. Clear them. It must be looked at.",
+        ["board"],
+        is("stored", "burns", "explosive"),
+      ),
+      unsure("We could not find out if things kept at the fuse box could catch fire. It must be looked at.", [
+        "stored",
+        "board",
+      ]),
+    ],
     none: "The space at the fuse box is clear.",
   },
   remedies: [

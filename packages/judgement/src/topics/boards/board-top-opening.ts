@@ -1,4 +1,4 @@
-import { is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { is, NEVER, not, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A slot or hole in the top of a board, where the shape of what can enter is stricter than at the front. */
@@ -78,7 +78,16 @@ export const boardTopOpening = topic({
     C1: "There is a hole in the top of the fuse box. A finger can touch live metal. Keep away until it is closed.",
     C2: "There is a gap in the top of the fuse box. Water or bits of metal could fall on live parts. Close it soon.",
     C3: "There is a thin gap in the top of the fuse box. No finger fits. Closing it would make it safer.",
-    FI: "There is a gap in the top of the fuse box. We could not see what lies below. It must be looked at soon.",
+    FI: [
+      unsure(
+        "There is a gap in the top of the fuse box. We could not find out if things may fall in. It must be looked at soon.",
+        ["drops-likely"],
+        is("opening", "slot", "slot-out-of-reach"),
+      ),
+      unsure("We could not see if the top of the fuse box is closed well enough. It must be looked at soon.", [
+        "opening",
+      ]),
+    ],
     none: "The top of the fuse box is closed well enough.",
   },
   remedies: [

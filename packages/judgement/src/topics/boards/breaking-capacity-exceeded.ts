@@ -1,4 +1,4 @@
-import { all, any, held, is, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, not, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Fault current beyond what a device can break. */
@@ -14,7 +14,7 @@ export const breakingCapacityExceeded = topic({
       yes: "the fault current is within the device's marking or the assembly's conditional rating",
       no: "the fault current is beyond the device's marking and any conditional rating",
       worse: "no",
-      worked: { by: "breaking-capacity", met: "yes", notMet: "no" },
+      worked: { by: "breaking-capacity", matter: "fault-within-rating", met: "yes", notMet: "no" },
     }),
     conditions: ranked({
       asks: "Where the conditional rating is what counts: is the fuse ahead the named one, and are all devices of the assembly's own range?",
@@ -84,7 +84,12 @@ export const breakingCapacityExceeded = topic({
   client: {
     C2: "A safety part in the fuse box is too weak for this supply. It could burst in a fault. Change it soon.",
     C3: "A safety part in the fuse box is a bit weak for this supply. The main fuse helps. A better one is advised.",
-    FI: "We could not find out if the parts in the fuse box are strong enough. This must be looked at soon.",
+    FI: unsure("We could not find out if the parts in the fuse box are strong enough. This must be looked at soon.", [
+      "rated",
+      "conditions",
+      "backed-up",
+      "supply-fuse-ahead",
+    ]),
     none: "The parts in the fuse box are strong enough for a fault.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A breaker or switch that does not do what its handle says. */
@@ -78,9 +78,29 @@ export const deviceFaulty = topic({
     },
   ],
   client: {
-    C2: "A fuse switch does not work as it should. A fault could start a fire or give a shock. Change it soon.",
-    C3: "A fuse switch is worn or does not stay on. It is not a danger now. It would be good to change it.",
-    FI: "A fuse switch does not work, and we could not find out why. It must be looked at soon.",
+    C2: [
+      says(
+        "A fuse switch does not work as it should. A fault could start a fire or give a shock. Change it soon.",
+        is("behaviour", "stays-on"),
+      ),
+      says(
+        "A fuse switch does not stay on, and its wiring has a fault. Do not force it on. Have it put right soon.",
+        is("behaviour", "stays-off"),
+      ),
+    ],
+    C3: "A fuse switch is worn or does not work as it should. It is not a danger now. It would be good to change it.",
+    FI: [
+      unsure(
+        "A fuse switch does not work, and we could not find out why. It must be looked at soon.",
+        ["circuit-sound"],
+        is("behaviour", "stays-off"),
+      ),
+      unsure("We could not find out if a fuse switch works as it should. It must be looked at soon.", [
+        "behaviour",
+        "left-off",
+        "circuit-sound",
+      ]),
+    ],
     none: "The fuse switches work.",
   },
   remedies: [

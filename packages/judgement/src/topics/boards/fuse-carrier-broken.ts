@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 import { ACCESS } from "./facts.ts";
 
@@ -68,11 +68,58 @@ export const fuseCarrierBroken = topic({
       regulations: ["416.2.1"],
     },
   ],
+  dangers: [
+    {
+      id: "live-metal",
+      least: "C2",
+      when: yes("finger-reaches-live"),
+      words:
+        "live metal can be touched with the board as it stands; a lock or a switch that is off is one event from danger",
+      regulations: ["416.1", "416.2.1"],
+    },
+  ],
   client: {
-    C1: "A fuse holder is gone or broken. Live metal can be touched. Keep away. It must be made safe today.",
-    C2: "A fuse holder is cracked or gone. It could let you touch live metal. Replace it soon.",
-    C3: "A fuse holder is chipped. It still keeps you safe. A new one would be good.",
-    FI: "A fuse holder is damaged. We could not find out if live metal can be touched. It must be looked at soon.",
+    C1: "Live metal can be touched at a fuse holder. It can kill. Keep away. It must be made safe today.",
+    C2: [
+      says(
+        "A fuse holder is cracked or gone. It could let you touch live metal. Replace it soon.",
+        all(no("finger-reaches-live"), is("carrier", "cracked", "missing")),
+      ),
+      says(
+        "When a fuse is taken out, live metal can be touched. Replace the holder soon.",
+        all(no("finger-reaches-live"), is("carrier", "unshielded")),
+      ),
+      says(
+        "Live metal can be touched at a fuse holder. A lock keeps people away. Replace it soon.",
+        yes("finger-reaches-live"),
+      ),
+    ],
+    C3: [
+      says(
+        "A fuse holder is chipped. It still keeps you safe. A new one would be good.",
+        all(no("finger-reaches-live"), is("carrier", "chipped")),
+      ),
+      says(
+        "A fuse holder is not as it should be. The box is out of use and locked. Put it right before it is used again.",
+        is("access", "locked-off"),
+      ),
+      says(
+        "A fuse holder is not as it should be. It stands behind a lock. A new one would be good.",
+        is("access", "skilled-only"),
+      ),
+    ],
+    FI: [
+      unsure(
+        "A fuse holder is not as it should be. We could not find out if live metal can be touched. It must be looked at soon.",
+        ["finger-reaches-live"],
+        is("carrier", "chipped", "unshielded", "cracked", "missing"),
+      ),
+      unsure("We could not find out if a fuse holder is safe. It must be looked at soon.", [
+        "finger-reaches-live",
+        "carrier",
+        "access",
+      ]),
+    ],
     none: "The fuse holders are whole.",
   },
   remedies: [

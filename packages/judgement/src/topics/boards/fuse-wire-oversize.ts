@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, not, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A fuse carrier with wire that is too heavy, or with something that is no fuse wire at all. */
@@ -24,7 +24,7 @@ export const fuseWireOversize = topic({
       yes: "the cable is large enough for the fuse as it is now",
       no: "the cable is too small for the fuse as it is now",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "yes", notMet: "no", findings: "none" },
     }),
   },
   contested: {},
@@ -60,9 +60,21 @@ export const fuseWireOversize = topic({
     },
   ],
   client: {
-    C2: "A fuse is too big for its wire. The wire could get hot and burn. Put in the right fuse soon.",
+    C2: [
+      says(
+        "Something that is no fuse stands in the place of a fuse. A wire could get hot and burn. Put in the right fuse soon.",
+        is("element", "no-fuse"),
+      ),
+      says(
+        "A fuse is too big for its wire. The wire could get hot and burn. Put in the right fuse soon.",
+        no("cable-suits"),
+      ),
+    ],
     C3: "A fuse is not the right one for its holder. The wire can take it. Put in the right one.",
-    FI: "We could not find out if a fuse is too big for its wire. This must be looked at soon.",
+    FI: unsure("We could not find out if a fuse is too big for its wire. This must be looked at soon.", [
+      "cable-suits",
+      "element",
+    ]),
     none: "The fuse is the right one.",
   },
   remedies: [

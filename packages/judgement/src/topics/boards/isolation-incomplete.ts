@@ -1,4 +1,4 @@
-import { all, any, held, NEVER, no, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, NEVER, no, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A board that stays live in part when its main switch is off. */
@@ -89,7 +89,16 @@ export const isolationIncomplete = topic({
   client: {
     C2: "Parts of the fuse box stay live when it is turned off. Someone could get a shock. Put this right soon.",
     C3: "A note is missing that more than one switch must be turned off. It should be put up.",
-    FI: "We could not find out if the fuse box goes dead when turned off. It must be looked at soon.",
+    FI: [
+      unsure("We could not find out if the fuse box goes dead when turned off. It must be looked at soon.", [
+        "second-feed",
+      ]),
+      unsure(
+        "Parts of the fuse box stay live when it is turned off. We could not find out if people would know. It must be looked at soon.",
+        ["second-switch", "notice", "plain-to-see"],
+        yes("second-feed"),
+      ),
+    ],
     none: "The fuse box goes dead when it is turned off, or a note tells how.",
   },
   remedies: [

@@ -1,4 +1,5 @@
-import { ALWAYS, all, any, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, says, unsure, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { topic } from "../topic.ts";
 
 /** Bare live parts that nothing encloses: they are only out of reach or behind an obstacle. */
@@ -35,7 +36,7 @@ export const livePartsOutOfReach = topic({
       worse: "no",
     }),
   },
-  contested: {},
+  contested: { distance: DISTANCE },
   paths: [
     {
       id: "touch",
@@ -47,7 +48,10 @@ export const livePartsOutOfReach = topic({
           id: "distance",
           provision: "out-of-reach",
           words: "distance or an obstacle, which count only where skilled persons are in control",
-          gone: is("reach", "in-reach"),
+          gone: any(
+            is("reach", "in-reach"),
+            all(not(is("control", "skilled-only")), held("distance", "does-not-count")),
+          ),
           sound: all(is("reach", "beyond", "obstacle"), is("control", "skilled-only")),
           regulations: ["417.2", "417.3"],
         },
@@ -71,11 +75,33 @@ export const livePartsOutOfReach = topic({
     { when: no("notice"), words: "no notice warns of bare live parts", regulations: ["514.10.1"] },
   ],
   client: {
-    C1: "Bare live metal can be touched. This can kill. Keep everybody away. It must be made safe now.",
-    C2: "Only distance keeps people off bare live metal. A ladder or long tool could touch it. Have it covered soon.",
-    C3: "Bare live metal is out of reach in a locked room. The warning or the guard could be better.",
-    FI: "We could not find out if bare live metal can be reached. It must be looked at soon.",
-    none: "The bare live parts are out of reach, in a room for trained people only.",
+    C1: [
+      says(
+        "Bare live metal can be touched. This can kill. Keep everybody away. It must be made safe now.",
+        is("reach", "in-reach"),
+      ),
+      "Bare live metal is not kept from people well enough. This can kill. Keep everybody away. It must be made safe now.",
+    ],
+    C2: [
+      says(
+        "Only distance keeps people off bare live metal. A ladder or long tool could touch it. Have it covered soon.",
+        all(is("reach", "beyond", "long-objects"), is("control", "key-about", "anyone")),
+      ),
+      says(
+        "Only a bar or the like keeps people off bare live metal. Have it covered soon.",
+        all(is("reach", "obstacle"), is("control", "key-about", "anyone")),
+      ),
+      says(
+        "Bare live metal can be touched in a room for trained people. Have it covered soon.",
+        is("reach", "in-reach"),
+      ),
+    ],
+    C3: "Bare live metal is in a locked room for trained people. The warning or the guard could be better.",
+    FI: [
+      unsure("We could not find out if bare live metal can be reached. It must be looked at soon.", ["reach"]),
+      unsure("We could not find out who can get to bare live metal. It must be looked at soon.", ["control"]),
+    ],
+    none: "The bare live parts are guarded, in a room for trained people only.",
   },
   remedies: [
     { words: "Put up lasting notices at every way in.", changes: { notice: "yes" } },
@@ -92,9 +118,23 @@ export const livePartsOutOfReach = topic({
     {
       name: "bare crane conductors 4 m up, workshop open to all",
       facts: { reach: "beyond", control: "anyone" },
-      possible: ["C2"],
-      classification: "C2",
+      possible: ["C1"],
+      classification: "C1",
       source: "regulation 417.1: only under the control of skilled persons",
+    },
+    {
+      name: "the same held to be one event away",
+      facts: { reach: "beyond", control: "anyone" },
+      positions: { distance: "counts" },
+      possible: ["C2"],
+      source: "trade discussion of height as a layer",
+    },
+    {
+      name: "bare bars behind a rail, anyone enters",
+      facts: { reach: "obstacle", control: "anyone", notice: true },
+      possible: ["C1"],
+      classification: "C1",
+      source: "regulation 417.1: an obstacle is no measure where ordinary persons come",
     },
     {
       name: "locked switchroom, beyond reach, notices",
@@ -117,8 +157,8 @@ export const livePartsOutOfReach = topic({
     },
     {
       name: "height not measured",
-      facts: { control: "anyone" },
-      possible: ["C2", "C1"],
+      facts: { control: "skilled-only", notice: true },
+      possible: ["none", "C3", "C2"],
       missing: ["reach"],
       source: "union over the height",
     },

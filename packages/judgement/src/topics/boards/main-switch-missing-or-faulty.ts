@@ -1,4 +1,4 @@
-import { any, is, NEVER, not, ranked } from "@good-grounds/core";
+import { any, is, NEVER, not, ranked, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** No switch for the whole installation, or one that does not do its work. */
@@ -62,7 +62,12 @@ export const mainSwitchMissingOrFaulty = topic({
   client: {
     C2: "The power cannot be turned off as it should in an accident. Someone could stay in danger. Fix this soon.",
     C3: "The main switch is hard to use or far away. It does work. A better one is advised.",
-    FI: "We could not try the main switch. It may not turn off the power. This must be looked at soon.",
+    FI: [
+      unsure("We could not try the main switch. It may not turn off the power. This must be looked at soon.", [
+        "works",
+      ]),
+      unsure("We could not find a main switch. This must be looked at soon.", ["switch"]),
+    ],
     none: "The main switch works.",
   },
   remedies: [

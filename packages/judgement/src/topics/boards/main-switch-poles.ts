@@ -1,4 +1,4 @@
-import { all, is, NEVER, not, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, not, oneKind, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A main switch that does not open every conductor it should. */
@@ -78,7 +78,14 @@ export const mainSwitchPoles = topic({
   client: {
     C2: "The main switch does not turn off both wires. Work on the wiring could give a shock. Change it soon.",
     C3: "The main switch turns off one wire of two. A new one that cuts both would be safer.",
-    FI: "We could not find out if the main switch turns off all it should. It must be looked at soon.",
+    FI: [
+      unsure("We could not find out if the main switch turns off all it should. It must be looked at soon.", ["poles"]),
+      unsure(
+        "The main switch cuts one wire of two. We could not find out if that is safe here. It must be looked at soon.",
+        ["system", "otherwise-sound"],
+        is("poles", "line-only"),
+      ),
+    ],
     none: "The main switch turns off all it should.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { no, yes, yesNo } from "@good-grounds/core";
+import { no, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A load beyond what supply, tails, switch or board are rated for. */
@@ -14,7 +14,7 @@ export const maximumDemandExceeded = topic({
       yes: "the demand is within every rating from the supply fuse to the board",
       no: "the demand is beyond a rating between the supply fuse and the board",
       worse: "no",
-      worked: { by: "maximum-demand", met: "yes", notMet: "no" },
+      worked: { by: "maximum-demand", notMet: "no" },
     }),
     "fuse-protects": yesNo({
       asks: "Is the fuse ahead rated no higher than the tails, switch and board can carry?",
@@ -54,7 +54,16 @@ export const maximumDemandExceeded = topic({
   client: {
     C2: "The supply can be overloaded. Parts could get hot and burn. Have this put right soon.",
     C3: "You may use more power than the supply is made for. A fuse would stop it. A larger supply is advised.",
-    FI: "You may use more power than the supply is made for. We could not find out. It must be looked at.",
+    FI: [
+      unsure("You may use more power than the supply is made for. We could not find out. It must be looked at.", [
+        "within",
+      ]),
+      unsure(
+        "More power may be used than parts are made for. We could not find out if a fuse would stop it. It must be looked at.",
+        ["fuse-protects"],
+        no("within"),
+      ),
+    ],
     none: "The supply is large enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, not, ranked } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, not, ranked, says, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 import { HEAT_OR_LOOSE } from "./facts.ts";
 
@@ -77,11 +77,30 @@ export const mixedDevices = topic({
     },
   ],
   client: {
-    C1: "A part in the fuse box does not fit and burns hot now. Turn it off. It must be put right today.",
-    C2: "Some parts in the fuse box do not fit or are too weak. They could start a fire. Change them soon.",
+    C1: "A part in the fuse box is very hot or smells of burning. Turn it off. It must be put right today.",
+    C2: [
+      says("Some parts in the fuse box do not fit well. They could start a fire. Change them soon.", is("fit", "poor")),
+      says(
+        "A part in the fuse box is loose or has been hot. It could start a fire. Have it put right soon.",
+        is("heat", "loose", "marks"),
+      ),
+    ],
     C3: "Some parts in the fuse box are from other makers. They fit and stay cool. Matched parts would be better.",
-    FI: "Some parts in the fuse box are from other makers. We could not check if they fit. Have them looked at.",
-    none: "The parts in the fuse box go well together.",
+    FI: [
+      unsure(
+        "Some parts in the fuse box are from other makers. We could not check if they fit. Have them looked at.",
+        ["fit"],
+        is("devices", "allowed", "other"),
+      ),
+      unsure("We could not check if the parts in the fuse box fit and stay cool. Have them looked at.", [
+        "fit",
+        "heat",
+      ]),
+    ],
+    none: [
+      says("The parts in the fuse box go well together.", is("devices", "own-range", "allowed")),
+      "The parts in the fuse box fit and stay cool.",
+    ],
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { all, held, is, NEVER, ranked } from "@good-grounds/core";
+import { all, held, is, NEVER, ranked, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A fuse or single-pole device in the neutral of a whole circuit, as in old two-pole boards. Switches and fuses of one accessory have their own topic. */
@@ -63,9 +63,11 @@ export const neutralFused = topic({
     },
   ],
   client: {
-    C2: "An old fuse can make things look dead while they are still live. That could give a shock. Change it soon.",
-    C3: "An old fuse of a bad kind is in the box. It is best to take it out.",
-    FI: "We could not find out how an old fuse is wired. It could be unsafe. It must be looked at soon.",
+    C2: "A fuse in the wrong wire can make things look dead while they are still live. That could give a shock. Change it soon.",
+    C3: "A fuse is in the wrong wire. It is not a danger now. It is best to take it out.",
+    FI: unsure("We could not find out how a fuse is wired. It could be unsafe. It must be looked at soon.", [
+      "neutral-device",
+    ]),
     none: "The fuses are in the right wires.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, is, NEVER, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { HEAT_OR_LOOSE } from "./facts.ts";
 
@@ -132,11 +132,34 @@ export const oldWoodenBoard = topic({
       regulations: ["526.1"],
     },
   ],
+  dangers: [
+    {
+      id: "active",
+      least: "C1",
+      when: is("heat", "active"),
+      words: "a part is too hot to hold, smells of burning or crackles now",
+      regulations: ["421.1.1", "526.1"],
+    },
+  ],
   client: {
-    C1: "Live metal can be touched in the old fuse board, or it is burning hot. Keep away. Make it safe today.",
+    C1: [
+      says(
+        "Live metal can be touched in the old fuse board. It can kill. Keep away. Make it safe today.",
+        yes("live-reach"),
+      ),
+      says(
+        "A part of the old fuse board is hot or smells of burning. Turn it off and keep away. Make it safe today.",
+        is("heat", "active"),
+      ),
+    ],
     C2: "The old fuse board is in a bad state. It could start a fire or give a shock. Replace it soon.",
     C3: "The fuse board is old and part of it is wood. It is not a danger now. A new one would be better.",
-    FI: "We could not look inside the old fuse board. It could be unsafe. It must be looked at soon.",
+    FI: unsure("We could not look at all parts of the old fuse board. It could be unsafe. It must be looked at soon.", [
+      "live-reach",
+      "heat",
+      "insulation",
+      "wood",
+    ]),
     none: "The fuse board is old, but it is sound.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, oneKind, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, oneKind, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A board with semi-enclosed fuses: old, and judged by what they do. Carriers and breaking capacity are subjects of their own. */
@@ -21,7 +21,13 @@ export const rewirableFuses = topic({
       yes: "the cables are large enough for fuses of this kind",
       no: "a cable is too small for a fuse of this kind",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
     users: oneKind({
       asks: "Who changes a blown fuse?",
@@ -76,7 +82,10 @@ export const rewirableFuses = topic({
   client: {
     C2: "The old fuses do not protect you well enough as they are. They could lead to a fire or shock. Fix this soon.",
     C3: "The fuse box has old fuses that work. A newer kind would be safer to use.",
-    FI: "We could not find out if the old fuses suit the wires. This must be looked at soon.",
+    FI: unsure("We could not find out if the old fuses suit the wires. This must be looked at soon.", [
+      "wire-right",
+      "cables-adequate",
+    ]),
     none: "The fuses are old, but they do their job.",
   },
   remedies: [

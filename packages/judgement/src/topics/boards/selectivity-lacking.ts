@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, oneKind, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, oneKind, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An overcurrent device ahead that opens together with, or before, the one behind it. */
@@ -63,7 +63,11 @@ export const selectivityLacking = topic({
   client: {
     C2: "A fault in one place can put out lights or machines that keep people safe. Put this right soon.",
     C3: "A fault in one place may turn off more than it should. That is a nuisance. A change is advised.",
-    FI: "We could not find out what a fault would turn off. It may matter for safety. It must be looked at.",
+    FI: unsure("We could not find out what a fault would turn off. It may matter for safety. It must be looked at.", [
+      "grades",
+      "what-is-lost",
+      "standby-supply",
+    ]),
     none: "A fault turns off no more than it should.",
   },
   remedies: [

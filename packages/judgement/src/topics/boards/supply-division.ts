@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Everything behind one RCD or one device, so that one fault puts all of it out. */
@@ -59,9 +59,16 @@ export const supplyDivision = topic({
     },
   ],
   client: {
-    C2: "One fault turns off all the lights at once. Someone here could fall in the dark. Split the supply soon.",
-    C3: "One fault turns off the whole home at once. That is a nuisance. It would be better split up.",
-    FI: "We could not find out what goes off when one switch trips. This must be looked at.",
+    C2: "One fault turns off everything at once. Someone here could fall in the dark. Split the supply soon.",
+    C3: "One fault turns off everything at once. That is a nuisance. It would be better split up.",
+    FI: [
+      unsure("We could not find out what goes off when one switch trips. This must be looked at.", ["division"]),
+      unsure(
+        "One fault turns off everything at once. We could not find out if the dark would harm someone here. It must be looked at.",
+        ["dark-hurts"],
+        is("division", "one-device"),
+      ),
+    ],
     none: "A fault does not put out more than it should.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, oneKind, ranked, says, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Surge protection absent, or fitted and spent. */
@@ -68,7 +68,10 @@ export const surgeProtectionAbsent = topic({
   ],
   client: {
     C3: "There is no working guard against power surges. A surge could break your devices. Adding one is advised.",
-    none: "The guard against power surges works, or is not asked for here.",
+    none: [
+      says("The owner chose not to have a guard against power surges.", is("state", "declined")),
+      "The guard against power surges works, or is not asked for here.",
+    ],
   },
   remedies: [{ words: "Fit a surge protective device, or change the spent cartridge.", changes: { state: "working" } }],
   examples: [

@@ -1,4 +1,4 @@
-import { is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** How a surge protective device that is there is connected. */
@@ -78,7 +78,10 @@ export const surgeProtectionConnection = topic({
   client: {
     C2: "The guard against power surges is wired in a way that could start a fire or give a shock. Fix it soon.",
     C3: "The wires of the guard against power surges are too long. It helps less than it could.",
-    FI: "We could not find out how the guard against power surges is wired. It must be looked at soon.",
+    FI: unsure("We could not find out how the guard against power surges is wired. It must be looked at soon.", [
+      "fuse-ahead",
+      "suits-system",
+    ]),
     none: "The guard against power surges is wired well.",
   },
   remedies: [

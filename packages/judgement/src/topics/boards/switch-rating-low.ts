@@ -1,4 +1,4 @@
-import { no, yes, yesNo } from "@good-grounds/core";
+import { no, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A main switch or RCD rated below the fuse ahead and the devices behind it. */
@@ -52,8 +52,11 @@ export const switchRatingLow = topic({
   ],
   client: {
     C2: "A main switch carries more than it is made for. It could get hot and burn. Change it soon.",
-    C3: "A main switch is a bit small for the supply. It stays cool as you use it now. A larger one is advised.",
-    FI: "A main switch may be too small. We could not find out how much it carries. It must be looked at.",
+    C3: "A main switch is small for the supply. It can take what you use now. A larger one is advised.",
+    FI: unsure("A main switch may be too small. We could not find out how much it carries. It must be looked at.", [
+      "load-within",
+      "rating-enough",
+    ]),
     none: "The main switch is large enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Aluminium or copper-clad conductors, and conductors of different size in one terminal. */
@@ -40,7 +40,13 @@ export const aluminiumOrMixedConductors = topic({
       yes: "the weakest conductor carries the rated current of the device",
       no: "the weakest conductor carries less than the rated current of the device",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
   },
   contested: {
@@ -121,9 +127,28 @@ export const aluminiumOrMixedConductors = topic({
   ],
   client: {
     C1: "A joint is so hot that it could start a fire now. The power to it must stay off until it is mended.",
-    C2: "A joint is loose, or a wire is too thin for its fuse. It could get hot and start a fire. Have it mended soon.",
+    C2: [
+      says(
+        "A joint is loose, worn or has been hot. It could start a fire. Have it mended soon.",
+        is("connection", "loose", "scorched", "burning"),
+      ),
+      says(
+        "A wire is too thin for its fuse. It could get hot and start a fire. Have it put right soon.",
+        no("within-cable"),
+      ),
+      says(
+        "A joint is not made for its wires. It could work loose and get hot. Have it changed soon.",
+        all(is("conductors", "aluminium"), no("terminal-suits")),
+      ),
+    ],
     C3: "A joint is not made for its wires. It is firm and cool now. A better joint would be safer.",
-    FI: "We could not see what wires are in a joint or how firm it is. It could get hot. This must be looked at.",
+    FI: [
+      unsure(
+        "We could not see what wires are in a joint or how firm it is. It could get hot. This must be looked at.",
+        ["conductors", "terminal-suits", "connection"],
+      ),
+      unsure("We could not find out if a wire is thick enough for its fuse. This must be looked at.", ["within-cable"]),
+    ],
     none: "The joints suit their wires.",
   },
   remedies: [

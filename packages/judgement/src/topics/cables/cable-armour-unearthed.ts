@@ -1,4 +1,4 @@
-import { ALWAYS, all, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, is, NEVER, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The armour or metal sheath of a cable that is not connected to earth. */
@@ -102,9 +102,18 @@ export const cableArmourUnearthed = topic({
     },
   ],
   client: {
-    C2: "The metal wrap of a cable is not earthed. If the cable is damaged, there could be a shock. Have it earthed soon.",
-    C3: "The metal wrap of a cable is not earthed. It is covered and out of the way. Have it earthed.",
-    FI: "We could not test if the metal wrap of a cable is earthed. It could give a shock. This must be looked at.",
+    C2: "The metal wrap of a cable is not earthed well. In a fault there could be a shock. Have it earthed soon.",
+    C3: "The metal wrap of a cable is not earthed well. It is covered and out of the way. Have it earthed.",
+    FI: [
+      unsure(
+        "We could not test if the metal wrap of a cable is earthed. It could give a shock. This must be looked at.",
+        ["armour"],
+      ),
+      unsure(
+        "The metal wrap of a cable is not earthed well. We could not find out if that is a danger. This must be looked at.",
+        ["only-conductor", "touchable", "struck"],
+      ),
+    ],
     none: "The metal wrap of the cable is earthed.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Cables bunched together, in a hot place, or with marks of heat. */
@@ -41,7 +41,13 @@ export const cableBunchedOrHot = topic({
       yes: "the cables carry the rated current of their devices as installed",
       no: "the cables carry less than the rated current of their devices",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
     "loaded-together": yesNo({
       asks: "Are several of them heavily loaded at the same time?",
@@ -140,10 +146,35 @@ export const cableBunchedOrHot = topic({
     },
   ],
   client: {
-    C1: "A cable is burning hot and its cover is falling apart. It could start a fire now. The power to it must stay off until it is mended.",
-    C2: "Cables get too hot. Their cover may fail and start a fire. Have this put right soon.",
-    C3: "Cables are packed close, or were hot once. They cope for now. Spacing them out would be better.",
-    FI: "Cables look as if they were hot. We could not find out why. They could start a fire. This must be looked at.",
+    C1: "A cable is too hot to hold and its cover is falling apart. It could start a fire now. The power to it must stay off until it is mended.",
+    C2: [
+      says(
+        "The cover of cables is brittle from heat. It may fail and start a fire. Have this put right soon.",
+        is("sheath", "brittle"),
+      ),
+      "Cables get too hot or carry too much. Their cover may fail and start a fire. Have this put right soon.",
+    ],
+    C3: [
+      says(
+        "Cables are packed too close for what they may carry. They cope for now. Spacing them out would be better.",
+        no("within-cable"),
+      ),
+      "Cables were hot once, or lie near heat. They cope for now. Keeping them cool would be better.",
+    ],
+    FI: [
+      unsure(
+        "Cables look as if they were hot. We could not find out why. They could start a fire. This must be looked at.",
+        ["cause"],
+        is("sheath", "discoloured", "brittle"),
+      ),
+      unsure("We could not find out if cables get too hot. They could start a fire. This must be looked at.", [
+        "sheath",
+        "warm-now",
+        "cause",
+        "within-cable",
+        "loaded-together",
+      ]),
+    ],
     none: "The cables stay cool enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A cable in the ground: kind, depth, marking and damage. */
@@ -88,9 +88,15 @@ export const cableBuried = topic({
     },
   ],
   client: {
-    C2: "A cable in the garden lies where a spade can cut it. That could give a shock. Have it made safe soon.",
-    C3: "A cable in the garden could be laid better. It is not a danger now. Mark where it runs and do not dig there.",
-    FI: "We could not find out how a cable in the garden is laid. A spade could cut it. This must be looked at.",
+    C2: "A cable in the ground lies where a spade can cut it. That could give a shock. Have it made safe soon.",
+    C3: "A cable in the ground could be laid better. It is not a danger now. Mark where it runs and do not dig there.",
+    FI: [
+      unsure("We could not find out how a cable in the ground is laid. A spade could cut it. This must be looked at.", [
+        "kind",
+        "depth",
+      ]),
+      unsure("We could not see if a cable in the ground is damaged. This must be looked at.", ["damage"]),
+    ],
     none: "The cable in the ground is laid as it should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A cable that is nicked, crushed, cut, gnawed or drilled. */
@@ -105,9 +105,35 @@ export const cableDamaged = topic({
   ],
   client: {
     C1: "A cable is damaged and live metal can be touched. It can kill. Keep away until it is mended.",
-    C2: "A cable is damaged. A little more damage could give a shock or start a fire. Have it mended soon.",
-    C3: "The outer cover of a cable is damaged. The wires inside are still covered. Have it mended when you can.",
-    FI: "A cable is damaged. We could not find out how deep it goes. It must be looked at soon.",
+    C2: [
+      says(
+        "A cable is damaged down to its metal. It could give a shock or start a fire. Have it mended soon.",
+        is("damage", "bare-metal"),
+      ),
+      "A cable is damaged. A little more damage could give a shock or start a fire. Have it mended soon.",
+    ],
+    C3: [
+      says(
+        "The outer cover of a cable is damaged. The wires inside are still covered. Have it mended when you can.",
+        is("damage", "sheath"),
+      ),
+      says(
+        "Something rubs or knocks a cable. The cable is still sound. Have the cause put right.",
+        is("damage", "surface"),
+      ),
+      says(
+        "A cable is damaged. It is out of the way and not a danger now. Have it mended when you can.",
+        is("damage", "insulation"),
+      ),
+    ],
+    FI: [
+      unsure("We could not find out how deep the damage of a cable goes. It must be looked at soon.", ["damage"]),
+      unsure(
+        "A cable is damaged. We could not find out how much of a danger it is. It must be looked at soon.",
+        ["reach", "goes-on", "beside-combustible"],
+        is("damage", "sheath", "insulation", "bare-metal"),
+      ),
+    ],
     none: "The cable has no damage that matters.",
   },
   remedies: [

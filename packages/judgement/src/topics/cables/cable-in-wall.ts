@@ -1,4 +1,4 @@
-import { all, amount, any, below, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, amount, any, below, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Cables less than 50 mm deep in walls and partitions: zone, covering and 30 mA RCD. */
@@ -36,7 +36,7 @@ export const cableInWall = topic({
       asks: "Does a working RCD of 30 mA or less protect it?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects it",
-      no: "no RCD of 30 mA or less protects it",
+      no: "no working RCD of 30 mA or less protects it",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
@@ -91,9 +91,32 @@ export const cableInWall = topic({
     },
   ],
   client: {
-    C2: "A cable runs just under the wall face where nobody would expect it. A nail in it could give a shock. Have it made safe soon.",
-    C3: "Cables in the walls lack a fast safety switch. Take care where you drill. Adding the switch makes it safer.",
-    FI: "We could not find out where the cable runs in the wall, or how deep. A nail could hit it. This must be looked at.",
+    C2: [
+      says(
+        "A cable runs just under the wall face where nobody would expect it. A nail in it could give a shock. Have it made safe soon.",
+        is("zone", "blind-zone", "outside"),
+      ),
+      "A cable runs just under the wall face. A nail in it could give a shock. Have it made safe soon.",
+    ],
+    C3: [
+      says(
+        "No fast safety switch that works guards the cables in the walls. Take care where you drill. Adding one makes it safer.",
+        no("rcd-30ma"),
+      ),
+      says(
+        "A cable runs in the wall where nobody would expect it. A fast safety switch guards you. Take care where you drill.",
+        yes("rcd-30ma"),
+      ),
+    ],
+    FI: [
+      unsure(
+        "We could not find out where the cable runs in the wall, or how deep. A nail could hit it. This must be looked at.",
+        ["depth", "zone", "covering"],
+      ),
+      unsure("We could not find out if a fast safety switch guards the cables in the walls. This must be looked at.", [
+        "rcd-30ma",
+      ]),
+    ],
     none: "The cables in the walls are protected well enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, held, is, NEVER, ranked } from "@good-grounds/core";
+import { all, held, is, NEVER, ranked, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Cables in a wall or partition with metal studs, where an edge or a screw can cut the cable and liven the frame. */
@@ -23,9 +23,9 @@ export const cableMetalPartition = topic({
       values: {
         "earthed-metal": "the cable is in earthed metal: armour, conduit or trunking",
         rcd: "a working RCD of 30 mA or less protects it",
-        neither: "neither earthed metal nor an RCD of 30 mA or less protects it",
+        neither: "neither earthed metal nor a working RCD of 30 mA or less protects it",
       },
-      worked: { by: "additional-protection", met: "rcd", notMet: "neither" },
+      worked: { by: "additional-protection", met: "earthed-metal | rcd", notMet: "earthed-metal | neither" },
     }),
     cut: ranked({
       asks: "Where it can be seen, what is the cable like at the studs?",
@@ -98,9 +98,17 @@ export const cableMetalPartition = topic({
     },
   ],
   client: {
-    C2: "A cable rubs on the metal frame inside a wall. If it is cut, screws in the wall could give a shock. Have it fixed soon.",
+    C2: "A cable is not guarded from the metal frame inside a wall. If it is cut, screws in the wall could give a shock. Have it fixed soon.",
     C3: "A cable inside a wall with a metal frame has less protection than it should. It is not a danger now. Improve it.",
-    FI: "We could not see if a cable rubs on the metal frame inside a wall. It could give a shock. This must be looked at.",
+    FI: [
+      unsure(
+        "We could not see if a cable rubs on the metal frame inside a wall. It could give a shock. This must be looked at.",
+        ["edges", "cut"],
+      ),
+      unsure("We could not find out how a cable in a wall with a metal frame is protected. This must be looked at.", [
+        "protection",
+      ]),
+    ],
     none: "The cables inside the walls are protected well enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { any, is, NEVER, ranked } from "@good-grounds/core";
+import { any, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Cables too near pipes and flues: heat, water, rubbing. Wiring of other voltages is a topic of its own. */
@@ -53,10 +53,28 @@ export const cableNearServices = topic({
       regulations: ["528.3.1", "528.3.4"],
     },
   ],
+  dangers: [
+    {
+      id: "marked",
+      least: "C2",
+      when: is("sheath", "marked"),
+      words: "the sheath is marked by heat, rubbing or water",
+      regulations: ["134.1.1", "528.3.4"],
+    },
+  ],
   client: {
-    C2: "A power cable is marked where it lies on a pipe. Its cover could fail and give a shock. Have it moved soon.",
-    C3: "A power cable lies on a pipe. It is sound now. Moving it would be better.",
-    FI: "We could not see how a power cable lies on a pipe. This must be looked at.",
+    C2: "A power cable is marked where it lies on or near a pipe. Its cover could fail and give a shock. Have it moved soon.",
+    C3: [
+      says(
+        "A power cable lies on a pipe. It is sound now. Moving it would be better.",
+        is("pipe", "touching", "heated"),
+      ),
+      says(
+        "A power cable has marks from a pipe or from water. It is clear of pipes now. Have it looked at again.",
+        is("pipe", "clear"),
+      ),
+    ],
+    FI: unsure("We could not see how a power cable lies on a pipe. This must be looked at.", ["pipe", "sheath"]),
     none: "The power cables are far enough from pipes.",
   },
   remedies: [

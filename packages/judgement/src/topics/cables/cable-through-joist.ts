@@ -1,4 +1,4 @@
-import { all, amount, any, below, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, amount, any, below, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Cables under floors and above ceilings where nails and screws reach them. */
@@ -34,7 +34,7 @@ export const cableThroughJoist = topic({
       asks: "Does a working RCD of 30 mA or less protect it?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects it",
-      no: "no RCD of 30 mA or less protects it",
+      no: "no working RCD of 30 mA or less protects it",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
@@ -91,7 +91,16 @@ export const cableThroughJoist = topic({
   client: {
     C2: "A cable lies just under the floor. A nail could go into it and give a shock. Have it made safe soon.",
     C3: "A cable lies close under the floor. Do not nail there. It should be shielded when the floor is next up.",
-    FI: "We could not see how deep some cables lie under the floor. A nail could hit them. This must be looked at.",
+    FI: [
+      unsure(
+        "We could not see how deep some cables lie under the floor. A nail could hit them. This must be looked at.",
+        ["depth", "covering"],
+      ),
+      unsure("We could not find out if a cable under the floor is protected from nails. This must be looked at.", [
+        "fixings",
+        "rcd-30ma",
+      ]),
+    ],
     none: "The cables under the floor are deep enough or shielded.",
   },
   remedies: [

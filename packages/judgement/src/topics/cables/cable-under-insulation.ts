@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A cable in or under thermal insulation, where it cannot shed its heat. */
@@ -23,7 +23,13 @@ export const cableUnderInsulation = topic({
       yes: "lying like that it carries the rated current of its device",
       no: "lying like that it carries less than the rated current of its device",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
     load: ranked({
       asks: "How is it loaded?",
@@ -92,10 +98,37 @@ export const cableUnderInsulation = topic({
     },
     { when: yes("polystyrene"), words: "PVC touches polystyrene and hardens", regulations: ["522.5.3"] },
   ],
+  dangers: [
+    {
+      id: "hot",
+      least: "C2",
+      when: is("heat", "marks"),
+      words: "the sheath is browned, hard or soft from heat",
+      regulations: ["134.1.1", "523.9"],
+    },
+  ],
   client: {
-    C2: "A cable lies in loft wool and cannot cool. It could get too hot and start a fire. Have it moved soon.",
-    C3: "A cable lies in loft wool or foam. It copes for now. Moving it would make it safer.",
-    FI: "We could not see how a cable lies in the loft wool. It could get too hot. This must be looked at.",
+    C2: "A cable lies in wool or foam and cannot cool. It could get too hot and start a fire. Have it moved soon.",
+    C3: [
+      says(
+        "A cable lies in wool or foam. It copes for now. Moving it would make it safer.",
+        all(is("covered", "one-side", "surrounded"), no("within-cable")),
+      ),
+      says(
+        "A cable touches foam that makes its cover hard. It is not a danger now. Moving it would make it safer.",
+        yes("polystyrene"),
+      ),
+    ],
+    FI: [
+      unsure("We could not see how a cable lies in wool or foam. It could get too hot. This must be looked at.", [
+        "covered",
+      ]),
+      unsure(
+        "A cable lies in wool or foam. We could not find out if it gets too hot. This must be looked at.",
+        ["within-cable", "load", "heat"],
+        is("covered", "one-side", "surrounded"),
+      ),
+    ],
     none: "The cables can cool well enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Cables that are not held: sagging, hanging across a way, or fixed so that they fall early in a fire. */
@@ -109,9 +109,24 @@ export const cableUnsupported = topic({
     },
   ],
   client: {
-    C2: "Cables hang loose. They could be pulled out, or fall on people in a fire. Have them fixed up soon.",
+    C2: [
+      says(
+        "Cables hang loose. They could be pulled out and give a shock. Have them fixed up soon.",
+        is("support", "pulling", "in-the-way"),
+      ),
+      says("Cables could fall on people in a fire. Have them fixed up soon.", all(yes("early-fall"), yes("way-out"))),
+    ],
     C3: "Some cables are not held well. It is not a danger now. Have them fixed up.",
-    FI: "We could not see how some cables are held. They could fall in a fire. This must be looked at.",
+    FI: [
+      unsure("We could not see how some cables are held. They could fall in a fire. This must be looked at.", [
+        "support",
+        "early-fall",
+      ]),
+      unsure("We could not find out if cables could fall on people in a fire. This must be looked at.", [
+        "way-out",
+        "bulk",
+      ]),
+    ],
     none: "The cables are held well enough.",
   },
   remedies: [

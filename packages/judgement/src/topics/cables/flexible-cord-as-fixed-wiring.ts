@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Flexible cord, extension leads or adaptors used as part of the fixed wiring. */
@@ -38,7 +38,7 @@ export const flexibleCordAsFixedWiring = topic({
       yes: "it carries the rated current of the device or fuse before it",
       no: "the device or fuse before it is too large for it",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "yes", notMet: "no", findings: "none" },
     }),
     ends: ranked({
       asks: "How do its ends connect?",
@@ -103,10 +103,32 @@ export const flexibleCordAsFixedWiring = topic({
   ],
   client: {
     C1: "A cord has bare live metal that can be touched. It can kill. Keep away. The power to it must stay off until it is replaced.",
-    C2: "A loose cord is used in place of a proper cable. It is worn, exposed or too thin. It could give a shock or start a fire.",
+    C2: [
+      says("Live metal shows on a cord. It could give a shock. Have it replaced soon.", is("state", "live-bare")),
+      says(
+        "A loose cord is used in place of a proper cable. It is worn, exposed, too thin or badly joined. It could give a shock or start a fire.",
+        yes("used-as-fixed"),
+      ),
+    ],
     C3: "A loose cord is used in place of a proper cable. It is sound now. A proper cable would be better.",
-    FI: "We could not see how a cord used as a cable is joined or how thick it is. This must be looked at.",
-    none: "Cords are used as they should be.",
+    FI: [
+      unsure(
+        "We could not see how a cord used as a cable is joined or how thick it is. This must be looked at.",
+        ["exposure", "state", "within-cable", "ends"],
+        yes("used-as-fixed"),
+      ),
+      unsure("We could not find out if a cord is used in a safe way. This must be looked at.", [
+        "used-as-fixed",
+        "exposure",
+        "state",
+        "within-cable",
+        "ends",
+      ]),
+    ],
+    none: [
+      says("Cords are used as they should be.", is("state", "sound")),
+      "No loose cord is used in place of a proper cable.",
+    ],
   },
   remedies: [
     {

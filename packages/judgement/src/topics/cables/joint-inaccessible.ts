@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A joint that needs to be got at for inspection and cannot: screw terminals under a floor, above a fixed ceiling. */
@@ -39,7 +39,12 @@ export const jointInaccessible = topic({
       yes: "readings or signs show a poor joint",
       no: "neither readings nor signs show a poor joint",
       worse: "yes",
-      worked: { by: "r1r2-length", met: "no", notMet: "yes" },
+      worked: {
+        by: "r1r2-length",
+        matter: "resistance-not-above",
+        and: [{ by: "zs-agreement", matter: "readings-not-above" }],
+        notMet: "yes",
+      },
     }),
   },
   contested: {
@@ -84,9 +89,27 @@ export const jointInaccessible = topic({
     },
   ],
   client: {
-    C2: "A cable joint that nobody can get at is going bad or carries a heavy load. It could start a fire. Have it replaced soon.",
-    C3: "A cable joint is hidden where nobody can check its screws. It tests well now. It should be moved or remade.",
-    FI: "A cable joint is hidden. We could not find out how good it is. It must be looked at.",
+    C2: [
+      says(
+        "A cable joint that is hard to get at is going bad or carries a heavy load. It could start a fire. Have it replaced soon.",
+        is("access", "lift-floor", "buried"),
+      ),
+      says("A cable joint is going bad. It could start a fire. Have it mended soon.", yes("poor-joint")),
+    ],
+    C3: "A cable joint is hidden where its screws are hard to check. It shows no fault now. It should be moved or remade.",
+    FI: [
+      unsure(
+        "A cable joint is hidden. We could not find out how good it is. It must be looked at.",
+        ["poor-joint", "kind", "load"],
+        is("access", "lift-floor", "buried"),
+      ),
+      unsure("We could not find out how good a cable joint is. It must be looked at.", [
+        "poor-joint",
+        "kind",
+        "access",
+        "load",
+      ]),
+    ],
     none: "The cable joints can be reached, or are of a lasting kind.",
   },
   remedies: [

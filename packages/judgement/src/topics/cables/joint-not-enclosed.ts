@@ -1,4 +1,5 @@
-import { ALWAYS, all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A joint without a closed enclosure: an open junction box, a connector strip in the open, taped ends in a void. */
@@ -21,7 +22,7 @@ export const jointNotEnclosed = topic({
       asks: "Can a finger touch live metal at the joint?",
       effort: "glance",
       values: {
-        shrouded: "every terminal is shrouded by its own insulation",
+        shrouded: "a finger touches no live metal: every terminal is shrouded, or a fixed cover is over it",
         taped: "live metal is covered by tape only",
         bare: "live metal can be touched at the joint",
       },
@@ -31,7 +32,8 @@ export const jointNotEnclosed = topic({
       effort: "glance",
       values: {
         closed: "it lies in a void that is reached with a tool or by taking a fitting down",
-        "seldom-entered": "it lies above arm's reach, or in a loft or under a floor that people seldom enter",
+        "seldom-entered": "it lies in a loft or under a floor that people seldom enter",
+        "above-reach": "it lies above arm's reach where people come",
         "in-reach": "it lies within reach of people, as in a loft used for storage",
       },
     }),
@@ -52,6 +54,7 @@ export const jointNotEnclosed = topic({
     }),
   },
   contested: {
+    distance: DISTANCE,
     "open-in-void": {
       question: "A tight shrouded joint without a box, against timber in a void: how near is a fire?",
       positions: {
@@ -85,7 +88,10 @@ export const jointNotEnclosed = topic({
           id: "place",
           provision: "barrier-or-enclosure",
           words: "a place that hands do not get to",
-          gone: is("place", "in-reach"),
+          gone: any(
+            is("place", "in-reach"),
+            all(is("place", "above-reach"), is("terminals", "bare"), held("distance", "does-not-count")),
+          ),
           sound: NEVER,
           regulations: ["416.2.1", "526.5"],
         },
@@ -124,15 +130,42 @@ export const jointNotEnclosed = topic({
       regulations: ["526.1", "526.2"],
     },
   ],
+  dangers: [
+    {
+      id: "live-metal",
+      least: "C2",
+      when: is("terminals", "bare"),
+      words: "live metal can be touched at the joint",
+      regulations: ["416.1", "526.5"],
+    },
+  ],
   client: {
     C1: "A cable joint is open and live metal can be touched. It can kill. Keep away until it is closed in.",
-    C2: "A cable joint has no closed box. It could give a shock or start a fire. Have it closed in soon.",
-    C3: "A cable joint has no closed box. It is out of the way and tight. A closed box would be safer.",
-    FI: "We could not see how some cable joints are made. They could get hot or give a shock. They must be looked at.",
+    C2: [
+      says(
+        "A cable joint has no closed box. It could give a shock or start a fire. Have it closed in soon.",
+        is("enclosure", "cover-off", "none"),
+      ),
+      says(
+        "A cable joint is loose or strained. It could get hot and start a fire. Have it mended soon.",
+        is("connection", "doubtful"),
+      ),
+    ],
+    C3: [
+      says(
+        "A cable joint has no closed box. It is out of the way and tight. A closed box would be safer.",
+        all(is("enclosure", "cover-off", "none"), is("place", "closed", "seldom-entered")),
+      ),
+      "A cable joint is not made in a lasting way. It is not a danger now. It should be made better.",
+    ],
+    FI: unsure(
+      "We could not see how some cable joints are made. They could get hot or give a shock. They must be looked at.",
+      ["enclosure", "terminals", "connection", "place", "combustible"],
+    ),
     none: "The cable joints are closed in as they should be.",
   },
   remedies: [
-    { words: "Fit the missing cover.", changes: { enclosure: "closed" } },
+    { words: "Fit the missing cover.", changes: { enclosure: "closed", terminals: "shrouded" } },
     {
       words: "Remake the joint in a closed enclosure with the cables held.",
       changes: { enclosure: "closed", terminals: "shrouded", connection: "tight" },

@@ -1,4 +1,5 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A cable slung between buildings or along a fence. */
@@ -44,6 +45,7 @@ export const overheadCable = topic({
     }),
   },
   contested: {
+    distance: DISTANCE,
     "indoor-kind": {
       question: "An indoor cable slung outdoors, still whole and out of reach: danger or improvement?",
       positions: {
@@ -77,7 +79,7 @@ export const overheadCable = topic({
           id: "height",
           provision: "out-of-reach",
           words: "height, or the insulation of the cores where only the sheath has failed",
-          gone: all(is("height", "in-reach", "struck"), is("sheath", "bare")),
+          gone: all(is("sheath", "bare"), any(is("height", "in-reach", "struck"), held("distance", "does-not-count"))),
           sound: NEVER,
           regulations: ["522.8.1"],
         },
@@ -115,9 +117,33 @@ export const overheadCable = topic({
   ],
   client: {
     C1: "A cable outside has bare live metal that can be touched. It can kill. Keep away. The power to it must stay off.",
-    C2: "A cable hung outside is failing, or is not held well. It could fall or give a shock. Have it replaced soon.",
+    C2: [
+      says(
+        "A cable hung outside has a bad cover. It could give a shock. Have it replaced soon.",
+        is("sheath", "cracked", "bare"),
+      ),
+      says(
+        "A cable hung outside is not held well. It could fall and give a shock. Have it put right soon.",
+        any(no("carried"), is("ends", "strained")),
+      ),
+      says(
+        "A cable hung outside can be struck by people or cars. It could come down and give a shock. Have it put right soon.",
+        is("height", "struck"),
+      ),
+      says(
+        "A cable hung outside is not made for the weather. Its cover could fail and give a shock. Have it replaced soon.",
+        is("sheath", "indoor-kind"),
+      ),
+    ],
     C3: "A cable hung outside is not quite right for its place. It is sound now. Have it bettered.",
-    FI: "We could not get close to a cable hung outside. It may be worn. It must be looked at.",
+    FI: [
+      unsure("We could not get close to a cable hung outside. It may be worn. It must be looked at.", ["sheath"]),
+      unsure("We could not find out how a cable outside is hung and held. It must be looked at.", [
+        "height",
+        "carried",
+        "ends",
+      ]),
+    ],
     none: "The cable hung outside is sound and well held.",
   },
   remedies: [
@@ -169,7 +195,7 @@ export const overheadCable = topic({
         ends: "held",
         sheath: { notKnown: "limited", reason: "no safe access at height" },
       },
-      possible: ["none", "C3", "C2"],
+      possible: ["none", "C3", "C2", "C1"],
       classification: "FI",
       source: "union over the sheath",
     },

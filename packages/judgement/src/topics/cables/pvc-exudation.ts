@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Green or sticky matter that comes out of old PVC cable at its ends. */
@@ -38,7 +38,7 @@ export const pvcExudation = topic({
       yes: "the cores are supple and their insulation reads well",
       no: "the cores are brittle or their insulation reads low",
       worse: "no",
-      worked: { by: "insulation-resistance", met: "yes", notMet: "no" },
+      worked: { by: "insulation-resistance", notMet: "no" },
     }),
   },
   contested: {
@@ -90,10 +90,35 @@ export const pvcExudation = topic({
       regulations: ["134.1.1", "522.5.1"],
     },
   ],
+  dangers: [
+    {
+      id: "contacts",
+      least: "C2",
+      when: is("contacts", "corroded"),
+      words: "contacts are corroded or marked by heat",
+      regulations: ["526.1", "134.1.1"],
+    },
+    {
+      id: "insulation",
+      least: "C2",
+      when: no("insulation"),
+      words: "the cores are brittle, or their insulation reads low",
+      regulations: ["134.1.1", "651.2"],
+    },
+  ],
   client: {
-    C2: "Old cables give off a green matter. It has harmed the joints or the cover of the wires. They could get hot. Have them fixed soon.",
+    C2: "The joints or the cover of old wires are harmed. They could get hot or give a shock. Have them fixed soon.",
     C3: "Old cables give off a green matter. Do not touch it. Have it cleaned off and looked at again.",
-    FI: "Old cables give off a green matter. We could not see if it has harmed the joints. This must be looked at.",
+    FI: [
+      unsure(
+        "Old cables give off a green matter. We could not see if it has harmed the joints. This must be looked at.",
+        ["contacts", "insulation"],
+        yes("seen"),
+      ),
+      unsure("We could not see if old cables give off a green matter that harms joints. This must be looked at.", [
+        "seen",
+      ]),
+    ],
     none: "Nothing harmful comes out of the cables.",
   },
   remedies: [
@@ -101,7 +126,10 @@ export const pvcExudation = topic({
       words: "Clean the cores with gloves on and replace the fouled accessories.",
       changes: { reaches: "on-cores", contacts: "clean" },
     },
-    { words: "Replace the cable.", changes: { seen: "no" } },
+    {
+      words: "Replace the cable, with the accessories that it has fouled.",
+      changes: { seen: "no", contacts: "clean", insulation: "yes" },
+    },
   ],
   examples: [
     {

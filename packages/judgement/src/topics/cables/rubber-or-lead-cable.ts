@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Old cable with rubber insulation, in lead, braid or a tough rubber sheath. */
@@ -126,10 +126,39 @@ export const rubberOrLeadCable = topic({
     },
   ],
   client: {
-    C1: "Old cable has lost its cover and live metal can be touched. It can kill. Keep away until it is replaced.",
-    C2: "The rubber on old cables is falling apart. It could give a shock or start a fire. Have these cables replaced soon.",
+    C1: [
+      says(
+        "Old cable has lost its cover and live metal can be touched. It can kill. Keep away until it is replaced.",
+        is("insulation", "bare"),
+      ),
+      says(
+        "The cover of old cable comes off at a touch, and it lies open. It can kill. Keep away until it is replaced.",
+        is("insulation", "crumbles"),
+      ),
+    ],
+    C2: [
+      says(
+        "The rubber on old cables is falling apart. It could give a shock or start a fire. Have these cables replaced soon.",
+        is("insulation", "crumbles", "bare"),
+      ),
+      says(
+        "The rubber on old cables is falling apart at lights or heaters. It could give a shock or start a fire. Have it replaced soon.",
+        no("hot-ends"),
+      ),
+      says(
+        "The metal cover of an old cable is not earthed. If its rubber fails, it could give a shock. Have this put right soon.",
+        is("metal-sheath", "unearthed"),
+      ),
+      says(
+        "The rubber on old cables is hard with age. It could fail and give a shock. Have these cables replaced soon.",
+        is("insulation", "hard"),
+      ),
+    ],
     C3: "Some cables are old and their rubber is hard. They work for now. Plan to replace them.",
-    FI: "Some cables are very old. We could not see enough of them to know if they are safe. They must be looked at soon.",
+    FI: unsure(
+      "Some cables are very old. We could not see enough of them to know if they are safe. They must be looked at soon.",
+      ["insulation", "enclosure", "metal-sheath", "hot-ends"],
+    ),
     none: "The old cables are still good. Have them looked at again in good time.",
   },
   remedies: [

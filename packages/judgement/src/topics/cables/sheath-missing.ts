@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, ranked } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Single cores in basic insulation only, outside an enclosure: sheath stripped too far, or never there. */
@@ -108,9 +108,29 @@ export const sheathMissing = topic({
   ],
   client: {
     C1: "Bare live metal of a wire can be touched. It can kill. Keep away until it is covered.",
-    C2: "Wires lie open with only a thin cover. If the cover is cut, somebody could get a shock. They need a proper cover soon.",
+    C2: [
+      says(
+        "A wire with bare live metal lies in a closed space. Opening it could give a shock. It needs a proper cover soon.",
+        is("cores", "live-bare"),
+      ),
+      says(
+        "A joint of wires lies open against something that burns. It could start a fire. It needs a box soon.",
+        is("joint", "open-combustible"),
+      ),
+      says(
+        "Wires lie open with only a thin cover. If the cover is cut, somebody could get a shock. They need a proper cover soon.",
+        is("cores", "whole", "nicked"),
+      ),
+    ],
     C3: "Some wires have only their thin cover. Nobody is likely to touch them. A full cover would be better.",
-    FI: "Some wires have only a thin cover. We could not see how good it is. This must be looked at.",
+    FI: [
+      unsure("We could not see how well some wires are covered. This must be looked at.", ["cores"]),
+      unsure(
+        "Some wires lack their full cover. We could not see all of them. This must be looked at.",
+        ["place", "joint"],
+        is("cores", "whole", "nicked", "live-bare"),
+      ),
+    ],
     none: "The wires are covered as they should be.",
   },
   remedies: [

@@ -1,4 +1,5 @@
-import { ALWAYS, all, is, NEVER, ranked } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, unsure } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Trunking or conduit that is open, broken or apart: cores in reach, or metal that no longer carries a fault. */
@@ -21,7 +22,7 @@ export const trunkingOrConduitOpen = topic({
       asks: "What lies open there?",
       effort: "glance",
       values: {
-        sheathed: "sheathed cables lie there",
+        sheathed: "nothing lies open, or sheathed cables only",
         cores: "single cores in basic insulation lie there",
         bare: "live metal shows there",
       },
@@ -44,7 +45,7 @@ export const trunkingOrConduitOpen = topic({
       },
     }),
   },
-  contested: {},
+  contested: { distance: DISTANCE },
   paths: [
     {
       id: "touch",
@@ -64,7 +65,10 @@ export const trunkingOrConduitOpen = topic({
           id: "cover",
           provision: "barrier-or-enclosure",
           words: "a lid, or a place that hands do not get to",
-          gone: all(is("cover", "open"), is("place", "in-reach")),
+          gone: all(
+            is("cover", "open"),
+            any(is("place", "in-reach"), all(is("contents", "bare"), held("distance", "does-not-count"))),
+          ),
           sound: NEVER,
           regulations: ["521.10.1", "416.2.1"],
         },
@@ -100,15 +104,25 @@ export const trunkingOrConduitOpen = topic({
       regulations: ["411.3.1.1"],
     },
   ],
+  dangers: [
+    { id: "live-metal", least: "C2", when: is("contents", "bare"), words: "live metal shows", regulations: ["416.1"] },
+  ],
   client: {
     C1: "A cover for wires is open and live metal can be touched. It can kill. Keep away until it is closed.",
-    C2: "A cover for wires is open or not earthed. Somebody could get a shock. Have it mended soon.",
-    C3: "A cover for wires is open or loose. The wires are sound and out of the way. Have it closed.",
-    FI: "We could not see if the covers for wires are whole. Somebody could get a shock. This must be looked at.",
+    C2: "A cover for wires is open, loose or not earthed. Somebody could get a shock. Have it mended soon.",
+    C3: "A cover for wires is open or loose. It is not a danger now. Have it closed.",
+    FI: unsure(
+      "We could not see if the covers for wires are whole. Somebody could get a shock. This must be looked at.",
+      ["cover", "contents", "metal", "place"],
+    ),
     none: "The covers for wires are closed as they should be.",
   },
   remedies: [
     { words: "Fit the missing lid, or close the joint.", changes: { cover: "closed" } },
+    {
+      words: "Cut out or insulate afresh what is bare, and fit the lid.",
+      changes: { cover: "closed", contents: "cores" },
+    },
     {
       words: "Restore the path to earth across the joint and read it.",
       changes: { metal: "continuous", cover: "closed" },
@@ -149,7 +163,7 @@ export const trunkingOrConduitOpen = topic({
     },
     {
       name: "continuity of the conduit not measured",
-      facts: { cover: "closed", metal: { notKnown: "limited", reason: "no dead test agreed" } },
+      facts: { cover: "closed", contents: "sheathed", metal: { notKnown: "limited", reason: "no dead test agreed" } },
       possible: ["none", "C2"],
       classification: "FI",
       source: "union over continuity",
@@ -157,7 +171,7 @@ export const trunkingOrConduitOpen = topic({
     {
       name: "contents not looked at",
       facts: { cover: "open", place: "away", metal: "not-metal" },
-      possible: ["C3", "C2"],
+      possible: ["C3", "C1"],
       missing: ["contents"],
       source: "union over the contents",
     },

@@ -1,4 +1,4 @@
-import { held, is, NEVER, ranked } from "@good-grounds/core";
+import { held, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Mains wiring among extra-low voltage, bell, data or telephone wiring. */
@@ -91,10 +91,22 @@ export const wiringNotKeptApart = topic({
     },
   ],
   client: {
-    C1: "A worn power wire touches bell or data wires that people handle. This can kill. It must be made safe now.",
-    C2: "Power wires are mixed with bell or data wires. If one is worn, you could get a shock. Have them moved soon.",
+    C1: "A damaged power wire lies among bell or data wires that people handle. This can kill. It must be made safe now.",
+    C2: [
+      says(
+        "Power wires are mixed with bell or data wires. If one is worn, you could get a shock. Have them moved soon.",
+        is("insulation", "whole"),
+      ),
+      says(
+        "Power wires and bell or data wires lie together, and some are damaged. You could get a shock. Have this put right soon.",
+        is("insulation", "damaged"),
+      ),
+    ],
     C3: "Power cables and data wires share a space. They are sound now. Moving them apart would be better.",
-    FI: "We could not see if power wires are mixed with bell or data wires. This must be looked at.",
+    FI: unsure("We could not see if power wires are mixed with bell or data wires. This must be looked at.", [
+      "together",
+      "insulation",
+    ]),
     none: "Power wires and data wires are kept apart.",
   },
   remedies: [

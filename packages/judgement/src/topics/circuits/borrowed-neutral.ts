@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A circuit whose current returns through the neutral of another circuit. */
@@ -108,9 +108,25 @@ export const borrowedNeutral = topic({
     },
   ],
   client: {
-    C2: "Two circuits share one return wire. With one switched off, its wires can still give a shock. Have them parted soon.",
+    C2: [
+      says(
+        "Two circuits share one return wire. With one switched off, its wires can still give a shock. Have them parted soon.",
+        is("switching", "same-rcd", "apart"),
+      ),
+      says("Two circuits share one return wire. It could get too hot. Have them parted soon.", no("neutral-carries")),
+    ],
     C3: "Two circuits share one return wire. A notice warns of it. Parting them would be safer.",
-    FI: "Two circuits may share one return wire. We could not find out. It could give a shock in later work. Have it looked at.",
+    FI: [
+      unsure(
+        "Two circuits may share one return wire. We could not find out. It could give a shock in later work. Have it looked at.",
+        ["shared"],
+      ),
+      unsure("Two circuits share one return wire. We could not find out if that is safe. Have it looked at.", [
+        "switching",
+        "notice",
+        "neutral-carries",
+      ]),
+    ],
     none: "Each circuit has its own return wire, or both go off together.",
   },
   remedies: [

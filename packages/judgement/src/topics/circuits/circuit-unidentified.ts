@@ -1,4 +1,4 @@
-import { ALWAYS, all, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, is, NEVER, no, oneKind, ranked, unsure, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A circuit without marking of which nobody knows what it feeds. */
@@ -81,10 +81,20 @@ export const circuitUnidentified = topic({
     },
   ],
   client: {
-    C1: "A wire that nobody knew of is live, and its end can be touched. It can kill. Keep it off until it is made safe.",
+    C1: "A wire that nobody knew of can be live, and its end can be touched. It can kill. Keep it off until it is made safe.",
     C2: "A circuit ends in loose wires that nobody knew of. Somebody could touch a live wire. Have it put right soon.",
     C3: "A switch in the fuse box has no label. Have it marked.",
-    FI: "We could not find out what one switch in the fuse box feeds. It could end in a live wire. This must be looked at.",
+    FI: [
+      unsure(
+        "We could not find out what one switch in the fuse box feeds. It could end in a live wire. This must be looked at.",
+        ["far-end"],
+      ),
+      unsure(
+        "A circuit ends in loose wires. We could not find out if they can be live or touched. This must be looked at.",
+        ["end-place", "service"],
+        is("far-end", "loose"),
+      ),
+    ],
     none: "Every switch in the fuse box says what it feeds.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Two circuits connected to one device, or one circuit fed from two devices. */
@@ -32,13 +32,19 @@ export const circuitsMixed = topic({
       yes: "the smaller cable carries the rated current of the device",
       no: "the smaller cable carries less than the rated current of the device",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: {
+        by: "cable-capacity",
+        matter: "device-within-cable",
+        met: "yes",
+        notMet: "no",
+        findings: "not-met-only",
+      },
     }),
     terminal: ranked({
       asks: "Does the shared terminal hold both conductors?",
       effort: "opened",
       values: {
-        holds: "the terminal holds both conductors firmly and is made to take them",
+        holds: "the terminal holds what is in it firmly and is made to take it, or no terminal is shared",
         loose: "the terminal does not hold both conductors firmly, or is marked by heat",
       },
     }),
@@ -136,10 +142,34 @@ export const circuitsMixed = topic({
       regulations: ["314.1", "314.4"],
     },
   ],
+  dangers: [
+    {
+      id: "hot-terminal",
+      least: "C2",
+      when: is("terminal", "loose"),
+      words: "a terminal is loose or marked by heat",
+      regulations: ["526.1"],
+    },
+  ],
   client: {
-    C2: "Wires of two circuits are mixed in the fuse box. Some may stay live when off, or get too hot. Have them parted soon.",
+    C2: [
+      says(
+        "A circuit is fed from two places in the fuse box. With one turned off, its wires can still give a shock. Have this put right soon.",
+        is("mix", "fed-twice"),
+      ),
+      says("Two circuits share one fuse. A wire could get too hot. Have them parted soon.", is("mix", "doubled")),
+    ],
     C3: "Wires of two circuits are mixed in the fuse box. It is not a danger now. Parting them would be better.",
-    FI: "Wires may be mixed in the fuse box. We could not find out. Some could stay live when off. This must be looked at.",
+    FI: [
+      unsure(
+        "Wires may be mixed in the fuse box. We could not find out. Some could stay live when off. This must be looked at.",
+        ["mix"],
+      ),
+      unsure(
+        "Wires of two circuits are mixed in the fuse box. We could not find out if that is safe. This must be looked at.",
+        ["switching", "smallest-carries", "terminal"],
+      ),
+    ],
     none: "Each circuit is joined to its own fuse, or the mix does no harm.",
   },
   remedies: [
@@ -149,8 +179,8 @@ export const circuitsMixed = topic({
       changes: { "smallest-carries": "yes", terminal: "holds" },
     },
     {
-      words: "Give each circuit a device of its own and part what is joined.",
-      changes: { mix: "none" },
+      words: "Give each circuit a device of its own, with sound terminals, and part what is joined.",
+      changes: { mix: "none", terminal: "holds" },
     },
   ],
   examples: [
@@ -163,7 +193,7 @@ export const circuitsMixed = topic({
     },
     {
       name: "the same with a notice at both devices",
-      facts: { mix: "fed-twice", switching: "apart-warned" },
+      facts: { mix: "fed-twice", switching: "apart-warned", terminal: "holds" },
       possible: ["C3"],
       source: "trade practice: whoever isolates is told",
     },

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A protective conductor that is continuous, with more resistance than its length and size give. */
@@ -14,7 +14,12 @@ export const cpcResistanceHigh = topic({
       yes: "the resistance fits length and size",
       no: "the resistance is well above what length and size give",
       worse: "no",
-      worked: { by: "r1r2-length", met: "yes", notMet: "no" },
+      worked: {
+        by: "r1r2-length",
+        matter: "resistance-not-above",
+        and: [{ by: "zs-agreement", matter: "readings-not-above" }],
+        notMet: "no",
+      },
     }),
     cause: ranked({
       asks: "What lies behind it?",
@@ -36,14 +41,15 @@ export const cpcResistanceHigh = topic({
   },
   contested: {
     "joint-that-still-clears": {
-      question: "A poor joint in the protective conductor, with faults still cleared in time: danger or improvement?",
+      question:
+        "A poor joint in the protective conductor, its resistance still that of its length and faults still cleared in time: danger or improvement?",
       positions: {
         danger: {
           words: "a joint that is going is one event from having no earth",
           because: "the fault current itself may open it",
         },
         improve: {
-          words: "while faults are cleared it is to be improved",
+          words: "while the resistance fits and faults are cleared it is to be improved",
           because: "the limit that counts is met today",
         },
       },
@@ -54,7 +60,7 @@ export const cpcResistanceHigh = topic({
       id: "lost-earth",
       hazard: "shock-under-fault",
       route: "metal becomes live through a fault, the protective conductor fails to carry it, and the metal stays live",
-      exists: any(no("disconnects"), all(no("fits-length"), is("cause", "poor-joint"))),
+      exists: any(no("disconnects"), is("cause", "poor-joint")),
       layers: [
         oneEventAway("basic", "insulation", "the insulation of live parts", ["416.1"]),
         {
@@ -63,7 +69,7 @@ export const cpcResistanceHigh = topic({
           words: "a protective conductor that carries the fault until it is cleared",
           gone: any(
             no("disconnects"),
-            all(no("fits-length"), is("cause", "poor-joint"), held("joint-that-still-clears", "danger")),
+            all(is("cause", "poor-joint"), any(no("fits-length"), held("joint-that-still-clears", "danger"))),
           ),
           sound: NEVER,
           regulations: ["411.3.1.1", "543.3.1"],
@@ -74,7 +80,7 @@ export const cpcResistanceHigh = topic({
   departures: [
     { when: no("disconnects"), words: "an earth fault is not cleared in time", regulations: ["411.3.2"] },
     {
-      when: all(no("fits-length"), is("cause", "poor-joint")),
+      when: is("cause", "poor-joint"),
       words: "a connection of the protective conductor is poor",
       regulations: ["526.1", "543.3.1"],
     },
@@ -82,8 +88,19 @@ export const cpcResistanceHigh = topic({
   client: {
     C2: "The earth wire has a bad joint or is too weak. In a fault metal could give a shock. Have it mended soon.",
     C3: "A joint of the earth wire is poor. The power still goes off in a fault. Have the joint mended.",
-    FI: "A test of the earth wire is worse than it should be. We could not find out why. This must be looked at.",
-    none: "The earth wire is good.",
+    FI: [
+      unsure(
+        "A test of the earth wire is worse than it should be. We could not find out why. This must be looked at.",
+        ["cause"],
+        no("fits-length"),
+      ),
+      unsure("We could not find out if the earth wire does its job. This must be looked at.", [
+        "fits-length",
+        "disconnects",
+        "cause",
+      ]),
+    ],
+    none: "The earth wire does its job.",
   },
   remedies: [
     {
@@ -104,8 +121,15 @@ export const cpcResistanceHigh = topic({
       source: "trade practice: one event from no earth",
     },
     {
-      name: "the same held to be an improvement",
-      facts: { "fits-length": false, cause: "poor-joint", disconnects: true },
+      name: "the same while the resistance still fits",
+      facts: { "fits-length": true, cause: "poor-joint", disconnects: true },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: a poor earth joint is one event from no earth, whatever it reads today",
+    },
+    {
+      name: "that one held to be an improvement",
+      facts: { "fits-length": true, cause: "poor-joint", disconnects: true },
       positions: { "joint-that-still-clears": "improve" },
       possible: ["C3"],
       source: "trade discussion",

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A protective conductor too small for the energy that a fault lets through. */
@@ -77,9 +77,27 @@ export const cpcUndersized = topic({
     },
   ],
   client: {
-    C2: "The earth wire is too thin. In a fault it could burn through, and metal could give a shock. Have it fixed soon.",
+    C2: [
+      says(
+        "The earth wire has burnt through. In a fault, metal could give a shock. Have it fixed today.",
+        is("marks", "parted"),
+      ),
+      says(
+        "The earth wire is too thin. In a fault it could burn through, and metal could give a shock. Have it fixed soon.",
+        no("withstands"),
+      ),
+      says(
+        "The earth wire has been hot. It could fail in a fault, and metal could give a shock. Have it fixed soon.",
+        is("marks", "heated"),
+      ),
+    ],
     C3: "The earth wire may be a little thin. Nothing shows that it is a danger. Ask for its size to be checked.",
-    FI: "We could not find out if the earth wire is thick enough for a fault. This must be looked at.",
+    FI: [
+      unsure("We could not find out if the earth wire is thick enough for a fault. This must be looked at.", [
+        "withstands",
+      ]),
+      unsure("We could not see if the earth wire has been hot. This must be looked at.", ["marks"]),
+    ],
     none: "The earth wire is thick enough.",
   },
   remedies: [

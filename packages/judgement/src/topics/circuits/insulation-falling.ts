@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, is, NEVER, ranked } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, ranked, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Insulation resistance that still meets its limit and has fallen far since the last report. */
@@ -73,7 +73,14 @@ export const insulationFalling = topic({
   ],
   client: {
     C2: "The cover of the wires is going bad fast. Soon power could leak out and give a shock. Have the bad part replaced.",
-    FI: "The cover of the wires tests far worse than last time. It still passes, but we do not know why it fell. Have it looked at.",
+    FI: [
+      unsure(
+        "The cover of the wires tests far worse than last time. It still passes, but we do not know why it fell. Have it looked at.",
+        ["cause"],
+        is("fall", "fallen"),
+      ),
+      unsure("We could not find out if the cover of the wires is getting worse. Have it looked at.", ["fall", "cause"]),
+    ],
     none: "The cover of the wires is good enough. It should be tested again next time.",
   },
   remedies: [

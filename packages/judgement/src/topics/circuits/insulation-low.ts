@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Insulation resistance below the least value that the standard allows. */
@@ -169,10 +169,29 @@ export const insulationLow = topic({
     },
   ],
   client: {
-    C1: "Power is leaking into metal that is not earthed. Touching it can give a bad shock. Keep it off until it is mended.",
-    C2: "The cover of the wires is failing and power leaks out. It could give a shock or start a fire. Have it fixed soon.",
+    C1: "Power is leaking into metal that is not earthed well. Touching it can give a bad shock. Keep it off until it is mended.",
+    C2: [
+      says(
+        "The cover of the wires is failing and power leaks out. It could give a shock or start a fire. Have it fixed soon.",
+        is("lies", "wiring"),
+      ),
+      says("An item on the circuit leaks power. It could give a shock. Have it mended soon.", is("lies", "equipment")),
+    ],
     C3: "The cover of the wires, or an item on the circuit, is weaker than it should be. Have it looked at and put right.",
-    FI: "A test shows that power may leak from the wires. We could not find out where. It must be looked at soon.",
+    FI: [
+      unsure(
+        "A test shows that power may leak from the wires. We could not find out where. It must be looked at soon.",
+        ["lies"],
+        no("reaches-limit"),
+      ),
+      unsure("We could not find out if power leaks from the wires in a way that harms. It must be looked at soon.", [
+        "reaches-limit",
+        "lies",
+        "between",
+        "heavy-leak",
+        "metal-earthed",
+      ]),
+    ],
     none: "The cover of the wires keeps the power in.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A lighting circuit without a protective conductor, as was usual before 1966. */
@@ -89,9 +89,25 @@ export const lightingNoCpc = topic({
     },
   ],
   client: {
-    C2: "Some lights have metal parts but no earth wire. If a wire comes loose, the metal could give a shock.",
+    C2: [
+      says(
+        "Some lights have metal parts but no earth wire. If a wire comes loose, the metal could give a shock.",
+        is("fittings", "class-1", "metal-screws"),
+      ),
+      says(
+        "The lights have no earth wire. If a metal light is put up, it could give a shock. Have an earth wire put in soon.",
+        is("fittings", "insulated"),
+      ),
+    ],
     C3: "The lights have no earth wire. The lights you have now are safe without one. Do not put up metal lights.",
-    FI: "We could not find out if all lights are safe without an earth wire. This must be looked at.",
+    FI: [
+      unsure("We could not find out if all lights have an earth wire. This must be looked at.", ["cpc-present"]),
+      unsure(
+        "We could not find out if all lights are safe without an earth wire. This must be looked at.",
+        ["fittings", "notice", "users-change-fittings"],
+        no("cpc-present"),
+      ),
+    ],
     none: "The lights are earthed as they should be.",
   },
   remedies: [

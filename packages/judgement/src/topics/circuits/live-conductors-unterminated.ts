@@ -1,4 +1,5 @@
-import { ALWAYS, all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Ends of conductors that are not connected to anything, and that are live or can become so. */
@@ -31,7 +32,8 @@ export const liveConductorsUnterminated = topic({
       effort: "glance",
       values: {
         enclosed: "they lie in a closed enclosure that needs a tool",
-        void: "they lie in a void, a loft or above arm's reach",
+        void: "they lie in a void or loft that people seldom enter",
+        "above-reach": "they lie above arm's reach where people come",
         "in-reach": "they lie within reach of people",
       },
     }),
@@ -44,6 +46,7 @@ export const liveConductorsUnterminated = topic({
     }),
   },
   contested: {
+    distance: DISTANCE,
     "off-for-now": {
       question: "Bare ends in reach that one breaker makes live: danger now, or one step away?",
       positions: {
@@ -77,7 +80,10 @@ export const liveConductorsUnterminated = topic({
           id: "place",
           provision: "barrier-or-enclosure",
           words: "a place that hands do not get to",
-          gone: is("place", "in-reach"),
+          gone: any(
+            is("place", "in-reach"),
+            all(is("place", "above-reach"), is("ends", "bare"), held("distance", "does-not-count")),
+          ),
           sound: NEVER,
           regulations: ["416.2.1"],
         },
@@ -118,10 +124,37 @@ export const liveConductorsUnterminated = topic({
     },
   ],
   client: {
-    C1: "Live ends of wires can be touched. They can kill. Keep away. The power to them must stay off until they are made safe.",
+    C1: [
+      says(
+        "Live ends of wires can be touched. They can kill. Keep away. The power to them must stay off until they are made safe.",
+        is("live", "live"),
+      ),
+      says(
+        "Bare ends of wires can be touched, and a switch makes them live. They can kill. The power to them must stay off until they are made safe.",
+        is("live", "can-be-live"),
+      ),
+    ],
     C2: "Loose ends of wires are not made safe. They could give a shock or spark. Have them made safe soon.",
-    C3: "Loose ends of wires are only taped. They are out of the way. Have them closed in when you can.",
-    FI: "We found loose ends of wires and could not tell if they are live. They must be looked at soon.",
+    C3: [
+      says(
+        "Loose ends of wires are only taped. They are out of the way. Have them closed in when you can.",
+        all(is("ends", "taped"), is("place", "enclosed", "void")),
+      ),
+      "Loose ends of wires are not closed in. They are not a danger now. Have them closed in when you can.",
+    ],
+    FI: [
+      unsure(
+        "We found loose ends of wires and could not tell if they are live. They must be looked at soon.",
+        ["live"],
+        is("ends", "taped", "bare"),
+      ),
+      unsure("We could not see how safe some loose ends of wires are. They must be looked at soon.", [
+        "live",
+        "ends",
+        "place",
+        "metal-beside",
+      ]),
+    ],
     none: "No loose ends of wires were found that could harm.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, amount, any, atLeast, held, NEVER, no, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, amount, any, atLeast, held, NEVER, no, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Metal that people touch and that reads a voltage to earth: a fault now, or a voltage that collapses under load. */
@@ -101,10 +101,34 @@ export const metalworkLive = topic({
     },
   ],
   client: {
-    C1: "Metal that people touch is live. It can kill. The power there must stay off until it is mended.",
-    C2: "Metal that people touch is not earthed, or was live and is now off. It could give a shock. It must be mended before use.",
+    C1: [
+      says(
+        "Metal that people touch is live. It can kill. The power there must stay off until it is mended.",
+        no("made-dead"),
+      ),
+      says(
+        "Metal that people touch was live. The power there is now off and locked. It must stay off until it is mended.",
+        yes("made-dead"),
+      ),
+    ],
+    C2: [
+      says(
+        "Metal that people touch was live. The power there is now off and locked. It must be mended before use.",
+        all(
+          yes("made-dead"),
+          any(atLeast("voltage", "180 V"), all(atLeast("voltage", "50 V"), yes("holds-under-load"))),
+        ),
+      ),
+      says(
+        "Metal that people touch is not earthed. It could give a shock. It must be mended before use.",
+        no("earthed"),
+      ),
+    ],
     C3: "Metal is not earthed. The part is locked off, so it is not a danger now. Mend it before it is used again.",
-    FI: "We could not find out if metal that people touch is safe. It may give a shock. It must be looked at soon.",
+    FI: unsure(
+      "We could not find out if metal that people touch is safe. It may give a shock. It must be looked at soon.",
+      ["voltage", "holds-under-load", "earthed", "made-dead"],
+    ),
     none: "The metal is earthed and not live.",
   },
   remedies: [

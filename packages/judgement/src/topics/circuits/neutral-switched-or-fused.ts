@@ -1,4 +1,4 @@
-import { ALWAYS, all, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A switch or fuse of an accessory that opens the neutral while the line stays connected. */
@@ -69,7 +69,10 @@ export const neutralSwitchedOrFused = topic({
   client: {
     C1: "A switch does not cut the live wire. Live metal can be touched when it seems off. Keep the power off until it is mended.",
     C2: "A switch or fuse cuts the wrong wire. Things can seem dead and still give a shock. Have it changed soon.",
-    FI: "We could not find out if a switch or fuse cuts the right wire. If not, there could be a shock. This must be looked at.",
+    FI: unsure(
+      "We could not find out if a switch or fuse cuts the right wire. If not, there could be a shock. This must be looked at.",
+      ["opens"],
+    ),
     none: "Switches and fuses cut the right wire.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, no, not, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, not, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An overcurrent device rated above what the cable can carry as installed. */
@@ -14,7 +14,7 @@ export const overloadDeviceOversize = topic({
       yes: "the device is within the capacity of the cable as installed",
       no: "the device is rated above the capacity of the cable as installed",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "yes", notMet: "no" },
     }),
     excess: ranked({
       asks: "By how much is it over?",
@@ -105,10 +105,27 @@ export const overloadDeviceOversize = topic({
     },
   ],
   client: {
-    C2: "A fuse is too big for its cable. The cable could get too hot and start a fire. Have the right fuse fitted soon.",
-    C3: "A fuse is a little too big for its cable. It copes for now. Fit the right size when you can.",
-    FI: "We could not find out if a cable is thick enough for its fuse. It could get too hot. This must be looked at.",
-    none: "The fuse suits the cable.",
+    C2: [
+      says(
+        "A fuse is too big for its cable. The cable could get too hot and start a fire. Have the right fuse fitted soon.",
+        no("within-cable"),
+      ),
+      says("A cable has been too hot. It could start a fire. Have the cause put right soon.", is("heat", "marks")),
+    ],
+    C3: "A fuse is too big for its cable. It is not a danger now. Fit the right size when you can.",
+    FI: [
+      unsure(
+        "We could not find out if a cable is thick enough for its fuse. It could get too hot. This must be looked at.",
+        ["within-cable"],
+      ),
+      unsure("We could not see if a cable has been too hot. This must be looked at.", ["heat"]),
+      unsure(
+        "A fuse is bigger than its cable can take. We could not find out how much the cable carries. This must be looked at.",
+        ["load", "excess"],
+        no("within-cable"),
+      ),
+    ],
+    none: "The fuse suits the cable and what it feeds.",
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { ALWAYS, all, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A three-phase outlet or machine whose phases follow one another the wrong way round. */
@@ -61,9 +61,13 @@ export const phaseSequence = topic({
     },
   ],
   client: {
-    C2: "Two wires of a big plug point are swapped. A machine could run backwards and hurt someone. Have them put right soon.",
-    C3: "Two wires of a big plug point are swapped. It is not a danger now. Have them put right.",
-    FI: "We could not test if machines at one point turn the right way. This must be tested soon.",
+    C2: "Two wires of a big power point are swapped. A machine could run backwards and hurt someone. Have them put right soon.",
+    C3: "Two wires of a big power point are swapped. It is not a danger now. Have them put right.",
+    FI: unsure("We could not test if machines at one point turn the right way. This must be tested soon.", [
+      "same",
+      "feeds",
+      "backwards",
+    ]),
     none: "Machines turn the right way.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, oneKind, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Conductors connected the wrong way round at a point of a circuit. */
@@ -134,9 +134,31 @@ export const polarityReversedAtPoint = topic({
   ],
   client: {
     C1: "Wires are crossed at one point. Live metal can be touched. It can kill. Do not use it until it is mended.",
-    C2: "Wires are crossed at one point. It can stay live when it is switched off. Somebody could get a shock. Have it mended soon.",
-    C3: "Wires are crossed at one point. It is safe once unplugged. Have it put right.",
-    FI: "We could not test if the wires at some points are the right way round. This must be looked at.",
+    C2: [
+      says(
+        "Wires are crossed at one point. It can stay live when it is switched off. Somebody could get a shock. Have it mended soon.",
+        is("swapped", "line-neutral"),
+      ),
+      says(
+        "Two wires are crossed at one point. If one of them breaks, metal could give a shock. Have it mended soon.",
+        is("swapped", "neutral-earth"),
+      ),
+      says(
+        "Wires are crossed at one point. Metal joined to it would be live. Do not use it until it is mended.",
+        is("swapped", "line-earth"),
+      ),
+    ],
+    C3: "Wires are crossed at one point. It is dead once it is unplugged or turned off. Have it put right.",
+    FI: [
+      unsure("We could not test if the wires at some points are the right way round. This must be looked at.", [
+        "swapped",
+      ]),
+      unsure(
+        "Wires are crossed at one point. We could not find out how much of a danger it is. This must be looked at.",
+        ["switching", "live-when-off", "class-1-metal"],
+        is("swapped", "line-neutral", "line-earth"),
+      ),
+    ],
     none: "The wires are the right way round.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, not, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A ring final circuit that is not whole: a line, neutral or protective conductor open somewhere. */
@@ -124,10 +124,33 @@ export const ringBroken = topic({
       regulations: ["543.2.9"],
     },
   ],
+  dangers: [
+    {
+      id: "hot",
+      least: "C2",
+      when: is("heat", "marks"),
+      words: "browning, softening or smell shows that a part of the ring has been hot",
+      regulations: ["526.1", "134.1.1"],
+    },
+  ],
   client: {
-    C2: "A wire in the loop that feeds the sockets is broken. The rest may get too hot, or metal may give a shock. Have it fixed soon.",
+    C2: "The loop that feeds the sockets is broken or has been hot. It may burn, or metal may give a shock. Have it fixed soon.",
     C3: "A wire in the loop that feeds the sockets is broken. The rest copes for now. It should be joined again.",
-    FI: "A wire in the loop that feeds the sockets may be broken. We could not find out if the rest can cope. This must be looked at.",
+    FI: [
+      unsure(
+        "A wire in the loop that feeds the sockets is broken. We could not find out if the rest can cope. This must be looked at.",
+        ["legs", "heat"],
+        yes("live-conductor-open"),
+      ),
+      unsure(
+        "A wire in the loop that feeds the sockets may be broken. We could not find out if the rest can cope. This must be looked at.",
+        ["live-conductor-open", "cpc"],
+      ),
+      unsure("We could not find out if the loop that feeds the sockets can cope. This must be looked at.", [
+        "legs",
+        "heat",
+      ]),
+    ],
     none: "The loop that feeds the sockets is whole.",
   },
   remedies: [
@@ -136,12 +159,14 @@ export const ringBroken = topic({
       changes: { legs: "carries-device" },
     },
     {
-      words: "Find the break by reading from point to point, make it good and test the ring again.",
-      changes: { "live-conductor-open": "no", cpc: "whole" },
+      words:
+        "Find the break by reading from point to point, make it good with what heat has harmed, and test the ring again.",
+      changes: { "live-conductor-open": "no", cpc: "whole", heat: "none" },
     },
     {
-      words: "Split the ring at the break into two radial circuits with devices to suit, and test each.",
-      changes: { "live-conductor-open": "no", cpc: "whole" },
+      words:
+        "Split the ring at the break into two radial circuits with devices to suit, replace what heat has harmed, and test each.",
+      changes: { "live-conductor-open": "no", cpc: "whole", heat: "none" },
     },
   ],
   examples: [
@@ -174,10 +199,17 @@ export const ringBroken = topic({
     },
     {
       name: "protective conductor open at one place, every point earthed",
-      facts: { "live-conductor-open": false, cpc: "open-once" },
+      facts: { "live-conductor-open": false, cpc: "open-once", heat: "none" },
       possible: ["C3"],
       classification: "C3",
       source: "trade practice: fault protection remains from one side",
+    },
+    {
+      name: "ring whole, socket browned",
+      facts: { "live-conductor-open": false, cpc: "whole", heat: "marks" },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: what has been hot goes on heating",
     },
     {
       name: "the same held to be a danger",

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, ranked } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A ring final circuit bridged within itself, or joined to another circuit. */
@@ -102,8 +102,21 @@ export const ringInterconnected = topic({
   client: {
     C2: "Two cable loops are joined, or one is bridged. A part may get too hot or stay live when off. Have it put right soon.",
     C3: "A cable loop has an extra link in it. It is not a danger now. It makes tests unsure and should be put right.",
-    FI: "We could not find out how a cable loop is joined. A part may stay live when it is off. This must be looked at.",
-    none: "The cable loop is joined as it should be.",
+    FI: [
+      unsure(
+        "We could not find out how a cable loop is joined. A part may stay live when it is off. This must be looked at.",
+        ["joined"],
+      ),
+      unsure(
+        "A cable loop has an extra link in it. We could not find out if that is safe. This must be looked at.",
+        ["switching", "sections"],
+        is("joined", "within", "crossed"),
+      ),
+    ],
+    none: [
+      says("The cable loop is joined as it should be.", is("joined", "none")),
+      says("The extra link in the cable loop does no harm.", is("joined", "within")),
+    ],
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Sockets or points of a power circuit whose earth contact has no path back to the main earthing terminal. */
@@ -84,9 +84,28 @@ export const socketNoCpc = topic({
     },
   ],
   client: {
-    C2: "Some sockets have no earth wire. If a plugged in item goes wrong, its metal case could give a shock. Have this fixed soon.",
-    C3: "A power point has no earth wire. What it feeds now does not need one. Adding one would make it safer.",
-    FI: "We could not find out if some power points are earthed. A fault there could give a shock. This must be looked at soon.",
+    C2: "Some sockets have no sure earth. If a plugged in item goes wrong, its metal case could give a shock. Have this fixed soon.",
+    C3: [
+      says(
+        "A power point has no sure earth. What it feeds now does not need one. Adding one would make it safer.",
+        is("feeds", "class-2-fixed"),
+      ),
+      says(
+        "A power point has no sure earth. A fast safety switch guards you for now. Adding an earth would make it safer.",
+        all(is("feeds", "class-1"), yes("rcd-30ma")),
+      ),
+    ],
+    FI: [
+      unsure(
+        "We could not find out if some power points are earthed. A fault there could give a shock. This must be looked at soon.",
+        ["earth-path"],
+      ),
+      unsure(
+        "A power point has no sure earth. We could not find out if what it feeds needs one. This must be looked at soon.",
+        ["feeds", "rcd-30ma"],
+        is("earth-path", "uncertain", "open"),
+      ),
+    ],
     none: "The power points are earthed as they should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A spur of a ring or radial final circuit that feeds more than its cable can carry without a fuse. */
@@ -29,7 +29,7 @@ export const spurOverloaded = topic({
       yes: "the cable of the spur carries the rated current of the circuit's device",
       no: "the cable of the spur carries less than the circuit's device lets through",
       worse: "no",
-      worked: { by: "cable-capacity", met: "yes", notMet: "no" },
+      worked: { by: "cable-capacity", matter: "device-within-cable", met: "yes", notMet: "no", findings: "none" },
     }),
     load: ranked({
       asks: "What is likely to be plugged in there at the same time?",
@@ -102,9 +102,30 @@ export const spurOverloaded = topic({
     },
   ],
   client: {
-    C2: "Too many sockets hang on one thin cable. It could get too hot and start a fire. Have it changed soon.",
-    C3: "Several sockets hang on one thin cable. With small loads it copes. Adding a fuse would make it safer.",
-    FI: "We could not find out how some sockets are fed. Their cable could get too hot. This must be looked at.",
+    C2: [
+      says(
+        "Too many sockets hang on one thin cable. It could get too hot and start a fire. Have it changed soon.",
+        all(is("outlets", "several"), no("fused"), no("cable-carries")),
+      ),
+      says(
+        "The cable to some sockets has been too hot. It could start a fire. Have it put right soon.",
+        is("heat", "marks"),
+      ),
+    ],
+    C3: "Several sockets hang on one thin cable. It is not a danger now. Adding a fuse would make it safer.",
+    FI: [
+      unsure("We could not find out how some sockets are fed. Their cable could get too hot. This must be looked at.", [
+        "outlets",
+        "fused",
+        "cable-carries",
+      ]),
+      unsure(
+        "Several sockets hang on one thin cable. We could not find out how much it carries. This must be looked at.",
+        ["load"],
+        all(is("outlets", "several"), no("fused"), no("cable-carries")),
+      ),
+      unsure("We could not see if the cable to some sockets has been too hot. This must be looked at.", ["heat"]),
+    ],
     none: "The sockets are fed as they should be.",
   },
   remedies: [

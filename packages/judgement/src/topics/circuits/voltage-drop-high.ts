@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Voltage drop from the origin to the point of use above what the standard counts as satisfactory. */
@@ -92,9 +92,24 @@ export const voltageDropHigh = topic({
     },
   ],
   client: {
-    C2: "A long or bad cable weakens the power. Things may fail or get too hot. Have it put right soon.",
-    C3: "A long cable weakens the power a little. Lights may dim. It is not a danger. A thicker cable would be better.",
-    FI: "We could not find out why the power is weak at one point. It may be a hot joint. This must be looked at.",
+    C2: [
+      says("A poor joint weakens the power. It could get too hot. Have it put right soon.", yes("poor-joint")),
+      says(
+        "The power at the far end is too weak. Things may fail when they are needed. Have it put right soon.",
+        is("effect", "unsafe"),
+      ),
+    ],
+    C3: "The power at the far end is a bit weak. It is not a danger. A thicker cable would be better.",
+    FI: [
+      unsure(
+        "We could not find out why the power is weak at one point. It may be a hot joint. This must be looked at.",
+        ["poor-joint"],
+      ),
+      unsure("We could not find out if the power at the far end is strong enough to be safe. This must be looked at.", [
+        "effect",
+        "within",
+      ]),
+    ],
     none: "The power at the far end is strong enough.",
   },
   remedies: [

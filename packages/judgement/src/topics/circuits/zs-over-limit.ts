@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Earth fault loop impedance of a circuit above what its overcurrent device needs, or above what its cable gives. */
@@ -27,6 +27,7 @@ export const zsOverLimit = topic({
           "the overcurrent device alone would disconnect in time, with the exact value at operating temperature",
         "rcd-only": "the value is over the limit of the overcurrent device, so that only an RCD disconnects in time",
       },
+      worked: { by: "maximum-zs", matter: "overcurrent-disconnects", met: "overcurrent", notMet: "rcd-only" },
     }),
     "rcd-tested": yesNo({
       asks: "Did that RCD pass its test, and does it stand ahead of the whole circuit?",
@@ -34,7 +35,7 @@ export const zsOverLimit = topic({
       yes: "the RCD passed its test and covers the whole circuit",
       no: "the RCD was not shown to work, or does not cover the whole circuit",
       worse: "no",
-      worked: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no" },
+      worked: { by: "maximum-zs", matter: "residual-disconnects", met: "yes", notMet: "no" },
     }),
     unaccounted: yesNo({
       asks: "Is the reading well above what length, size and earlier readings account for, or unsteady?",
@@ -42,7 +43,13 @@ export const zsOverLimit = topic({
       yes: "the reading is well above what the cable accounts for",
       no: "nothing speaks against the reading being that of a sound cable",
       worse: "yes",
-      worked: { by: "r1r2-length", met: "no", notMet: "yes" },
+      worked: {
+        by: "r1r2-length",
+        matter: "resistance-not-above",
+        and: [{ by: "zs-agreement", matter: "readings-not-above" }],
+        met: "no",
+        notMet: "yes",
+      },
     }),
     "failing-joint": yesNo({
       asks: "If so: is a poor joint or a damaged conductor the cause?",
@@ -98,12 +105,8 @@ export const zsOverLimit = topic({
       id: "hot-joint",
       hazard: "burns-or-fire",
       route: "a poor joint heats under load or opens when a fault comes",
-      // Where the overcurrent device clears a fault by itself, a value that does not fit is taken up with the conductor.
-      exists: all(
-        any(is("disconnects", "not-in-time"), is("by", "rcd-only")),
-        yes("unaccounted"),
-        yes("failing-joint"),
-      ),
+      // Whatever clears a fault today: a joint that is failing is one event from heat or from no earth.
+      exists: all(yes("unaccounted"), yes("failing-joint")),
       layers: [
         {
           id: "connection",
@@ -130,10 +133,47 @@ export const zsOverLimit = topic({
     },
   ],
   client: {
-    C2: "If a fault makes metal live here, the power may not go off fast enough. That could give a bad shock. Have it fixed soon.",
-    C3: "The fuse alone would be too slow in a fault. A safety switch does the job for now. Lowering the value would be better.",
-    FI: "A test value is much higher than it should be, and we do not know why. It could be a bad joint. This must be looked at.",
-    none: "In a fault the power goes off in time here.",
+    C2: [
+      says(
+        "If a fault makes metal live here, the power may not go off fast enough. That could give a bad shock. Have it fixed soon.",
+        any(
+          is("disconnects", "not-in-time"),
+          all(is("disconnects", "in-time"), is("by", "rcd-only"), no("rcd-tested")),
+        ),
+      ),
+      says(
+        "A joint or a wire here is bad. It could get hot or fail in a fault. Have it fixed soon.",
+        all(yes("unaccounted"), yes("failing-joint")),
+      ),
+    ],
+    C3: [
+      says(
+        "The fuse alone would be too slow in a fault. A safety switch does the job for now. Lowering the value would be better.",
+        is("disconnects", "in-time"),
+      ),
+      says(
+        "The fuse alone would be too slow in a fault. Metal that is linked keeps you safe for now. Lowering the value would be better.",
+        is("disconnects", "voltage-held"),
+      ),
+    ],
+    FI: [
+      unsure(
+        "A test value is much higher than it should be, and we do not know why. It could be a bad joint. This must be looked at.",
+        ["failing-joint"],
+        yes("unaccounted"),
+      ),
+      unsure("We could not find out if the power would go off in time in a fault. This must be looked at.", [
+        "disconnects",
+        "by",
+        "rcd-tested",
+        "unaccounted",
+        "failing-joint",
+      ]),
+    ],
+    none: [
+      says("In a fault the power goes off in time here.", is("disconnects", "in-time")),
+      says("In a fault the metal here stays at a safe level.", is("disconnects", "voltage-held")),
+    ],
   },
   remedies: [
     {
@@ -154,6 +194,13 @@ export const zsOverLimit = topic({
     },
   ],
   examples: [
+    {
+      name: "within its limit, and a loose earth joint found",
+      facts: { disconnects: "in-time", by: "overcurrent", unaccounted: true, "failing-joint": true },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: a joint that is going is one event from no earth",
+    },
     {
       name: "over the breaker's limit, a tested 30 mA RCD does it, sound conductor",
       facts: { disconnects: "in-time", by: "rcd-only", "rcd-tested": true, unaccounted: false },
@@ -183,7 +230,7 @@ export const zsOverLimit = topic({
     },
     {
       name: "fails 0.8 of the limit cold, 1.30 Ω hot against 1.37 Ω",
-      facts: { disconnects: "in-time", by: "overcurrent" },
+      facts: { disconnects: "in-time", by: "overcurrent", unaccounted: false },
       possible: ["none"],
       classification: "none",
       source: "arithmetic: 0.70 + 0.50 × 1.20 = 1.30, at most 218.5 ÷ 160 = 1.366",

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Neutral and earth are joined where only the distributor, or nobody, may join them. */
@@ -70,11 +70,40 @@ export const earthNeutralJoined = topic({
       regulations: ["543.4.1"],
     },
   ],
+  dangers: [
+    {
+      id: "metal-live",
+      least: "C1",
+      when: yes("metal-live"),
+      words: "metal within reach is live now",
+      regulations: ["131.2.2", "411.3.1.1"],
+    },
+  ],
   client: {
     C1: "Metal here is live because two wires are joined that must be apart. It can kill. Turn the power off now.",
-    C2: "Two wires are joined that must be apart. If one comes loose, metal could give a shock. Have it put right soon.",
-    FI: "We could not find where two wires are joined that must be apart. This must be traced soon.",
-    none: "The earth wires are kept apart as they should be.",
+    C2: [
+      says(
+        "Two wires are joined that must be apart. If one comes loose, metal could give a shock. Have it put right soon.",
+        any(is("joined", "downstream", "neutral-as-earth"), no("designed-so")),
+      ),
+      says("Metal here is live. Turn the power off now and have the cause found.", yes("metal-live")),
+    ],
+    FI: [
+      unsure("We could not find out if two wires are joined that must be apart. This must be traced soon.", ["joined"]),
+      unsure(
+        "Two wires are joined where the power comes in. We could not find out if they are meant to be. This must be traced soon.",
+        ["designed-so"],
+        is("joined", "link-at-origin"),
+      ),
+      unsure("We could not find out if metal here is live. This must be tested soon.", ["metal-live"]),
+    ],
+    none: [
+      says("The earth wires are kept apart as they should be.", is("joined", "by-distributor")),
+      says(
+        "The earth wires are joined in the way they were planned.",
+        all(yes("designed-so"), is("joined", "link-at-origin")),
+      ),
+    ],
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** The earthing conductor of the supply and its connections: tight, whole, protected, labelled. */
@@ -101,14 +101,33 @@ export const earthingConductorCondition = topic({
     },
     { when: no("label"), words: "the connection has no label", regulations: ["514.13.1"] },
   ],
+  dangers: [
+    {
+      id: "metal-live",
+      least: "C1",
+      when: yes("metal-live"),
+      words: "metal within reach is live now",
+      regulations: ["131.2.2", "411.3.1.1"],
+    },
+  ],
   client: {
-    C1: "Metal here is live and the earth wire is not joined. It can kill. Turn the power off and have it put right now.",
-    C2: "The main earth wire is off, loose or worn. If a fault comes, metal could stay live. Have it put right today.",
+    C1: "Metal here is live and the earth wire is off, loose or worn. It can kill. Turn the power off and have it put right now.",
+    C2: [
+      says(
+        "The main earth wire is off, loose or worn. If a fault comes, metal could stay live. Have it put right today.",
+        any(is("connection", "loose", "off"), is("run", "worn")),
+      ),
+      says(
+        "The main earth wire is held by the wrong kind of clamp. It may not last. In a fault, metal could stay live. Have it put right soon.",
+        is("connection", "improvised-clamp"),
+      ),
+    ],
     C3: "The main earth wire works. It should be better fixed or marked.",
-    FI: "We could not see all of the main earth wire. This must be looked at soon.",
+    FI: unsure("We could not see all of the main earth wire. This must be looked at soon.", ["connection", "run"]),
     none: "The main earth wire is in order.",
   },
   remedies: [
+    { words: "Until it is put right, find and isolate what makes the metal live.", changes: { "metal-live": "no" } },
     { words: "Fix the label.", changes: { label: "yes" } },
     {
       words: "Connect or tighten the conductor on a proper terminal, and measure the external loop again.",
@@ -136,7 +155,7 @@ export const earthingConductorCondition = topic({
     },
     {
       name: "pipe clamp on the lead sheath, tight",
-      facts: { connection: "improvised-clamp", run: "sound", label: true },
+      facts: { connection: "improvised-clamp", run: "sound", "metal-live": false, label: true },
       possible: ["C3"],
       source: "trade discussion of clamps on the service cable",
     },
@@ -149,7 +168,7 @@ export const earthingConductorCondition = topic({
     },
     {
       name: "label missing",
-      facts: { connection: "tight", run: "sound", label: false },
+      facts: { "metal-live": false, connection: "tight", run: "sound", label: false },
       possible: ["C3"],
       source: "regulation 514.13.1",
     },

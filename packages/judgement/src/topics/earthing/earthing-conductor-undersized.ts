@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, NEVER, no, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, NEVER, no, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An earthing conductor smaller than the tables ask for, or than a fault at the origin allows. */
@@ -22,7 +22,7 @@ export const earthingConductorUndersized = topic({
       yes: "it has the size that selection by the tails gives",
       no: "it is smaller than selection by the tails gives",
       worse: "no",
-      worked: { by: "earthing-conductor-size", met: "yes", notMet: "no" },
+      worked: { by: "earthing-conductor-size", matter: "earthing-conductor-size", met: "yes", notMet: "no" },
     }),
     "below-pme-size": yesNo({
       asks: "Is the supply PME, and the conductor smaller than a main bonding conductor has to be there?",
@@ -117,9 +117,29 @@ export const earthingConductorUndersized = topic({
     },
   ],
   client: {
-    C2: "The main earth wire is too thin. It could burn off in a fault and leave metal live. Have it changed soon.",
+    C2: [
+      says(
+        "The main earth wire is too thin. It could burn off in a fault and leave metal live. Have it changed soon.",
+        no("adiabatic"),
+      ),
+      says(
+        "The main earth wire has been hot. It could burn off in a fault and leave metal live. Have it changed soon.",
+        yes("heat-damage"),
+      ),
+      says(
+        "The main earth wire is too thin for this kind of supply. It could burn off and leave metal live. Have it changed soon.",
+        yes("below-pme-size"),
+      ),
+    ],
     C3: "The main earth wire is a bit thin by the rules of today. It will do for now. A thicker one is better.",
-    FI: "We could not find out if the main earth wire is thick enough. This must be looked at.",
+    FI: [
+      unsure("We could not find out if the main earth wire is thick enough. This must be looked at.", [
+        "adiabatic",
+        "table-size",
+        "below-pme-size",
+      ]),
+      unsure("We could not see if the main earth wire has been hot. This must be looked at.", ["heat-damage"]),
+    ],
     none: "The main earth wire is thick enough.",
   },
   remedies: [

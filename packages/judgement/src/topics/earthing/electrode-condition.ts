@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The electrode itself, its connection and its conductor. */
@@ -98,9 +98,25 @@ export const electrodeCondition = topic({
     },
   ],
   client: {
-    C2: "The wire to the earth rod is off or does not work well. In a fault, metal could stay live. Have it put right today.",
-    C3: "The earth rod works. Its wire or clamp should be made safer from knocks and rust.",
-    FI: "We could not find the earth rod or test it well. This must be looked at soon.",
+    C2: [
+      says(
+        "The wire to the earth rod is off or loose. In a fault, metal could stay live. Have it put right today.",
+        is("connected", "loose", "off"),
+      ),
+      says(
+        "The earth rod does not work well enough. In a fault, metal could stay live. Have it put right soon.",
+        no("suits-rcds"),
+      ),
+      says(
+        "The clamp on the earth rod is rusty. If it fails, metal could stay live in a fault. Have it put right soon.",
+        is("connected", "corroded"),
+      ),
+    ],
+    C3: "The earth rod works. Its wire, clamp or cover should be better.",
+    FI: unsure("We could not find the earth rod or test it well. This must be looked at soon.", [
+      "connected",
+      "suits-rcds",
+    ]),
     none: "The earth rod and its wire are in order.",
   },
   remedies: [

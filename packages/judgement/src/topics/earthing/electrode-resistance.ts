@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An earth electrode of high resistance, against its RCDs and over the years. */
@@ -89,9 +89,20 @@ export const electrodeResistance = topic({
     },
   ],
   client: {
-    C2: "The earth rod does not do its job well enough. In a fault, metal could stay live. Have the rod made better soon.",
+    C2: "The earth rod does not do its job well enough. In a fault, metal could stay live. Have this put right soon.",
     C3: "The earth rod works, but only just. Dry soil could make it worse. A second rod would help.",
-    FI: "The earth rod gave a poor test. We could not find out why. This must be looked at soon.",
+    FI: [
+      unsure(
+        "The earth rod gave a poor test. We could not find out why. This must be looked at soon.",
+        ["cause"],
+        yes("above-200"),
+      ),
+      unsure("We could not find out if the earth rod does its job. It must be tested soon.", [
+        "suits-rcds",
+        "above-200",
+        "cause",
+      ]),
+    ],
     none: "The earth rod works well enough.",
   },
   remedies: [

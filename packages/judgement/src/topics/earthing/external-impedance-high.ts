@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An external loop impedance above what the system usually has. */
@@ -14,7 +14,7 @@ export const externalImpedanceHigh = topic({
       yes: "the external loop impedance is as usual or as declared",
       no: "the external loop impedance is higher than usual and than declared",
       worse: "no",
-      worked: { by: "external-impedance", met: "yes", notMet: "no" },
+      worked: { by: "external-impedance", met: "yes" },
     }),
     disconnects: yesNo({
       asks: "With it, are faults on every circuit still disconnected in time, by breaker, fuse or RCD?",
@@ -71,10 +71,39 @@ export const externalImpedanceHigh = topic({
     },
   ],
   departures: [],
+  dangers: [
+    {
+      id: "earth-lost",
+      least: "C2",
+      when: is("cause", "lost"),
+      words: "the supply's earth is broken, and only chance paths stand in for it",
+      regulations: ["411.3.1.1", "542.1.2"],
+    },
+  ],
   client: {
-    C2: "The earth from the street is not good enough. In a fault, metal could stay live. Call the power network soon.",
-    FI: "The earth from the street gave a poor test. The power network must find out why.",
-    none: "The earth from the street is good enough.",
+    C2: [
+      says(
+        "The earth from the street is not good enough. In a fault, metal could stay live. Call the power network soon.",
+        no("usual"),
+      ),
+      says("In a fault, some metal could stay live. Have this put right soon.", no("disconnects")),
+    ],
+    FI: [
+      unsure(
+        "The earth from the street gave a poor test. The power network must find out why.",
+        ["cause"],
+        no("usual"),
+      ),
+      unsure("We could not find out if the earth from the street is good enough. It must be tested.", [
+        "usual",
+        "disconnects",
+        "cause",
+      ]),
+    ],
+    none: [
+      says("The earth from the street is good enough.", any(yes("usual"), is("cause", "network"))),
+      "A fault here is cut off in time today.",
+    ],
   },
   remedies: [
     {
@@ -97,10 +126,17 @@ export const externalImpedanceHigh = topic({
     },
     {
       name: "the same where disconnection is held to be enough",
-      facts: { usual: false, disconnects: true },
+      facts: { usual: false, disconnects: true, cause: "connection" },
       positions: { "while-it-disconnects": "no-observation" },
       possible: ["none"],
       source: "trade discussion of usual values",
+    },
+    {
+      name: "the supply's earth found broken, faults cleared through water pipes",
+      facts: { usual: true, disconnects: true, cause: "lost" },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: a chance path may go at any time",
     },
     {
       name: "1.9 Ω, breakers only",

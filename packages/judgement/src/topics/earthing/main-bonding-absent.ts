@@ -1,4 +1,4 @@
-import { all, is, NEVER, ranked } from "@good-grounds/core";
+import { all, is, NEVER, ranked, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A metal service or part of the building that brings in earth potential, and is not bonded. */
@@ -61,7 +61,14 @@ export const mainBondingAbsent = topic({
   client: {
     C2: "A metal pipe or part has no safety link to earth. In a fault you could get a shock from it. Have the link put in soon.",
     C3: "A metal pipe has no safety link of its own. It is linked in another way. A link of its own is better.",
-    FI: "We could not find out if a metal pipe needs a safety link to earth. This must be looked at soon.",
+    FI: [
+      unsure("We could not find out if a metal pipe needs a safety link to earth. This must be looked at soon.", [
+        "extraneous",
+      ]),
+      unsure("We could not find out if a metal pipe has its safety link to earth. This must be looked at soon.", [
+        "bond",
+      ]),
+    ],
     none: "This pipe or part is linked to earth, or does not need to be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A main bonding connection that cannot be got at, or has no label. */
@@ -87,7 +87,13 @@ export const mainBondingHidden = topic({
   client: {
     C2: "A pipe is not linked to earth as it should be. In a fault you could get a shock from it. Have this put right soon.",
     C3: "The earth link to a pipe has no tag or cannot be seen. It works today. Make it easy to see and tag it.",
-    FI: "We could not see how a pipe is linked to earth. Someone must open it up and look.",
+    FI: [
+      unsure("We could not see how a pipe is linked to earth. Someone must open it up and look.", [
+        "joined-by",
+        "clamp-reached",
+      ]),
+      unsure("We could not test the earth link to a pipe. It must be tested.", ["continuous"]),
+    ],
     none: "The earth link to this pipe can be seen and is marked.",
   },
   remedies: [

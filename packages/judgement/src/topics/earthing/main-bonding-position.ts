@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, oneKind, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A main bond that is made, but in the wrong place or in a way that does not last. */
@@ -95,9 +95,13 @@ export const mainBondingPosition = topic({
   ],
   client: {
     C2: "The earth link to a pipe does not do its job. In a fault you could get a shock from the pipe. Have it put right soon.",
-    C3: "The earth link to a pipe works. It should be in a better place or better fixed.",
-    FI: "We could not find out if the earth link to a pipe does its job. This must be looked at.",
-    none: "The earth link to this pipe is well placed.",
+    C3: "The earth link to a pipe works. It should be made in a better way.",
+    FI: unsure("We could not find out if the earth link to a pipe does its job. This must be looked at.", [
+      "place",
+      "earthy-side",
+      "clamp",
+    ]),
+    none: "The earth link to this pipe does its job.",
   },
   remedies: [
     { words: "Clean the metal, fit a clamp made for it, and measure.", changes: { clamp: "proper" } },

@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A bonding conductor that reads higher than its length explains. */
@@ -73,11 +73,32 @@ export const mainBondingResistance = topic({
       words: "the bonding conductor reads more than the usual yardstick",
       regulations: ["411.3.1.2", "643.2.1"],
     },
+    {
+      when: is("cause", "connection", "conductor"),
+      words: "a connection or the conductor itself is not sound",
+      regulations: ["526.1", "543.3.1"],
+    },
+  ],
+  dangers: [
+    {
+      id: "conductor-cut",
+      least: "C2",
+      when: is("cause", "conductor"),
+      words: "the bonding conductor is cut or broken in part",
+      regulations: ["411.3.1.2", "543.3.1"],
+    },
   ],
   client: {
-    C2: "The earth link to a pipe does not make good contact. In a fault you could get a shock. Have it put right soon.",
+    C2: "The earth link to a pipe is cut, loose or makes bad contact. In a fault you could get a shock. Have it put right soon.",
     C3: "The earth link to a pipe is not as good as it could be. It works today.",
-    FI: "The earth link to a pipe gave a poor test. We could not find out why. This must be looked at.",
+    FI: [
+      unsure(
+        "The earth link to a pipe gave a poor test. We could not find out why. This must be looked at.",
+        ["cause"],
+        no("reading-fits"),
+      ),
+      unsure("We could not test the earth link to a pipe well. It must be tested.", ["reading-fits", "cause"]),
+    ],
     none: "The earth link to this pipe works as it should.",
   },
   remedies: [
@@ -100,13 +121,13 @@ export const mainBondingResistance = topic({
     },
     {
       name: "35 m of 10 mm², 0.07 Ω",
-      facts: { "reading-fits": true, "over-5-hundredths": true },
+      facts: { "reading-fits": true, "over-5-hundredths": true, cause: "run" },
       possible: ["none"],
       source: "arithmetic: 35 m × 1.83 mΩ/m = 0.064 Ω",
     },
     {
       name: "the same by the flat figure",
-      facts: { "reading-fits": true, "over-5-hundredths": true },
+      facts: { cause: "run", "reading-fits": true, "over-5-hundredths": true },
       positions: { "flat-figure": "for-the-whole" },
       possible: ["C3"],
       source: "trade discussion of 0.05 Ω",

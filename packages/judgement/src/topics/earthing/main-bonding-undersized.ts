@@ -1,4 +1,4 @@
-import { ALWAYS, all, amount, any, below, held, NEVER, no, not, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, amount, any, below, held, NEVER, no, not, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A main bonding conductor that is there and smaller than the tables ask for. */
@@ -86,19 +86,47 @@ export const mainBondingUndersized = topic({
       regulations: ["544.1.1"],
     },
   ],
+  dangers: [
+    {
+      id: "bond-hot",
+      least: "C2",
+      when: yes("heat-damage"),
+      words: "the bond has carried enough current to be hot, as with a broken supply neutral or a fault that stays",
+      regulations: ["411.3.1.2", "543.3.1", "544.1.1"],
+    },
+  ],
   client: {
-    C2: "The earth link to a pipe is too thin. It may fail in a fault, and you could get a shock. Have it changed soon.",
+    C2: "The earth link to a pipe is too thin or has been hot. It may fail, and you could get a shock. Have it changed soon.",
     C3: "The earth link to a pipe is thin by the rules of today. It still works. A thicker one is better.",
-    FI: "We could not find out if the earth link to a pipe is thick enough. This must be looked at.",
-    none: "The earth link to this pipe is thick enough.",
+    FI: [
+      unsure("We could not find out if the earth link to a pipe is thick enough. This must be looked at.", [
+        "table-size",
+        "size",
+        "pme",
+      ]),
+      unsure("We could not see if the earth link to a pipe has been hot. This must be looked at.", ["heat-damage"]),
+    ],
+    none: says("The earth link to this pipe is thick enough.", yes("table-size")),
   },
   remedies: [
     {
       words: "Run a bonding conductor of the size of the table beside or in place of the old one.",
       changes: { "table-size": "yes" },
     },
+    {
+      words:
+        "Where it has been hot, find the current that heated it, have the supply neutral proved, and replace the conductor.",
+      changes: { "table-size": "yes", "heat-damage": "no" },
+    },
   ],
   examples: [
+    {
+      name: "10 mm² as the table asks, browned and stiff",
+      facts: { "table-size": true, size: "10 mm²", pme: true, "heat-damage": true },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: a bond that has been hot has carried load or fault current",
+    },
     {
       name: "6 mm² to gas and water on PME, no heat",
       facts: { "table-size": false, size: "6 mm²", pme: true, "heat-damage": false },

@@ -1,4 +1,4 @@
-import { ALWAYS, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The main earthing terminal: whether there is one, tight, in reach, and fit to be opened for tests. */
@@ -79,7 +79,7 @@ export const mainEarthingTerminal = topic({
   client: {
     C2: "The main earth joint is loose or badly made. If a fault comes, metal could stay live. Have it put right today.",
     C3: "The main earth joint works. It should be easy to reach, test and tell apart.",
-    FI: "We could not get to the main earth joint. It must be looked at soon.",
+    FI: unsure("We could not get to the main earth joint. It must be looked at soon.", ["terminal", "tight"]),
     none: "The main earth joint is in order.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The means of earthing cannot be seen, while a reading may say that there is one. */
@@ -79,9 +79,32 @@ export const meansOfEarthingHidden = topic({
   ],
   departures: [],
   client: {
-    C2: "The wiring has no sure link to earth. If a fault comes, metal could give a shock. Have a proper earth put in soon.",
-    FI: "We could not see how the wiring is earthed. The test was good, but the path is hid. It must be traced.",
-    none: "The wiring is earthed well enough.",
+    C2: [
+      says(
+        "The wiring has no sure link to earth. If a fault comes, metal could give a shock. Have a proper earth put in soon.",
+        any(is("path", "chance", "none"), is("means-seen", "chance-only")),
+      ),
+      says(
+        "The earth of the wiring gave a poor test. If a fault comes, metal could give a shock. Have it put right soon.",
+        no("loop-usual"),
+      ),
+    ],
+    FI: [
+      unsure(
+        "We could not see how the wiring is earthed. The test was good, but the path is hid. It must be traced.",
+        ["path"],
+        all(yes("loop-usual"), is("means-seen", "nothing")),
+      ),
+      unsure("We could not find out how well the wiring is earthed. It must be traced.", [
+        "means-seen",
+        "loop-usual",
+        "path",
+      ]),
+    ],
+    none: [
+      says("The wiring is earthed well enough.", any(is("means-seen", "proper"), is("path", "proper"))),
+      says("The test of the earth was good.", yes("loop-usual")),
+    ],
   },
   remedies: [
     {

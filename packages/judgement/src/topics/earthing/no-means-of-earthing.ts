@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Nothing, or only a pipe, connects the main earthing terminal to earth. */
@@ -84,11 +84,41 @@ export const noMeansOfEarthing = topic({
       regulations: ["411.3.1.1", "542.1.2", "542.2.6"],
     },
   ],
+  dangers: [
+    {
+      id: "metal-live",
+      least: "C1",
+      when: yes("metal-live"),
+      words: "metal within reach is live now",
+      regulations: ["131.2.2", "411.3.1.1"],
+    },
+  ],
   client: {
-    C1: "Metal here is live and there is no earth to make it safe. It can kill. Turn the power off and have it put right now.",
-    C2: "The wiring has no proper earth. If a fault comes, metal could give a shock and stay live. Have an earth put in soon.",
+    C1: "Metal here is live and there is no proper earth to make it safe. It can kill. Turn the power off and have it put right now.",
+    C2: [
+      says(
+        "The wiring has no proper earth. If a fault comes, metal could give a shock and stay live. Have an earth put in soon.",
+        no("metal-live"),
+      ),
+      says(
+        "Metal here is live, and the wiring has no proper earth. Turn the power off and have it put right now.",
+        yes("metal-live"),
+      ),
+    ],
     C3: "The wiring uses a pipe as its earth. It works today. A proper earth should be put in.",
-    FI: "We could not find out if the wiring has a proper earth. This must be looked at soon.",
+    FI: [
+      unsure("We could not find out if the wiring has a proper earth. This must be looked at soon.", ["means"]),
+      unsure(
+        "The wiring uses a pipe as its earth. We could not find out if that works. This must be looked at soon.",
+        ["pipe-loop"],
+        is("means", "pipe-only"),
+      ),
+      unsure(
+        "The wiring uses a pipe as its earth. We could not find out if metal here is live. This must be tested soon.",
+        ["metal-live"],
+        is("means", "pipe-only"),
+      ),
+    ],
     none: "The wiring is earthed as it should be.",
   },
   remedies: [

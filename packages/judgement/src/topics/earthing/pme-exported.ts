@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, oneKind, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, oneKind, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The earth of a PME supply is taken to where a broken supply neutral makes it dangerous. */
@@ -84,7 +84,11 @@ export const pmeExported = topic({
   ],
   client: {
     C2: "The earth from the street goes to a place outside. If a main wire breaks, metal there could give a shock. Change it soon.",
-    FI: "We could not find out how the place outside is earthed. This must be looked at soon.",
+    FI: unsure("We could not find out how the place outside is earthed. This must be looked at soon.", [
+      "pme-earth",
+      "place",
+      "bonded",
+    ]),
     none: "The place outside is earthed in a safe way.",
   },
   remedies: [

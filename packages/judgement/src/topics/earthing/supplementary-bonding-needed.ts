@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, NEVER, no, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, NEVER, no, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Supplementary bonding where a fault is not disconnected in time, or where the place asks for it. */
@@ -14,14 +14,15 @@ export const supplementaryBondingNeeded = topic({
       yes: "the fuse or breaker disconnects an earth fault in time",
       no: "the fuse or breaker does not disconnect an earth fault in time",
       worse: "no",
-      worked: { by: "maximum-zs", met: "yes", notMet: "no" },
+      worked: { by: "maximum-zs", matter: "overcurrent-disconnects", met: "yes", notMet: "no" },
     }),
     "rcd-in-time": yesNo({
-      asks: "Is it disconnected in time by an RCD?",
+      asks: "Is it disconnected in time by an RCD that passed its test?",
       effort: "measured",
       yes: "an RCD disconnects an earth fault in time",
       no: "no RCD disconnects an earth fault in time",
       worse: "no",
+      worked: { by: "maximum-zs", matter: "residual-disconnects", met: "yes", notMet: "no" },
     }),
     "asked-by-place": yesNo({
       asks: "Is it a place that asks for it in any case, such as a pool or where livestock stand?",
@@ -99,8 +100,20 @@ export const supplementaryBondingNeeded = topic({
   ],
   client: {
     C2: "Metal parts here are not linked to each other. In a fault you could get a shock from two of them. Have it put right soon.",
-    C3: "Metal parts here are not all linked. A safety switch helps. Linking them is better.",
-    FI: "We could not find out if metal parts here are linked as they need to be. This must be tested.",
+    C3: [
+      says("Metal parts here are not all linked. A safety switch helps. Linking them is better.", yes("rcd-in-time")),
+      "Metal parts here are not all linked. It is not a danger now. Linking them is better.",
+    ],
+    FI: [
+      unsure("We could not find out if metal parts here are linked as they need to be. This must be tested.", [
+        "bonded",
+      ]),
+      unsure(
+        "Metal parts here are not all linked. We could not find out if they have to be. This must be tested.",
+        ["in-time", "rcd-in-time", "asked-by-place"],
+        no("bonded"),
+      ),
+    ],
     none: "Metal parts here are safe as they are.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** On an earth electrode, what lies in front of the first RCD. */
@@ -84,7 +84,10 @@ export const ttUnprotectedLength = topic({
   client: {
     C2: "In front of the safety switch a loose wire could make metal live, and nothing would cut it off. Have it put right soon.",
     C3: "The wires in front of the safety switch could be better. It is not a danger now.",
-    FI: "We could not see the wires in front of the safety switch. This must be looked at.",
+    FI: [
+      unsure("We could not see the wires in front of the safety switch. This must be looked at.", ["tails", "board"]),
+      unsure("We could not find out if another safety switch comes first. This must be looked at.", ["upstream"]),
+    ],
     none: "The wires in front of the safety switch are in order.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Places where what is kept or worked catches fire easily: wood shops, barns, paper stores. */
@@ -25,10 +25,10 @@ export const dustyOrStoragePlace = topic({
       worse: "no",
     }),
     "rcd-300ma": yesNo({
-      asks: "Are the circuits behind an RCD of 300 mA or less (or a mineral-insulated or busbar system)?",
+      asks: "Are the circuits behind a working RCD of 300 mA or less (or a mineral-insulated or busbar system)?",
       effort: "glance",
-      yes: "the circuits are behind an RCD of 300 mA or less, or need none",
-      no: "the circuits lack an RCD of 300 mA or less",
+      yes: "the circuits are behind a working RCD of 300 mA or less, or need none",
+      no: "the circuits lack a working RCD of 300 mA or less",
       worse: "no",
     }),
     heat: yesNo({
@@ -74,10 +74,24 @@ export const dustyOrStoragePlace = topic({
       regulations: ["422.3.3", "422.3.9"],
     },
   ],
+  dangers: [
+    {
+      id: "heat",
+      least: "C2",
+      when: yes("heat"),
+      words: "there are signs of heat or scorching",
+      regulations: ["421.1.1", "526.1"],
+    },
+  ],
   client: {
     C2: "Dust or stock could catch fire from the electrics here. Clean up, and have it put right soon.",
-    C3: "The electrics here are not made for so much dust. Keep the place clean. They are not a danger now.",
-    FI: "We could not find out if the electrics here could set dust alight. This must be looked at soon.",
+    C3: "Parts of the electrics here are not what a dusty place needs. Keep the place clean. They are not a danger now.",
+    FI: unsure("We could not find out if the electrics here could set dust alight. This must be looked at soon.", [
+      "dust",
+      "enclosure",
+      "rcd-300ma",
+      "heat",
+    ]),
     none: "The electrics suit this dusty place.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Emergency lighting of ways out: what is left when the ordinary light goes. */
@@ -78,9 +78,25 @@ export const emergencyLighting = topic({
     },
   ],
   client: {
-    C2: "If the lights fail, no light shows the way out. People could fall. Have it put right soon.",
-    C3: "The emergency lights are not quite right. A repair would make the way out safer.",
-    FI: "We could not test the emergency lights. They may not work. They must be tested soon.",
+    C2: [
+      says(
+        "If the lights fail, no light shows the way out. People could fall. Have it put right soon.",
+        is("light", "none"),
+      ),
+      says(
+        "If the light of one part fails, people there may have no light on the way out. They could fall. Have it put right soon.",
+        is("light", "some"),
+      ),
+    ],
+    C3: "The emergency lights do not work fully, or nobody can show that they do. It is not a danger now. A repair would make the way out safer.",
+    FI: [
+      unsure("We could not test the emergency lights. They may not work. They must be tested soon.", ["light"]),
+      unsure(
+        "Emergency lights do not work. We could not find out if people depend on them. This must be looked at soon.",
+        ["relied-on", "senses-local"],
+        is("light", "some", "none"),
+      ),
+    ],
     none: "The emergency lights work.",
   },
   remedies: [

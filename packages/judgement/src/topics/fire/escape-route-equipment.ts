@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Cables and switchgear on a protected way out. */
@@ -82,11 +82,25 @@ export const escapeRouteEquipment = topic({
       regulations: ["422.2.1", "422.2.2"],
     },
   ],
+  dangers: [
+    {
+      id: "heat",
+      least: "C2",
+      when: yes("heat"),
+      words: "there are signs of heat or of a loose connection",
+      regulations: ["421.1.1", "526.1"],
+    },
+  ],
   client: {
-    C1: "Hot electrical parts on the only way out could start a fire at any time. Have them made safe now.",
+    C1: "Hot electrical parts on the way out could start a fire at any time. Have them made safe now.",
     C2: "Electrical parts on the way out could burn and trap people. Have them put right soon.",
     C3: "Electrical parts stand on the way out. They are sound. A closed cupboard would be better.",
-    FI: "We could not open all parts on the way out. They could be a fire risk. They must be looked at soon.",
+    FI: unsure("We could not open all parts on the way out. They could be a fire risk. They must be looked at soon.", [
+      "heat",
+      "what",
+      "low-smoke",
+      "route",
+    ]),
     none: "Nothing electrical on the way out puts people at risk.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { any, is, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { any, is, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The supply to smoke and fire alarms. */
@@ -69,7 +69,13 @@ export const fireAlarmSupply = topic({
   client: {
     C2: "A smoke alarm does not sound or has no power. You would not be warned of a fire. Have it put right soon.",
     C3: "The supply to the smoke alarms could be better or is not marked. They work now.",
-    FI: "We could not find out if the smoke alarms have power. This must be looked at soon.",
+    FI: [
+      unsure("We could not find out if the smoke alarms have power. This must be looked at soon.", [
+        "supply",
+        "battery",
+      ]),
+      unsure("We could not find out if the smoke alarms sound. This must be looked at soon.", ["sounds"]),
+    ],
     none: "The smoke alarms have power and sound when tested.",
   },
   remedies: [

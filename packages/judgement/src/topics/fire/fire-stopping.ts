@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Holes made for cables and fittings through walls, floors and ceilings that hold back fire. */
@@ -91,8 +91,27 @@ export const fireStopping = topic({
   ],
   client: {
     C2: "There is a hole in a wall or ceiling that should hold back fire. Smoke could pass. Have it sealed soon.",
-    C3: "There is a small gap round a cable in a fire wall. Have it sealed when work is next done.",
-    FI: "We could not see if cable holes in a fire wall are sealed. This must be looked at soon.",
+    C3: [
+      says(
+        "There is a small gap round a cable in a fire wall. Have it sealed when work is next done.",
+        is("opening", "single-cable"),
+      ),
+      says(
+        "There is a hole in a fire wall or ceiling. Alarms would warn people of a fire. Have it sealed soon.",
+        is("opening", "fittings", "bunch"),
+      ),
+    ],
+    FI: [
+      unsure("We could not see if cable holes in a fire wall are sealed. This must be looked at soon.", [
+        "opening",
+        "element",
+      ]),
+      unsure(
+        "There is a hole in a fire wall or ceiling. We could not find out if alarms would warn people. This must be looked at soon.",
+        ["detection"],
+        is("opening", "single-cable", "fittings", "bunch"),
+      ),
+    ],
     none: "Holes for cables are sealed where they have to be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A discharge sign or light above low voltage, and the switch with which firefighters make it dead. */
@@ -83,7 +83,11 @@ export const firefightersSwitch = topic({
   client: {
     C2: "In a fire, the fire service cannot turn your sign off. It could give them a deadly shock. A switch must be fitted soon.",
     C3: "The switch for firefighters at your sign is missing or hard to find. A good one should be fitted.",
-    FI: "We could not find how firefighters turn your sign off. This must be looked at soon.",
+    FI: unsure("We could not find how firefighters turn your sign off. This must be looked at soon.", [
+      "switch",
+      "other-way",
+      "high-voltage",
+    ]),
     none: "Firefighters can turn the sign off, or no such switch is needed.",
   },
   remedies: [

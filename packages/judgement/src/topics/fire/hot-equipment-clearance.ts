@@ -1,4 +1,4 @@
-import { any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Equipment that gets hot, and what stands close to it. */
@@ -92,9 +92,21 @@ export const hotEquipmentClearance = topic({
   ],
   client: {
     C1: "Something near hot equipment has begun to char. It could burn at any time. Keep it off.",
-    C2: "Hot equipment is too close to things that burn, or can be touched. Keep it off until it is put right.",
+    C2: [
+      says(
+        "Hot equipment is too close to things that burn. It could start a fire. Keep it off until it is put right.",
+        any(is("clearance", "touching"), is("marks", "brown")),
+      ),
+      says("A hot part can be touched and could burn someone. Keep it off until it is guarded.", yes("touchable")),
+    ],
     C3: "Hot equipment is a little close to things that can burn. It is not a danger now. Move them apart.",
-    FI: "We could not see what lies near the hot equipment. This must be looked at soon.",
+    FI: [
+      unsure("We could not see what lies near the hot equipment. This must be looked at soon.", ["clearance", "marks"]),
+      unsure("We could not find out how safe the hot equipment is. This must be looked at soon.", [
+        "touchable",
+        "cut-out",
+      ]),
+    ],
     none: "Hot equipment is far enough from things that burn.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, no, oneKind, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, oneKind, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Core colours that say something else than what the core is. */
@@ -80,9 +80,18 @@ export const conductorColours = topic({
   ],
   client: {
     C2: "A live wire has the colours of an earth wire. Someone working on it could get a shock. Have it changed soon.",
-    C3: "Some wires are not marked with what they are. It is not a danger to you. They should be marked.",
-    FI: "We could not find out if a wire with earth colours is live. This must be looked at soon.",
-    none: "The wires show what they are.",
+    C3: [
+      says(
+        "A live wire has the colours of an earth wire. It is marked at its ends. Changing it would be better.",
+        is("colours", "live-looks-earth"),
+      ),
+      "Some wires are not marked with what they are. It is not a danger to you. They should be marked.",
+    ],
+    FI: unsure("We could not find out if a wire with earth colours is live. This must be looked at soon.", [
+      "colours",
+      "marked",
+    ]),
+    none: says("The wires show what they are.", any(yes("marked"), is("colours", "one-set", "old-and-new"))),
   },
   remedies: [
     { words: "Mark every end of the core with what it is.", changes: { marked: "yes" } },

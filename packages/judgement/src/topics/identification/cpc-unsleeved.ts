@@ -1,4 +1,4 @@
-import { all, any, held, is, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, ranked, says, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A bare protective conductor of a flat cable without its green-and-yellow sleeve inside an accessory. */
@@ -60,7 +60,10 @@ export const cpcUnsleeved = topic({
   ],
   client: {
     C3: "Some earth wires lack their cover inside sockets or switches. It is not a danger to you. They should be covered.",
-    none: "The earth wires are covered as they should be.",
+    none: [
+      says("The earth wires are covered as they should be.", is("sleeve", "sleeved", "old-green")),
+      "It is clear which wires are earth wires.",
+    ],
   },
   remedies: [{ words: "Sleeve it when the accessory is next open.", changes: { sleeve: "sleeved" } }],
   examples: [

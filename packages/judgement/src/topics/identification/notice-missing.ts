@@ -1,4 +1,4 @@
-import { all, held, is, NEVER, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, held, is, NEVER, oneKind, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A notice that a regulation asks for is not there. One notice an observation. */
@@ -101,8 +101,17 @@ export const noticeMissing = topic({
   client: {
     C2: "Some parts stay live when the main switch is off, and no sign says so. Someone could get a shock. Fit the sign soon.",
     C3: "A safety sign is missing. It is not a danger now. A new sign should be put up.",
-    FI: "We could not find out if all parts go off with the main switch. This must be looked at soon.",
-    none: "The safety signs are in place.",
+    FI: [
+      unsure("We could not find out if all parts go off with the main switch. This must be looked at soon.", [
+        "stays-live",
+      ]),
+      unsure("We could not find out if a safety sign is missing. This must be looked at soon.", ["notice", "which"]),
+    ],
+    none: [
+      says("The safety signs are in place.", is("notice", "there")),
+      says("No such safety sign is asked for here.", is("notice", "not-asked-for")),
+      says("A safety sign is missing, but the owner has the facts in writing.", is("notice", "in-papers")),
+    ],
   },
   remedies: [{ words: "Fix the notice.", changes: { notice: "there" } }],
   examples: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A label at a switch or device that is missing, vague or wrong about what it cuts off. */
@@ -66,9 +66,18 @@ export const wrongLabel = topic({
   ],
   client: {
     C2: "A label on a switch is wrong. Someone could think the power is off when it is on. Have it put right soon.",
-    C3: "A switch has no clear label. It is not a danger now. A label should be fitted.",
-    FI: "We could not check if the labels on the switches are right. This must be looked at soon.",
-    none: "The switches show what they turn off.",
+    C3: [
+      says(
+        "A switch has no clear label. It is not a danger now. A label should be fitted.",
+        is("label", "vague", "none"),
+      ),
+      "A label on a switch is wrong. It is not a danger now. A right one should be fitted.",
+    ],
+    FI: unsure("We could not check if the labels on the switches are right. This must be looked at soon.", [
+      "label",
+      "relied-on",
+    ]),
+    none: "It is clear what the switches turn off.",
   },
   remedies: [{ words: "Trace what the device cuts off and label it.", changes: { label: "right" } }],
   examples: [

@@ -1,5 +1,6 @@
-import { ALWAYS, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
+import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
 /** The block that divides the tails between two boards or more. */
 export const connectorBlockOpen = topic({
@@ -24,12 +25,11 @@ export const connectorBlockOpen = topic({
       no: "a terminal is loose or overfilled",
       worse: "no",
     }),
-    heat: yesNo({
+    heat: heatAtIntake({
       asks: "Does the block show signs of heat?",
       effort: "glance",
-      yes: "the block shows signs of heat",
-      no: "the block shows no sign of heat",
-      worse: "yes",
+      none: "the block shows no sign of heat",
+      marks: "the block shows signs of heat",
     }),
     fixed: yesNo({
       asks: "Is the block fixed, and do sheaths go into it?",
@@ -67,7 +67,7 @@ export const connectorBlockOpen = topic({
           id: "no-heat",
           provision: "thermal-protection",
           words: "joints that stay cool",
-          gone: any(yes("heat"), no("tight")),
+          gone: any(is("heat", "marks", "now"), no("tight")),
           sound: NEVER,
           regulations: ["526.1", "526.2"],
         },
@@ -82,11 +82,16 @@ export const connectorBlockOpen = topic({
       regulations: ["134.1.1", "526.8"],
     },
   ],
+  dangers: [HOT_NOW],
   client: {
-    C1: "Live metal of a joint in the main wires can be touched. It can kill. Keep away until it is covered.",
+    C1: "A joint in the main wires can be touched or is burning hot. It can kill or start a fire. Keep away. Have it made safe now.",
     C2: "A joint in the main wires is loose, hot or badly covered. It could burn or give a shock. Have it put right soon.",
     C3: "A joint in the main wires should be better fixed. It is not a danger now.",
-    FI: "We could not look inside a joint in the main wires. This must be looked at soon.",
+    FI: unsure("We could not look inside a joint in the main wires. This must be looked at soon.", [
+      "cover",
+      "tight",
+      "heat",
+    ]),
     none: "The joint in the main wires is in order.",
   },
   remedies: [
@@ -94,7 +99,7 @@ export const connectorBlockOpen = topic({
     { words: "Refit or replace the cover, with its screws.", changes: { cover: "needs-tool" } },
     {
       words: "Make the joints off anew in a block of the right size; the supplier isolates.",
-      changes: { cover: "needs-tool", tight: "yes", heat: "no", fixed: "yes" },
+      changes: { cover: "needs-tool", tight: "yes", heat: "none", fixed: "yes" },
     },
   ],
   examples: [
@@ -107,19 +112,19 @@ export const connectorBlockOpen = topic({
     },
     {
       name: "cover held by a clip that a hand opens",
-      facts: { cover: "by-hand", tight: true, heat: false, fixed: true },
+      facts: { cover: "by-hand", tight: true, heat: "none", fixed: true },
       possible: ["C2"],
       source: "regulation 416.2.4",
     },
     {
       name: "two conductors forced into a terminal for one",
-      facts: { cover: "needs-tool", tight: false, heat: false, fixed: true },
+      facts: { cover: "needs-tool", tight: false, heat: "none", fixed: true },
       possible: ["C2"],
       source: "regulation 526.2",
     },
     {
       name: "hangs by its tails, closed and cool",
-      facts: { cover: "needs-tool", tight: true, heat: false, fixed: false },
+      facts: { cover: "needs-tool", tight: true, heat: "none", fixed: false },
       possible: ["C3"],
       source: "regulation 134.1.1",
     },
@@ -127,7 +132,7 @@ export const connectorBlockOpen = topic({
       name: "sealed by the supplier, not opened",
       facts: {
         cover: "needs-tool",
-        heat: false,
+        heat: "none",
         fixed: true,
         tight: { notKnown: "limited", reason: "the block carries the supplier's seal" },
       },
@@ -137,7 +142,7 @@ export const connectorBlockOpen = topic({
     },
     {
       name: "not opened yet",
-      facts: { cover: "needs-tool", heat: false, fixed: true },
+      facts: { cover: "needs-tool", heat: "none", fixed: true },
       possible: ["none", "C2"],
       missing: ["tight"],
       source: "union over what is inside",

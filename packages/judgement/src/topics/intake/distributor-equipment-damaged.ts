@@ -1,5 +1,6 @@
-import { ALWAYS, all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
+import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
 /** Damage to what belongs to the distributor or the supplier: service cable, cut-out, meter. */
 export const distributorEquipmentDamaged = topic({
@@ -25,12 +26,11 @@ export const distributorEquipmentDamaged = topic({
         open: "a part is missing or broken out, or cores of the service cable show",
       },
     }),
-    heat: yesNo({
+    heat: heatAtIntake({
       asks: "Are there signs of heat: scorching, smell, filling compound that has run out?",
       effort: "glance",
-      yes: "there are signs of heat",
-      no: "there are no signs of heat",
-      worse: "yes",
+      none: "there are no signs of heat",
+      marks: "there are signs of heat",
     }),
     reported: yesNo({
       asks: "Has the distributor or supplier been told, and a date for its visit been given?",
@@ -82,7 +82,7 @@ export const distributorEquipmentDamaged = topic({
           id: "no-heat",
           provision: "thermal-protection",
           words: "joints and terminals that stay cool",
-          gone: yes("heat"),
+          gone: is("heat", "marks", "now"),
           sound: NEVER,
           regulations: ["421.1.1"],
         },
@@ -102,66 +102,94 @@ export const distributorEquipmentDamaged = topic({
       regulations: ["132.12", "134.1.1", "416.2.1"],
     },
   ],
+  dangers: [HOT_NOW],
   client: {
     C1: "Live metal can be touched where the power comes in. It can kill. Keep away. Call the power network now.",
-    C2: "The box or cable where the power comes in is damaged. It could give a shock or burn. Call the power network soon.",
+    C2: [
+      says(
+        "The box or cable where the power comes in is damaged. It could give a shock or burn. Call the power network soon.",
+        is("damage", "cracked", "open"),
+      ),
+      says(
+        "There are signs of heat where the power comes in. It could start a fire. Call the power network soon.",
+        yes("heat"),
+      ),
+    ],
     C3: "The box or cable where the power comes in is loose. It is not a danger now. Ask the power network to fix it.",
-    FI: "We could not see how bad the damage is where the power comes in. The power network must look at it.",
-    none: "The box and cable where the power comes in are in order.",
+    FI: [
+      unsure("We could not see how bad the damage is where the power comes in. The power network must look at it.", [
+        "damage",
+        "live-reachable",
+      ]),
+      unsure("We could not find out if parts get hot where the power comes in. The power network must look at it.", [
+        "heat",
+      ]),
+    ],
+    none: [
+      says("The box and cable where the power comes in are in order.", is("damage", "surface")),
+      says("The owner of the damaged box or cable has been told and will put it right.", yes("reported")),
+    ],
   },
   remedies: [
     {
       words: "Keep people away, call the distributor at once, and ask it to make safe and replace the part.",
-      changes: { "live-reachable": "no", damage: "surface", heat: "no" },
+      changes: { "live-reachable": "no", damage: "surface", heat: "none" },
     },
     {
       words: "Ask the distributor or supplier to replace the damaged part, and note the reference it gives.",
-      changes: { damage: "surface", heat: "no" },
+      changes: { damage: "surface", heat: "none" },
     },
   ],
   examples: [
     {
       name: "cut-out cracked, live parts reachable",
-      facts: { "live-reachable": true, damage: "open", heat: false },
+      facts: { "live-reachable": true, damage: "open", heat: "none" },
       possible: ["C1"],
       classification: "C1",
       source: "trade practice: live parts in reach",
     },
     {
       name: "cut-out cracked, nothing to be reached",
-      facts: { "live-reachable": false, damage: "cracked", heat: false, reported: false },
+      facts: { "live-reachable": false, damage: "cracked", heat: "none", reported: false },
       possible: ["C2"],
       source: "trade discussion of damaged distributor's equipment",
     },
     {
       name: "the same, reported and held to be its owner's matter",
-      facts: { "live-reachable": false, damage: "cracked", heat: false, reported: true },
+      facts: { "live-reachable": false, damage: "cracked", heat: "none", reported: true },
       positions: { "not-the-clients": "reported-instead" },
       possible: ["none"],
       source: "trade discussion: classify or notify",
     },
     {
+      name: "cut-out that smokes, and is otherwise whole",
+      facts: { "live-reachable": false, damage: "surface", heat: "now", reported: true },
+      possible: ["C1"],
+      classification: "C1",
+      source: "trade practice: burning on the distributor's fuse",
+    },
+    {
       name: "scorched fuse carrier",
-      facts: { "live-reachable": false, damage: "surface", heat: true },
+      facts: { "live-reachable": false, damage: "surface", heat: "marks" },
       possible: ["C2"],
       source: "trade practice: signs of heat at the origin",
     },
     {
       name: "lid broken, reach not tried",
-      facts: { damage: "open", heat: false },
+      facts: { damage: "open", heat: "none" },
       possible: ["C2", "C1"],
       missing: ["live-reachable"],
       source: "union over what can be reached",
     },
     {
       name: "meter hangs from its tails, nothing open",
-      facts: { "live-reachable": false, damage: "unfixed", heat: false, reported: false },
+      facts: { "live-reachable": false, damage: "unfixed", heat: "none", reported: false },
       possible: ["C3"],
       source: "trade practice: insecure fixing",
     },
     {
       name: "paint and dust only",
-      facts: { "live-reachable": false, damage: "surface", heat: false },
+      facts: { "live-reachable": false, damage: "surface", heat: "none" },
       possible: ["none"],
       source: "trade practice",
     },

@@ -1,4 +1,4 @@
-import { ALWAYS, any, is, NEVER, ranked } from "@good-grounds/core";
+import { ALWAYS, any, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Gas or water pipes too near to meter, cut-out or tails. */
@@ -73,10 +73,22 @@ export const gasOrWaterNearIntake = topic({
     },
   ],
   client: {
-    C2: "A gas or water pipe is too near the main power. It could cause a fire or a shock. Have this put right soon.",
-    C3: "A gas or water pipe is near the main power. It is not a danger now. A gap or a guard is better.",
-    FI: "We could not see how near pipes are to the main power. This must be looked at.",
-    none: "Pipes are far enough from the main power.",
+    C2: [
+      says(
+        "A gas pipe touches the main power wires or was burnt by them. It could cause a fire. Have this put right soon.",
+        is("gas", "touching"),
+      ),
+      says(
+        "Water drips or has run on the main power parts. It could cause a shock or a fire. Have this put right soon.",
+        is("water", "drips"),
+      ),
+    ],
+    C3: "A gas pipe or gas meter is near the main power. It is not a danger now. A gap or a guard is better.",
+    FI: [
+      unsure("We could not see how near gas is to the main power. This must be looked at.", ["gas"]),
+      unsure("We could not see if water gets on the main power parts. This must be looked at.", ["water"]),
+    ],
+    none: "Pipes are far enough from the main power, or kept apart from it.",
   },
   remedies: [
     { words: "Put a rigid insulating partition between gas and equipment.", changes: { gas: "parted" } },

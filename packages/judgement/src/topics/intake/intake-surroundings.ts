@@ -1,5 +1,6 @@
-import { ALWAYS, all, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
+import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
 /** Where meter, cut-out and main switch are: what is stored there, damp, and access. */
 export const intakeSurroundings = topic({
@@ -26,12 +27,11 @@ export const intakeSurroundings = topic({
         wet: "water runs or drips on the equipment, or has been in it",
       },
     }),
-    heat: yesNo({
+    heat: heatAtIntake({
       asks: "Does any of the equipment show signs of heat?",
       effort: "glance",
-      yes: "equipment shows signs of heat",
-      no: "equipment shows no sign of heat",
-      worse: "yes",
+      none: "equipment shows no sign of heat",
+      marks: "equipment shows signs of heat",
     }),
     "switch-reached": yesNo({
       asks: "Can those who live or work here get to the main switch at once?",
@@ -67,7 +67,7 @@ export const intakeSurroundings = topic({
           id: "no-heat",
           provision: "thermal-protection",
           words: "terminals that stay cool",
-          gone: yes("heat"),
+          gone: is("heat", "marks", "now"),
           sound: NEVER,
           regulations: ["421.1.1"],
         },
@@ -116,11 +116,23 @@ export const intakeSurroundings = topic({
       regulations: ["132.9", "513.1"],
     },
   ],
+  dangers: [HOT_NOW],
   client: {
-    C1: "Things that burn lie on main wires that are too hot. Turn the power off now. If there is smoke, get out and call for help.",
-    C2: "The place where the power comes in is too wet, hot or full. It could start a fire or give a shock. Act soon.",
+    C1: "Things that burn lie against main parts that have been hot. Turn the power off now. If there is smoke, get out and call for help.",
+    C2: [
+      says("Water gets on the main power parts. They could give a shock or burn. Act soon.", is("damp", "wet")),
+      says("There are signs of heat where the power comes in. It could start a fire. Act soon.", yes("heat")),
+      says(
+        "Things that burn lie against the main power parts. They could catch fire. Take them away soon.",
+        is("stored", "against"),
+      ),
+    ],
     C3: "Keep the place where the power comes in clear and dry. You must be able to get to the main switch fast.",
-    FI: "We could not see all of the place where the power comes in. This must be looked at.",
+    FI: unsure("We could not see all of the place where the power comes in. This must be looked at.", [
+      "stored",
+      "damp",
+      "heat",
+    ]),
     none: "The place where the power comes in is clear and dry.",
   },
   remedies: [
@@ -130,44 +142,44 @@ export const intakeSurroundings = topic({
       words: "Stop the water, and have wet equipment replaced, by the distributor where it is its own.",
       changes: { damp: "dry" },
     },
-    { words: "Have the hot terminal or equipment made good before anything else.", changes: { heat: "no" } },
+    { words: "Have the hot terminal or equipment made good before anything else.", changes: { heat: "none" } },
   ],
   examples: [
     {
       name: "coats and paint tins against the meter, no heat",
-      facts: { stored: "against", damp: "dry", heat: false, "switch-reached": true },
+      facts: { stored: "against", damp: "dry", heat: "none", "switch-reached": true },
       possible: ["C3"],
       source: "trade practice: storage around sound equipment",
     },
     {
       name: "the same where storage is held to be dangerous",
-      facts: { stored: "against", damp: "dry", heat: false, "switch-reached": true },
+      facts: { stored: "against", damp: "dry", heat: "none", "switch-reached": true },
       positions: { storage: "danger" },
       possible: ["C2"],
       source: "trade discussion of cupboards on the way out",
     },
     {
       name: "roof leak over the cut-out",
-      facts: { stored: "clear", damp: "wet", heat: false, "switch-reached": true },
+      facts: { stored: "clear", damp: "wet", heat: "none", "switch-reached": true },
       possible: ["C2"],
       source: "regulation 512.2.1",
     },
     {
       name: "main switch in the shop's locked store, flat above",
-      facts: { stored: "clear", damp: "dry", heat: false, "switch-reached": false },
+      facts: { stored: "clear", damp: "dry", heat: "none", "switch-reached": false },
       possible: ["C3"],
       source: "regulation 513.1",
     },
     {
       name: "clear and dry",
-      facts: { stored: "clear", damp: "dry", heat: false, "switch-reached": true },
+      facts: { stored: "clear", damp: "dry", heat: "none", "switch-reached": true },
       possible: ["none"],
       source: "trade practice",
     },
     {
       name: "cupboard full, equipment not seen",
       facts: { stored: "near", "switch-reached": true },
-      possible: ["C3", "C2"],
+      possible: ["C3", "C2", "C1"],
       missing: ["heat", "damp"],
       source: "union over what is behind",
     },

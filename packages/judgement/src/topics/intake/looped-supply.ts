@@ -1,5 +1,6 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
+import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
 /** A supply, neutral or earth that this installation shares with another. */
 export const loopedSupply = topic({
@@ -34,12 +35,11 @@ export const loopedSupply = topic({
       no: "parts stay live from the other property with this installation isolated, or no notice says so",
       worse: "no",
     }),
-    heat: yesNo({
+    heat: heatAtIntake({
       asks: "Do cut-out, looped terminals or cable show signs of heat?",
       effort: "glance",
-      yes: "the shared parts show signs of heat",
-      no: "the shared parts show no sign of heat",
-      worse: "yes",
+      none: "the shared parts show no sign of heat",
+      marks: "the shared parts show signs of heat",
     }),
   },
   contested: {
@@ -102,7 +102,7 @@ export const loopedSupply = topic({
           id: "no-heat",
           provision: "thermal-protection",
           words: "shared parts that stay cool",
-          gone: yes("heat"),
+          gone: is("heat", "marks", "now"),
           sound: NEVER,
           regulations: ["421.1.1"],
         },
@@ -122,10 +122,39 @@ export const loopedSupply = topic({
       regulations: ["313.1"],
     },
   ],
+  dangers: [HOT_NOW],
   client: {
-    C2: "This home shares wires with the one next door. Parts may stay live or lose their earth. Have this put right soon.",
-    C3: "This home shares its supply with next door. It is not a danger now. Having its own is better.",
-    FI: "We could not find out how the supply here is shared or earthed. The power network must tell.",
+    C2: [
+      says(
+        "This place shares wires with the one next door. Parts here may stay live when you turn the power off. Have this put right soon.",
+        all(is("shared", "after-the-fuse", "neutral"), any(no("notice-and-isolation"), is("shared", "neutral"))),
+      ),
+      says(
+        "The earth here comes by way of next door. If it is lost, metal here could give a shock. Have this put right soon.",
+        is("earth-from", "neighbours-wiring"),
+      ),
+      says(
+        "Someone joined the earth here to another wire. If that wire breaks, metal could give a shock. Have this put right soon.",
+        is("earth-from", "own-link"),
+      ),
+      says(
+        "Parts shared with the place next door have been hot. They could burn. Have this put right soon.",
+        yes("heat"),
+      ),
+    ],
+    C3: "This place shares its supply with next door. It is not a danger now. Having its own is better.",
+    FI: [
+      unsure("We could not find out how the supply here is shared or earthed. The power network must tell.", [
+        "shared",
+        "earth-from",
+      ]),
+      unsure(
+        "Parts here are shared with next door. We could not find out all about them. They must be looked at.",
+        ["heat", "notice-and-isolation"],
+        is("shared", "before-the-fuse", "after-the-fuse", "neutral"),
+      ),
+      unsure("We could not see if parts where the power comes in have been hot. They must be looked at.", ["heat"]),
+    ],
     none: "The way power comes in here is in order.",
   },
   remedies: [
@@ -139,19 +168,19 @@ export const loopedSupply = topic({
     },
     {
       words: "Ask the distributor for a service of its own, and rewire what is shared after the meters.",
-      changes: { shared: "nothing", "notice-and-isolation": "yes", heat: "no" },
+      changes: { shared: "nothing", "notice-and-isolation": "yes", heat: "none" },
     },
   ],
   examples: [
     {
       name: "service looped by the distributor, earth confirmed",
-      facts: { shared: "before-the-fuse", "earth-from": "own", heat: false },
+      facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none" },
       possible: ["none"],
       source: "trade discussion of looped services",
     },
     {
       name: "the same where separating is held to be an improvement",
-      facts: { shared: "before-the-fuse", "earth-from": "own", heat: false },
+      facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none" },
       positions: { loop: "improvement" },
       possible: ["C3"],
       source: "trade discussion of looped services",
@@ -160,7 +189,7 @@ export const loopedSupply = topic({
       name: "looped, and not clear whether the distributor provides the earth",
       facts: {
         shared: "before-the-fuse",
-        heat: false,
+        heat: "none",
         "earth-from": { notKnown: "limited", reason: "the distributor has not answered" },
       },
       possible: ["none", "C2"],
@@ -169,19 +198,19 @@ export const loopedSupply = topic({
     },
     {
       name: "stair light of the flats on this flat's neutral",
-      facts: { shared: "neutral", "earth-from": "own", heat: false },
+      facts: { shared: "neutral", "earth-from": "own", heat: "none" },
       possible: ["C2"],
       source: "regulation 314.4",
     },
     {
       name: "garage fed from next door, isolator and notice",
-      facts: { shared: "after-the-fuse", "earth-from": "own", "notice-and-isolation": true, heat: false },
+      facts: { shared: "after-the-fuse", "earth-from": "own", "notice-and-isolation": true, heat: "none" },
       possible: ["C3"],
       source: "regulation 514.11.1",
     },
     {
       name: "nothing known yet",
-      facts: { heat: false },
+      facts: { heat: "none" },
       possible: ["none", "C3", "C2"],
       missing: ["shared", "earth-from"],
       source: "union over what is shared",

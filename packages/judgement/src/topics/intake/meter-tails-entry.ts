@@ -1,5 +1,6 @@
-import { ALWAYS, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
+import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
 /** How the tails enter boards and boxes: edges, hold, and magnetic material between them. */
 export const meterTailsEntry = topic({
@@ -31,12 +32,11 @@ export const meterTailsEntry = topic({
       no: "line and neutral go through steel by openings of their own",
       worse: "no",
     }),
-    heat: yesNo({
+    heat: heatAtIntake({
       asks: "Are edge, tails or terminals discoloured, or warm under load?",
       effort: "glance",
-      yes: "there are signs of heat",
-      no: "there are no signs of heat",
-      worse: "yes",
+      none: "there are no signs of heat",
+      marks: "there are signs of heat",
     }),
   },
   contested: {},
@@ -68,7 +68,7 @@ export const meterTailsEntry = topic({
           id: "no-heat",
           provision: "thermal-protection",
           words: "terminals and edges that stay cool",
-          gone: is("heat", "yes"),
+          gone: is("heat", "marks", "now"),
           sound: NEVER,
           regulations: ["521.5.1", "526.1"],
         },
@@ -89,10 +89,17 @@ export const meterTailsEntry = topic({
       regulations: ["521.5.1"],
     },
   ],
+  dangers: [HOT_NOW],
   client: {
-    C2: "The main wires are cut into by metal or have been hot. They could give a shock or burn. Have this put right soon.",
-    C3: "The main wires should be better held and kept off bare metal. It is not a danger now.",
-    FI: "We could not see how the main wires go in. This must be looked at.",
+    C2: [
+      says(
+        "Metal cuts or presses into the main wires. They could give a shock or burn. Have this put right soon.",
+        is("edge", "cutting"),
+      ),
+      says("The main wires have been hot where they go in. They could burn. Have this put right soon.", yes("heat")),
+    ],
+    C3: "The main wires should go in and be held in a better way. It is not a danger now.",
+    FI: unsure("We could not see how the main wires go in. This must be looked at.", ["edge", "heat"]),
     none: "The main wires go in as they should.",
   },
   remedies: [
@@ -105,42 +112,42 @@ export const meterTailsEntry = topic({
       words: "Bring line and neutral through one opening, or slot the steel between them.",
       changes: { "one-opening": "yes" },
     },
-    { words: "Make off the heated terminal anew, and replace what the heat has harmed.", changes: { heat: "no" } },
+    { words: "Make off the heated terminal anew, and replace what the heat has harmed.", changes: { heat: "none" } },
   ],
   examples: [
     {
       name: "tails through a knock-out without bush, not pressed",
-      facts: { edge: "bare", held: true, "one-opening": true, heat: false },
+      facts: { edge: "bare", held: true, "one-opening": true, heat: "none" },
       possible: ["C3"],
       source: "trade practice: edge without bush",
     },
     {
       name: "edge has cut the sheath",
-      facts: { edge: "cutting", heat: false },
+      facts: { edge: "cutting", heat: "none" },
       possible: ["C2"],
       source: "trade practice: one layer left on the main fuse",
     },
     {
       name: "two steel knock-outs, no warmth under load",
-      facts: { edge: "bushed", held: true, "one-opening": false, heat: false },
+      facts: { edge: "bushed", held: true, "one-opening": false, heat: "none" },
       possible: ["C3"],
       source: "regulation 521.5.1",
     },
     {
       name: "tails hang from their terminals",
-      facts: { edge: "bushed", held: false, "one-opening": true, heat: false },
+      facts: { edge: "bushed", held: false, "one-opening": true, heat: "none" },
       possible: ["C3"],
       source: "regulation 522.8.5",
     },
     {
       name: "gland and clips",
-      facts: { edge: "bushed", held: true, "one-opening": true, heat: false },
+      facts: { edge: "bushed", held: true, "one-opening": true, heat: "none" },
       possible: ["none"],
       source: "trade practice",
     },
     {
       name: "edge hidden behind the board",
-      facts: { held: true, "one-opening": true, heat: false },
+      facts: { held: true, "one-opening": true, heat: "none" },
       possible: ["none", "C3", "C2"],
       missing: ["edge"],
       source: "union over the edge",

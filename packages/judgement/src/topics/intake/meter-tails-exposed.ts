@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, ranked } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Meter tails whose sheath is missing or damaged, outside an enclosure. */
@@ -93,9 +93,30 @@ export const meterTailsExposed = topic({
   ],
   client: {
     C1: "Live metal of the main wires can be touched. It can kill. Keep away until it is covered.",
-    C2: "The main wires by the meter are not covered well. If they get cut, they could give a shock. Have them covered soon.",
+    C2: [
+      says(
+        "The main wires by the meter are not covered well. If they get cut, they could give a shock. Have them covered soon.",
+        is("insulation", "single-layer"),
+      ),
+      says(
+        "The cover of the main wires by the meter is damaged. They could give a shock. Have them put right soon.",
+        is("insulation", "damaged"),
+      ),
+      says(
+        "The main wires are bare inside a closed box. If it is opened, they could give a shock. Have them covered soon.",
+        is("insulation", "bare"),
+      ),
+    ],
     C3: "The outer cover of the main wires stops short. It is not a danger now. A full cover is better.",
-    FI: "We could not see if the main wires by the meter are covered well. This must be looked at.",
+    FI: [
+      unsure("We could not see if the main wires by the meter are covered well. This must be looked at.", [
+        "insulation",
+        "around",
+      ]),
+      unsure("We could not find out if the main wires by the meter may be knocked. This must be looked at.", [
+        "knocks",
+      ]),
+    ],
     none: "The main wires by the meter are covered well enough.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Tails that run far, or in a wall, on the main fuse alone. */
@@ -79,9 +79,9 @@ export const meterTailsLongRun = topic({
     },
   ],
   client: {
-    C2: "The main wires run hidden in a wall with no guard. A nail could hit them and give a bad shock. Have them guarded soon.",
+    C2: "The main wires run hidden with no guard. A nail or drill could hit them and give a bad shock. Have them guarded soon.",
     C3: "The main wires run a long way or in a wall. They are not a danger now. A guard or a fuse at the meter is better.",
-    FI: "We could not find out where the main wires run. This must be traced.",
+    FI: unsure("We could not find out where the main wires run. This must be traced.", ["route"]),
     none: "The main wires run in a safe way.",
   },
   remedies: [

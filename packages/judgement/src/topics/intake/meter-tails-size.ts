@@ -1,5 +1,6 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
+import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
 /** Tails, main fuse and demand do not go together. */
 export const meterTailsSize = topic({
@@ -30,14 +31,13 @@ export const meterTailsSize = topic({
       yes: "the maximum demand is within the main fuse",
       no: "the maximum demand is more than the main fuse",
       worse: "no",
-      worked: { by: "maximum-demand", met: "yes", notMet: "no" },
+      worked: { by: "maximum-demand", matter: "demand-within-fuse", met: "yes", notMet: "no" },
     }),
-    heat: yesNo({
+    heat: heatAtIntake({
       asks: "Are tails, terminals or the main switch scorched, discoloured or hot to the back of the hand?",
       effort: "glance",
-      yes: "tails or their terminals show signs of heat",
-      no: "tails and their terminals show no sign of heat",
-      worse: "yes",
+      none: "tails and their terminals show no sign of heat",
+      marks: "tails or their terminals show signs of heat",
     }),
   },
   contested: {
@@ -91,7 +91,7 @@ export const meterTailsSize = topic({
           id: "no-heat",
           provision: "thermal-protection",
           words: "terminals and tails that stay cool",
-          gone: yes("heat"),
+          gone: is("heat", "marks", "now"),
           sound: NEVER,
           regulations: ["526.1"],
         },
@@ -111,10 +111,36 @@ export const meterTailsSize = topic({
       regulations: ["311.1"],
     },
   ],
+  dangers: [HOT_NOW],
   client: {
-    C2: "The main wires are too thin for the power used here. They could get hot and burn. Have them changed soon.",
-    C3: "The main wires or main fuse are a bit small. They cope today. Check before you add a shower or car charger.",
-    FI: "We could not find out if the main wires are thick enough. This must be looked at.",
+    C2: [
+      says(
+        "The main wires are too thin for the power used here. They could get hot and burn. Have them changed soon.",
+        all(no("fuse-within"), is("load", "above")),
+      ),
+      says("The main wires or their ends have been hot. They could burn. Have this put right soon.", yes("heat")),
+      says(
+        "The main fuse is too big for the main wires. If more power is used, they could get hot and burn. Have this put right soon.",
+        no("fuse-within"),
+      ),
+    ],
+    C3: [
+      says(
+        "You may use more power than the main fuse is made for. It is not a danger now. Check before you add a shower or car charger.",
+        no("demand-within-fuse"),
+      ),
+      says(
+        "The main wires are small for the main fuse. It is not a danger now. Check before you add a shower or car charger.",
+        no("fuse-within"),
+      ),
+    ],
+    FI: [
+      unsure("We could not find out if the main wires are thick enough. This must be looked at.", [
+        "fuse-within",
+        "load",
+      ]),
+      unsure("We could not find out if the main wires have been hot. This must be looked at.", ["heat"]),
+    ],
     none: "The main wires are thick enough.",
   },
   remedies: [
@@ -128,7 +154,7 @@ export const meterTailsSize = topic({
     },
     {
       words: "Replace the tails by larger ones, with new terminals where heat has been; the supplier isolates.",
-      changes: { "fuse-within": "yes", load: "limited", heat: "no" },
+      changes: { "fuse-within": "yes", load: "limited", heat: "none" },
     },
     {
       words: "Ask the distributor for a larger supply, or limit the load of the largest equipment.",
@@ -137,39 +163,46 @@ export const meterTailsSize = topic({
   ],
   examples: [
     {
+      name: "tail smokes at its terminal, size and load in order",
+      facts: { "fuse-within": true, load: "limited", "demand-within-fuse": true, heat: "now" },
+      possible: ["C1"],
+      classification: "C1",
+      source: "trade practice: burning on the distributor's fuse",
+    },
+    {
       name: "16 mm² tails on 100 A, demand 54 A, no heat",
-      facts: { "fuse-within": false, load: "below", "demand-within-fuse": true, heat: false },
+      facts: { "fuse-within": false, load: "below", "demand-within-fuse": true, heat: "none" },
       possible: ["C3"],
       source: "trade discussion of 16 mm² tails",
     },
     {
       name: "the same where an assessed demand is held not to count",
-      facts: { "fuse-within": false, load: "below", "demand-within-fuse": true, heat: false },
+      facts: { "fuse-within": false, load: "below", "demand-within-fuse": true, heat: "none" },
       positions: { "assessed-demand": "does-not-count" },
       possible: ["C2"],
       source: "trade discussion of 16 mm² tails",
     },
     {
       name: "16 mm² tails on 100 A, 95 A measured",
-      facts: { "fuse-within": false, load: "above", "demand-within-fuse": true, heat: false },
+      facts: { "fuse-within": false, load: "above", "demand-within-fuse": true, heat: "none" },
       possible: ["C2"],
       source: "regulation 433.1.1",
     },
     {
       name: "25 mm² on 100 A, brown terminal",
-      facts: { "fuse-within": true, load: "limited", "demand-within-fuse": true, heat: true },
+      facts: { "fuse-within": true, load: "limited", "demand-within-fuse": true, heat: "marks" },
       possible: ["C2"],
       source: "trade practice: signs of heat",
     },
     {
       name: "demand 112 A on a 100 A fuse",
-      facts: { "fuse-within": true, load: "below", "demand-within-fuse": false, heat: false },
+      facts: { "fuse-within": true, load: "below", "demand-within-fuse": false, heat: "none" },
       possible: ["C3"],
       source: "regulation 311.1",
     },
     {
       name: "fuse too large, load not assessed",
-      facts: { "fuse-within": false, heat: false, "demand-within-fuse": true },
+      facts: { "fuse-within": false, heat: "none", "demand-within-fuse": true },
       possible: ["none", "C3", "C2"],
       missing: ["load"],
       source: "union over the load",

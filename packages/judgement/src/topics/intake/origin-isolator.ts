@@ -1,5 +1,6 @@
-import { ALWAYS, all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
+import { HOT_NOW, heatAtIntake } from "./facts.ts";
 
 /** The isolator between meter and board: missing, damaged, or not fit for its place. */
 export const originIsolator = topic({
@@ -32,12 +33,11 @@ export const originIsolator = topic({
       no: "its rating is below the main fuse, and nothing limits the load to it",
       worse: "no",
     }),
-    heat: yesNo({
+    heat: heatAtIntake({
       asks: "Are its terminals or case scorched or discoloured?",
       effort: "glance",
-      yes: "it shows signs of heat",
-      no: "it shows no sign of heat",
-      worse: "yes",
+      none: "it shows no sign of heat",
+      marks: "it shows signs of heat",
     }),
   },
   contested: {},
@@ -85,7 +85,7 @@ export const originIsolator = topic({
           id: "no-heat",
           provision: "thermal-protection",
           words: "terminals that stay cool",
-          gone: yes("heat"),
+          gone: is("heat", "marks", "now"),
           sound: NEVER,
           regulations: ["526.1"],
         },
@@ -107,15 +107,32 @@ export const originIsolator = topic({
       regulations: ["512.1.2", "536.4.202"],
     },
   ],
+  dangers: [HOT_NOW],
   client: {
     C1: "Live metal of the main switch by the meter can be touched. It can kill. Keep away until it is covered.",
-    C2: "The main switch by the meter is missing, broken or burnt. You could get a shock. Have it changed soon.",
-    C3: "The switch by the meter is a bit small for the main fuse. It copes today. A larger one is better.",
-    FI: "We could not find out if all the power can be turned off. This must be looked at.",
+    C2: [
+      says(
+        "The switch by the meter is cracked or loose. You could get a shock. Have it changed soon.",
+        is("state", "cracked"),
+      ),
+      says("The switch by the meter has been hot. It could burn. Have it changed soon.", yes("heat")),
+      says(
+        "There is no main switch near the meter. You could not turn the power off in time. Have one put in soon.",
+        all(is("state", "not-there"), no("main-switch")),
+      ),
+    ],
+    C3: "The switch by the meter is small for the main fuse. It is not a danger now. A larger one is better.",
+    FI: [
+      unsure("We could not find out if all the power can be turned off. This must be looked at.", [
+        "state",
+        "main-switch",
+      ]),
+      unsure("We could not find out if the switch by the meter has been hot. This must be looked at.", ["heat"]),
+    ],
     none: "The power here can be turned off as it should be.",
   },
   remedies: [
-    { words: "Replace the isolator; the supplier or distributor isolates.", changes: { state: "sound", heat: "no" } },
+    { words: "Replace the isolator; the supplier or distributor isolates.", changes: { state: "sound", heat: "none" } },
     {
       words: "Replace it by one rated for the main fuse, or put a device after it that limits the load.",
       changes: { "rating-suits": "yes" },
@@ -128,31 +145,31 @@ export const originIsolator = topic({
   examples: [
     {
       name: "no isolator, main switch in the board beside the meter",
-      facts: { state: "not-there", "main-switch": true, "rating-suits": true, heat: false },
+      facts: { state: "not-there", "main-switch": true, "rating-suits": true, heat: "none" },
       possible: ["none"],
       source: "regulation 462.1.201: the main switch is what is asked for",
     },
     {
       name: "cover of the isolator broken out, terminals in reach",
-      facts: { state: "open", "main-switch": true, "rating-suits": true, heat: false },
+      facts: { state: "open", "main-switch": true, "rating-suits": true, heat: "none" },
       possible: ["C1"],
       source: "trade practice: live parts in reach",
     },
     {
       name: "80 A isolator on a 100 A fuse",
-      facts: { state: "sound", "main-switch": true, "rating-suits": false, heat: false },
+      facts: { state: "sound", "main-switch": true, "rating-suits": false, heat: "none" },
       possible: ["C3"],
       source: "regulation 512.1.2",
     },
     {
       name: "two boards behind a connector block, no common switch and none at one of them",
-      facts: { state: "not-there", "main-switch": false, "rating-suits": true, heat: false },
+      facts: { state: "not-there", "main-switch": false, "rating-suits": true, heat: "none" },
       possible: ["C2"],
       source: "regulation 462.1.201",
     },
     {
       name: "scorched",
-      facts: { state: "sound", "main-switch": true, "rating-suits": true, heat: true },
+      facts: { state: "sound", "main-switch": true, "rating-suits": true, heat: "marks" },
       possible: ["C2"],
       source: "trade practice: signs of heat",
     },

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, ranked } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Type and rating of the distributor's fuse cannot be verified. */
@@ -81,8 +81,14 @@ export const supplyDeviceUnknown = topic({
   departures: [],
   client: {
     C2: "The main fuse is too big or not a real fuse. The main wires could get too hot. Call the power network soon.",
-    FI: "We could not find out which main fuse is fitted. Ask the power network to check it.",
-    none: "Nothing points to a wrong main fuse.",
+    FI: unsure("We could not find out which main fuse is fitted. Ask the power network to check it.", [
+      "shown",
+      "inside",
+    ]),
+    none: [
+      says("Nothing points to a wrong main fuse.", is("inside", "suits")),
+      says("The mark on the main fuse suits the main wires.", is("shown", "sealed-marked")),
+    ],
   },
   remedies: [
     {

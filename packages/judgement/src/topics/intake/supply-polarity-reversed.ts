@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, NEVER, no, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, NEVER, no, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Line and neutral of the incoming supply are the wrong way round. */
@@ -104,10 +104,28 @@ export const supplyPolarityReversed = topic({
     },
   ],
   client: {
-    C1: "The power comes in the wrong way round. Things here are live and can kill. Keep the power off and call the network now.",
+    C1: [
+      says(
+        "The power comes in the wrong way round. Things here are live and can kill. Keep the power off and call the network now.",
+        all(no("correct"), yes("earth-live")),
+      ),
+      says("Metal here is live. It can kill. Keep the power off and call the power network now.", yes("earth-live")),
+      says(
+        "The power comes in the wrong way round. Things stay live when turned off. That can kill. Keep the power off and call the network now.",
+        all(no("correct"), no("all-double-pole")),
+      ),
+    ],
     C2: "The power comes in the wrong way round. Things stay live when turned off. Call the power network soon.",
     C3: "The power comes in the wrong way round. The switches here still cut both wires. The network should put it right.",
-    FI: "We could not find out if the power comes in the right way round. This must be tested soon.",
+    FI: [
+      unsure("We could not find out if the power comes in the right way round. This must be tested soon.", ["correct"]),
+      unsure(
+        "The power comes in the wrong way round. We could not find out if the switches cut both wires. This must be looked at soon.",
+        ["all-double-pole"],
+        no("correct"),
+      ),
+      unsure("We could not find out if metal here is live. This must be tested soon.", ["earth-live"]),
+    ],
     none: "The power comes in the right way round.",
   },
   remedies: [

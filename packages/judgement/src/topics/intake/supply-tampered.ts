@@ -1,4 +1,4 @@
-import { all, held, is, NEVER, ranked } from "@good-grounds/core";
+import { all, held, is, NEVER, ranked, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Signs that somebody without authority has been at the cut-out or the meter. */
@@ -92,11 +92,22 @@ export const supplyTampered = topic({
       regulations: ["134.1.1"],
     },
   ],
+  dangers: [
+    {
+      id: "live-joint",
+      least: "C1",
+      when: is("joints", "live-reached"),
+      words: "live metal of a joint before every switch can be touched",
+      regulations: ["416.1", "416.2.1"],
+    },
+  ],
   client: {
     C1: "The main supply has been changed and live metal can be touched. It can kill. Keep away. Call the power network now.",
     C2: "The main supply has been changed in an unsafe way. It could start a fire or give a shock. Call the power network now.",
     C3: "A seal is gone where the power comes in. Ask the power firm to put one on.",
-    FI: "The main supply may have been changed. We could not see how. The power network must look at it.",
+    FI: unsure("The main supply may have been changed. We could not see how. The power network must look at it.", [
+      "found",
+    ]),
     none: "The main supply shows no unsafe change.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The voltage at the origin is outside the statutory limits, or swings with the load. */
@@ -81,10 +81,20 @@ export const supplyVoltageOutOfLimits = topic({
     { when: no("within"), words: "the supply is outside the limits declared for it", regulations: ["313.1"] },
   ],
   client: {
-    C1: "Metal here is live from a fault in the street. It can kill. Turn the power off and call the power network now.",
+    C1: "Metal here is live. It can kill. Turn the power off and call the power network now.",
     C2: "The power goes up and down. A main wire may be loose. Things could burn. Call the power network today.",
-    C3: "The power is a bit too high or too low. Ask the power network to put it right.",
-    FI: "The power does not seem right. We could not find out why. The power network must look at it soon.",
+    C3: "The power is too high or too low. It is not a danger now. Ask the power network to put it right.",
+    FI: [
+      unsure(
+        "The power does not seem right. We could not find out why. The power network must look at it soon.",
+        ["swings", "earth-live"],
+        no("within"),
+      ),
+      unsure("We could not find out if the power comes in as it should. The power network must look at it soon.", [
+        "swings",
+        "earth-live",
+      ]),
+    ],
     none: "The power comes in at the right strength.",
   },
   remedies: [

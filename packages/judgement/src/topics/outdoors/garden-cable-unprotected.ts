@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A cable or flex run in the open: along a fence, over a path, across a lawn. */
@@ -39,7 +39,7 @@ export const gardenCableUnprotected = topic({
       asks: "Is it protected by a working RCD of 30 mA or less?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects it",
-      no: "no RCD of 30 mA or less protects it",
+      no: "no working RCD of 30 mA or less protects it",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
@@ -91,7 +91,12 @@ export const gardenCableUnprotected = topic({
     C1: "A cable outdoors is cut and its live wire can be touched. Keep away. Have it made safe now.",
     C2: "A cable outdoors can easily be cut or is worn. Anyone who touches it then could get a shock. Have it fixed soon.",
     C3: "A cable outdoors is not the best type for its place. It is not a danger now. A better one is advised.",
-    FI: "We could not find out if a cable outdoors is safe. This must be looked at soon.",
+    FI: unsure("We could not find out if a cable outdoors is safe. This must be looked at soon.", [
+      "cable",
+      "route",
+      "condition",
+      "rcd-30ma",
+    ]),
     none: "The cables outdoors are well protected.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A hot tub or spa bath outdoors. */
@@ -12,9 +12,9 @@ export const hotTubOutdoors = topic({
       asks: "Is it protected by a working RCD of 30 mA or less of a type that suits it?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less that suits it protects it",
-      no: "no RCD of 30 mA or less that suits it protects it",
+      no: "no working RCD of 30 mA or less that suits it protects it",
       worse: "no",
-      worked: { by: "additional-protection", met: "yes", notMet: "no" },
+      worked: { by: "additional-protection", notMet: "no" },
     }),
     feed: ranked({
       asks: "How is it fed?",
@@ -94,7 +94,11 @@ export const hotTubOutdoors = topic({
   client: {
     C2: "The hot tub is not wired in a safe way. A fault could give a shock in the water. Do not use it until it is fixed.",
     C3: "The earth of the hot tub is not ideal. It is not a danger now. A separate earth is advised.",
-    FI: "We could not find out if the hot tub is wired in a safe way. This must be looked at soon.",
+    FI: unsure("We could not find out if the hot tub is wired in a safe way. This must be looked at soon.", [
+      "rcd-30ma",
+      "feed",
+      "earth",
+    ]),
     none: "The hot tub has a safe supply.",
   },
   remedies: [

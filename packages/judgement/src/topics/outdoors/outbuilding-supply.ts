@@ -1,4 +1,4 @@
-import { is, no, ranked, yesNo } from "@good-grounds/core";
+import { is, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** The supply of a shed, garage or other outbuilding: its earth, how it is fed and how it is cut off. */
@@ -77,7 +77,11 @@ export const outbuildingSupply = topic({
   client: {
     C2: "The supply to the shed or garage is not safe enough. A fault there could give a shock. Have it put right soon.",
     C3: "The supply to the shed or garage lacks a switch or an earth. It is not a danger now. It should be made better.",
-    FI: "We could not find out if the shed or garage has a safe supply. This must be looked at soon.",
+    FI: unsure("We could not find out if the shed or garage has a safe supply. This must be looked at soon.", [
+      "earth",
+      "metal",
+      "feed",
+    ]),
     none: "The shed or garage has a safe supply.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { any, is, NEVER, ranked } from "@good-grounds/core";
+import { any, is, NEVER, ranked, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A box, socket-outlet, switch or gland outdoors that does not keep water out. */
@@ -88,9 +88,13 @@ export const outdoorEnclosure = topic({
   ],
   client: {
     C1: "Live metal can be touched in an outdoor box or socket. Keep away. Have it made safe now.",
-    C2: "Rain gets into an outdoor box or socket. It could give a shock. Do not use it until it is changed.",
-    C3: "An outdoor box or socket is not made for rain. It is under cover, so it is not a danger now. A better one is advised.",
-    FI: "We could not find out if rain gets into an outdoor box or socket. This must be looked at soon.",
+    C2: "Water has got, or can get, into an outdoor box or socket. It could give a shock. Do not use it until it is changed.",
+    C3: "An outdoor box or socket does not keep rain out. It is under cover, so it is not a danger now. A better one is advised.",
+    FI: unsure("We could not find out if rain gets into an outdoor box or socket. This must be looked at soon.", [
+      "closed",
+      "place",
+      "inside",
+    ]),
     none: "The outdoor boxes and sockets keep the rain out.",
   },
   remedies: [

@@ -1,4 +1,5 @@
-import { any, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { DISTANCE } from "../contested.ts";
 import { topic } from "../topic.ts";
 
 /** A light outdoors at mains voltage that is broken, open or hanging. */
@@ -27,7 +28,7 @@ export const outdoorLuminaireDamaged = topic({
       worse: "yes",
     }),
   },
-  contested: {},
+  contested: { distance: DISTANCE },
   paths: [
     {
       id: "water-gets-in",
@@ -55,7 +56,10 @@ export const outdoorLuminaireDamaged = topic({
           id: "height",
           provision: "out-of-reach",
           words: "height above where people stand",
-          gone: is("state", "live-in-reach"),
+          gone: any(
+            is("state", "live-in-reach"),
+            all(is("state", "live-from-steps"), held("distance", "does-not-count")),
+          ),
           sound: NEVER,
           regulations: ["416.2.1"],
         },
@@ -71,9 +75,18 @@ export const outdoorLuminaireDamaged = topic({
   ],
   client: {
     C1: "An outdoor light is broken. Live metal can be touched. Keep away from it. Have it made safe now.",
-    C2: "Rain gets into an outdoor light. It could give a shock. Leave it off until it is changed.",
+    C2: [
+      says(
+        "Live metal of an outdoor light can be touched from steps. Leave it off until it is changed.",
+        is("state", "live-from-steps"),
+      ),
+      "Rain gets, or can get, into an outdoor light. It could give a shock. Leave it off until it is changed.",
+    ],
     C3: "An outdoor light is worn. It is not a danger now. A new one is advised.",
-    FI: "We could not get close enough to an outdoor light to see if it is safe. This must be looked at soon.",
+    FI: unsure("We could not get close enough to an outdoor light to see if it is safe. This must be looked at soon.", [
+      "state",
+      "water",
+    ]),
     none: "The outdoor lights are whole.",
   },
   remedies: [

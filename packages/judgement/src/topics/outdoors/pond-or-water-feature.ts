@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Pumps and lights in or beside a garden pond or fountain that people do not bathe in. */
@@ -20,7 +20,7 @@ export const pondOrWaterFeature = topic({
       asks: "Is it protected by a working RCD of 30 mA or less?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects it",
-      no: "no RCD of 30 mA or less protects it",
+      no: "no working RCD of 30 mA or less protects it",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
@@ -77,7 +77,11 @@ export const pondOrWaterFeature = topic({
     C1: "The pond or fountain may be live. Keep hands and pets out of the water. Turn it off now.",
     C2: "The pond pump or lights could make the water live. Turn them off until they are put right.",
     C3: "Some pond wiring is not the right type. It is low voltage, so it is not a danger now. It should be put right.",
-    FI: "We could not see if the pond wiring is safe. This must be looked at soon.",
+    FI: unsure("We could not see if the pond wiring is safe. This must be looked at soon.", [
+      "voltage",
+      "rcd-30ma",
+      "cable",
+    ]),
     none: "The pond wiring is safe.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A cooker, heater, shower or other fixed equipment without 30 mA RCD protection, its earthing and disconnection being in order. */
@@ -12,7 +12,7 @@ export const fixedEquipmentNoRcd = topic({
       asks: "Is the circuit behind an RCD of 30 mA or less that works?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects the circuit",
-      no: "no RCD of 30 mA or less protects the circuit",
+      no: "no working RCD of 30 mA or less protects the circuit",
       worse: "no",
     }),
     place: ranked({
@@ -85,9 +85,18 @@ export const fixedEquipmentNoRcd = topic({
     },
   ],
   client: {
-    C2: "This has no fast safety switch, and a fault could make it live. It could give a shock. Fix this soon.",
-    C3: "This has no fast safety switch. There is no danger now. Adding one is advised.",
-    FI: "We could not find out if a fault here would be cut off in time. It must be looked at soon.",
+    C2: "No fast safety switch that works guards this, and a fault could make it live. It could give a shock. Fix this soon.",
+    C3: "No fast safety switch that works guards this. There is no danger now. Adding one is advised.",
+    FI: [
+      unsure("We could not find out if a fault here would be cut off in time. It must be looked at soon.", [
+        "rcd-30ma",
+      ]),
+      unsure(
+        "No fast safety switch that works guards this. We could not find out if people are wet when they use it. It must be looked at soon.",
+        ["place"],
+        no("rcd-30ma"),
+      ),
+    ],
     none: "This is protected well enough.",
   },
   remedies: [{ words: "Protect the circuit by a 30 mA RCD or RCBO.", changes: { "rcd-30ma": "yes" } }],

@@ -12,7 +12,7 @@ export const lightingNoRcd = topic({
       asks: "Are the lights behind an RCD of 30 mA or less that works?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects the lights",
-      no: "no RCD of 30 mA or less protects the lights",
+      no: "no working RCD of 30 mA or less protects the lights",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
@@ -57,7 +57,7 @@ export const lightingNoRcd = topic({
     },
   ],
   client: {
-    C3: "The lights have no fast safety switch. There is no danger now. Adding one is advised.",
+    C3: "No fast safety switch that works guards the lights. There is no danger now. Adding one is advised.",
     none: "The lights are protected well enough.",
   },
   remedies: [{ words: "Protect the lighting circuit by a 30 mA RCD or RCBO.", changes: { "rcd-30ma": "yes" } }],

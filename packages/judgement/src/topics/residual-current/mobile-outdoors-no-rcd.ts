@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, not, ranked, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, not, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Equipment that is moved about outdoors and is fed without 30 mA RCD protection, whatever it is plugged or wired into. */
@@ -21,7 +21,7 @@ export const mobileOutdoorsNoRcd = topic({
       asks: "Is its supply, up to 32 A, behind an RCD of 30 mA or less that works, or of separated extra-low voltage?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects its supply, or it is of separated extra-low voltage",
-      no: "no RCD of 30 mA or less protects its supply from the mains",
+      no: "no working RCD of 30 mA or less protects its supply from the mains",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
@@ -54,10 +54,19 @@ export const mobileOutdoorsNoRcd = topic({
     },
   ],
   client: {
-    C2: "Something used outside has no fast safety switch. A cut lead could kill. Fix this soon.",
-    C3: "Something used under cover outside has no fast safety switch. Adding one makes it safer.",
-    FI: "We could not find out if things used outside have a fast safety switch. It must be looked at soon.",
-    none: "Things used outside are protected well enough.",
+    C2: "No fast safety switch that works guards something used outside. A cut lead could kill. Fix this soon.",
+    C3: "No fast safety switch that works guards something used under cover outside. Adding one makes it safer.",
+    FI: [
+      unsure("We could not find out if things used outside have a fast safety switch. It must be looked at soon.", [
+        "rcd-30ma",
+      ]),
+      unsure(
+        "We could not find out what is used outside without a fast safety switch. It must be looked at soon.",
+        ["used-outdoors"],
+        no("rcd-30ma"),
+      ),
+    ],
+    none: "Things used outside are protected well enough, or none are used.",
   },
   remedies: [
     { words: "Feed it from an RCD socket-outlet of 30 mA, or protect the circuit.", changes: { "rcd-30ma": "yes" } },

@@ -1,4 +1,4 @@
-import { all, any, held, is, no, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, no, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { ROLE } from "./facts.ts";
 
@@ -109,8 +109,23 @@ export const rcdDoesNotTrip = topic({
   ],
   client: {
     C2: "The safety switch does not work as it should. It may not save you from a shock. Change it soon.",
-    C3: "The safety switch has a fault. Other parts of the wiring still guard you. It would be better to change it.",
-    FI: "We could not test the safety switch. It may not work. This must be looked at soon.",
+    C3: [
+      says(
+        "The safety switch has a fault. Other parts of the wiring still guard you. It would be better to change it.",
+        no("operates"),
+      ),
+      says(
+        "The test button of the safety switch does not work. The switch itself worked in our test. It would be better to change it.",
+        all(yes("operates"), no("button")),
+      ),
+    ],
+    FI: [
+      unsure("We could not test the safety switch. It may not work. This must be looked at soon.", ["operates"]),
+      unsure("We could not try the button of the safety switch. It may not work. This must be looked at soon.", [
+        "button",
+      ]),
+      unsure("We could not find out what the safety switch has to guard. This must be looked at soon.", ["role"]),
+    ],
     none: "The safety switch works.",
   },
   remedies: [

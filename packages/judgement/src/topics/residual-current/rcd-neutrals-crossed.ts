@@ -1,4 +1,4 @@
-import { all, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A circuit whose line and neutral do not pass the same RCD. A neutral shared by two circuits is a subject of its own. */
@@ -65,8 +65,26 @@ export const rcdNeutralsCrossed = topic({
   ],
   client: {
     C2: "A circuit was taken off its safety switch. A cut lead could give a shock. Have this put right soon.",
-    C3: "A wire is on the wrong bar in the fuse box. The safety switch may trip for no reason. Have it moved.",
-    FI: "A wire may have been taken off its safety switch. We could not find out. It must be looked at soon.",
+    C3: [
+      says(
+        "A wire is on the wrong bar in the fuse box. The safety switch may trip for no reason. Have it moved.",
+        is("neutral", "wrong-bar"),
+      ),
+      says(
+        "A circuit was taken off its safety switch. Nothing on it needs one now. Have it put back.",
+        yes("line-moved"),
+      ),
+    ],
+    FI: [
+      unsure("A wire may have been taken off its safety switch. We could not find out. It must be looked at soon.", [
+        "line-moved",
+      ]),
+      unsure(
+        "A circuit was taken off its safety switch. We could not find out if it needs one. It must be looked at soon.",
+        ["rcd-counted-on"],
+        yes("line-moved"),
+      ),
+    ],
     none: "The wires of each circuit are in their place.",
   },
   remedies: [

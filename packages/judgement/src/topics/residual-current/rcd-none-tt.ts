@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { SYSTEM } from "./facts.ts";
 
@@ -16,8 +16,9 @@ export const rcdNoneTt = topic({
       values: {
         working: "an RCD that suits the electrode stands before the circuit and works",
         "voltage-operated": "only an old voltage-operated earth-leakage breaker stands before the circuit",
-        none: "no RCD stands before the circuit",
+        none: "no RCD that works stands before the circuit",
       },
+      worked: { by: "maximum-zs", matter: "residual-disconnects", met: "working", notMet: "voltage-operated | none" },
     }),
     "breaker-disconnects": yesNo({
       asks: "Is the earth fault loop low enough for the breaker or fuse to disconnect in time by itself?",
@@ -25,7 +26,7 @@ export const rcdNoneTt = topic({
       yes: "the loop is low enough for the breaker or fuse to disconnect in time",
       no: "the loop is too high for the breaker or fuse to disconnect in time",
       worse: "no",
-      worked: { by: "maximum-zs", met: "yes", notMet: "no" },
+      worked: { by: "maximum-zs", matter: "overcurrent-disconnects", met: "yes", notMet: "no" },
     }),
     "loop-lasts": yesNo({
       asks: "Is that low value one to count on: an electrode or earth of known lasting kind, not a neighbour's pipe?",
@@ -80,9 +81,23 @@ export const rcdNoneTt = topic({
     },
   ],
   client: {
-    C2: "There is no safety switch here, and a fault would not cut the power. Metal could stay live. Fit one soon.",
-    C3: "There is no safety switch here. A fault still cuts the power today. One should be added.",
-    FI: "There may be no safe cut-off in a fault. We could not find out. This must be looked at soon.",
+    C2: [
+      says(
+        "There is no safety switch here of a kind that works for you. A fault would not cut the power. Metal could stay live. Fit one soon.",
+        no("breaker-disconnects"),
+      ),
+      says(
+        "There is no safety switch here of a kind that works for you. What cuts off a fault today may go. Then metal could stay live. Fit one soon.",
+        yes("breaker-disconnects"),
+      ),
+    ],
+    C3: "There is no safety switch here of a kind that works for you. A fault still cuts the power today. One should be added.",
+    FI: unsure("There may be no safe cut-off in a fault. We could not find out. This must be looked at soon.", [
+      "rcd",
+      "breaker-disconnects",
+      "loop-lasts",
+      "system",
+    ]),
     none: "A fault cuts the power as it should.",
   },
   remedies: [{ words: "Fit an RCD that suits the electrode before all circuits.", changes: { rcd: "working" } }],

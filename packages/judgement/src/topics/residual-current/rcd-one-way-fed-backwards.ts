@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { ROLE } from "./facts.ts";
 
@@ -74,9 +74,13 @@ export const rcdOneWayFedBackwards = topic({
     },
   ],
   client: {
-    C2: "A safety switch is fed the wrong way round. It may stop working with no sign. Change it soon.",
+    C2: "A safety switch can be fed the wrong way round. It may stop working with no sign. Change it soon.",
     C3: "A safety switch is not made for power from both sides. A switch made for it would be better.",
-    FI: "We could not find out if a safety switch may be fed from both sides. This must be looked at soon.",
+    FI: unsure("We could not find out if a safety switch may be fed from both sides. This must be looked at soon.", [
+      "fed-from-load",
+      "direction",
+      "role",
+    ]),
     none: "The safety switch may be fed as it is.",
   },
   remedies: [

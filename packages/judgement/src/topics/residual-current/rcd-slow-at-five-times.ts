@@ -1,4 +1,4 @@
-import { all, any, held, no, not, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, no, not, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An RCD for additional protection that is in time at its rated residual current and slow at five times that. */
@@ -84,9 +84,26 @@ export const rcdSlowAtFiveTimes = topic({
   ],
   client: {
     C2: "The safety switch is too slow. A shock could last too long. Change the switch soon.",
-    C3: "The safety switch is a bit slow. It passed the main test. It would be good to change it.",
-    FI: "We could not fully test how fast the safety switch is. This must be looked at soon.",
-    none: "The safety switch is fast enough.",
+    C3: [
+      says(
+        "The safety switch is a bit slow. It passed the main test. It would be good to change it.",
+        yes("in-time-at-rated"),
+      ),
+      says(
+        "The safety switch is too slow. It is not the part that saves you from a shock. It would be good to change it.",
+        no("in-time-at-rated"),
+      ),
+    ],
+    FI: [
+      unsure("We could not fully test how fast the safety switch is. This must be looked at soon.", [
+        "in-time-at-rated",
+        "in-time-at-five",
+      ]),
+      unsure("The safety switch is slow. We could not find out what it has to guard. This must be looked at soon.", [
+        "additional-protection",
+      ]),
+    ],
+    none: "The safety switch is fast enough in the main test.",
   },
   remedies: [
     {

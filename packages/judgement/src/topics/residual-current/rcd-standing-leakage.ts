@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { LOSS_HURTS } from "./facts.ts";
 
@@ -110,9 +110,32 @@ export const rcdStandingLeakage = topic({
     },
   ],
   client: {
-    C2: "The safety switch trips with good reason, or has been put out of use. This is not safe. Have it put right soon.",
+    C2: [
+      says(
+        "A safety switch tripped so often that it was put out of use. This is not safe. Have it put right soon.",
+        is("trips", "made-not-to"),
+      ),
+      says(
+        "Power leaks from damaged or damp parts. This is not safe. Have them put right soon.",
+        is("cause", "wiring"),
+      ),
+      says(
+        "The safety switch trips and no fault is found. Someone here could come to harm when the power goes. Have it put right soon.",
+        all(yes("loss-hurts"), is("trips", "sometimes")),
+      ),
+    ],
     C3: "A small current leaks all the time. The safety switch may trip for no reason. It would be good to split it.",
-    FI: "A current leaks away, and we could not find where. It could be bad wiring. It must be looked at soon.",
+    FI: [
+      unsure(
+        "A current leaks away, and we could not find where. It could be bad wiring. It must be looked at soon.",
+        ["cause"],
+        any(yes("over-share"), is("trips", "sometimes", "made-not-to")),
+      ),
+      unsure(
+        "We could not find out if too much power leaks away behind the safety switch. It must be looked at soon.",
+        ["over-share", "trips", "cause", "loss-hurts"],
+      ),
+    ],
     none: "The safety switch has no reason to trip.",
   },
   remedies: [

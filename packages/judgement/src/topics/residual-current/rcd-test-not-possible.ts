@@ -1,4 +1,4 @@
-import { any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An RCD that could not be tested, or whose button the user cannot reach or is not told of. */
@@ -67,7 +67,7 @@ export const rcdTestNotPossible = topic({
   client: {
     C2: "The safety switch does not work. It may not save you from a shock. Change it soon.",
     C3: "You cannot test the safety switch, or no note tells you to. Make the button free and add a note.",
-    FI: "We could not test the safety switch. It may not work. A test must be made soon.",
+    FI: unsure("We could not test the safety switch. It may not work. A test must be made soon.", ["operates"]),
     none: "The safety switch works, and you can test it.",
   },
   remedies: [

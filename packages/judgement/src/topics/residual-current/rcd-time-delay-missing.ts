@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, oneKind, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { LOSS_HURTS } from "./facts.ts";
 
@@ -65,8 +65,13 @@ export const rcdTimeDelayMissing = topic({
   ],
   client: {
     C2: "One fault can turn off all you need at once. Someone here could come to harm. Have it put right soon.",
-    C3: "A fault in one place may turn off all the power. That is a nuisance. A slower main switch would help.",
-    FI: "We could not find out what goes off in a fault. Someone could come to harm. It must be looked at.",
+    C3: "A fault in one place may turn off all or most of the power. That is a nuisance. A slower main switch would help.",
+    FI: unsure("We could not find out what goes off in a fault. Someone could come to harm. It must be looked at.", [
+      "series",
+      "serves",
+      "loss-hurts",
+      "standby-light",
+    ]),
     none: "A fault turns off no more than it should.",
   },
   remedies: [

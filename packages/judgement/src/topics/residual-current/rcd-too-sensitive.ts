@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { LOSS_HURTS } from "./facts.ts";
 
@@ -60,8 +60,17 @@ export const rcdTooSensitive = topic({
   ],
   client: {
     C2: "The safety switch goes off for no reason. Someone here could come to harm in the dark. Change it soon.",
-    C3: "The safety switch goes off too soon. It does cut the power in a fault. A new one would save you trouble.",
-    FI: "We could not fully test the safety switch. It may go off for no reason. It must be looked at.",
+    C3: "The safety switch goes off too soon. It is not a danger now. A new one would save you trouble.",
+    FI: [
+      unsure("We could not fully test the safety switch. It may go off for no reason. It must be looked at.", [
+        "holds-at-half",
+      ]),
+      unsure(
+        "The safety switch goes off too soon. We could not find out if that could harm someone. It must be looked at.",
+        ["trips", "loss-hurts"],
+        no("holds-at-half"),
+      ),
+    ],
     none: "The safety switch holds when it should.",
   },
   remedies: [{ words: "Replace the RCD.", changes: { "holds-at-half": "yes" } }],

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, not, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 import { ROLE } from "./facts.ts";
 
@@ -99,9 +99,16 @@ export const rcdTypeAc = topic({
   ],
   client: {
     C2: "The safety switch is of the wrong kind for what it feeds. It may not work in a fault. Change it soon.",
-    C3: "The safety switch is of an older kind. It works in the test. A newer kind suits your devices better.",
-    FI: "We could not find out if the safety switch suits what it feeds. This must be looked at soon.",
-    none: "The safety switch suits what it feeds.",
+    C3: "The safety switch is of an older kind. It is not a danger now. A newer kind suits your devices better.",
+    FI: unsure("We could not find out if the safety switch suits what it feeds. This must be looked at soon.", [
+      "type",
+      "loads",
+      "role",
+    ]),
+    none: says(
+      "The safety switch suits what it feeds.",
+      any(is("type", "b"), is("loads", "none"), all(is("type", "a"), is("loads", "pulsating"))),
+    ),
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, oneKind, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Socket-outlets up to 32 A without 30 mA RCD protection. */
@@ -12,7 +12,7 @@ export const socketsNoRcd = topic({
       asks: "Are the socket-outlets protected by an RCD of 30 mA or less that works?",
       effort: "glance",
       yes: "a working RCD of 30 mA or less protects them",
-      no: "no RCD of 30 mA or less protects them",
+      no: "no working RCD of 30 mA or less protects them",
       worse: "no",
       worked: { by: "additional-protection", met: "yes", notMet: "no" },
     }),
@@ -97,10 +97,17 @@ export const socketsNoRcd = topic({
     },
   ],
   client: {
-    C2: "These sockets may be used for tools in the garden. They lack a safety switch that cuts the power in a shock.",
-    C3: "These sockets lack a fast safety switch. They are not a danger now. Adding one makes them safer.",
-    FI: "We could not find out if these sockets have a fast safety switch. This must be looked at.",
-    none: "These sockets are protected well enough.",
+    C2: "These sockets may be used for tools outside. No fast safety switch that works guards them. A cut lead could kill. Have one put in soon.",
+    C3: "No fast safety switch that works guards these sockets. They are not a danger now. Adding one makes them safer.",
+    FI: [
+      unsure("We could not find out if these sockets have a fast safety switch. This must be looked at.", ["rcd-30ma"]),
+      unsure(
+        "No fast safety switch that works guards these sockets. We could not find out if they are used for things outside. This must be looked at.",
+        ["outdoor-use", "other-socket"],
+        no("rcd-30ma"),
+      ),
+    ],
+    none: "These sockets are safe enough for how they are used.",
   },
   remedies: [
     {

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An old earth-leakage breaker that senses the voltage of the earthing conductor. */
@@ -60,9 +60,18 @@ export const voltageOperatedBreaker = topic({
     },
   ],
   client: {
-    C2: "An old safety switch of a bad kind is in use. Metal could stay live in a fault. Replace it soon.",
+    C2: "An old safety switch of a bad kind is here. Metal could stay live in a fault. Replace it soon.",
     C3: "An old safety switch of a kind no longer used is here. Faults are cut off without it. Take it out.",
-    FI: "An old safety switch is here. We could not find out if faults are cut off. It must be looked at soon.",
+    FI: [
+      unsure(
+        "An old safety switch is here. We could not find out if faults are cut off. It must be looked at soon.",
+        ["faults-cleared", "coil-whole"],
+        is("breaker", "bypassed", "in-use"),
+      ),
+      unsure("We could not find out if there is an old safety switch of a bad kind. It must be looked at soon.", [
+        "breaker",
+      ]),
+    ],
     none: "No old safety switch of a bad kind is in use.",
   },
   remedies: [

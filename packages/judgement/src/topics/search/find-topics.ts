@@ -1,3 +1,4 @@
+import { statementsIn } from "@good-grounds/core";
 import { TOPICS } from "../list.ts";
 import type { Topic } from "../topic.ts";
 import { SITE_WORDS } from "./site-words.ts";
@@ -42,7 +43,8 @@ function weightsOf({ id, title, facts, client }: Topic): ReadonlyMap<string, num
     if (fact.kind === "yes-no") add(`${fact.yes} ${fact.no}`, WEIGHT.clauses);
     if (fact.kind === "choice") add(Object.values(fact.values).join(" "), WEIGHT.clauses);
   }
-  add(Object.values(client).join(" "), WEIGHT.client);
+  const told = Object.values(client).flatMap((one) => statementsIn(one).map(({ words }) => words));
+  add(told.join(" "), WEIGHT.client);
   return weights;
 }
 

@@ -1,4 +1,4 @@
-import { ALWAYS, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Isolation of a battery store from the installation it feeds. */
@@ -80,7 +80,13 @@ export const batteryIsolation = topic({
   client: {
     C2: "The battery cannot be switched off safely, or nothing warns of it. A person at work could get a shock. Put it right soon.",
     C3: "The battery lacks a label or a lock on its switch. It works safely. This would make it better.",
-    FI: "We could not find out how the battery is switched off. This must be looked at soon.",
+    FI: [
+      unsure("We could not find out how the battery is switched off. This must be looked at soon.", ["isolator"]),
+      unsure("We could not find out if people are warned of the battery. This must be looked at soon.", [
+        "label",
+        "backup-output",
+      ]),
+    ],
     none: "The battery can be switched off safely and is marked.",
   },
   remedies: [

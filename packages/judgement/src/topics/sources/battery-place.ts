@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Where a battery store stands, and what a fire or gas there would do. */
@@ -96,11 +96,52 @@ export const batteryPlace = topic({
       regulations: ["134.1.1", "422.2"],
     },
   ],
+  dangers: [
+    {
+      id: "damaged",
+      least: "C2",
+      when: is("condition", "damaged"),
+      words: "the store is damaged, swollen, leaking or hot, wherever it stands",
+      regulations: ["134.1.1", "421.1.1"],
+    },
+  ],
   client: {
-    C1: "The battery is damaged and stands where a fire would trap you. Switch it off, keep away and call its maker now.",
-    C2: "The battery is damaged, or stands where a fire could trap you. Have it looked at and moved or made safe soon.",
-    C3: "The battery is not placed as well as it could be. It is sound. A better place or fixing would help.",
-    FI: "We could not find out if the battery is fitted in a safe way. This must be looked at soon.",
+    C1: [
+      says(
+        "The battery is damaged and stands where a fire would trap you. Switch it off, keep away and call its maker now.",
+        all(is("condition", "damaged"), is("place", "loft-or-void", "escape-or-sleeping")),
+      ),
+      says(
+        "The battery is damaged. It could catch fire. Switch it off, keep away and call its maker now.",
+        is("condition", "damaged"),
+      ),
+    ],
+    C2: [
+      says(
+        "The battery is damaged. It could catch fire. Keep away and have it made safe soon.",
+        is("condition", "damaged"),
+      ),
+      says(
+        "The battery stands where a fire could trap you. Have it moved or made safe soon.",
+        is("place", "loft-or-void", "escape-or-sleeping"),
+      ),
+    ],
+    C3: [
+      says(
+        "The battery is not placed as well as it could be. It is sound. A better place or fixing would help.",
+        is("condition", "sound"),
+      ),
+      says(
+        "The battery is damaged. It stands where a fire would not trap you. Keep away and have it made safe.",
+        is("condition", "damaged"),
+      ),
+    ],
+    FI: unsure("We could not find out if the battery is fitted in a safe way. This must be looked at soon.", [
+      "place",
+      "condition",
+      "as-maker-asks",
+      "detection",
+    ]),
     none: "The battery stands in a good place and is sound.",
   },
   remedies: [
@@ -112,6 +153,13 @@ export const batteryPlace = topic({
     },
   ],
   examples: [
+    {
+      name: "swollen store outdoors, fixed as its maker asks",
+      facts: { place: "outside", condition: "damaged", "as-maker-asks": true, detection: true },
+      possible: ["C2"],
+      classification: "C2",
+      source: "trade practice: a swollen or hot store may burn at any time",
+    },
     {
       name: "sound, in a garage, as the maker asks",
       facts: { place: "outside", condition: "sound", "as-maker-asks": true, detection: false },

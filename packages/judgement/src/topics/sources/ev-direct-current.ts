@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** RCD protection of a vehicle charging point: rated current, type, and what happens to it under direct current. */
@@ -9,10 +9,10 @@ export const evDirectCurrent = topic({
   items: ["sources.vehicle-charging", "boards.rcd"],
   facts: {
     "rcd-30ma": yesNo({
-      asks: "Is the charging point protected by its own RCD of 30 mA or less that cuts all live conductors?",
+      asks: "Is the charging point protected by its own RCD of 30 mA or less that works and cuts all live conductors?",
       effort: "glance",
-      yes: "the point has its own RCD of 30 mA or less in all live conductors",
-      no: "the point has no RCD of 30 mA or less of its own",
+      yes: "the point has its own working RCD of 30 mA or less in all live conductors",
+      no: "the point has no working RCD of 30 mA or less of its own",
       worse: "no",
     }),
     "direct-current": ranked({
@@ -82,8 +82,12 @@ export const evDirectCurrent = topic({
   ],
   client: {
     C2: "The safety switch of the car charger may not work when it has to. Someone could get a shock. Put it right soon.",
-    C3: "No papers show that the safety switch of the car charger is of the right kind. Ask for them.",
-    FI: "We could not find out if the car charger has the right safety switch. This must be looked at.",
+    C3: "Nothing shows that the safety switch of the car charger is of the right kind. Have it checked.",
+    FI: unsure("We could not find out if the car charger has the right safety switch. This must be looked at.", [
+      "rcd-30ma",
+      "direct-current",
+      "fault-protection-by-rcd",
+    ]),
     none: "The car charger has the right safety switch.",
   },
   remedies: [

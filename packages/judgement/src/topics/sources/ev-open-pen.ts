@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, oneKind, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** A vehicle charging point earthed from a PME supply: what happens to the car's body when the supply's PEN breaks. */
@@ -46,7 +46,7 @@ export const evOpenPen = topic({
       yes: "electrode and RCD clear an earth fault",
       no: "electrode and RCD do not clear an earth fault",
       worse: "no",
-      worked: { by: "electrode", met: "yes", notMet: "no" },
+      worked: { by: "electrode", met: "yes", notMet: "no", findings: "none" },
     }),
   },
   contested: {},
@@ -111,9 +111,28 @@ export const evOpenPen = topic({
     },
   ],
   client: {
-    C2: "If a cable in the street breaks, the car could give a shock while it charges. Have this put right soon.",
+    C2: [
+      says(
+        "If a cable in the street breaks, the car could give a shock while it charges. Have this put right soon.",
+        is("earthing", "tn-c-s", "tn-s"),
+      ),
+      says(
+        "The earth rod of the car charger does not do its job. In a fault, the car could give a shock. Have this put right soon.",
+        is("earthing", "tt"),
+      ),
+    ],
     C3: "The car charger says it is safe if a cable in the street breaks, but no papers show it. Ask for them.",
-    FI: "We could not find out if the car charger is safe when a cable in the street breaks. This must be looked at.",
+    FI: [
+      unsure(
+        "We could not find out if the earth rod of the car charger does its job. This must be looked at.",
+        ["electrode-met"],
+        is("earthing", "tt"),
+      ),
+      unsure(
+        "We could not find out if the car charger is safe when a cable in the street breaks. This must be looked at.",
+        ["measure", "tn-s-proved", "earthing", "outdoors"],
+      ),
+    ],
     none: "The car charger is earthed in a safe way.",
   },
   remedies: [

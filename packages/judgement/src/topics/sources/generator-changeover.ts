@@ -1,4 +1,4 @@
-import { any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** How a standby generator is connected, and what keeps it and the mains apart. */
@@ -106,8 +106,31 @@ export const generatorChangeover = topic({
   ],
   client: {
     C1: "The generator lead has bare live pins. Do not use it. Someone could be killed.",
-    C2: "The generator could feed back into the mains, or faults would not be cut off. Do not use it until it is put right.",
-    FI: "We could not find out how the generator is kept apart from the mains. Do not use it until this is known.",
+    C2: [
+      says(
+        "The generator could feed back into the mains. Do not use it until it is put right.",
+        is("changeover", "procedure", "nothing"),
+      ),
+      says(
+        "With the generator on, a fault would not be cut off. Do not use it until it is put right.",
+        no("earth-reference"),
+      ),
+      says(
+        "A generator lead has bare pins that become live. Keep it out of use and have it changed.",
+        is("connection", "bare-pins"),
+      ),
+    ],
+    FI: [
+      unsure(
+        "We could not find out how the generator is kept apart from the mains. Do not use it until this is known.",
+        ["changeover"],
+      ),
+      unsure("We could not find out if the generator is safe to use. Do not use it until this is known.", [
+        "connection",
+        "lead-in-use",
+        "earth-reference",
+      ]),
+    ],
     none: "The generator is connected in a safe way.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, is, NEVER, no, oneKind, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A battery inverter that feeds circuits while the mains is off: whether protection still works on the island. */
@@ -90,9 +90,23 @@ export const islandEarthReference = topic({
     },
   ],
   client: {
-    C2: "When the mains is off, the backup supply is not safe. A fault would not be cut off. Have it put right soon.",
-    C3: "The backup supply works, but its earthing is not as it should be today. Have it made better.",
-    FI: "We could not find out if the backup supply is safe when the mains is off. This must be looked at.",
+    C2: [
+      says(
+        "When the mains is off, the backup supply is not safe. A fault would not be cut off. Have it put right soon.",
+        is("neutral-link", "absent"),
+      ),
+      says(
+        "When the mains is off, no safety switch that works guards the backup supply. Someone could get a shock. Have it put right soon.",
+        no("rcd-on-island"),
+      ),
+    ],
+    C3: "The earthing of the backup supply is not as it should be today. It is not a danger now. Have it made better.",
+    FI: unsure("We could not find out if the backup supply is safe when the mains is off. This must be looked at.", [
+      "island",
+      "neutral-link",
+      "earth",
+      "rcd-on-island",
+    ]),
     none: "The backup supply is safe when the mains is off.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Direct-current cables and connectors of a photovoltaic array. They cannot be made dead in daylight. */
@@ -99,9 +99,21 @@ export const pvCableDamaged = topic({
   ],
   client: {
     C1: "A bare wire of the solar panels can be touched. It is live all day. Keep away and get it made safe now.",
-    C2: "A cable or plug of the solar panels is damaged. It could give a shock or start a fire. Have it put right soon.",
-    C3: "The cables of the solar panels are not fixed as well as they should be. They are not a danger now.",
-    FI: "We could not see all cables of the solar panels. A damaged one could be a danger. They must be looked at.",
+    C2: [
+      says(
+        "A cable or plug of the solar panels is damaged. It could give a shock or start a fire. Have it put right soon.",
+        any(is("insulation", "sheath-damaged", "conductor-bare"), is("connectors", "overheated")),
+      ),
+      says(
+        "A cable of the solar panels hangs or rubs where it can be touched. It could give a shock. Have it put right soon.",
+        yes("rubbing-or-hanging"),
+      ),
+    ],
+    C3: "The cables of the solar panels are not fixed or joined as well as they should be. They are not a danger now.",
+    FI: unsure(
+      "We could not see all cables of the solar panels. A damaged one could be a danger. They must be looked at.",
+      ["insulation", "reach", "connectors", "rubbing-or-hanging"],
+    ),
     none: "The cables of the solar panels are sound.",
   },
   remedies: [

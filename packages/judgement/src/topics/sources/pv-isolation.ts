@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Isolation of a photovoltaic supply on both sides of its inverter. */
@@ -106,8 +106,12 @@ export const pvIsolation = topic({
   ],
   client: {
     C2: "The solar panels cannot be switched off safely. Somebody working here could get a shock. This must be put right soon.",
-    C3: "The switch for the solar panels lacks a label. It works. A label would help the next person.",
-    FI: "We could not find out how the solar panels are switched off. This must be looked at soon.",
+    C3: "The switch for the solar panels lacks a label or a lock. It is not a danger now. This would help the next person.",
+    FI: unsure("We could not find out how the solar panels are switched off. This must be looked at soon.", [
+      "ac-isolator",
+      "dc-isolator",
+      "dc-marked",
+    ]),
     none: "The solar panels can be switched off safely and the switches are marked.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, oneKind, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** An inverter connected into a circuit that also feeds loads, or through a plug. */
@@ -112,7 +112,10 @@ export const sourceOnFinalCircuit = topic({
   client: {
     C2: "The solar or battery unit feeds a circuit in an unsafe way. It could overload the cable or give a shock. Put it right soon.",
     C3: "The solar or battery unit should not be on a plug. It is not a danger now. Have it wired in.",
-    FI: "We could not find out if the solar or battery unit is connected in a safe way. This must be looked at.",
+    FI: unsure(
+      "We could not find out if the solar or battery unit is connected in a safe way. This must be looked at.",
+      ["connection", "cable-carries-both", "pins-dead", "rcd-both-ways"],
+    ),
     none: "The solar or battery unit is connected in a safe way.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, oneKind, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, oneKind, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Narrow places of conducting surfaces, such as tanks and boiler chambers, and what is used by hand in them. */
@@ -73,9 +73,33 @@ export const conductingPlace = topic({
     },
   ],
   client: {
-    C2: "Mains tools are used in a narrow metal space. One fault could kill. Stop using them there until put right.",
-    C3: "The supply in the narrow metal space should be better. It is not a danger while nobody works there.",
-    FI: "We could not find out how tools are fed in the narrow metal space. Nobody should work there until this is known.",
+    C2: [
+      says(
+        "Mains tools are used in a narrow metal space. One fault could kill. Stop using them there until put right.",
+        is("hand-held", "mains"),
+      ),
+      says(
+        "Metal parts in a narrow metal space are not linked. One fault could kill. Nobody should work there until this is put right.",
+        is("fixed", "without-bonding"),
+      ),
+    ],
+    C3: [
+      says(
+        "The supply in the narrow metal space should be better. It is not a danger while nobody works there.",
+        is("used", "closed"),
+      ),
+      "The supply in the narrow metal space should be better. It is not a danger now.",
+    ],
+    FI: [
+      unsure(
+        "We could not find out how tools are fed in the narrow metal space. Nobody should work there until this is known.",
+        ["hand-held"],
+      ),
+      unsure(
+        "We could not find out how safe the narrow metal space is. Nobody should work there until this is known.",
+        ["fixed", "used"],
+      ),
+    ],
     none: "The supply in the narrow metal space is as it should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Agricultural and horticultural premises: RCDs, bonding where livestock stand, damage and dust. */
@@ -9,17 +9,17 @@ export const farmProtection = topic({
   items: ["special.farms"],
   facts: {
     "rcd-socket": yesNo({
-      asks: "Are all socket-outlets up to 32 A behind 30 mA RCDs, and larger ones behind 100 mA?",
+      asks: "Are all socket-outlets up to 32 A behind 30 mA RCDs that work, and larger ones behind 100 mA?",
       effort: "glance",
-      yes: "socket-outlets are behind RCDs as asked",
-      no: "socket-outlets are without the RCDs asked for",
+      yes: "socket-outlets are behind working RCDs as asked",
+      no: "socket-outlets are without the working RCDs asked for",
       worse: "no",
     }),
     "rcd-fire": yesNo({
-      asks: "Are all other circuits behind an RCD of 300 mA or less, against fire?",
+      asks: "Are all other circuits behind a working RCD of 300 mA or less, against fire?",
       effort: "glance",
-      yes: "an RCD of 300 mA or less guards the circuits against fire",
-      no: "no RCD of 300 mA or less guards the circuits against fire",
+      yes: "a working RCD of 300 mA or less guards the circuits against fire",
+      no: "no working RCD of 300 mA or less guards the circuits against fire",
       worse: "no",
     }),
     livestock: yesNo({
@@ -35,7 +35,7 @@ export const farmProtection = topic({
       yes: "metal within reach of the animals is bonded",
       no: "metal within reach of the animals is not bonded",
       worse: "no",
-      worked: { by: "bonding-continuity", met: "yes", notMet: "no" },
+      worked: { by: "bonding-continuity", notMet: "no", findings: "none" },
     }),
     damage: ranked({
       asks: "What have animals, vehicles, dust or damp done to cables and enclosures?",
@@ -133,8 +133,17 @@ export const farmProtection = topic({
   client: {
     C1: "Live parts can be touched in the farm building. Keep people and animals away and switch it off now.",
     C2: "The power in the farm building could hurt people or animals, or start a fire. Have it put right soon.",
-    C3: "The power in the farm building is safe now, but it lacks safety switches asked for today.",
-    FI: "We could not find out if the power in the farm building is safe. It must be looked at soon.",
+    C3: [
+      says("The power in the farm building is safe now, but it lacks safety switches asked for today.", no("rcd-fire")),
+      "Cables or boxes in the farm building stand where they may be hurt. They are safe now. Have them guarded.",
+    ],
+    FI: unsure("We could not find out if the power in the farm building is safe. It must be looked at soon.", [
+      "rcd-socket",
+      "rcd-fire",
+      "livestock",
+      "bonding",
+      "damage",
+    ]),
     none: "The power in the farm building is as it should be.",
   },
   remedies: [

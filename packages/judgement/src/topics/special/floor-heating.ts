@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Electric heating in floors, walls and ceilings. */
@@ -9,10 +9,10 @@ export const floorHeating = topic({
   items: ["special.locations", "accessories.fixed-equipment"],
   facts: {
     "rcd-30ma": yesNo({
-      asks: "Is the heating circuit behind a 30 mA RCD?",
+      asks: "Is the heating circuit behind a 30 mA RCD that works?",
       effort: "glance",
-      yes: "the heating is behind a 30 mA RCD",
-      no: "the heating has no 30 mA RCD",
+      yes: "the heating is behind a working 30 mA RCD",
+      no: "the heating has no working 30 mA RCD",
       worse: "no",
     }),
     "screen-earthed": yesNo({
@@ -36,7 +36,7 @@ export const floorHeating = topic({
         met: "insulation resistance of the unit is within its limit",
         low: "insulation resistance of the unit is below its limit",
       },
-      worked: { by: "insulation-resistance", met: "met", notMet: "low" },
+      worked: { by: "insulation-resistance", met: "met", notMet: "low", findings: "none" },
     }),
   },
   contested: {},
@@ -93,8 +93,19 @@ export const floorHeating = topic({
   client: {
     C1: "The floor heating has failed and its floor could be live. Keep it off.",
     C2: "The floor heating has failed inside or lacks its safety parts. Keep it off until it has been put right.",
-    C3: "The floor heating is safe now, but it lacks a safety switch or a heat limit asked for today.",
-    FI: "We could not find out if the floor heating is safe. Keep it off until this is known.",
+    C3: [
+      says("The floor heating is safe now, but it lacks a safety part asked for today.", is("insulation", "met")),
+      says(
+        "The floor heating has a fault inside. Its safety parts guard you for now. Have it put right.",
+        is("insulation", "low"),
+      ),
+    ],
+    FI: unsure("We could not find out if the floor heating is safe. Keep it off until this is known.", [
+      "rcd-30ma",
+      "screen-earthed",
+      "heat-limited",
+      "insulation",
+    ]),
     none: "The floor heating is as it should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { all, any, held, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Places where patients are treated with electrical equipment: bonding, RCDs, the isolated supply and what takes over. */
@@ -28,8 +28,8 @@ export const medicalPlace = topic({
     rcd: yesNo({
       asks: "In group 1, have the socket-outlets working RCDs of 30 mA?",
       effort: "opened",
-      yes: "socket-outlets of group 1 have RCDs of 30 mA, or the place is not of group 1",
-      no: "socket-outlets of group 1 lack RCDs of 30 mA",
+      yes: "socket-outlets of group 1 have working RCDs of 30 mA, or the place is not of group 1",
+      no: "socket-outlets of group 1 lack working RCDs of 30 mA",
       worse: "no",
     }),
     "rcd-type": ranked({
@@ -141,7 +141,14 @@ export const medicalPlace = topic({
   client: {
     C2: "A room for treatment lacks a safety measure that patients depend on. Have it put right soon.",
     C3: "A safety switch in a room for treatment is of an older kind. It works. A newer kind is advised.",
-    FI: "We could not test a safety measure in a room for treatment. It must be tested soon.",
+    FI: unsure("We could not test a safety measure in a room for treatment. It must be tested soon.", [
+      "group",
+      "bonding",
+      "rcd",
+      "rcd-type",
+      "isolated",
+      "standby",
+    ]),
     none: "The safety measures in the room for treatment are in order.",
   },
   remedies: [

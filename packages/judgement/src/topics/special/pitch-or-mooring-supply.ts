@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, oneKind, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, oneKind, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Supplies to caravans on pitches and to boats at moorings. */
@@ -18,10 +18,10 @@ export const pitchOrMooringSupply = topic({
       },
     }),
     "rcd-each": yesNo({
-      asks: "Has each outlet its own 30 mA RCD in all live conductors?",
+      asks: "Has each outlet its own 30 mA RCD in all live conductors, and does it work?",
       effort: "glance",
-      yes: "each outlet has its own 30 mA RCD",
-      no: "outlets share an RCD or have none of 30 mA",
+      yes: "each outlet has its own working 30 mA RCD",
+      no: "outlets share an RCD or have no working one of 30 mA",
       worse: "no",
     }),
     outlet: ranked({
@@ -34,10 +34,10 @@ export const pitchOrMooringSupply = topic({
       },
     }),
     "rcd-any": yesNo({
-      asks: "Is there at least one 30 mA RCD before the outlet?",
+      asks: "Is there at least one 30 mA RCD that works before the outlet?",
       effort: "glance",
-      yes: "a 30 mA RCD stands before the outlet",
-      no: "no 30 mA RCD stands before the outlet",
+      yes: "a working 30 mA RCD stands before the outlet",
+      no: "no working 30 mA RCD stands before the outlet",
       worse: "no",
     }),
   },
@@ -89,7 +89,15 @@ export const pitchOrMooringSupply = topic({
     C1: "Live parts of an outlet can be touched. Switch it off and keep people away now.",
     C2: "The supply to the caravan or boat could give a shock after one fault. Have it put right soon.",
     C3: "The outlets share a safety switch. Each should have its own. It is not a danger now.",
-    FI: "We could not find out how the caravan or boat supply is earthed. This must be looked at soon.",
+    FI: [
+      unsure("We could not find out how the caravan or boat supply is earthed. This must be looked at soon.", [
+        "earthing",
+      ]),
+      unsure("We could not find out if the supply to the caravan or boat is safe. This must be looked at soon.", [
+        "outlet",
+        "rcd-any",
+      ]),
+    ],
     none: "The supply to the caravan or boat is as it should be.",
   },
   remedies: [

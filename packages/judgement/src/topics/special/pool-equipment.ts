@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Electrical equipment and bonding around a swimming pool, paddling pool or fountain. */
@@ -19,12 +19,12 @@ export const poolEquipment = topic({
       },
     }),
     protection: ranked({
-      asks: "What protects it: SELV with its source outside, an RCD of 30 mA, or neither?",
+      asks: "What protects it: SELV with its source outside, a working RCD of 30 mA, or neither?",
       effort: "opened",
       values: {
         selv: "it is fed by SELV whose source stands outside the zones",
-        "rcd-30ma": "it is fed at mains voltage behind a 30 mA RCD",
-        neither: "it is fed at mains voltage without a 30 mA RCD",
+        "rcd-30ma": "it is fed at mains voltage behind a working 30 mA RCD",
+        neither: "it is fed at mains voltage without a working 30 mA RCD",
       },
     }),
     bonding: yesNo({
@@ -33,7 +33,7 @@ export const poolEquipment = topic({
       yes: "the extraneous parts are bonded together and measured so",
       no: "extraneous parts are not bonded together",
       worse: "no",
-      worked: { by: "bonding-continuity", met: "yes", notMet: "no" },
+      worked: { by: "bonding-continuity", notMet: "no", findings: "none" },
     }),
     ip: yesNo({
       asks: "Does the enclosure keep water out as its zone asks?",
@@ -103,7 +103,12 @@ export const poolEquipment = topic({
     C1: "Mains power can reach people in the pool. Keep everyone out of the water and switch it off now.",
     C2: "The power near the pool is not safe enough for wet people. Have it put right soon.",
     C3: "The power near the pool is safe now, but not as good as it should be today.",
-    FI: "We could not find out if the power near the pool is safe. Keep it off until this is known.",
+    FI: unsure("We could not find out if the power near the pool is safe. Keep it off until this is known.", [
+      "zone",
+      "protection",
+      "bonding",
+      "ip",
+    ]),
     none: "The power near the pool is as it should be.",
   },
   remedies: [

@@ -1,4 +1,4 @@
-import { any, is, NEVER, no, ranked, yesNo } from "@good-grounds/core";
+import { any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Heaters, luminaires and wiring in a sauna. */
@@ -25,10 +25,10 @@ export const saunaEquipment = topic({
       worse: "no",
     }),
     "rcd-30ma": yesNo({
-      asks: "Are the circuits of the sauna behind a 30 mA RCD (the heater may be left out)?",
+      asks: "Are the circuits of the sauna behind a 30 mA RCD that works (the heater may be left out)?",
       effort: "glance",
-      yes: "the circuits are behind a 30 mA RCD",
-      no: "circuits other than the heater's lack a 30 mA RCD",
+      yes: "the circuits are behind a working 30 mA RCD",
+      no: "circuits other than the heater's lack a working 30 mA RCD",
       worse: "no",
     }),
     insulation: ranked({
@@ -89,10 +89,24 @@ export const saunaEquipment = topic({
       regulations: ["703.512.2", "703.411.3.3"],
     },
   ],
+  dangers: [
+    {
+      id: "brittle",
+      least: "C2",
+      when: is("insulation", "brittle"),
+      words: "insulation is brittle or cracked by heat",
+      regulations: ["134.1.1", "703.512.2"],
+    },
+  ],
   client: {
     C2: "The sauna could start a fire or give a shock. Do not use it until it has been put right.",
-    C3: "The sauna is safe to use now, but some parts are not the right kind for the heat.",
-    FI: "We could not find out if the sauna is safe. Do not use it until this is known.",
+    C3: "The sauna is not a danger now, but some parts are not as they should be.",
+    FI: unsure("We could not find out if the sauna is safe. Do not use it until this is known.", [
+      "heater",
+      "heat-rated",
+      "rcd-30ma",
+      "insulation",
+    ]),
     none: "The sauna is as it should be.",
   },
   remedies: [

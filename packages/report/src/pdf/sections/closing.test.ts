@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { changed, changedAndSigned, EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
 import { Drawings } from "../drawings.ts";
-import { signatures } from "./closing.ts";
+import { recipients, signatures } from "./closing.ts";
 
 const DRAWN = { drawn: "M20 80L60 20" };
 const drawFirst = (file: Readonly<Record<string, unknown>>) => {
@@ -39,4 +39,23 @@ test.each([
 test("the signatures of the example stand for what stands in it", () => {
   const { rows } = signatures(inputOf(EXAMPLE), new Drawings());
   expect(rows.map(({ cells }) => cells[3]?.open)).toEqual([false, false]);
+});
+
+test.each(["england", "wales", "scotland"])("%s: danger on the supply side goes to 105", (nation) => {
+  const { cautions } = recipients(inputOf(changed((file) => Object.assign(file.brief as object, { nation }))));
+  expect(cautions.join(" ")).toMatch(/emergency line, 105\..*999/);
+});
+
+test("Northern Ireland: danger on the supply side goes to the distributor's own number", () => {
+  const nation = "northern-ireland";
+  const { cautions } = recipients(inputOf(changed((file) => Object.assign(file.brief as object, { nation }))));
+  expect(cautions.join(" ")).not.toContain("105");
+  expect(cautions.join(" ")).toMatch(/distributor's own emergency number, as shown at the meter or on the bill\..*999/);
+});
+
+test("no dates of the law are promised, and that there are none is said", () => {
+  const { cautions, paragraphs } = recipients(inputOf(EXAMPLE));
+  const words = [...cautions, ...paragraphs].join(" ");
+  expect(words).not.toMatch(/dates that follow/i);
+  expect(paragraphs.find((one) => one.startsWith("The law may ask more"))).toContain("does not give");
 });

@@ -8,12 +8,18 @@ import { cell, cellOr, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
 
 /** Guidance for whoever receives the report, and the cautions that belong to it. */
-export function recipients({ edition }: ReportInput) {
+export function recipients({ edition, installation }: ReportInput) {
   return {
     title: REPORT.recipientsTitle,
     paragraphs: REPORT.recipients(edition.label),
     "cautions-title": REPORT.cautionsTitle,
-    cautions: [CAUTIONS.competent, CAUTIONS.danger, CAUTIONS.isolation, CAUTIONS.dates, REPORT.printing],
+    cautions: [
+      CAUTIONS.competent,
+      CAUTIONS.danger(installation.file.brief.nation),
+      CAUTIONS.isolation,
+      CAUTIONS.dates,
+      REPORT.printing,
+    ],
   };
 }
 

@@ -6,6 +6,12 @@ import { firstPage } from "./first-page.ts";
 const pageOf = (text: string) => firstPage(inputOf(text), new Drawings());
 
 describe("the first page", () => {
+  test("says that the law may set dates which it does not give, and points nowhere for them", () => {
+    const { law } = pageOf(EXAMPLE);
+    expect(law).toContain("does not give");
+    expect(law).not.toMatch(/\bsee\b|near the end|follow/);
+  });
+
   test("puts danger first, then what could become dangerous, what is not settled, and improvements", () => {
     expect(pageOf(EXAMPLE).groups.map(({ code }) => code)).toEqual(["C1", "C2", "FI", "C3"]);
   });
@@ -98,6 +104,14 @@ describe("the first page", () => {
     expect(danger?.members[0]?.safe).toMatch(
       /Told at 10:41: tenant at once; landlord by telephone\. Reply: landlord will have the socket replaced this week\.$/,
     );
+  });
+
+  test("does not call made safe what was refused", () => {
+    const text = changed(({ observations }) => {
+      for (const one of observations)
+        if (one.madeSafe !== undefined) Object.assign(one.madeSafe as object, { done: "Refused." });
+    });
+    expect(pageOf(text).groups[0]?.members[0]?.safe).toMatch(/^Done about it on 6 October 2026: Refused\./);
   });
 
   test("says why nobody was told, and that it is not recorded as made safe", () => {

@@ -21,12 +21,11 @@ const KEPT_WHOLE = 1400;
 
 /** The line of reasoning of an observation; where it names no topic, that there is none. */
 export function lineOfReasoning({ reasoned }: ReportInput, observation: Observation, drawings: Drawings) {
-  const { id, choice } = observation;
-  const one = reasoned.find((each) => each.observation === id);
+  const one = reasoned.find((each) => each.observation === observation.id);
   if (one === undefined)
     return { plain: "", headline: "", none: REASONING.noTopic, stands: "", differs: false, parts: [], drawn: [] };
   return {
-    plain: clientSentence(one, choice?.classification ?? null),
+    plain: clientSentence(one),
     headline: `${headline(one)}.`,
     none: "",
     stands: REASONING.choice[one.choice],

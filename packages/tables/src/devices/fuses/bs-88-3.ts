@@ -3,7 +3,7 @@ import type { FuseRow } from "./fuse-row.ts";
 
 const DERIVED = source("BS 7671:2018 Table 41.2(b) and 41.4(b)", "2018 to 2018+A4", "derived", {
   formula:
-    "0.8 of the limit is printed as 0.72 Ω in a contractor-body magazine of 2015, so it lies between 0.90 and 0.9125 Ω; 218.5 ÷ 240 A = 0.91 Ω",
+    "0.8 of the limit is printed as 0.72 Ω on a trade page, so it lies between 0.90 and 0.9125 Ω; 218.5 ÷ 240 A = 0.91 Ω",
 });
 const MEMORY = source("BS 7671:2018 Table 41.2(b) and 41.4(b)", "2018 to 2018+A4", "memory");
 

@@ -1,0 +1,300 @@
+/**
+ * Every link from a computation to a fact, looked at: does the finding of the place answer what the fact asks, for the
+ * same conductor, bond, device or circuit? `met` and `notMet` are what a finding answers; left out where it has to leave
+ * the fact open. `leaves` says what it must leave open, and why.
+ */
+export interface Link {
+  readonly topic: string;
+  readonly fact: string;
+  /** The computation and the matter within it. */
+  readonly by: string;
+  readonly matter?: string;
+  readonly met?: string;
+  readonly notMet?: string;
+  readonly leaves: string;
+}
+
+const CAPACITY = { by: "cable-capacity", matter: "device-within-cable" };
+const RCD_30 = { by: "additional-protection", met: "yes", notMet: "no" };
+const RCD_LEAVES =
+  "a circuit for which today's edition asks no RCD by what it supplies, and one whose RCD is not recorded";
+const BY_HAND = {
+  leaves: "everything: no check of the file looks at it; figures given with the observation answer it",
+};
+const WHICH_BOND = "several bonds that do not say the same: which of them is meant is not known";
+const WHICH_RCD = "several RCDs of a board that do not say the same, and an RCD without readings";
+const RCD_DISCONNECTS = {
+  by: "maximum-zs",
+  matter: "residual-disconnects",
+  leaves: "an RCD that was not tested, and one whose current or loop is not recorded",
+};
+const JOINT = { by: "r1r2-length", matter: "resistance-not-above" };
+
+const links = {
+  "supply-polarity-reversed": {
+    correct: { by: "supply-polarity", met: "yes", notMet: "no", leaves: "polarity not tested" },
+  },
+  "supply-voltage-out-of-limits": {
+    within: { by: "supply-voltage", met: "yes", notMet: "no", leaves: "voltage not measured" },
+  },
+  "meter-tails-size": {
+    "demand-within-fuse": {
+      by: "maximum-demand",
+      matter: "demand-within-fuse",
+      met: "yes",
+      notMet: "no",
+      leaves: "a demand beyond the main switch alone",
+    },
+  },
+  "means-of-earthing-hidden": {
+    "loop-usual": { by: "external-impedance", met: "yes", notMet: "no", leaves: "what the earth path is made of" },
+  },
+  "external-impedance-high": {
+    usual: {
+      by: "external-impedance",
+      met: "yes",
+      leaves: "a value above the usual that the distributor may have declared",
+    },
+  },
+  "earthing-conductor-undersized": {
+    adiabatic: {
+      by: "earthing-conductor-adiabatic",
+      met: "yes",
+      notMet: "no",
+      leaves: "a fuse or a loop not recorded",
+    },
+    "table-size": {
+      by: "earthing-conductor-size",
+      matter: "earthing-conductor-size",
+      met: "yes",
+      notMet: "no",
+      leaves: "a conductor that is short of the size for being buried only, or not of copper",
+    },
+  },
+  "electrode-resistance": {
+    "suits-rcds": { by: "electrode", met: "yes", notMet: "no", leaves: "an electrode not measured" },
+  },
+  "electrode-condition": {
+    "suits-rcds": { by: "electrode", met: "yes", notMet: "no", leaves: "its connection and conductor" },
+  },
+  "main-bonding-absent": { extraneous: { by: "part-isolated", ...BY_HAND } },
+  "main-bonding-undersized": { "table-size": { by: "bonding-size", met: "yes", notMet: "no", leaves: WHICH_BOND } },
+  "main-bonding-hidden": { continuous: { by: "bonding-continuity", met: "yes", notMet: "no", leaves: WHICH_BOND } },
+  "main-bonding-resistance": {
+    "reading-fits": { by: "bonding-continuity", met: "yes", notMet: "no", leaves: WHICH_BOND },
+  },
+  "supplementary-bonding-needed": {
+    "in-time": {
+      by: "maximum-zs",
+      matter: "overcurrent-disconnects",
+      met: "yes",
+      notMet: "no",
+      leaves: "a circuit that its RCD alone disconnects: the fuse or breaker is judged by itself",
+    },
+    "rcd-in-time": { ...RCD_DISCONNECTS, met: "yes", notMet: "no" },
+  },
+  "board-blank-missing": { "finger-reaches-live": { by: "opening-access", ...BY_HAND } },
+  "breaking-capacity-exceeded": {
+    rated: {
+      by: "breaking-capacity",
+      matter: "fault-within-rating",
+      met: "yes",
+      notMet: "no",
+      leaves: "whether the conditions of the conditional rating are kept",
+    },
+  },
+  "rewirable-fuses": {
+    "cables-adequate": { ...CAPACITY, notMet: "no", leaves: "one circuit that is adequate says nothing of the others" },
+  },
+  "fuse-wire-oversize": {
+    "cable-suits": { ...CAPACITY, leaves: "both: the file records the fuse it should be, not the wire found" },
+  },
+  "maximum-demand-exceeded": {
+    within: {
+      by: "maximum-demand",
+      notMet: "no",
+      leaves: "a demand within fuse and switch: tails and board are not looked at",
+    },
+  },
+  "selectivity-lacking": { grades: { by: "devices-grade", ...BY_HAND } },
+  "board-damp": {
+    "insulation-good": {
+      by: "insulation-resistance",
+      notMet: "no",
+      leaves: "one good circuit says nothing of the board and its other circuits",
+    },
+  },
+  "rcd-none-tt": {
+    rcd: { ...RCD_DISCONNECTS, met: "working", notMet: "voltage-operated | none" },
+    "breaker-disconnects": {
+      by: "maximum-zs",
+      matter: "overcurrent-disconnects",
+      met: "yes",
+      notMet: "no",
+      leaves: "a circuit that its RCD alone disconnects: the fuse or breaker is judged by itself",
+    },
+  },
+  "rcd-does-not-trip": {
+    operates: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
+    button: { by: "rcd-time", matter: "rcd-button", met: "yes", notMet: "no", leaves: WHICH_RCD },
+  },
+  "rcd-test-not-possible": {
+    operates: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
+  },
+  "rcd-slow-at-five-times": {
+    "in-time-at-rated": { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
+    "in-time-at-five": { by: "rcd-time", matter: "rcd-five", met: "yes", notMet: "no", leaves: WHICH_RCD },
+  },
+  "rcd-standing-leakage": { "over-share": { by: "leakage-within", ...BY_HAND } },
+  "rcd-time-delay-missing": { series: { by: "rcds-grade", ...BY_HAND } },
+  "sockets-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "mobile-outdoors-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "lighting-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "circuits-mixed": {
+    "smallest-carries": {
+      ...CAPACITY,
+      notMet: "no",
+      leaves: "the cable recorded carries the device: the smaller one is another",
+    },
+  },
+  "overload-device-oversize": {
+    "within-cable": { ...CAPACITY, met: "yes", notMet: "no", leaves: "a shape of circuit not recorded" },
+  },
+  "voltage-drop-high": {
+    within: { by: "voltage-drop", met: "yes", notMet: "no", leaves: "a load or length not recorded" },
+  },
+  "spur-overloaded": {
+    "cable-carries": { ...CAPACITY, leaves: "both: the cable of the ring is not the cable of the spur" },
+  },
+  "zs-over-limit": {
+    disconnects: {
+      by: "maximum-zs",
+      met: "in-time",
+      notMet: "not-in-time",
+      leaves: "a reading or device not recorded",
+    },
+    by: {
+      by: "maximum-zs",
+      matter: "overcurrent-disconnects",
+      met: "overcurrent",
+      notMet: "rcd-only",
+      leaves: "a reading or device not recorded",
+    },
+    "rcd-tested": { ...RCD_DISCONNECTS, met: "yes", notMet: "no" },
+    unaccounted: {
+      ...JOINT,
+      met: "no",
+      notMet: "yes",
+      leaves: "R1+R2 that fits while Zs was not held against it: both have to agree",
+    },
+  },
+  "cpc-undersized": {
+    withstands: { by: "cpc-adiabatic", met: "yes", notMet: "no", leaves: "a fault current not recorded" },
+  },
+  "cpc-resistance-high": {
+    "fits-length": {
+      ...JOINT,
+      notMet: "no",
+      leaves: "readings that fit: whether neighbouring points read the same is not shown",
+    },
+    disconnects: { by: "maximum-zs", met: "yes", notMet: "no", leaves: "a reading or device not recorded" },
+  },
+  "insulation-low": {
+    "reaches-limit": { by: "insulation-resistance", met: "yes", notMet: "no", leaves: "a reading not taken" },
+  },
+  "cable-in-wall": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "cable-metal-partition": {
+    protection: {
+      by: "additional-protection",
+      met: "earthed-metal | rcd",
+      notMet: "earthed-metal | neither",
+      leaves: "whether earthed metal is round the cable",
+    },
+  },
+  "pvc-exudation": {
+    insulation: {
+      by: "insulation-resistance",
+      notMet: "no",
+      leaves: "a good reading: brittle cores read well until they are moved",
+    },
+  },
+  "cable-under-insulation": {
+    "within-cable": {
+      ...CAPACITY,
+      notMet: "no",
+      leaves: "a method recorded for another part of the route than the one in insulation",
+    },
+  },
+  "cable-bunched-or-hot": {
+    "within-cable": {
+      ...CAPACITY,
+      notMet: "no",
+      leaves: "the other cables of the bunch, and a bunch that is not recorded",
+    },
+  },
+  "cable-through-joist": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "flexible-cord-as-fixed-wiring": {
+    "within-cable": { ...CAPACITY, leaves: "both: the cable of the circuit is not the cord" },
+  },
+  "joint-inaccessible": {
+    "poor-joint": {
+      ...JOINT,
+      notMet: "yes",
+      leaves: "readings that fit: a joint that heats may read well, and signs are not looked at",
+    },
+  },
+  "aluminium-or-mixed-conductors": {
+    "within-cable": {
+      ...CAPACITY,
+      notMet: "no",
+      leaves: "the conductor recorded carries the device: the weakest is another",
+    },
+  },
+  "accessory-broken": { "finger-touches-live": { by: "opening-access", ...BY_HAND } },
+  "shower-overloaded": {
+    "device-over-cable": {
+      ...CAPACITY,
+      met: "no",
+      notMet: "yes",
+      leaves: "a load that cannot overload, behind a device that is too large",
+    },
+  },
+  "socket-near-water": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "bath-rcd-and-bonding": {
+    "rcd-30ma": {
+      by: "additional-protection",
+      notMet: "no",
+      leaves: "one circuit with an RCD says nothing of every circuit of the room",
+    },
+    bonding: { by: "supplementary-bonding", ...BY_HAND },
+  },
+  "bath-socket-position": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "garden-cable-unprotected": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "hot-tub-outdoors": {
+    "rcd-30ma": {
+      by: "additional-protection",
+      notMet: "no",
+      leaves: "whether the type of an RCD that is there suits the tub",
+    },
+  },
+  "pond-or-water-feature": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "farm-protection": {
+    bonding: { by: "bonding-continuity", leaves: "both: a main bond of water or oil is not the bond of a stall" },
+  },
+  "floor-heating": {
+    insulation: {
+      by: "insulation-resistance",
+      leaves: "both: the reading of the circuit may be without the heating unit",
+    },
+  },
+  "pool-equipment": {
+    bonding: { by: "bonding-continuity", leaves: "both: a main bond is not the bonding of the pool's zones" },
+  },
+  "ev-open-pen": {
+    "electrode-met": { by: "electrode", leaves: "both: the electrode of the supply is not that of the charging point" },
+  },
+} satisfies Readonly<Record<string, Readonly<Record<string, Omit<Link, "topic" | "fact">>>>>;
+
+export const LINKS: readonly Link[] = Object.entries(links).flatMap(([topic, facts]) =>
+  Object.entries(facts).map(([fact, link]) => ({ topic, fact, ...link })),
+);
