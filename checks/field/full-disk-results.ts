@@ -14,8 +14,8 @@ writeFileSync(
   `# A disk that is full
 
 Written by \`node checks/field/full-disk-results.ts\`. The browser's folder is on a small file system. A page writes entries
-through the app's own stores, meanwhile the disk is filled to the last byte, the page writes on until an entry is refused,
-and the browser is killed. Then there is room again; the browser is started, writes one entry, is killed, and is started once more.
+through the app's own stores, meanwhile the disk is filled but for 64 kB, the page writes on until entries are
+refused, and the browser is killed. Then there is room again; the browser is started, writes one entry, is killed, and is started once more.
 Every entry of which the page was told that it is kept is looked for and compared.
 
 | times | entries said to be kept | of these as the disk ran full | times an entry was refused and told | lost | damaged |

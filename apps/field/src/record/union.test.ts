@@ -72,7 +72,7 @@ describe("what a file lacks", () => {
   const all = work(30);
   const byA = all.filter(({ author }) => author === "a");
   const last = byA.at(-1) as Entry;
-  const before = all.filter((entry) => entry !== last && (entry.seen["a"] ?? 0) < last.number);
+  const before = all.filter((entry) => entry !== last && (entry.seen.a ?? 0) < last.number);
 
   test("may be what a closed tab was about to add, and is not told", () => {
     expect(areLastWords([last], logOf(...lines(before)))).toBe(true);
