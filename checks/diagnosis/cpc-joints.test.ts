@@ -49,13 +49,14 @@ describe("a loose joint in the protective conductor of a ring, by a meter of oth
   );
 
   test(
-    "a protective conductor of 1 mm² written down as 1.5 mm² and a joint are named together",
+    "a protective conductor of 1 mm² written down as 1.5 mm² is named, with a joint beside it where readings do not tell",
     () => {
       const asked = { metres: [55, 65], sizes: { line: 2.5, cpc: 1 }, written: SIZES, joint: undefined } as const;
       const said = saidOf({ ...asked, accuracy: ACCURACY }, RINGS, SEED);
       expect(said.sound).toBe(0);
       expect(said.size).toBeGreaterThan(0.9 * RINGS);
-      expect(said.named).toBeGreaterThan(0.5 * RINGS);
+      // In the others the points tell the two apart.
+      expect(said.named).toBeGreaterThanOrEqual(RINGS / 3);
     },
     PATIENCE,
   );
