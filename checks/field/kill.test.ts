@@ -3,9 +3,7 @@ import { needTool } from "../tools.ts";
 import { killTest } from "./kill.ts";
 
 describe.runIf(needTool("chromium"))("killed at random instants", () => {
-  test("the browser still has every entry that it said it kept, and none is damaged", {
-    timeout: 400_000,
-  }, async () => {
+  test("the browser still has every entry that it said it kept, and none is damaged", async () => {
     const { page, browser, files } = await killTest({ launches: 5, pagesEach: 2, seed: 20260901, emptied: true });
     expect(page).toMatchObject({ kills: 10, lost: 0, damaged: 0 });
     expect(browser).toMatchObject({ kills: 5, lost: 0, damaged: 0 });

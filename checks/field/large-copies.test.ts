@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { unzipSync } from "fflate";
 import type { BrowserContext, Download, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { WAIT_LIMIT } from "../patience.ts";
 import { needTool } from "../tools.ts";
 import { type AppInBrowser, appInBrowser, faults, PHONE } from "./app-in-browser.ts";
 import { entriesIn } from "./copy-file.ts";
@@ -10,22 +11,21 @@ import { largeJob, putPhotographs, soundPhotographs } from "./large-job.ts";
 
 const JOB = "3f0c6a52-0000-4000-8000-000000000001";
 /** A machine much slower than this one still makes a copy within this, in milliseconds. */
-const PATIENCE = 120_000;
 
 describe.runIf(needTool("chromium"))("copies of large jobs", () => {
   let app: AppInBrowser;
   beforeAll(async () => {
     app = await appInBrowser("large-copies");
-  }, 300_000);
+  });
   afterAll(() => app?.close());
 
   const patient = async (context: BrowserContext): Promise<Page> => {
-    context.setDefaultTimeout(PATIENCE);
+    context.setDefaultTimeout(WAIT_LIMIT);
     return app.at(context, "jobs");
   };
   const saved = async (page: Page, button: string): Promise<string> => {
     const [download] = await Promise.all([
-      page.waitForEvent("download", { timeout: PATIENCE }),
+      page.waitForEvent("download", { timeout: WAIT_LIMIT }),
       page.getByRole("button", { name: button }).click(),
     ]);
     return (download as Download).path();
@@ -42,7 +42,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     await page.getByRole("heading", { level: 1, name: "The visit" }).waitFor();
   };
 
-  test("the demonstration is saved and says that it was read back", { timeout: 4 * PATIENCE }, async () => {
+  test("the demonstration is saved and says that it was read back", async () => {
     const context = await app.fresh();
     await patient(context);
     const page = await app.at(context, "job", "demonstration", "hand-over");
@@ -53,9 +53,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     await context.close();
   });
 
-  test("a house of 30 circuits and 60 photographs is saved, deleted and read back the same", {
-    timeout: 10 * PATIENCE,
-  }, async () => {
+  test("a house of 30 circuits and 60 photographs is saved, deleted and read back the same", async () => {
     const context = await app.fresh();
     const page = await patient(context);
     const photographs = await putPhotographs(page, 60);
@@ -84,9 +82,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     await context.close();
   });
 
-  test("stopped while it is made, it leaves nothing behind and can be made again", {
-    timeout: 4 * PATIENCE,
-  }, async () => {
+  test("stopped while it is made, it leaves nothing behind and can be made again", async () => {
     const context = await app.fresh();
     const page = await withWorker(context, app, "moved");
     await page.getByRole("button", { name: "Save a copy" }).click();
@@ -99,19 +95,17 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     await context.close();
   });
 
-  test("a worker that does not answer is not waited for: the page makes the copy", {
-    timeout: 4 * PATIENCE,
-  }, async () => {
+  test("a worker that does not answer is not waited for: the page makes the copy", async () => {
     const context = await app.fresh();
     const page = await withWorker(context, app, "nothing");
-    const download = page.waitForEvent("download", { timeout: PATIENCE });
+    const download = page.waitForEvent("download", { timeout: WAIT_LIMIT });
     await page.getByRole("button", { name: "Save a copy" }).click();
     await silence(page);
     expect(entriesIn(await (await download).path()).length).toBeGreaterThan(500);
     await context.close();
   });
 
-  test("where nothing answers it says so, and the record alone can be saved", { timeout: 4 * PATIENCE }, async () => {
+  test("where nothing answers it says so, and the record alone can be saved", async () => {
     const context = await app.fresh();
     const page = await withWorker(context, app, "nothing");
     await page.evaluate(() => {
@@ -127,7 +121,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
           await page.clock.fastForward(31_000);
           return told.isVisible();
         },
-        { timeout: PATIENCE },
+        { timeout: WAIT_LIMIT },
       )
       .toBe(true);
     expect(await faults(page)).toEqual([]);
@@ -141,7 +135,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     ["keeps something else", "piece = piece.map((byte) => byte ^ 1); return write.call(this, piece, where)"],
   ])(
     "a private file system that %s does not keep a job from being copied",
-    { timeout: 4 * PATIENCE },
+    { timeout: 4 * WAIT_LIMIT },
     async (_, does) => {
       const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
       await patient(context);
@@ -158,9 +152,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     },
   );
 
-  test("where the device has no room for its photographs nothing of a copy stays", {
-    timeout: 6 * PATIENCE,
-  }, async () => {
+  test("where the device has no room for its photographs nothing of a copy stays", async () => {
     const context = await app.fresh();
     const page = await patient(context);
     const photographs = await putPhotographs(page, 4);
@@ -190,9 +182,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     await Promise.all([context.close(), other.close()]);
   });
 
-  test("on a phone it goes to the share sheet, and waits for a touch where the last was too long ago", {
-    timeout: 4 * PATIENCE,
-  }, async () => {
+  test("on a phone it goes to the share sheet, and waits for a touch where the last was too long ago", async () => {
     const context = await app.fresh();
     await context.addInitScript(() => {
       Object.assign(navigator, {
@@ -223,7 +213,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
     await context.close();
   });
 
-  test("the rescue hands out the record where everything else of a copy fails", { timeout: 4 * PATIENCE }, async () => {
+  test("the rescue hands out the record where everything else of a copy fails", async () => {
     const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
     await patient(context);
     await context.route(/pieces\/(extent|copier)-/, (route) => route.abort());
@@ -236,7 +226,7 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
 
 /** The hand-over of the demonstration, where the worker for copies only says that it moved, or says nothing at all. */
 async function withWorker(context: BrowserContext, app: AppInBrowser, says: "moved" | "nothing"): Promise<Page> {
-  context.setDefaultTimeout(PATIENCE);
+  context.setDefaultTimeout(WAIT_LIMIT);
   await app.at(context, "jobs");
   const page = await app.at(context, "job", "demonstration", "hand-over");
   await page.clock.install();

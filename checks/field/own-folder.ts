@@ -12,6 +12,7 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
+import { WAIT_LIMIT } from "../patience.ts";
 import { PHONE } from "./app-in-browser.ts";
 
 /** A browser with a folder of its own, which stays when the browser is closed. */
@@ -20,7 +21,7 @@ export function inFolder(profile: string): Promise<BrowserContext> {
     ...PHONE,
     locale: "en-GB",
     executablePath: "/usr/bin/chromium",
-    timeout: 120_000,
+    timeout: WAIT_LIMIT,
     args: [
       "--no-sandbox",
       "--disable-gpu",

@@ -6,7 +6,6 @@ import { needTool } from "../tools.ts";
 import { type AppInBrowser, appInBrowser, faults, kept, newJob, PHONE } from "./app-in-browser.ts";
 
 /** Several openings of the app, on a machine that is slow and busy. */
-const SLOW = { timeout: 300_000 };
 
 describe.runIf(needTool("chromium"))("what is kept", () => {
   let app: AppInBrowser;
@@ -15,7 +14,7 @@ describe.runIf(needTool("chromium"))("what is kept", () => {
   });
   afterAll(() => app?.close());
 
-  test("says what is not kept and why, tries again by itself, and loses nothing", SLOW, async () => {
+  test("says what is not kept and why, tries again by itself, and loses nothing", async () => {
     const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
     await filesRefuse(app, context);
     const page = await newJob(app, context);
@@ -33,7 +32,7 @@ describe.runIf(needTool("chromium"))("what is kept", () => {
     await context.close();
   });
 
-  test("where only the database fails, what the files took is kept, and it is told plainly", SLOW, async () => {
+  test("where only the database fails, what the files took is kept, and it is told plainly", async () => {
     const context = await app.fresh();
     const page = await newJob(app, context);
     await kept(page);
@@ -58,7 +57,7 @@ describe.runIf(needTool("chromium"))("what is kept", () => {
     await context.close();
   });
 
-  test("where the disk refuses the files, nothing counts as kept, whatever the database says", SLOW, async () => {
+  test("where the disk refuses the files, nothing counts as kept, whatever the database says", async () => {
     const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
     await filesRefuse(app, context);
     const page = await newJob(app, context);
@@ -72,7 +71,7 @@ describe.runIf(needTool("chromium"))("what is kept", () => {
     await context.close();
   });
 
-  test("a browser without such files keeps in the one store it has, and the settings say so", SLOW, async () => {
+  test("a browser without such files keeps in the one store it has, and the settings say so", async () => {
     const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
     await filesWith(app, context, "delete FileSystemFileHandle.prototype.createSyncAccessHandle;");
     const page = await newJob(app, context);

@@ -11,8 +11,6 @@ import { databaseOf, flip, inFolder, jobFileOf, listOf, logsIn, removeFolder, te
 import { buildStorePage, type StoreWindow } from "./store-page.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
-/** Several starts of a browser, on a machine that is slow and busy. */
-const SLOW = { timeout: 600_000 };
 const COUNT = 40;
 
 /** What a page finds in the stores. */
@@ -143,7 +141,7 @@ describe.runIf(needTool("chromium"))("the two stores of a device", () => {
     } finally {
       await server.stop();
     }
-  }, SLOW.timeout);
+  });
   afterAll(() => rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 }));
 
   /** The four starts of a site: two after each damage, so that what one start did must hold at the next. */
@@ -218,7 +216,7 @@ describe.runIf(needTool("chromium"))("the two stores of a device", () => {
     for (const one of startsOf("former")) expect(one).toMatchObject({ found: null, buckets: [] });
   });
 
-  test("a disk that is full: nothing that was shown as kept is lost", SLOW, async () => {
+  test("a disk that is full: nothing that was shown as kept is lost", async () => {
     const found = await fullDiskTest(1);
     if (found === undefined) {
       console.warn("a small file system cannot be mounted here: the full disk was not tried");

@@ -5,14 +5,13 @@ import { needTool } from "../tools.ts";
 import { type AppInBrowser, appInBrowser, kept } from "./app-in-browser.ts";
 import { databasesOf, logsIn, tear, visit } from "./own-folder.ts";
 
-const SLOW = 300_000;
 
 describe.runIf(needTool("chromium"))("a store that is found short", () => {
   let app: AppInBrowser;
   let profile = "";
   beforeAll(async () => {
     app = await appInBrowser("stores");
-  }, SLOW);
+  });
   afterAll(() => app?.close());
   beforeEach(() => {
     profile = `${app.folder}-profile`;
@@ -31,7 +30,7 @@ describe.runIf(needTool("chromium"))("a store that is found short", () => {
     await page.getByLabel("Name of the client").waitFor();
   };
 
-  test("a database torn at its end loses nothing, at this start and the next", { timeout: SLOW }, async () => {
+  test("a database torn at its end loses nothing, at this start and the next", async () => {
     await visit(profile, async (page) => {
       await onJobs(page);
       await page.getByRole("button", { name: "New job" }).click();

@@ -3,11 +3,11 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { createServer } from "node:http";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { WAIT_LIMIT } from "../patience.ts";
 import { needTool } from "../tools.ts";
 import { type AppInBrowser, appInBrowser, faults } from "./app-in-browser.ts";
 
 const SIGN_IN = "<!doctype html><title>Sign in</title><p>Sign in to use this network.</p>";
-const PATIENCE = 120_000;
 
 describe.runIf(needTool("chromium"))(
   "what is remembered or comes over the network and is not what it should be",
@@ -15,18 +15,18 @@ describe.runIf(needTool("chromium"))(
     let app: AppInBrowser;
     beforeAll(async () => {
       app = await appInBrowser("strange");
-    }, 300_000);
+    });
     afterAll(() => app?.close());
 
     const visited = async (): Promise<{ readonly context: BrowserContext; readonly page: Page }> => {
       const context = await app.fresh();
-      context.setDefaultTimeout(PATIENCE);
+      context.setDefaultTimeout(WAIT_LIMIT);
       const page = await app.at(context, "job", "demonstration", "hand-over");
       await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
       return { context, page };
     };
     const report = async (page: Page, button: string): Promise<Buffer> => {
-      const download = page.waitForEvent("download", { timeout: PATIENCE });
+      const download = page.waitForEvent("download", { timeout: WAIT_LIMIT });
       await page.getByRole("button", { name: button }).click();
       return readFileSync(await (await download).path());
     };
@@ -38,9 +38,7 @@ describe.runIf(needTool("chromium"))(
       await page.getByRole("heading", { level: 1, name: "The visit" }).waitFor();
     };
 
-    test("a remembered place that cannot be gone to: the app opens at the list of jobs and says so", {
-      timeout: 10 * PATIENCE,
-    }, async () => {
+    test("a remembered place that cannot be gone to: the app opens at the list of jobs and says so", async () => {
       const { context, page } = await visited();
       const places: readonly unknown[] = [
         // Cut off in the middle of a letter.
@@ -67,7 +65,7 @@ describe.runIf(needTool("chromium"))(
       await context.close();
     });
 
-    test("an address that cannot be read, followed or typed", { timeout: 4 * PATIENCE }, async () => {
+    test("an address that cannot be read, followed or typed", async () => {
       const { context, page } = await visited();
       await page.evaluate(() => {
         location.hash = "#/job/%E0%A4%A";
@@ -79,9 +77,7 @@ describe.runIf(needTool("chromium"))(
       await context.close();
     });
 
-    test("a sign-in page in place of the report writer is told, not kept, and the report comes once it is gone", {
-      timeout: 6 * PATIENCE,
-    }, async () => {
+    test("a sign-in page in place of the report writer is told, not kept, and the report comes once it is gone", async () => {
       const { context, page } = await visited();
       await app.stopServer();
       const portal = createServer((_, response) => {
@@ -109,9 +105,7 @@ describe.runIf(needTool("chromium"))(
       await context.close();
     });
 
-    test("a sign-in page that an older version kept as the layout engine is thrown away", {
-      timeout: 4 * PATIENCE,
-    }, async () => {
+    test("a sign-in page that an older version kept as the layout engine is thrown away", async () => {
       const { context, page } = await visited();
       await page.evaluate(async (text) => {
         const cache = await caches.open("on-request-good-grounds");
@@ -122,14 +116,12 @@ describe.runIf(needTool("chromium"))(
       await context.close();
     });
 
-    test("a sign-in page in place of one piece of the app is not kept as the app", {
-      timeout: 4 * PATIENCE,
-    }, async () => {
+    test("a sign-in page in place of one piece of the app is not kept as the app", async () => {
       const piece = readdirSync(`${app.folder}/pieces`).find((name) => name.startsWith("extent-"));
       const path = `${app.folder}/pieces/${piece}`;
       const right = readFileSync(path);
       const context = await app.fresh();
-      context.setDefaultTimeout(PATIENCE);
+      context.setDefaultTimeout(WAIT_LIMIT);
       try {
         writeFileSync(path, SIGN_IN);
         const page = await app.at(context, "jobs");

@@ -48,7 +48,7 @@ describe("of a copy in which one bit was flipped", () => {
     expect(found.changed).toEqual([]);
     expect(found.refused).toBeGreaterThan(0.9 * FEWER);
   });
-}, 600_000);
+});
 
 /** What becomes of the bytes with one bit flipped, for every bit named. */
 async function flipped(bytes: Uint8Array, bits: readonly number[]) {
