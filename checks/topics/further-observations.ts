@@ -822,7 +822,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "supply-looped": {
     situation: "The service is looped from next door before the main fuses; no heat.",
     topic: "looped-supply",
-    facts: { shared: "before-the-fuse", "earth-from": "own", heat: false },
+    facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none" },
     usual: "none",
     alternatives: { C3: { condition: "to be separated", positions: { loop: "improvement" } } },
   },
