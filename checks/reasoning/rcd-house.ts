@@ -4,7 +4,7 @@ import { reasonObservations, weigh } from "@good-grounds/judgement";
 import { smallestFile } from "../files/arbitrary-file.ts";
 
 /** What the test of an RCD in a file can show. */
-export const RCD_STATES = {
+const RCD_STATES = {
   works: { atRated: { shown: "24.3 ms" }, button: "trips" },
   "works, button dead": { atRated: { shown: "24.3 ms" }, button: "does-not-trip" },
   slow: { atRated: { shown: "612 ms" }, button: "trips" },
@@ -33,7 +33,7 @@ export function delayedRcd(residual: string, state: RcdState) {
 type RcdEntry = ReturnType<typeof rcd> | ReturnType<typeof delayedRcd>;
 
 /** RCDs of the house by where they stand; left out, there is none. */
-export interface Rcds {
+interface Rcds {
   readonly circuit?: RcdEntry;
   readonly board?: RcdEntry;
   /** In the circuit that feeds the board, at the origin. */
@@ -48,7 +48,7 @@ export interface House {
   readonly observation?: Readonly<Record<string, unknown>>;
 }
 
-export function rcdHouse({ rcds, earthing = "TT", circuit = {}, observation }: House): InspectionFile {
+function rcdHouse({ rcds, earthing = "TT", circuit = {}, observation }: House): InspectionFile {
   const parsed = parseInspectionData({
     ...smallestFile(),
     supply: {

@@ -822,7 +822,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "supply-looped": {
     situation: "The service is looped from next door before the main fuses; no heat.",
     topic: "looped-supply",
-    facts: { shared: "before-the-fuse", "earth-from": "own", heat: false },
+    facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none" },
     usual: "none",
     alternatives: { C3: { condition: "to be separated", positions: { loop: "improvement" } } },
   },
@@ -836,13 +836,13 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "supply-pitch": {
     situation: "Filling compound has run out of the cut-out, which is whole.",
     topic: "distributor-equipment-damaged",
-    facts: { "live-reachable": false, damage: "surface", heat: true },
+    facts: { "live-reachable": false, damage: "surface", heat: "marks" },
     usual: "C2",
   },
   "supply-tails-small": {
     situation: "16 mm² tails behind a 100 A fuse; demand assessed at 45 A; cool.",
     topic: "meter-tails-size",
-    facts: { "fuse-within": false, load: "below", heat: false },
+    facts: { "fuse-within": false, load: "below", heat: "none" },
     usual: "C3",
     alternatives: {
       C2: { condition: "assessment does not count", positions: { "assessed-demand": "does-not-count" } },

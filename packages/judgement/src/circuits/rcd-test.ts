@@ -20,7 +20,7 @@ export const RCD_TESTED = ["in-time", "too-slow", "does-not-operate"] as const;
 export type RcdTested = (typeof RCD_TESTED)[number];
 
 /** What the test of one RCD rests on in an inspection: its marks, its time at IΔn in s and its button. */
-export interface RcdReadings {
+interface RcdReadings {
   readonly kind: "rcd-readings";
   readonly standard: Fact<RcdStandard>;
   readonly delay: Fact<RcdDelay>;

@@ -68,7 +68,13 @@ export const bathHeaterInReach = topic({
     },
   ],
   client: {
-    C1: "A heater by the bath has live parts that wet hands can touch. This could kill. Keep away. Turn it off at the fuse box and leave it off.",
+    C1: [
+      says(
+        "A heater by the bath has live parts that wet hands can touch. This could kill. Keep away. Turn it off at the fuse box and leave it off.",
+        is("reach", "stretch", "easy"),
+      ),
+      "A bathroom heater has live parts that can be touched. This could kill. Keep away. Turn it off at the fuse box and leave it off.",
+    ],
     C2: [
       says(
         "Live parts of a bathroom heater can be touched. It could give a shock. Turn it off and have it changed soon.",

@@ -94,6 +94,10 @@ export const boardBlankMissing = topic({
         all(no("finger-reaches-live"), is("gap", "in-line")),
       ),
       says(
+        "A finger can touch live metal through a hole in the fuse box. The box is out of use and locked. It needs a cover soon, before it is used again.",
+        all(yes("finger-reaches-live"), is("access", "locked-off")),
+      ),
+      says(
         "There is a hole in the fuse box. A finger can touch live metal through it. A lock keeps people away. It needs a cover soon.",
         yes("finger-reaches-live"),
       ),

@@ -163,15 +163,17 @@ export const boardCombustible = topic({
     },
   ],
   client: {
-    C1: "The fuse box can burn, and a part of it is hot or smells of burning. Turn it off and keep away. It must be made safe today.",
+    C1: [
+      says(
+        "The fuse box can burn, and a part of it is hot, crackles or smells of burning. Turn it off and keep away. It must be made safe today.",
+        yes("combustible"),
+      ),
+      "A part of the fuse box is hot, crackles or smells of burning. Turn it off and keep away. It must be made safe today.",
+    ],
     C2: [
       says(
         "The fuse box can burn, and there are signs of a fire risk. Get it repaired soon.",
         all(yes("combustible"), is("heat", "loose", "marks")),
-      ),
-      says(
-        "A part of the fuse box is hot or smells of burning. Turn it off and get it repaired at once.",
-        is("heat", "active"),
       ),
       says(
         "A wire in the fuse box is loose, or parts have been hot. It could start a fire. Get it repaired soon.",

@@ -103,6 +103,10 @@ export const boardCoverMissing = topic({
         "The cover of the fuse box or a piece of it is missing. You could get a shock from what is behind it. Fix it soon.",
         all(no("live-touchable"), is("cover", "off")),
       ),
+      says(
+        "Live metal can be touched at the fuse box. It is out of use and locked. Have it put right soon, before it is used again.",
+        all(yes("live-touchable"), is("access", "locked-off")),
+      ),
       says("Live metal can be touched at the fuse box. A lock keeps people away. Fix it soon.", yes("live-touchable")),
     ],
     C3: [

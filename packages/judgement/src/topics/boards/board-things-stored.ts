@@ -1,4 +1,4 @@
-import { all, is, NEVER, not, ranked, unsure } from "@good-grounds/core";
+import { all, is, NEVER, not, ranked, says, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Things kept against or above a board. */
@@ -79,8 +79,24 @@ export const boardThingsStored = topic({
     },
   ],
   client: {
-    C1: "The fuse box is very hot or smells of burning, and things near it can catch fire. Turn it off now. If there is smoke, get out and call for help.",
-    C2: "Things kept at the fuse box could catch fire. Clear them away now, and have the box looked at.",
+    C1: [
+      says(
+        "The fuse box is very hot, crackles or smells of burning, and things near it can catch fire. Turn it off now. If there is smoke, get out and call for help.",
+        is("stored", "burns", "explosive"),
+      ),
+      "The fuse box is very hot, crackles or smells of burning. Turn it off now. If there is smoke, get out and call for help.",
+    ],
+    C2: [
+      says(
+        "The fuse box is not sound, and things kept at it could catch fire. Clear the space now, and have the box put right soon.",
+        all(is("board", "faulty"), is("stored", "burns", "explosive")),
+      ),
+      says(
+        "The fuse box is open or broken, or has been hot. It could give a shock or start a fire. Have it put right soon.",
+        is("board", "faulty"),
+      ),
+      "Things kept at the fuse box could catch fire. Clear them away now, and have the box looked at.",
+    ],
     C3: "Things are kept at the fuse box. Keep the space clear, so that you can turn it off.",
     FI: [
       unsure(
@@ -90,8 +106,8 @@ export const boardThingsStored = topic({
       ),
       unsure("We could not find out if things kept at the fuse box could catch fire. It must be looked at.", [
         "stored",
-        "board",
       ]),
+      unsure("We could not see if the fuse box is sound or runs hot. It must be looked at.", ["board"]),
     ],
     none: "The space at the fuse box is clear.",
   },

@@ -90,6 +90,10 @@ export const fuseCarrierBroken = topic({
         all(no("finger-reaches-live"), is("carrier", "unshielded")),
       ),
       says(
+        "Live metal can be touched at a fuse holder. The fuse box is out of use and locked. Replace the holder soon, before the box is used again.",
+        all(yes("finger-reaches-live"), is("access", "locked-off")),
+      ),
+      says(
         "Live metal can be touched at a fuse holder. A lock keeps people away. Replace it soon.",
         yes("finger-reaches-live"),
       ),

@@ -80,6 +80,14 @@ export const livePartsOutOfReach = topic({
         "Bare live metal can be touched. This can kill. Keep everybody away. It must be made safe now.",
         is("reach", "in-reach"),
       ),
+      says(
+        "Only distance keeps people off bare live metal. This can kill. Keep everybody away. It must be made safe now.",
+        is("reach", "beyond", "long-objects"),
+      ),
+      says(
+        "Only a bar or the like keeps people off bare live metal. This can kill. Keep everybody away. It must be made safe now.",
+        is("reach", "obstacle"),
+      ),
       "Bare live metal is not kept from people well enough. This can kill. Keep everybody away. It must be made safe now.",
     ],
     C2: [

@@ -63,18 +63,20 @@ export const cableNearServices = topic({
     },
   ],
   client: {
-    C2: "A power cable is marked where it lies on or near a pipe. Its cover could fail and give a shock. Have it moved soon.",
-    C3: [
+    C2: [
       says(
-        "A power cable lies on a pipe. It is sound now. Moving it would be better.",
+        "A power cable is marked where it lies on or near a pipe. Its cover could fail and give a shock. Have it moved soon.",
         is("pipe", "touching", "heated"),
       ),
-      says(
-        "A power cable has marks from a pipe or from water. It is clear of pipes now. Have it looked at again.",
-        is("pipe", "clear"),
-      ),
+      "A power cable is marked by heat, rubbing or water. Its cover could fail and give a shock. Have it put right soon.",
     ],
-    FI: unsure("We could not see how a power cable lies on a pipe. This must be looked at.", ["pipe", "sheath"]),
+    C3: "A power cable lies on a pipe. It is sound now. Moving it would be better.",
+    FI: [
+      unsure("We could not see how a power cable lies on a pipe. This must be looked at.", ["pipe"]),
+      unsure("We could not see if a power cable is marked by heat, rubbing or water. This must be looked at.", [
+        "sheath",
+      ]),
+    ],
     none: "The power cables are far enough from pipes.",
   },
   remedies: [

@@ -108,7 +108,17 @@ export const cableUnderInsulation = topic({
     },
   ],
   client: {
-    C2: "A cable lies in wool or foam and cannot cool. It could get too hot and start a fire. Have it moved soon.",
+    C2: [
+      says(
+        "A cable lies in wool or foam and has been too hot. It could start a fire. Have it put right soon.",
+        all(is("covered", "one-side", "surrounded"), is("heat", "marks")),
+      ),
+      says(
+        "A cable lies in wool or foam and cannot cool. It could get too hot and start a fire. Have it moved soon.",
+        is("covered", "one-side", "surrounded"),
+      ),
+      "A cable has been too hot. It could start a fire. Have it put right soon.",
+    ],
     C3: [
       says(
         "A cable lies in wool or foam. It copes for now. Moving it would make it safer.",
@@ -128,6 +138,7 @@ export const cableUnderInsulation = topic({
         ["within-cable", "load", "heat"],
         is("covered", "one-side", "surrounded"),
       ),
+      unsure("We could not find out if a cable has been too hot. This must be looked at.", ["heat"]),
     ],
     none: "The cables can cool well enough.",
   },

@@ -140,8 +140,12 @@ export const jointNotEnclosed = topic({
     },
   ],
   client: {
-    C1: "A cable joint is open and live metal can be touched. It can kill. Keep away until it is closed in.",
+    C1: "A cable joint is open and live metal shows. It can kill. Keep away until it is closed in.",
     C2: [
+      says(
+        "Live metal shows at a cable joint. It could give a shock or start a fire. Have it closed in soon.",
+        is("terminals", "bare"),
+      ),
       says(
         "A cable joint has no closed box. It could give a shock or start a fire. Have it closed in soon.",
         is("enclosure", "cover-off", "none"),

@@ -116,7 +116,7 @@ export const overheadCable = topic({
     },
   ],
   client: {
-    C1: "A cable outside has bare live metal that can be touched. It can kill. Keep away. The power to it must stay off.",
+    C1: "A cable outside has bare live metal. It can kill. Keep away. The power to it must stay off.",
     C2: [
       says(
         "A cable hung outside has a bad cover. It could give a shock. Have it replaced soon.",

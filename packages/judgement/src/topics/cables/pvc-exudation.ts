@@ -118,6 +118,10 @@ export const pvcExudation = topic({
       unsure("We could not see if old cables give off a green matter that harms joints. This must be looked at.", [
         "seen",
       ]),
+      unsure("We could not find out if the joints or the cover of old wires are harmed. This must be looked at.", [
+        "contacts",
+        "insulation",
+      ]),
     ],
     none: "Nothing harmful comes out of the cables.",
   },

@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, ranked, unsure } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { DISTANCE } from "../contested.ts";
 import { oneEventAway, topic } from "../topic.ts";
 
@@ -108,13 +108,25 @@ export const trunkingOrConduitOpen = topic({
     { id: "live-metal", least: "C2", when: is("contents", "bare"), words: "live metal shows", regulations: ["416.1"] },
   ],
   client: {
-    C1: "A cover for wires is open and live metal can be touched. It can kill. Keep away until it is closed.",
-    C2: "A cover for wires is open, loose or not earthed. Somebody could get a shock. Have it mended soon.",
+    C1: "A cover for wires is open and live metal shows. It can kill. Keep away until it is closed.",
+    C2: [
+      says(
+        "Live metal of a wire shows where its cover should be. Somebody could get a shock. Have it mended soon.",
+        is("contents", "bare"),
+      ),
+      "A cover for wires is open, loose or not earthed. Somebody could get a shock. Have it mended soon.",
+    ],
     C3: "A cover for wires is open or loose. It is not a danger now. Have it closed.",
-    FI: unsure(
-      "We could not see if the covers for wires are whole. Somebody could get a shock. This must be looked at.",
-      ["cover", "contents", "metal", "place"],
-    ),
+    FI: [
+      unsure(
+        "We could not see if the covers for wires are whole. Somebody could get a shock. This must be looked at.",
+        ["cover"],
+      ),
+      unsure(
+        "We could not find out if wires and the cover round them are safe. Somebody could get a shock. This must be looked at.",
+        ["contents", "metal", "place"],
+      ),
+    ],
     none: "The covers for wires are closed as they should be.",
   },
   remedies: [

@@ -154,8 +154,20 @@ export const circuitsMixed = topic({
   client: {
     C2: [
       says(
+        "A circuit is fed from two places in the fuse box, and a wire there is loose or has been hot. It could give a shock or burn. Have this put right soon.",
+        all(is("mix", "fed-twice"), is("switching", "apart-warned", "apart"), is("terminal", "loose")),
+      ),
+      says(
         "A circuit is fed from two places in the fuse box. With one turned off, its wires can still give a shock. Have this put right soon.",
-        is("mix", "fed-twice"),
+        all(is("mix", "fed-twice"), is("switching", "apart-warned", "apart")),
+      ),
+      says(
+        "Two circuits share one fuse, and a wire there is loose or has been hot. It could burn. Have them parted soon.",
+        all(is("mix", "doubled"), is("terminal", "loose")),
+      ),
+      says(
+        "A wire in the fuse box is loose or has been hot. It could burn. Have it put right soon.",
+        is("terminal", "loose"),
       ),
       says("Two circuits share one fuse. A wire could get too hot. Have them parted soon.", is("mix", "doubled")),
     ],
@@ -168,7 +180,11 @@ export const circuitsMixed = topic({
       unsure(
         "Wires of two circuits are mixed in the fuse box. We could not find out if that is safe. This must be looked at.",
         ["switching", "smallest-carries", "terminal"],
+        is("mix", "fed-twice", "doubled"),
       ),
+      unsure("We could not find out if a wire in the fuse box is loose or has been hot. This must be looked at.", [
+        "terminal",
+      ]),
     ],
     none: "Each circuit is joined to its own fuse, or the mix does no harm.",
   },

@@ -126,11 +126,11 @@ export const liveConductorsUnterminated = topic({
   client: {
     C1: [
       says(
-        "Live ends of wires can be touched. They can kill. Keep away. The power to them must stay off until they are made safe.",
+        "Live ends of wires are bare where people come. They can kill. Keep away. The power to them must stay off until they are made safe.",
         is("live", "live"),
       ),
       says(
-        "Bare ends of wires can be touched, and a switch makes them live. They can kill. The power to them must stay off until they are made safe.",
+        "Bare ends of wires lie where people come, and a switch makes them live. They can kill. The power to them must stay off until they are made safe.",
         is("live", "can-be-live"),
       ),
     ],

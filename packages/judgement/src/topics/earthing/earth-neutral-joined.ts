@@ -80,13 +80,18 @@ export const earthNeutralJoined = topic({
     },
   ],
   client: {
-    C1: "Metal here is live because two wires are joined that must be apart. It can kill. Turn the power off now.",
+    C1: [
+      says(
+        "Metal here is live, and two wires are joined that must be apart. It can kill. Turn the power off now.",
+        any(is("joined", "downstream", "neutral-as-earth"), all(is("joined", "link-at-origin"), no("designed-so"))),
+      ),
+      "Metal here that must never be live is live. It can kill. Turn the power off now. Call the power network at once.",
+    ],
     C2: [
       says(
         "Two wires are joined that must be apart. If one comes loose, metal could give a shock. Have it put right soon.",
         any(is("joined", "downstream", "neutral-as-earth"), no("designed-so")),
       ),
-      says("Metal here is live. Turn the power off now and have the cause found.", yes("metal-live")),
     ],
     FI: [
       unsure("We could not find out if two wires are joined that must be apart. This must be traced soon.", ["joined"]),

@@ -111,7 +111,13 @@ export const earthingConductorCondition = topic({
     },
   ],
   client: {
-    C1: "Metal here is live and the earth wire is off, loose or worn. It can kill. Turn the power off and have it put right now.",
+    C1: [
+      says(
+        "Metal here is live and the earth wire is off, loose or worn. It can kill. Turn the power off and have it put right now.",
+        any(is("connection", "loose", "off"), is("run", "worn")),
+      ),
+      "Metal here is live. It can kill. Do not touch it. Turn the power off and have the cause found now.",
+    ],
     C2: [
       says(
         "The main earth wire is off, loose or worn. If a fault comes, metal could stay live. Have it put right today.",
@@ -123,7 +129,10 @@ export const earthingConductorCondition = topic({
       ),
     ],
     C3: "The main earth wire works. It should be better fixed or marked.",
-    FI: unsure("We could not see all of the main earth wire. This must be looked at soon.", ["connection", "run"]),
+    FI: [
+      unsure("We could not see all of the main earth wire. This must be looked at soon.", ["connection", "run"]),
+      unsure("We could not find out if metal here is live. This must be tested soon.", ["metal-live"]),
+    ],
     none: "The main earth wire is in order.",
   },
   remedies: [

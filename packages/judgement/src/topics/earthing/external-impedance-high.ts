@@ -1,4 +1,4 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** An external loop impedance above what the system usually has. */
@@ -83,6 +83,10 @@ export const externalImpedanceHigh = topic({
   client: {
     C2: [
       says(
+        "The earth from the street is broken. In a fault, metal could stay live. Call the power network soon.",
+        is("cause", "lost"),
+      ),
+      says(
         "The earth from the street is not good enough. In a fault, metal could stay live. Call the power network soon.",
         no("usual"),
       ),
@@ -101,7 +105,7 @@ export const externalImpedanceHigh = topic({
       ]),
     ],
     none: [
-      says("The earth from the street is good enough.", any(yes("usual"), is("cause", "network"))),
+      says("The earth from the street is good enough.", is("cause", "network")),
       "A fault here is cut off in time today.",
     ],
   },

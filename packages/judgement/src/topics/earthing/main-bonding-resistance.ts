@@ -1,4 +1,4 @@
-import { ALWAYS, all, held, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** A bonding conductor that reads higher than its length explains. */
@@ -96,6 +96,11 @@ export const mainBondingResistance = topic({
         "The earth link to a pipe gave a poor test. We could not find out why. This must be looked at.",
         ["cause"],
         no("reading-fits"),
+      ),
+      unsure(
+        "We could not see if the earth link to a pipe is whole all the way. This must be looked at.",
+        ["cause"],
+        yes("reading-fits"),
       ),
       unsure("We could not test the earth link to a pipe well. It must be tested.", ["reading-fits", "cause"]),
     ],

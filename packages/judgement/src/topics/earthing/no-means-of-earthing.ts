@@ -94,17 +94,14 @@ export const noMeansOfEarthing = topic({
     },
   ],
   client: {
-    C1: "Metal here is live and there is no proper earth to make it safe. It can kill. Turn the power off and have it put right now.",
-    C2: [
+    C1: [
       says(
-        "The wiring has no proper earth. If a fault comes, metal could give a shock and stay live. Have an earth put in soon.",
-        no("metal-live"),
+        "Metal here is live and there is no proper earth to make it safe. It can kill. Turn the power off and have it put right now.",
+        is("means", "pipe-only", "not-connected", "absent"),
       ),
-      says(
-        "Metal here is live, and the wiring has no proper earth. Turn the power off and have it put right now.",
-        yes("metal-live"),
-      ),
+      "Metal here is live. It can kill. Do not touch it. Turn the power off and have the cause found now.",
     ],
+    C2: "The wiring has no proper earth. If a fault comes, metal could give a shock and stay live. Have an earth put in soon.",
     C3: "The wiring uses a pipe as its earth. It works today. A proper earth should be put in.",
     FI: [
       unsure("We could not find out if the wiring has a proper earth. This must be looked at soon.", ["means"]),
@@ -118,6 +115,7 @@ export const noMeansOfEarthing = topic({
         ["metal-live"],
         is("means", "pipe-only"),
       ),
+      unsure("We could not find out if metal here is live. This must be tested soon.", ["metal-live"]),
     ],
     none: "The wiring is earthed as it should be.",
   },

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
 
 /** Places where what is kept or worked catches fire easily: wood shops, barns, paper stores. */
@@ -84,9 +84,15 @@ export const dustyOrStoragePlace = topic({
     },
   ],
   client: {
-    C2: "Dust or stock could catch fire from the electrics here. Clean up, and have it put right soon.",
+    C2: [
+      says(
+        "The electrics here have been hot. They could start a fire. Keep the place clean, and have them put right soon.",
+        yes("heat"),
+      ),
+      "Dust or stock could catch fire from the electrics here. Clean up, and have it put right soon.",
+    ],
     C3: "Parts of the electrics here are not what a dusty place needs. Keep the place clean. They are not a danger now.",
-    FI: unsure("We could not find out if the electrics here could set dust alight. This must be looked at soon.", [
+    FI: unsure("We could not find out if the electrics here could start a fire. This must be looked at soon.", [
       "dust",
       "enclosure",
       "rcd-300ma",

@@ -1,4 +1,4 @@
-import { all, any, is, NEVER, no, ranked, unsure, yes, yesNo } from "@good-grounds/core";
+import { all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Cables and switchgear on a protected way out. */
@@ -92,8 +92,14 @@ export const escapeRouteEquipment = topic({
     },
   ],
   client: {
-    C1: "Hot electrical parts on the way out could start a fire at any time. Have them made safe now.",
-    C2: "Electrical parts on the way out could burn and trap people. Have them put right soon.",
+    C1: "Electrical parts on the way out are loose or have been hot. They could start a fire at any time. Have them made safe now.",
+    C2: [
+      says(
+        "Electrical parts on the way out are loose or have been hot. They could start a fire. Have them put right soon.",
+        yes("heat"),
+      ),
+      "Electrical parts on the way out could burn and trap people. Have them put right soon.",
+    ],
     C3: "Electrical parts stand on the way out. They are sound. A closed cupboard would be better.",
     FI: unsure("We could not open all parts on the way out. They could be a fire risk. They must be looked at soon.", [
       "heat",

@@ -1,6 +1,6 @@
-import { ALWAYS, any, is, NEVER, no, ranked, unsure, yesNo } from "@good-grounds/core";
+import { ALWAYS, any, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HOT_NOW, heatAtIntake } from "./facts.ts";
+import { HOT_NOW, HOT_NOW_TOLD, heatAtIntake } from "./facts.ts";
 
 /** The block that divides the tails between two boards or more. */
 export const connectorBlockOpen = topic({
@@ -84,8 +84,14 @@ export const connectorBlockOpen = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "A joint in the main wires can be touched or is burning hot. It can kill or start a fire. Keep away. Have it made safe now.",
-    C2: "A joint in the main wires is loose, hot or badly covered. It could burn or give a shock. Have it put right soon.",
+    C1: [
+      HOT_NOW_TOLD,
+      says(
+        "Live metal of a joint in the main wires can be touched. It can kill. Keep away. Have it made safe now.",
+        is("cover", "live-reached"),
+      ),
+    ],
+    C2: "A joint in the main wires is loose, too full or badly covered, or has been hot. It could burn or give a shock. Have it put right soon.",
     C3: "A joint in the main wires should be better fixed. It is not a danger now.",
     FI: unsure("We could not look inside a joint in the main wires. This must be looked at soon.", [
       "cover",

@@ -1,6 +1,6 @@
 import { ALWAYS, all, any, held, is, NEVER, not, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HOT_NOW, heatAtIntake } from "./facts.ts";
+import { HOT_NOW, HOT_NOW_TOLD, heatAtIntake } from "./facts.ts";
 
 /** Damage to what belongs to the distributor or the supplier: service cable, cut-out, meter. */
 export const distributorEquipmentDamaged = topic({
@@ -104,7 +104,13 @@ export const distributorEquipmentDamaged = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "Live metal can be touched where the power comes in. It can kill. Keep away. Call the power network now.",
+    C1: [
+      HOT_NOW_TOLD,
+      says(
+        "Live metal can be touched where the power comes in. It can kill. Keep away. Call the power network now.",
+        yes("live-reachable"),
+      ),
+    ],
     C2: [
       says(
         "The box or cable where the power comes in is damaged. It could give a shock or burn. Call the power network soon.",
@@ -112,7 +118,7 @@ export const distributorEquipmentDamaged = topic({
       ),
       says(
         "There are signs of heat where the power comes in. It could start a fire. Call the power network soon.",
-        yes("heat"),
+        is("heat", "marks"),
       ),
     ],
     C3: "The box or cable where the power comes in is loose. It is not a danger now. Ask the power network to fix it.",

@@ -1,4 +1,4 @@
-import { type ChoiceFact, type Danger, is, ranked } from "@good-grounds/core";
+import { type ChoiceFact, type Danger, is, ranked, type Statement, says } from "@good-grounds/core";
 
 /** Questions and dangers that several topics about the intake share, so that one state reads the same everywhere. */
 
@@ -29,3 +29,9 @@ export const HOT_NOW: Danger = Object.freeze({
     "a part of the intake smokes, crackles or is too hot to touch now, and nothing but the main fuse is ahead of it",
   regulations: ["526.1", "134.1.1"],
 });
+
+/** What the client is told of it, before everything else: to get away, not to go near to switch off. */
+export const HOT_NOW_TOLD: Statement = says(
+  "A main power part here smokes, crackles, smells of burning or is too hot to touch. A fire could start. Keep away, get out and call for help now.",
+  HOT_NOW.when,
+);

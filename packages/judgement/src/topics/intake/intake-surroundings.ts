@@ -1,6 +1,6 @@
-import { ALWAYS, all, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HOT_NOW, heatAtIntake } from "./facts.ts";
+import { HOT_NOW, HOT_NOW_TOLD, heatAtIntake } from "./facts.ts";
 
 /** Where meter, cut-out and main switch are: what is stored there, damp, and access. */
 export const intakeSurroundings = topic({
@@ -118,10 +118,16 @@ export const intakeSurroundings = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "Things that burn lie against main parts that have been hot. Turn the power off now. If there is smoke, get out and call for help.",
+    C1: [
+      HOT_NOW_TOLD,
+      says(
+        "Things that burn lie against main parts that have been hot. Turn the power off now. If there is smoke, get out and call for help.",
+        all(is("stored", "against"), is("heat", "marks")),
+      ),
+    ],
     C2: [
       says("Water gets on the main power parts. They could give a shock or burn. Act soon.", is("damp", "wet")),
-      says("There are signs of heat where the power comes in. It could start a fire. Act soon.", yes("heat")),
+      says("There are signs of heat where the power comes in. It could start a fire. Act soon.", is("heat", "marks")),
       says(
         "Things that burn lie against the main power parts. They could catch fire. Take them away soon.",
         is("stored", "against"),

@@ -1,6 +1,6 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HOT_NOW, heatAtIntake } from "./facts.ts";
+import { HOT_NOW, HOT_NOW_TOLD, heatAtIntake } from "./facts.ts";
 
 /** A supply, neutral or earth that this installation shares with another. */
 export const loopedSupply = topic({
@@ -124,6 +124,7 @@ export const loopedSupply = topic({
   ],
   dangers: [HOT_NOW],
   client: {
+    C1: HOT_NOW_TOLD,
     C2: [
       says(
         "This place shares wires with the one next door. Parts here may stay live when you turn the power off. Have this put right soon.",
@@ -139,7 +140,7 @@ export const loopedSupply = topic({
       ),
       says(
         "Parts shared with the place next door have been hot. They could burn. Have this put right soon.",
-        yes("heat"),
+        is("heat", "marks"),
       ),
     ],
     C3: "This place shares its supply with next door. It is not a danger now. Having its own is better.",

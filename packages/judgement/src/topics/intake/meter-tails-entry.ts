@@ -1,6 +1,6 @@
-import { ALWAYS, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HOT_NOW, heatAtIntake } from "./facts.ts";
+import { HOT_NOW, HOT_NOW_TOLD, heatAtIntake } from "./facts.ts";
 
 /** How the tails enter boards and boxes: edges, hold, and magnetic material between them. */
 export const meterTailsEntry = topic({
@@ -91,12 +91,16 @@ export const meterTailsEntry = topic({
   ],
   dangers: [HOT_NOW],
   client: {
+    C1: HOT_NOW_TOLD,
     C2: [
       says(
         "Metal cuts or presses into the main wires. They could give a shock or burn. Have this put right soon.",
         is("edge", "cutting"),
       ),
-      says("The main wires have been hot where they go in. They could burn. Have this put right soon.", yes("heat")),
+      says(
+        "The main wires have been hot where they go in. They could burn. Have this put right soon.",
+        is("heat", "marks"),
+      ),
     ],
     C3: "The main wires should go in and be held in a better way. It is not a danger now.",
     FI: unsure("We could not see how the main wires go in. This must be looked at.", ["edge", "heat"]),

@@ -1,6 +1,6 @@
-import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, held, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HOT_NOW, heatAtIntake } from "./facts.ts";
+import { HOT_NOW, HOT_NOW_TOLD, heatAtIntake } from "./facts.ts";
 
 /** Tails, main fuse and demand do not go together. */
 export const meterTailsSize = topic({
@@ -113,12 +113,16 @@ export const meterTailsSize = topic({
   ],
   dangers: [HOT_NOW],
   client: {
+    C1: HOT_NOW_TOLD,
     C2: [
       says(
         "The main wires are too thin for the power used here. They could get hot and burn. Have them changed soon.",
         all(no("fuse-within"), is("load", "above")),
       ),
-      says("The main wires or their ends have been hot. They could burn. Have this put right soon.", yes("heat")),
+      says(
+        "The main wires or their ends have been hot. They could burn. Have this put right soon.",
+        is("heat", "marks"),
+      ),
       says(
         "The main fuse is too big for the main wires. If more power is used, they could get hot and burn. Have this put right soon.",
         no("fuse-within"),

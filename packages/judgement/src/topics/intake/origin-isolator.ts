@@ -1,6 +1,6 @@
-import { ALWAYS, all, any, is, NEVER, no, ranked, says, unsure, yes, yesNo } from "@good-grounds/core";
+import { ALWAYS, all, any, is, NEVER, no, ranked, says, unsure, yesNo } from "@good-grounds/core";
 import { oneEventAway, topic } from "../topic.ts";
-import { HOT_NOW, heatAtIntake } from "./facts.ts";
+import { HOT_NOW, HOT_NOW_TOLD, heatAtIntake } from "./facts.ts";
 
 /** The isolator between meter and board: missing, damaged, or not fit for its place. */
 export const originIsolator = topic({
@@ -109,13 +109,19 @@ export const originIsolator = topic({
   ],
   dangers: [HOT_NOW],
   client: {
-    C1: "Live metal of the main switch by the meter can be touched. It can kill. Keep away until it is covered.",
+    C1: [
+      HOT_NOW_TOLD,
+      says(
+        "Live metal of the main switch by the meter can be touched. It can kill. Keep away until it is covered.",
+        is("state", "open"),
+      ),
+    ],
     C2: [
       says(
         "The switch by the meter is cracked or loose. You could get a shock. Have it changed soon.",
         is("state", "cracked"),
       ),
-      says("The switch by the meter has been hot. It could burn. Have it changed soon.", yes("heat")),
+      says("The switch by the meter has been hot. It could burn. Have it changed soon.", is("heat", "marks")),
       says(
         "There is no main switch near the meter. You could not turn the power off in time. Have one put in soon.",
         all(is("state", "not-there"), no("main-switch")),

@@ -1,4 +1,4 @@
-import { all, held, is, NEVER, ranked, unsure } from "@good-grounds/core";
+import { all, held, is, NEVER, ranked, says, unsure } from "@good-grounds/core";
 import { topic } from "../topic.ts";
 
 /** Signs that somebody without authority has been at the cut-out or the meter. */
@@ -102,12 +102,24 @@ export const supplyTampered = topic({
     },
   ],
   client: {
-    C1: "The main supply has been changed and live metal can be touched. It can kill. Keep away. Call the power network now.",
+    C1: [
+      says(
+        "The main supply has been changed and live metal can be touched. It can kill. Keep away. Call the power network now.",
+        is("found", "bypass", "fuse-bridged"),
+      ),
+      "Live metal can be touched where the power comes in. It can kill. Keep away. Call the power network now.",
+    ],
     C2: "The main supply has been changed in an unsafe way. It could start a fire or give a shock. Call the power network now.",
     C3: "A seal is gone where the power comes in. Ask the power firm to put one on.",
-    FI: unsure("The main supply may have been changed. We could not see how. The power network must look at it.", [
-      "found",
-    ]),
+    FI: [
+      unsure("The main supply may have been changed. We could not see how. The power network must look at it.", [
+        "found",
+      ]),
+      unsure(
+        "We could not see if live metal can be touched where the power comes in. The power network must look at it.",
+        ["joints"],
+      ),
+    ],
     none: "The main supply shows no unsafe change.",
   },
   remedies: [

@@ -74,7 +74,7 @@ export const outdoorLuminaireDamaged = topic({
     },
   ],
   client: {
-    C1: "An outdoor light is broken. Live metal can be touched. Keep away from it. Have it made safe now.",
+    C1: "An outdoor light is broken. Live metal shows. It can kill. Keep away from it. Have it made safe now.",
     C2: [
       says(
         "Live metal of an outdoor light can be touched from steps. Leave it off until it is changed.",

@@ -211,6 +211,8 @@ export const SITE_WORDS: Readonly<Record<string, string>> = Object.freeze({
   transformer: "lighting-transformer",
   water: "water-in-equipment",
   // Baths, outdoors and special places
+  "above bath": "bath-equipment-in-zone",
+  "over bath": "bath-equipment-in-zone",
   pontoon: "pitch-or-mooring-supply",
   yacht: "pitch-or-mooring-supply",
   cellar: "conducting-place",

@@ -106,16 +106,7 @@ export const batteryPlace = topic({
     },
   ],
   client: {
-    C1: [
-      says(
-        "The battery is damaged and stands where a fire would trap you. Switch it off, keep away and call its maker now.",
-        all(is("condition", "damaged"), is("place", "loft-or-void", "escape-or-sleeping")),
-      ),
-      says(
-        "The battery is damaged. It could catch fire. Switch it off, keep away and call its maker now.",
-        is("condition", "damaged"),
-      ),
-    ],
+    C1: "The battery is damaged and stands where a fire would trap you. Switch it off, keep away and call its maker now.",
     C2: [
       says(
         "The battery is damaged. It could catch fire. Keep away and have it made safe soon.",
@@ -126,16 +117,7 @@ export const batteryPlace = topic({
         is("place", "loft-or-void", "escape-or-sleeping"),
       ),
     ],
-    C3: [
-      says(
-        "The battery is not placed as well as it could be. It is sound. A better place or fixing would help.",
-        is("condition", "sound"),
-      ),
-      says(
-        "The battery is damaged. It stands where a fire would not trap you. Keep away and have it made safe.",
-        is("condition", "damaged"),
-      ),
-    ],
+    C3: "The battery is not placed as well as it could be. It is sound. A better place or fixing would help.",
     FI: unsure("We could not find out if the battery is fitted in a safe way. This must be looked at soon.", [
       "place",
       "condition",
