@@ -133,24 +133,20 @@ describe.runIf(needTool("chromium"))("copies of large jobs", () => {
   test.each<readonly [string, string]>([
     ["has no room", 'throw new DOMException("no room", "QuotaExceededError")'],
     ["keeps something else", "piece = piece.map((byte) => byte ^ 1); return write.call(this, piece, where)"],
-  ])(
-    "a private file system that %s does not keep a job from being copied",
-    { timeout: 4 * WAIT_LIMIT },
-    async (_, does) => {
-      const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
-      await patient(context);
-      const stub = `const { write } = FileSystemSyncAccessHandle.prototype;
+  ])("a private file system that %s does not keep a job from being copied", async (_, does) => {
+    const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
+    await patient(context);
+    const stub = `const { write } = FileSystemSyncAccessHandle.prototype;
       FileSystemSyncAccessHandle.prototype.write = function (piece, where) { ${does}; };`;
-      await context.route("**/copies.js", async (route) => {
-        const real = await route.fetch();
-        await route.fulfill({ response: real, body: `${stub}\n${await real.text()}` });
-      });
-      const page = await app.at(context, "job", "demonstration", "hand-over");
-      expect(entriesIn(await saved(page, "Save a copy")).length).toBeGreaterThan(500);
-      await page.getByText("was read back without a fault").waitFor();
-      await context.close();
-    },
-  );
+    await context.route("**/copies.js", async (route) => {
+      const real = await route.fetch();
+      await route.fulfill({ response: real, body: `${stub}\n${await real.text()}` });
+    });
+    const page = await app.at(context, "job", "demonstration", "hand-over");
+    expect(entriesIn(await saved(page, "Save a copy")).length).toBeGreaterThan(500);
+    await page.getByText("was read back without a fault").waitFor();
+    await context.close();
+  });
 
   test("where the device has no room for its photographs nothing of a copy stays", async () => {
     const context = await app.fresh();

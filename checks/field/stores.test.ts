@@ -5,7 +5,6 @@ import { needTool } from "../tools.ts";
 import { type AppInBrowser, appInBrowser, kept } from "./app-in-browser.ts";
 import { databasesOf, logsIn, tear, visit } from "./own-folder.ts";
 
-
 describe.runIf(needTool("chromium"))("a store that is found short", () => {
   let app: AppInBrowser;
   let profile = "";

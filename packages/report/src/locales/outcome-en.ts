@@ -1,7 +1,7 @@
 import type { Classification, EssentialTest, FollowsDespite } from "@good-grounds/core";
 
 /** Essential tests in words. */
-export const TEST: Readonly<Record<EssentialTest, string>> = Object.freeze({
+const TEST: Readonly<Record<EssentialTest, string>> = Object.freeze({
   continuity: "continuity of the protective conductor (R1+R2 or R2)",
   insulation: "insulation resistance to earth",
   polarity: "polarity",
