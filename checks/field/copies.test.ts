@@ -4,8 +4,9 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needTool } from "../tools.ts";
-import { type AppInBrowser, appInBrowser, faults, kept, newJob } from "./app-in-browser.ts";
+import { type AppInBrowser, appInBrowser, faults, kept, newJob, PHONE } from "./app-in-browser.ts";
 import { type CopiedEntry, entriesIn } from "./copy-file.ts";
+import { filesRefuse, filesWith, refuse } from "./refusing-stores.ts";
 
 const CLIENT = "Name of the client";
 const REASON = "Why the inspection is wanted";
@@ -70,19 +71,11 @@ describe.runIf(needTool("chromium"))("copies of one job", () => {
   });
 
   test("a full disk is told, nothing is lost, and it is kept once there is room", async () => {
-    const context = await app.fresh();
+    const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
+    await filesRefuse(app, context);
     const page = await newJob(app, context);
     await kept(page);
-    await page.evaluate(() => {
-      const { put } = IDBObjectStore.prototype;
-      // As a database says it when a disk is full: the request fails, and with it the whole change.
-      IDBObjectStore.prototype.put = function (...args: Parameters<typeof put>) {
-        put.apply(this, args);
-        this.transaction.abort();
-        throw new DOMException("no room", "QuotaExceededError");
-      };
-      Object.assign(window, { makeRoom: () => Object.assign(IDBObjectStore.prototype, { put }) });
-    });
+    await page.evaluate(refuse, true);
     await page.getByLabel(CLIENT).fill("A. Example");
     await page.getByLabel(CLIENT).blur();
     await page.getByRole("alert").filter({ hasText: "not kept: no room left" }).waitFor();
@@ -97,7 +90,7 @@ describe.runIf(needTool("chromium"))("copies of one job", () => {
     await page.getByRole("link", { name: /^Brief/ }).click();
     expect(await page.getByLabel(CLIENT).inputValue()).toBe("A. Example");
     expect(await page.locator('[data-kept="true"]').count()).toBe(0);
-    await page.evaluate(() => (window as unknown as { makeRoom: () => void }).makeRoom());
+    await page.evaluate(refuse, false);
     await kept(page);
     await page.reload();
     expect(await page.getByLabel(CLIENT).inputValue()).toBe("A. Example");
@@ -245,7 +238,9 @@ describe.runIf(needTool("chromium"))("copies of one job", () => {
   });
 
   test("where the browser refuses any storage the app says so before anything is typed", async () => {
-    const context = await app.fresh();
+    const context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
+    const refused = 'throw new DOMException("not in this window", "SecurityError")';
+    await filesWith(app, context, `StorageManager.prototype.getDirectory = async () => { ${refused}; };`);
     await context.addInitScript(() => {
       indexedDB.open = () => {
         throw new DOMException("not in this window", "SecurityError");

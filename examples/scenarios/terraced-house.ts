@@ -300,6 +300,7 @@ export function terracedHouse(seed = truth.seed) {
         facts: { size: "6 mm²", pme: true, "heat-damage": false },
         what: "Main bonding to the water pipe is 6 mm². On this kind of supply 10 mm² is asked for. The conductor is sound and shows no sign of heat.",
         regulations: ["544.1.1"],
+        answers: [{ check: "bonding-size", part: "water" }],
         choice: {
           classification: "C3",
           reason: "Short of today's size, sound, connected and low in resistance.",
