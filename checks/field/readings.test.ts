@@ -17,27 +17,14 @@ describe.runIf(needTool("chromium"))("readings by the keypad and by the keyboard
 
   /** A circuit of the demonstration with what it is and none of its readings. */
   async function emptied(circuit: string): Promise<Page> {
-    context = await app.fresh();
-    const page = await app.at(context, ...JOB);
-    await page.evaluate(async (at) => {
-      const db = await new Promise<IDBDatabase>((done) => {
-        const opening = indexedDB.open("good-grounds");
-        opening.onsuccess = () => done(opening.result);
-      });
-      const change = db.transaction("entries", "readwrite");
-      const store = change.objectStore("entries");
-      const all = await new Promise<{ job: string; id: string; path: string }[]>((done) => {
-        const asking = store.getAll();
-        asking.onsuccess = () => done(asking.result);
-      });
-      for (const { job, id, path } of all) if (path.startsWith(`${at}/readings/`)) store.delete([job, id]);
-      await new Promise((done) => {
-        change.oncomplete = done;
-      });
-      db.close();
-    }, `boards/cu/circuits/${circuit}`);
-    await page.reload();
-    await page.locator("main h1").waitFor();
+    context = await app.fresh({ ...PHONE, serviceWorkers: "block" });
+    await context.route("**/demonstration.json", async (route) => {
+      const { boards, ...file } = (await (await route.fetch()).json()) as {
+        boards: { circuits: { id: string; readings: object }[] }[];
+      };
+      for (const one of boards.flatMap(({ circuits }) => circuits)) if (one.id === circuit) one.readings = {};
+      await route.fulfill({ json: { ...file, boards } });
+    });
     return app.at(context, ...JOB, "readings", "cu", circuit);
   }
 
