@@ -31,7 +31,8 @@ export const OPEN = Object.freeze({
   intro:
     "Each of these decides, and nobody has answered it by an observation, a written reason or a limitation. Until then the installation cannot be called satisfactory.",
   count: (count: number) => counted(count, "open point", "open points"),
-  heading: (count: number) => `${counted(count, "point stands", "points stand")} open, worst first:`,
+  heading: (count: number) =>
+    `${counted(count, "point stands", "points stand")} open${count > 1 ? ", worst first" : ""}:`,
   more: (count: number) => `and ${count} more`,
   moreIn: (count: number) => `and ${count} more, in “What stands open”.`,
   statedOtherwise: (stated: string) => `The inspector states “${stated}”.`,

@@ -62,6 +62,7 @@ export const TEMPLATE = String.raw`
 }) }
 
 // ---------------------------------------------------------------- first page
+#show heading.where(level: 2, outlined: false): it => block(above: 1.15em, below: 0.55em, sticky: true, text(size: 10.5pt, weight: 700, it.body))
 #block(below: 0.5em, text(size: 9.5pt, fill: copper, weight: 600, d.first.kind))
 #{
   let size = if d.first.address.len() <= 90 { 16pt } else if d.first.address.len() <= 300 { 12pt } else { 9.5pt }
@@ -83,7 +84,7 @@ export const TEMPLATE = String.raw`
   )
   #if d.first.differs != "" { block(above: 0.7em, below: 0.7em, width: 100%, stroke: 1.2pt + copper, inset: 5pt, text(weight: 600, d.first.differs)) }
   #d.first.because
-  #if d.first.points-title != "" { block(above: 0.6em, below: 0.4em, text(weight: 600, d.first.points-title)); bullet-list(d.first.points) }
+  #if d.first.points-title != "" { block(above: 0.6em, below: 0.4em, [#text(weight: 600, d.first.points-title)#if d.first.points.len() == 1 { [ #d.first.points.first()] }]); if d.first.points.len() > 1 { bullet-list(d.first.points) } }
   #if d.first.below-title != "" { block(above: 0.6em, below: 0.4em, text(weight: 600, d.first.below-title)); bullet-list(d.first.below) }
   #if d.first.summary != "" { block(above: 0.6em, [#text(weight: 600, d.first.summary-label)#d.first.summary]) }
 ]
@@ -119,7 +120,8 @@ export const TEMPLATE = String.raw`
 #plain-table((auto, 1fr, auto), d.first.who-head, d.first.who)
 #block(above: 0.7em, small(d.first.challenge))
 
-#block(above: 0.8em, {
+// Whole on this page or on the next: half a list of pages is none.
+#block(above: 0.8em, breakable: false, {
   set text(size: 8.2pt)
   text(weight: 600, d.first.contents-title)
   h(1.5mm)
