@@ -26,14 +26,22 @@ function signed(edit: (file: Editable) => void = () => undefined) {
 }
 
 describe("what a signature was given for", () => {
-  test("is the SHA-256 of the printed file without signatures and without private notes", () => {
+  test("is the same however the members of the file are ordered, and leaves private notes out", () => {
     const file = fileWith((data) => {
       data.ownFigures = [{ check: "zs-sum", note: "Looked at again." }];
     });
-    const { ownFigures, ...rest } = file;
-    const text = `${JSON.stringify({ ...rest, signatures: [] }, null, 2)}\n`;
-    expect(contentHash(file)).toBe(createHash("sha256").update(text, "utf8").digest("hex"));
-    expect(ownFigures).toHaveLength(1);
+    expect(contentHash(file)).toBe(contentHash(fileWith()));
+    expect(contentHash(backwards(file) as typeof file)).toBe(contentHash(file));
+    expect(JSON.stringify(backwards(file))).not.toBe(JSON.stringify(file));
+  });
+
+  test("stands as earlier versions took it: of the printed file without signatures", () => {
+    const text = `${JSON.stringify({ ...fileWith(), signatures: [] }, null, 2)}\n`;
+    const content = createHash("sha256").update(text, "utf8").digest("hex");
+    const file = fileWith(({ signatures }) => {
+      for (const one of signatures) one.content = content;
+    });
+    expect(signatureStandings(file)).toEqual(["signed", "signed"]);
   });
 
   test("stands while nothing is changed, whoever else signs", () => {
@@ -64,4 +72,15 @@ describe("what a signature was given for", () => {
 function readingsOf(file: Editable): object {
   const [board] = file.boards as { circuits: { readings: object }[] }[];
   return board?.circuits[0]?.readings ?? {};
+}
+
+/** The same data with the members of every object the other way round. */
+function backwards(value: unknown): unknown {
+  if (typeof value !== "object" || value === null) return value;
+  if (Array.isArray(value)) return value.map(backwards);
+  return Object.fromEntries(
+    Object.entries(value)
+      .reverse()
+      .map(([name, inner]) => [name, backwards(inner)]),
+  );
 }

@@ -1,4 +1,4 @@
-import { contentHash as hashOfFile, parseInspectionData, printInspection } from "@good-grounds/inspection";
+import { contentHashes as hashesOfFile, parseInspectionData, printInspection } from "@good-grounds/inspection";
 import { documentOf } from "../record/document.ts";
 import type { Record as JobRecord } from "../record/record.ts";
 
@@ -8,9 +8,9 @@ export function inspectionText(record: JobRecord): string | undefined {
   return parsed.ok ? printInspection(parsed.file) : undefined;
 }
 
-/** The hash of everything that is signed; undefined while something stops the job from being a file. */
-export function contentHash(record: JobRecord): string | undefined {
+/** The hashes of everything that is signed, today's first; none while something stops the job from being a file. */
+export function contentHashes(record: JobRecord): readonly string[] {
   const { signatures: _, ...content } = documentOf(record);
   const parsed = parseInspectionData({ ...content, signatures: [] });
-  return parsed.ok ? hashOfFile(parsed.file) : undefined;
+  return parsed.ok ? hashesOfFile(parsed.file) : [];
 }

@@ -1,6 +1,6 @@
 import { standingOf } from "@good-grounds/inspection";
 import { useMemo, useState } from "preact/hooks";
-import { contentHash } from "../../hand-over/content.ts";
+import { contentHashes } from "../../hand-over/content.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { Section } from "../../parts/section.tsx";
 import { membersOf, ORDER } from "../../record/document.ts";
@@ -25,7 +25,8 @@ export function Signing({ allowed }: { readonly allowed: boolean }) {
   const [capacity, setCapacity] = useState<Capacity>("inspected-and-tested");
   const [drawn, setDrawn] = useState("");
   const size = record.size;
-  const hash = useMemo(() => contentHash(record), [record, size]);
+  const hashes = useMemo(() => contentHashes(record), [record, size]);
+  const [hash] = hashes;
   const names = membersOf(record, "signatures");
   const people = membersOf(record, "people").filter((id) => nameOf(record, id) !== undefined);
   const sign = () => {
@@ -87,7 +88,7 @@ export function Signing({ allowed }: { readonly allowed: boolean }) {
         {names.map((name) => {
           const at = `signatures/${name}`;
           const content = textAt(record, `${at}/content`);
-          const stands = FINISH.standing[standingOf(content === "" ? undefined : content, hash)];
+          const stands = FINISH.standing[standingOf(content === "" ? undefined : content, hashes)];
           return (
             <li key={name} class="row between">
               <span>
