@@ -142,7 +142,7 @@ describe.runIf(needTool("chromium"))("the whole job on a phone without a signal"
     await page.getByText("Nothing stands in the way of the report.").waitFor();
     await page.getByLabel("Who signs").selectOption({ label: "C. Inspector" });
     await page.getByRole("button", { name: "Sign now" }).tap();
-    await page.getByText("holds for what stands here now").waitFor();
+    await page.getByText(/; signed for what stands here now/).waitFor();
     await kept(page);
 
     await app.at(context, "job", job, "hand-over");

@@ -51,6 +51,7 @@ const at = (circuit: string | undefined, more: More = {}) =>
   }) as Observation;
 const wrongPolarity = (file: Editable, i = 2) =>
   Object.assign(file.boards[0]?.circuits[i]?.readings as object, { polarity: "incorrect" });
+const isReading = (value: unknown) => typeof value === "object" && value !== null && "shown" in value;
 const idOf = (file: Editable, i: number) => file.boards[0]?.circuits[i]?.id ?? "";
 
 describe("nothing reads as a pass because nobody wrote it down", () => {
@@ -70,6 +71,38 @@ describe("nothing reads as a pass because nobody wrote it down", () => {
     expect(outcome).toBe("not-determined");
     expect(kinds(points).filter((kind) => kind !== "not-met")).toEqual(["nothing-tested", "nothing-inspected"]);
     expect(points.length).toBeLessThan(6);
+  });
+
+  const limited = { notTaken: "limited", reason: "no time for it" };
+
+  test("every reading limited and one polarity ticked: nothing was tested", () => {
+    const { outcome, points } = outcomeWith((file) => {
+      for (const { circuits, rcds } of file.boards) {
+        for (const { readings } of [...circuits, ...rcds])
+          for (const name of Object.keys(readings))
+            if (isReading(readings[name])) readings[name] = limited;
+            else if (Array.isArray(readings[name])) delete readings[name];
+      }
+    });
+    expect(outcome).toBe("not-determined");
+    expect(kinds(points)).toContain("nothing-tested");
+  });
+
+  test("on TT a limitation is no answer to the time of an RCD that alone could disconnect", () => {
+    const file = JSON.parse(readFileSync(new URL("../../examples/farmhouse.json", import.meta.url), "utf8"));
+    const open = () => outcomeOfData(structuredClone(file)).points.flatMap((one) => ("tests" in one ? one.tests : []));
+    expect(open()).toEqual([]);
+    for (const { rcds } of file.boards as Editable["boards"])
+      for (const { readings } of rcds) readings.atRated = limited;
+    expect(open()).toEqual(["rcd-time"]);
+  });
+
+  test("more items limited than looked at: not determined", () => {
+    const { outcome, points } = outcomeWith((file) => {
+      for (const one of file.inspected.slice(1)) Object.assign(one, { outcome: "limited", reason: "no time for it" });
+    });
+    expect(outcome).toBe("not-determined");
+    expect(points).toMatchObject([{ kind: "not-inspected", answered: "limited" }]);
   });
 
   test("supply polarity, every polarity and every insulation resistance wrong: one point each, polarity first", () => {

@@ -33,7 +33,8 @@ interface Open<K extends string> {
  * - `nothing-tested`: no test of any circuit is recorded.
  * - `not-tested`: essential tests neither recorded nor limited with a written reason.
  * - `nothing-inspected`: no item of the inspection was looked at.
- * - `not-inspected`: items of the inspection without an answer, or not verified; `answered` says which.
+ * - `not-inspected`: items of the inspection without an answer, not verified, or limited where more are limited than
+ *   were looked at; `answered` says which.
  */
 export type OpenPoint =
   | Open<"earthing-off" | "nothing-tested" | "nothing-inspected">
@@ -41,7 +42,10 @@ export type OpenPoint =
   | (Open<"unclassified"> & { readonly follows: "C1" | "C2" | null })
   | (Open<"not-met" | "past-limit"> & { readonly check: string })
   | (Open<"not-tested"> & { readonly tests: readonly EssentialTest[] })
-  | (Open<"not-inspected"> & { readonly answered: "not" | "not-verified"; readonly items: readonly string[] });
+  | (Open<"not-inspected"> & {
+      readonly answered: "not" | "not-verified" | "limited";
+      readonly items: readonly string[];
+    });
 
 /** An observation whose stated facts give more than the inspector chose. */
 export interface ChoiceBelowFacts {

@@ -53,7 +53,7 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
   const columns = [
     printable(parsed.file.id),
     OUTCOME[outcome.outcome],
-    openPointsColumn(outcome.points, { installation, checks: CHECKS }),
+    openPointsColumn(outcome, { installation, checks: CHECKS }),
     ...(["not-met", "too-near", "not-known", "met"] as const).map((verdict) => `${count(verdict)} ${VERDICT[verdict]}`),
     worst === undefined ? "" : `${worst.check} at ${printable(placeWords(worst.path, installation))}`,
   ];

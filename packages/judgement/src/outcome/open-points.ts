@@ -25,7 +25,7 @@ export function openPoints(
     ),
     ...unclassified(installation, reasoned),
     ...unanswered(weighing, answeredFindings(installation, weighing, reasoned)),
-    ...untested(installation),
+    ...untested(installation, weighing),
     ...uninspected(file),
   ];
   return points

@@ -6,6 +6,7 @@ import {
   type OpenPoint,
   type Path,
   type Unit,
+  type Weighing,
 } from "@good-grounds/core";
 import type { Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
 import { isWrittenReason } from "./written-reason.ts";
@@ -17,18 +18,29 @@ interface Asked {
   readonly test: EssentialTest;
   readonly place: Path;
   readonly records: readonly Leaf[];
+  /** Protection leans on it and nothing else shows it: a limitation is no answer. */
+  readonly isLeanedOn?: boolean;
 }
+
+/** Tests that take a reading; a tick for polarity or for an RCD that is there measures nothing. */
+const MEASURED: ReadonlySet<EssentialTest> = new Set(["continuity", "insulation", "zs", "rcd-time", "ze"]);
 
 /**
  * Essential tests that were neither recorded nor limited with a written reason. Tests that lack at the very same places
- * are one point; where no circuit has a single one recorded, limited or not, that is the point and nothing else is said
- * of the circuits.
+ * are one point; where no circuit has a single reading recorded, limited or not, that is the point and nothing else is
+ * said of the circuits. The time of an RCD that alone could disconnect a circuit is not answered by a limitation: without
+ * it nothing shows that the circuit is protected.
  */
-export function untested(installation: Installation): readonly OpenPoint[] {
+export function untested(installation: Installation, weighing: Weighing): readonly OpenPoint[] {
   const ofCircuits = installation.circuits.flatMap((circuit) => askedOfCircuit(circuit, installation));
-  const others = [...askedOfSupply(installation), ...devicesOf(installation).map(askedOfDevice)];
-  const isNothing = !ofCircuits.some(({ test, records }) => test !== "rcd-present" && records.some(isRecorded));
-  const isNothingAtAll = isNothing && !others.some(({ records }) => records.some(isRecorded));
+  const leanedOn = devicesLeanedOn(installation, weighing);
+  const others = [
+    ...askedOfSupply(installation),
+    ...devicesOf(installation).map((device) => askedOfDevice(device, leanedOn.has(device))),
+  ];
+  const isReading = ({ test, records }: Asked) => MEASURED.has(test) && records.some(isRecorded);
+  const isNothing = !ofCircuits.some(isReading);
+  const isNothingAtAll = isNothing && !others.some(isReading);
   return [
     ...(isNothing ? [{ kind: "nothing-tested", places: installation.boards.map(({ path }) => path) } as const] : []),
     ...(isNothingAtAll ? [] : grouped(others)),
@@ -58,8 +70,20 @@ function askedOfCircuit(
   ];
 }
 
-function askedOfDevice({ path, timeAtRated }: ResidualDevice): Asked {
-  return { test: "rcd-time", place: path, records: [timeAtRated] };
+function askedOfDevice({ path, timeAtRated }: ResidualDevice, isLeanedOn: boolean): Asked {
+  return { test: "rcd-time", place: path, records: [timeAtRated], isLeanedOn };
+}
+
+/** RCDs before a circuit of which it is not known whether anything disconnects it. */
+function devicesLeanedOn({ circuits }: Installation, weighing: Weighing): ReadonlySet<ResidualDevice> {
+  const found = new Set<ResidualDevice>();
+  for (const [i, circuit] of circuits.entries()) {
+    const disconnects = weighing.circuits[i]?.find(({ check }) => check === "maximum-zs")?.judgement.verdict;
+    if (disconnects !== "not-known") continue;
+    for (let at: Circuit | undefined = circuit; at !== undefined; at = at.board.feeder)
+      for (const device of at.residual.devices) found.add(device);
+  }
+  return found;
 }
 
 /** Every RCD once: those of the boards, and those of single circuits. */
@@ -71,7 +95,11 @@ function grouped(asked: readonly Asked[]): readonly OpenPoint[] {
   const points = new Map<string, { readonly tests: EssentialTest[]; readonly places: readonly Path[] }>();
   for (const test of ESSENTIAL_TESTS) {
     const places = asked
-      .filter((one) => one.test === test && !one.records.some((leaf) => isRecorded(leaf) || isLimited(leaf)))
+      .filter(
+        (one) =>
+          one.test === test &&
+          !one.records.some((leaf) => isRecorded(leaf) || (one.isLeanedOn !== true && isLimited(leaf))),
+      )
       .map(({ place }) => place);
     if (places.length === 0) continue;
     const key = JSON.stringify(places);

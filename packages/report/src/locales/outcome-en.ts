@@ -31,6 +31,7 @@ export const OPEN = Object.freeze({
   intro:
     "Each of these decides, and nobody has answered it by an observation, a written reason or a limitation. Until then the installation cannot be called satisfactory.",
   count: (count: number) => counted(count, "open point", "open points"),
+  belowCount: (count: number) => counted(count, "choice below the facts", "choices below the facts"),
   heading: (count: number) =>
     `${counted(count, "point stands", "points stand")} open${count > 1 ? ", worst first" : ""}:`,
   more: (count: number) => `and ${count} more`,
@@ -53,8 +54,12 @@ export const OPEN = Object.freeze({
     return `Not recorded, and not limited with a reason: ${list}: ${places}.`;
   },
   nothingInspected: "No item of the inspection is recorded as looked at.",
-  notInspected: (count: number) => `${counted(count, "item", "items")} of the inspection without an answer.`,
-  notVerified: (count: number) => `${counted(count, "item", "items")} of the inspection not verified.`,
+  notInspected: {
+    not: (count: number) => `${counted(count, "item", "items")} of the inspection without an answer.`,
+    "not-verified": (count: number) => `${counted(count, "item", "items")} of the inspection not verified.`,
+    limited: (count: number) =>
+      `${counted(count, "item", "items")} of the inspection limited, more than were looked at.`,
+  },
   belowShort: (place: string, follows: FollowsDespite, chosen: Classification) =>
     `${place}: ${followsWords(follows)}; ${chosenWords(chosen)}.`,
   belowBeside: (follows: FollowsDespite, chosen: Classification, reason: string | null) => {

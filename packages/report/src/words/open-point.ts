@@ -1,4 +1,4 @@
-import type { CheckLabel, OpenPoint, Path } from "@good-grounds/core";
+import type { CheckLabel, OpenPoint, Outcome, Path } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { OPEN } from "../locales/outcome-en.ts";
 import { placeWords } from "./place.ts";
@@ -34,14 +34,15 @@ export function openPointWords(point: OpenPoint, context: OpenPointContext, all 
     case "nothing-inspected":
       return OPEN.nothingInspected;
     case "not-inspected":
-      return point.answered === "not" ? OPEN.notInspected(point.items.length) : OPEN.notVerified(point.items.length);
+      return OPEN.notInspected[point.answered](point.items.length);
   }
 }
 
-/** How many points stand open and the worst of them, where there is one line for a whole inspection. */
-export function openPointsColumn(points: readonly OpenPoint[], context: OpenPointContext): string {
+/** How many points stand open and the worst of them, and how many choices lie below the facts: one line for an inspection. */
+export function openPointsColumn({ points, below }: Outcome, context: OpenPointContext): string {
   const [worst] = points;
-  return worst === undefined ? OPEN.count(0) : `${OPEN.count(points.length)}: ${openPointWords(worst, context)}`;
+  const open = worst === undefined ? OPEN.count(0) : `${OPEN.count(points.length)}: ${openPointWords(worst, context)}`;
+  return below.length === 0 ? open : `${open}; ${OPEN.belowCount(below.length)}`;
 }
 
 /** Places in words; circuits of one board stand together. */

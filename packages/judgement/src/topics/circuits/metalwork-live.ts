@@ -129,7 +129,7 @@ export const metalworkLive = topic({
       "We could not find out if metal that people touch is safe. It may give a shock. It must be looked at soon.",
       ["voltage", "holds-under-load", "earthed", "made-dead"],
     ),
-    none: "The metal is earthed and not live.",
+    none: "The metal is earthed, and the voltage found on it is low.",
   },
   remedies: [
     {

@@ -86,7 +86,7 @@ export const fixedEquipmentNoRcd = topic({
   ],
   client: {
     C2: "No fast safety switch that works guards this, and a fault could make it live. It could give a shock. Fix this soon.",
-    C3: "No fast safety switch that works guards this. There is no danger now. Adding one is advised.",
+    C3: "No fast safety switch that works guards this. Adding one is advised.",
     FI: [
       unsure("We could not find out if a fault here would be cut off in time. It must be looked at soon.", [
         "rcd-30ma",

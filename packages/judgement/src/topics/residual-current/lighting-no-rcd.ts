@@ -57,7 +57,7 @@ export const lightingNoRcd = topic({
     },
   ],
   client: {
-    C3: "No fast safety switch that works guards the lights. There is no danger now. Adding one is advised.",
+    C3: "No fast safety switch that works guards the lights. Adding one is advised.",
     none: "The lights are protected well enough.",
   },
   remedies: [{ words: "Protect the lighting circuit by a 30 mA RCD or RCBO.", changes: { "rcd-30ma": "yes" } }],
