@@ -29,7 +29,9 @@ export default function Danger() {
             <p>{textAt(record, join(at, "what"))}</p>
             {isTold(record, at) ? <p>{DANGER.complete}</p> : <Notice kind="status">{DANGER.untold}</Notice>}
             <MakeSafe observation={at} />
-            <a href={linkTo("job", session.job, "observations", name)}>{DANGER.go}</a>
+            <p class="way-links">
+              <a href={linkTo("job", session.job, "observations", name)}>{DANGER.go}</a>
+            </p>
           </section>
         );
       })}
