@@ -5,6 +5,7 @@ import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statS
 import { join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { gatheredTopics } from "../../scripts/lib/gathered-topics.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 /** Where it goes: a folder may be named, so that a test can have a build of its own. */
@@ -31,6 +32,7 @@ const shared = {
   jsxImportSource: "preact",
   legalComments: "none",
   external: ["./fonts/*"],
+  plugins: [gatheredTopics()],
 };
 
 mkdirSync(dist, { recursive: true });

@@ -1,3 +1,4 @@
+export * from "@good-grounds/topics";
 export * from "./agreement/index.ts";
 export * from "./calculations/index.ts";
 export * from "./check.ts";
@@ -16,6 +17,5 @@ export * from "./own-figures/index.ts";
 export * from "./provisions/index.ts";
 export * from "./reasoning/index.ts";
 export * from "./sampling/index.ts";
-export * from "./topics/index.ts";
 export * from "./uncertainty/index.ts";
 export * from "./weigh.ts";

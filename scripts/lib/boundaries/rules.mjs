@@ -4,19 +4,20 @@ export const scope = "@good-grounds/";
 
 /**
  * By folder under packages/. `packages`: which of ours it may import. `outside`: which packages from npm.
- * `nodeIn`: the folder whose files may use Node's own modules.
+ * `nodeIn`: the folder whose files, or the file that, may use Node's own modules.
  */
 export const packageRules = {
   core: { packages: [], outside: [] },
   tables: { packages: ["core"], outside: [] },
   inspection: { packages: ["core"], outside: ["zod", "@noble/hashes"] },
-  judgement: { packages: ["core", "tables", "inspection"], outside: [] },
+  topics: { packages: ["core"], outside: [], nodeIn: "src/texts.js" },
+  judgement: { packages: ["core", "tables", "inspection", "topics"], outside: [] },
   assembly: { packages: ["core", "tables", "inspection", "judgement", "report"], outside: [] },
   report: { packages: ["core", "inspection"], outside: "any", nodeIn: "src/pdf/" },
 };
 
 /** A conclusion must come out the same wherever and whenever it is worked out, so these may not look around them. */
-export const purePackages = ["core", "tables", "judgement"];
+export const purePackages = ["core", "tables", "topics", "judgement"];
 
 const clock = "the date passed in as a value";
 const locale = "numbers and words put into a language by packages/report";

@@ -1,6 +1,6 @@
 import type { Classification, Finding, Path, Weighing } from "@good-grounds/core";
 import type { InspectionFile, Installation } from "@good-grounds/inspection";
-import { topicById } from "../topics/index.ts";
+import { topicById } from "@good-grounds/topics";
 import { type OpeningSection, openingSection } from "./opening-section.ts";
 import { reasonTopic, type TopicReasoning } from "./topic-reasoning.ts";
 import { factsFromFigures, factsFromFindings, needsOf } from "./worked-facts.ts";

@@ -13,8 +13,8 @@ import {
   severitiesOf,
   statementThatHolds,
 } from "@good-grounds/core";
-import { compiledTopic } from "../topics/compiled.ts";
-import type { Remedy, Topic } from "../topics/topic.ts";
+import type { Remedy, Topic } from "@good-grounds/topics";
+import { compiledTopic } from "@good-grounds/topics";
 import { completed, type WorkedFact } from "./worked-facts.ts";
 
 /** A remedy and what would be possible once it is done. */

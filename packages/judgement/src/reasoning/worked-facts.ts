@@ -9,9 +9,9 @@ import {
   type Verdict,
   type Worked,
 } from "@good-grounds/core";
+import type { Topic } from "@good-grounds/topics";
 import { COMPUTATIONS } from "../computations.ts";
 import { givenFromText } from "../given.ts";
-import type { Topic } from "../topics/topic.ts";
 
 /** A fact that a computation answers, with the judgement it rests on. */
 export interface WorkedFact {

@@ -1,0 +1,127 @@
+import type { Word } from "../document/condition.ts";
+import type { Document, Statement } from "../document/document.ts";
+import type { TextFault } from "../text/fault.ts";
+import { type Line, linesOf, spotIn } from "../text/lines.ts";
+import { readContradiction, readDanger, readDeparture } from "./departure.ts";
+import { COMMA, Desk, listOf, match } from "./desk.ts";
+import { readExample } from "./example.ts";
+import { readAmount, readFact } from "./fact.ts";
+import { placed } from "./link.ts";
+import { readPoint, readState } from "./point.ts";
+import { readRoute } from "./route.ts";
+import { readGiven, readRemedy, readSaid } from "./said.ts";
+import { readBelow } from "./statements.ts";
+
+/** Statements of a topic, by the word they begin with. */
+const STATEMENTS: Readonly<Record<string, (line: Line, desk: Desk) => Statement | undefined>> = {
+  given: readGiven,
+  fact: readFact,
+  amount: readAmount,
+  contested: readPoint,
+  state: readState,
+  route: readRoute,
+  departure: readDeparture,
+  danger: readDanger,
+  contradiction: readContradiction,
+  said: readSaid,
+  remedy: readRemedy,
+  example: readExample,
+};
+const SHARED = new Set(["fact", "amount", "contested", "state"]);
+
+/** Reads one text. What can be read is read; everything wrong is told at once, each at its place. Never throws. */
+export function readDocument(
+  text: string,
+  file: string,
+): { readonly document?: Document; readonly faults: readonly TextFault[] } {
+  const { lines, faults, notesAtEnd } = linesOf(text, file);
+  if (faults.length > 0) return { faults };
+  const desk = new Desk(file);
+  const [first, second] = lines;
+  const { kind, id, title } =
+    (first && match(first, /^(?<kind>topic|shared) (?<id>[a-z0-9][a-z0-9-]*): (?<title>.+)$/)) ?? {};
+  if (first === undefined || kind === undefined || id === undefined || title === undefined) {
+    const at = first === undefined ? { line: 1, from: 1, to: 2 } : spotIn(first);
+    desk.fault(
+      at,
+      first === undefined ? "an empty text" : `"${first.text.slice(0, 60)}"`,
+      '"topic" or "shared", an id, ":", and a title in the first line',
+      "one text is one topic, or one page of what topics share",
+    );
+    return { faults: desk.faults };
+  }
+  if (second !== undefined)
+    desk.fault(
+      spotIn(second),
+      "a second beginning",
+      "everything else below the first line, indented by two spaces",
+      "one text is one topic",
+    );
+  const document = readBody(first, { id, title: title.text, kind: kind.text === "topic" ? "topic" : "shared" }, desk);
+  return { document: { ...document, notesAtEnd }, faults: desk.faults };
+}
+
+function readBody(first: Line, head: Pick<Document, "id" | "title" | "kind">, desk: Desk): Document {
+  let group: Word | undefined;
+  let items: readonly Word[] = [];
+  const uses: Word[] = [];
+  const statements: Statement[] = [];
+  const list = (line: Line, begins: string): readonly Word[] => {
+    desk.nothingBelow(line);
+    const { rest } = match(line, new RegExp(`^${begins} (?<rest>.+)$`)) ?? {};
+    return rest === undefined ? (desk.misspelt(line, `"${begins}" and names`) ?? []) : listOf(rest, COMMA);
+  };
+  const isShared = head.kind === "shared";
+  readBelow(first, desk, [
+    ...(isShared
+      ? []
+      : [
+          {
+            begins: "in",
+            read: (line: Line) => {
+              [group] = list(line, "in");
+            },
+          },
+          {
+            begins: "answers",
+            read: (line: Line) => {
+              items = list(line, "answers");
+            },
+          },
+        ]),
+    {
+      begins: "uses",
+      often: true,
+      read: (line) => {
+        uses.push(...list(line, "uses"));
+      },
+    },
+    ...Object.entries(STATEMENTS)
+      .filter(([begins]) => !isShared || SHARED.has(begins))
+      .map(([begins, read]) => ({
+        begins,
+        often: true,
+        read: (line: Line) => {
+          const statement = read(line, desk);
+          if (statement !== undefined) statements.push(statement);
+        },
+      })),
+  ]);
+  if (!isShared && group === undefined)
+    desk.fault(
+      spotIn(first),
+      "a topic of no part of the installation",
+      '"in" and a group below the first line',
+      "see the folders for the groups there are",
+    );
+  return {
+    ...placed(first),
+    file: desk.file,
+    ...head,
+    ...(group === undefined ? {} : { group }),
+    items,
+    uses,
+    statements,
+    notesAtEnd: [],
+  };
+}

@@ -1,0 +1,87 @@
+import { SEVERITIES, type Severity } from "@good-grounds/core";
+import type { Condition, Word } from "../document/condition.ts";
+import type { Given, RemedyNode, Said } from "../document/document.ts";
+import type { Line } from "../text/lines.ts";
+import { readCondition } from "./condition.ts";
+import { COMMA, type Desk, listOf, match, OR } from "./desk.ts";
+import { placed } from "./link.ts";
+import { readBelow } from "./statements.ts";
+
+const CLASSES: readonly (Severity | "FI")[] = [...SEVERITIES, "FI"];
+
+/** `said CLASS: a sentence or two`, below it the rule under which they are true and what they say could not be found out. */
+export function readSaid(line: Line, desk: Desk): Said | undefined {
+  const { under, words } = match(line, /^said (?<under>C1|C2|C3|FI|none): (?<words>.+)$/) ?? {};
+  const known = CLASSES.find((one) => one === under?.text);
+  if (known === undefined || words === undefined)
+    return desk.misspelt(line, '"said", a classification, ":", and a plain sentence');
+  let when: Condition | undefined;
+  let unsure: readonly Word[] = [];
+  readBelow(line, desk, [
+    {
+      begins: "when",
+      read: (one) => {
+        when = readCondition(one, 4, desk);
+      },
+    },
+    {
+      begins: "unsure",
+      read: (one) => {
+        const { facts } = match(one, /^unsure (?<facts>.+)$/) ?? {};
+        if (facts === undefined) desk.misspelt(one, '"unsure" and the facts that could not be found out');
+        else unsure = listOf(facts, COMMA);
+      },
+    },
+  ]);
+  return {
+    kind: "said",
+    ...placed(line),
+    under: known,
+    words: words.text,
+    ...(when === undefined ? {} : { when }),
+    unsure,
+  };
+}
+
+/** `remedy: what is done`, below it `makes NAME VALUE, ...`. */
+export function readRemedy(line: Line, desk: Desk): RemedyNode | undefined {
+  const { words } = match(line, /^remedy: (?<words>.+)$/) ?? {};
+  if (words === undefined) return desk.misspelt(line, '"remedy:" and what is done');
+  let makes: RemedyNode["makes"] = [];
+  readBelow(line, desk, [
+    {
+      begins: "makes",
+      read: (one) => {
+        const { list } = match(one, /^makes (?<list>.+)$/) ?? {};
+        if (list === undefined) desk.misspelt(one, '"makes", and each fact with its value afterwards');
+        else makes = listOf(list, COMMA).flatMap((pair) => pairOf(pair, desk));
+      },
+    },
+  ]);
+  return { kind: "remedy", ...placed(line), words: words.text, makes };
+}
+
+function pairOf(pair: Word, desk: Desk): RemedyNode["makes"] {
+  const found = /^(\S+) (\S+)$/.exec(pair.text);
+  const [, fact = "", value = ""] = found ?? [];
+  if (found === null) {
+    desk.fault(pair.at, `"${pair.text}"`, "a fact and its value afterwards", "part several by commas");
+    return [];
+  }
+  const to = pair.at.from + fact.length;
+  return [
+    {
+      fact: { text: fact, at: { ...pair.at, to } },
+      value: { text: value, at: { ...pair.at, from: pair.at.to - value.length } },
+    },
+  ];
+}
+
+/** `given NAME VALUE [or VALUE]`: what the subject itself says. */
+export function readGiven(line: Line, desk: Desk): Given | undefined {
+  desk.nothingBelow(line);
+  const { fact, values } = match(line, /^given (?<fact>[a-z0-9][a-z0-9-]*) (?<values>.+)$/) ?? {};
+  if (fact === undefined || values === undefined)
+    return desk.misspelt(line, '"given", a shared fact, and the value or values that the subject itself says');
+  return { kind: "given", ...placed(line), fact, values: listOf(values, OR) };
+}

@@ -1,0 +1,53 @@
+import type { Condition } from "../document/condition.ts";
+import type { Amount, Document, Fact, Point, State } from "../document/document.ts";
+import type { TextFault } from "../text/fault.ts";
+
+/** What topics share: every fact, state and contested point of all shared texts, each under a name of its own. */
+export interface Shared {
+  readonly facts: ReadonlyMap<string, Fact | Amount>;
+  readonly states: ReadonlyMap<string, State>;
+  readonly points: ReadonlyMap<string, Point>;
+}
+
+export const NOTHING_SHARED: Shared = { facts: new Map(), states: new Map(), points: new Map() };
+
+/** Puts the shared texts together; a name given twice is told at the second place. */
+export function sharedOf(documents: readonly Document[]): {
+  readonly shared: Shared;
+  readonly faults: readonly TextFault[];
+} {
+  const facts = new Map<string, Fact | Amount>();
+  const states = new Map<string, State>();
+  const points = new Map<string, Point>();
+  const faults: TextFault[] = [];
+  const at = new Map<string, string>();
+  for (const document of documents)
+    for (const statement of document.statements) {
+      if (!("name" in statement) || typeof statement.name === "string") continue;
+      const { name } = statement;
+      const before = at.get(name.text);
+      if (before !== undefined) {
+        faults.push({
+          file: document.file,
+          at: name.at,
+          found: `"${name.text}" is the name of something in ${before} as well`,
+          expected: "a name of its own for everything that is shared",
+          advice: "name one of the two otherwise",
+          within: [],
+        });
+        continue;
+      }
+      at.set(name.text, document.file);
+      if (statement.kind === "fact" || statement.kind === "amount") facts.set(name.text, statement);
+      else if (statement.kind === "state") states.set(name.text, statement);
+      else if (statement.kind === "contested") points.set(name.text, statement);
+    }
+  return { shared: { facts, states, points }, faults };
+}
+
+/** Names that a condition speaks of. */
+export function namesIn(condition: Condition): readonly string[] {
+  if (condition.kind === "always") return [];
+  if ("of" in condition) return condition.of.flatMap(namesIn);
+  return [condition.name.text];
+}

@@ -1,0 +1,181 @@
+import {
+  ALWAYS,
+  type ContestedPoint,
+  type Danger,
+  type Departure,
+  type Expression,
+  type FactOf,
+  type HarmPath,
+  type Layer,
+  NEVER,
+} from "@good-grounds/core";
+import type { Condition } from "../document/condition.ts";
+import type { Amount, Document, Fact, LayerNode, Point } from "../document/document.ts";
+import type { TextFault } from "../text/fault.ts";
+import { nearTo } from "../text/near.ts";
+import { TOPIC_GROUPS, type Topic, type TopicGroup } from "../topic.ts";
+import { type Draft, statements } from "./draft.ts";
+import { examplesOf } from "./example.ts";
+import { expressionOf, stateIs } from "./expression.ts";
+import { checkValue, factOf } from "./fact.ts";
+import { restricted } from "./restrict.ts";
+import { clientOf, plainOf, remediesOf } from "./said.ts";
+import { Scope } from "./scope.ts";
+import type { Shared } from "./shared.ts";
+
+/** A topic as its text says it; undefined with a fault where the text does not hold together. */
+export function topicOf(
+  document: Document,
+  shared: Shared,
+): { readonly topic?: Topic; readonly faults: readonly TextFault[] } {
+  const scope = new Scope(document, shared);
+  const given = givenIn(document, scope);
+  const rule = (condition: Condition, within: readonly string[]): Expression =>
+    restricted(expressionOf(condition, scope, within), given);
+  const facts = factsOf(scope, given);
+  const group = groupOf(document, scope);
+  const draft = { document, scope, given, facts, rule };
+  const topic: Topic = Object.freeze({
+    id: document.id.text,
+    title: document.title,
+    group: group ?? TOPIC_GROUPS[0],
+    items: document.items.map(({ text }) => text),
+    facts,
+    shared: scope.all().flatMap(({ kind, name }) => (kind !== "state" && scope.isShared(name.text) ? [name.text] : [])),
+    contested: pointsOf(scope),
+    paths: routesOf(draft),
+    departures: departuresOf(draft),
+    ...dangersOf(draft),
+    plain: plainOf(draft),
+    client: clientOf(draft),
+    remedies: remediesOf(draft),
+    examples: examplesOf(draft),
+  });
+  return scope.faults.length > 0 ? { faults: scope.faults } : { topic, faults: [] };
+}
+
+function groupOf({ group, id }: Document, scope: Scope): TopicGroup | undefined {
+  const word = group ?? id;
+  const found = TOPIC_GROUPS.find((one) => one === word.text);
+  if (found !== undefined) return found;
+  const [near] = nearTo(word.text, TOPIC_GROUPS);
+  return scope.fault(
+    word,
+    `no part of the installation is called "${word.text}"`,
+    `one of ${TOPIC_GROUPS.join(", ")}`,
+    near === undefined ? "write one of these" : `is it "${near}"?`,
+  );
+}
+
+function givenIn(document: Document, scope: Scope): ReadonlyMap<string, readonly string[]> {
+  const given = new Map<string, readonly string[]>();
+  for (const { fact, values } of statements({ document }, "given")) {
+    const found = scope.find(fact);
+    if (found?.kind !== "fact") {
+      if (found !== undefined)
+        scope.fault(fact, `"${fact.text}" is no fact with values`, "a shared fact", "only facts can be given");
+      continue;
+    }
+    for (const value of values) checkValue(value, found, scope, []);
+    given.set(
+      fact.text,
+      values.map(({ text }) => text),
+    );
+  }
+  return given;
+}
+
+/** Every fact that may be asked; one that the subject settles is none. */
+function factsOf(scope: Scope, given: Draft["given"]): Readonly<Record<string, FactOf>> {
+  return Object.fromEntries(
+    scope
+      .all()
+      .filter((named): named is Fact | Amount => named.kind === "fact" || named.kind === "amount")
+      .flatMap((node) => {
+        const left = given.get(node.name.text);
+        if (left?.length === 1) return [];
+        const fact = factOf(node, scope, left);
+        return fact === undefined ? [] : [[node.name.text, fact] as const];
+      }),
+  );
+}
+
+function pointsOf(scope: Scope): Readonly<Record<string, ContestedPoint>> {
+  return Object.fromEntries(
+    scope
+      .all()
+      .filter((named): named is Point => named.kind === "contested")
+      .map(({ name, question, positions }) => [
+        name.text,
+        {
+          question,
+          positions: Object.fromEntries(
+            positions.map((one) => [one.name.text, { words: one.clause, because: one.because }]),
+          ),
+        },
+      ]),
+  );
+}
+
+function routesOf(draft: Draft): readonly HarmPath[] {
+  return statements(draft, "route").map((route) => {
+    const within = [`route ${route.name.text}`];
+    return {
+      id: route.name.text,
+      hazard: route.hazard,
+      route: route.clause,
+      exists: route.when === undefined ? ALWAYS : draft.rule(route.when, within),
+      layers: route.layers.map((layer) => layerOf(layer, draft, [...within, `layer ${layer.name.text}`])),
+    };
+  });
+}
+
+function layerOf(
+  { name, provision, words, regulations, holding }: LayerNode,
+  draft: Draft,
+  within: readonly string[],
+): Layer {
+  const shared = { id: name.text, provision, words, regulations };
+  if (holding.kind === "one-event") return { ...shared, gone: NEVER, sound: NEVER };
+  if (holding.kind === "when")
+    return {
+      ...shared,
+      gone: holding.gone === undefined ? NEVER : draft.rule(holding.gone, within),
+      sound: holding.sound === undefined ? NEVER : draft.rule(holding.sound, within),
+    };
+  const state = draft.scope.find(holding.state, within);
+  if (state?.kind !== "state") {
+    if (state !== undefined)
+      draft.scope.fault(
+        holding.state,
+        `"${holding.state.text}" is no state`,
+        "the name of a state",
+        'name it under "uses"',
+        within,
+      );
+    return { ...shared, gone: NEVER, sound: NEVER };
+  }
+  const worst = state.values.at(-1)?.name.text ?? "";
+  const best = state.values[0]?.name.text ?? "";
+  const is = (value: string) => restricted(stateIs(state, value, draft.scope, within), draft.given);
+  return { ...shared, gone: is(worst), sound: is(best) };
+}
+
+function departuresOf(draft: Draft): readonly Departure[] {
+  return statements(draft, "departure").map(({ when, clause, regulations }) => ({
+    when: draft.rule(when, ["departure"]),
+    words: clause,
+    regulations,
+  }));
+}
+
+function dangersOf(draft: Draft): { readonly dangers?: readonly Danger[] } {
+  const dangers = statements(draft, "danger").map(({ name, least, clause, regulations, when }) => ({
+    id: name.text,
+    least,
+    when: draft.rule(when, [`danger ${name.text}`]),
+    words: clause,
+    regulations,
+  }));
+  return dangers.length === 0 ? {} : { dangers };
+}
