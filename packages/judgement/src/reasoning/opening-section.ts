@@ -1,9 +1,6 @@
+import { fingerPosture, fingerReach, givenFromText, openingAccess } from "@good-grounds/computations";
 import { type Evidence, isKnown, isKnownFact, type Verdict } from "@good-grounds/core";
 import { JOINTED_FINGER } from "@good-grounds/tables";
-import { givenFromText } from "../given.ts";
-import { fingerReach } from "../provisions/openings/finger-reach.ts";
-import { openingAccess } from "../provisions/openings/opening-access.ts";
-import { fingerPosture } from "../provisions/openings/posture.ts";
 import type { Topic } from "../topics/topic.ts";
 import { figuresFor, type WorkedFact } from "./worked-facts.ts";
 

@@ -1,7 +1,7 @@
+import { CHECKS } from "@good-grounds/computations";
 import type { AnswerFault, Issue } from "@good-grounds/core";
 import { readAnswers } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
-import { CHECKS } from "../checks/index.ts";
 import { compiledTopic } from "../topics/compiled.ts";
 import { TOPICS, topicById } from "../topics/index.ts";
 import { factsFromFigures, needsOf } from "./worked-facts.ts";

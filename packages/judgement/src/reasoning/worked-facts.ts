@@ -1,3 +1,4 @@
+import { COMPUTATIONS, givenFromText } from "@good-grounds/computations";
 import {
   type Answer,
   type Conclusion,
@@ -9,8 +10,6 @@ import {
   type Verdict,
   type Worked,
 } from "@good-grounds/core";
-import { COMPUTATIONS } from "../computations.ts";
-import { givenFromText } from "../given.ts";
 import type { Topic } from "../topics/topic.ts";
 
 /** A fact that a computation answers, with the judgement it rests on. */

@@ -1,3 +1,4 @@
+import { openingAccess } from "@good-grounds/computations";
 import {
   type AnswerFault,
   EDITIONS,
@@ -14,7 +15,6 @@ import {
   kebab,
   needsOf,
   type OpeningSection,
-  openingAccess,
   openingSection,
   reasonTopic,
   TOPICS,
