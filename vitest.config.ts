@@ -1,9 +1,9 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig, type Plugin } from "vitest/config";
-import { TEST_LIMIT } from "./checks/patience.ts";
-import { timesAsMany } from "./checks/seed.ts";
+import { TEST_LIMIT } from "./outside/patience.ts";
+import { timesAsMany } from "./outside/seed.ts";
 
-const manyCases = fileURLToPath(new URL("checks/many-cases.ts", import.meta.url));
+const manyCases = fileURLToPath(new URL("outside/many-cases.ts", import.meta.url));
 
 /** Where many more random examples are asked for, tests get them instead of those they ask for themselves. */
 const withManyCases: Plugin = {
@@ -18,11 +18,11 @@ export default defineConfig({
     include: [
       "packages/*/src/**/*.test.ts",
       "apps/*/src/**/*.test.ts",
-      "checks/**/*.test.ts",
+      "outside/**/*.test.ts",
       "bench/**/*.test.ts",
       "examples/**/*.test.ts",
     ],
-    setupFiles: ["checks/fixed-seed.ts"],
+    setupFiles: ["outside/fixed-seed.ts"],
     pool: "threads",
     isolate: false,
     maxWorkers: 2,

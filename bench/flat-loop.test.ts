@@ -4,8 +4,8 @@ import { parseInspection, parseInspectionData, resolveInstallation } from "@good
 import { weigh } from "@good-grounds/judgement";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { adaptCase } from "../checks/cases/adapt.ts";
-import { arbitraryFile, smallestFile } from "../checks/files/arbitrary-file.ts";
+import { adaptCase } from "../outside/cases/adapt.ts";
+import { arbitraryFile, smallestFile } from "../outside/files/arbitrary-file.ts";
 import { flatWeigh } from "./flat-loop.ts";
 
 function both(installation: ReturnType<typeof resolveInstallation>, grounds: boolean) {
@@ -32,7 +32,7 @@ describe("the flat loop written apart from the checks", () => {
 
   test.each(["case-1", "case-2"])("agrees with them on %s", (name) => {
     const { ours, flat } = both(
-      resolveInstallation(adaptCase(JSON.parse(read(`../checks/cases/data/${name}.json`)))),
+      resolveInstallation(adaptCase(JSON.parse(read(`../outside/cases/data/${name}.json`)))),
       true,
     );
     expect(flat).toEqual(ours);

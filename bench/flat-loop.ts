@@ -32,7 +32,7 @@ import {
   thermalInsulationFactor,
   typicalZe,
 } from "@good-grounds/tables";
-import { diversityLoad, diversityPremises } from "../packages/judgement/src/circuits/demand.ts";
+import { diversityLoad, diversityPremises } from "../packages/computations/src/circuits/demand.ts";
 
 /** A verdict with the nominal margin, packed so that a loop can add them up. */
 export interface Flat {

@@ -2,18 +2,19 @@
 import { readFileSync } from "node:fs";
 import { Reckoner } from "@good-grounds/core";
 import { parseInspection, resolveInstallation } from "@good-grounds/inspection";
-import { conformities, diagnoseRingReadings, lookAtOwnFigures, thenAndNow, weigh } from "@good-grounds/judgement";
+import { weigh } from "@good-grounds/judgement";
+import { conformities, diagnoseRingReadings, lookAtOwnFigures, thenAndNow } from "@good-grounds/readings";
 import type { Entry } from "../apps/field/src/record/entry.ts";
 import { Record as JobRecord } from "../apps/field/src/record/record.ts";
 import { isEntry, isWhole } from "../apps/field/src/record/sound.ts";
-import { allOut } from "../checks/diagnosis/all-out.ts";
-import { diagnosed } from "../checks/diagnosis/run-installation.ts";
-import { manyCircuits } from "../checks/earlier/many-circuits.ts";
-import { randomHouse } from "../checks/earlier/random-house.ts";
-import { alike } from "../checks/own-figures/alike.ts";
-import { assign } from "../packages/judgement/src/earlier/match/assignment.ts";
-import { placingOutOfReach } from "../packages/judgement/src/provisions/reach/conclude.ts";
-import { largeScene } from "../packages/judgement/src/provisions/reach/example-scenes.ts";
+import { allOut } from "../outside/diagnosis/all-out.ts";
+import { diagnosed } from "../outside/diagnosis/run-installation.ts";
+import { manyCircuits } from "../outside/earlier/many-circuits.ts";
+import { randomHouse } from "../outside/earlier/random-house.ts";
+import { alike } from "../outside/own-figures/alike.ts";
+import { placingOutOfReach } from "../packages/computations/src/provisions/reach/conclude.ts";
+import { largeScene } from "../packages/computations/src/provisions/reach/example-scenes.ts";
+import { assign } from "../packages/readings/src/earlier/match/assignment.ts";
 import { median, type Row } from "./measure.ts";
 
 const ROUNDS = 7;

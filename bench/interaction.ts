@@ -2,7 +2,7 @@
 /** How soon the app answers touches and keys in a large job, on a processor as slow as that of a phone. */
 import { readFileSync } from "node:fs";
 import { placesOf } from "../apps/field/src/record/document.ts";
-import { appInBrowser, kept } from "../checks/field/app-in-browser.ts";
+import { appInBrowser, kept } from "../outside/field/app-in-browser.ts";
 import type { Row } from "./measure.ts";
 
 const CIRCUITS = 40;

@@ -10,7 +10,7 @@ import {
   possibleLeaves,
   reason,
 } from "@good-grounds/core";
-import { TOPICS } from "@good-grounds/judgement";
+import { TOPICS } from "@good-grounds/topics";
 
 /** The topics with the most facts and the largest diagrams. */
 const MOST = 5;

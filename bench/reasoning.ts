@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Compiled, compile, type Expression, reason } from "@good-grounds/core";
-import { TOPICS } from "@good-grounds/judgement";
+import { TOPICS } from "@good-grounds/topics";
 import { build } from "esbuild";
 import { Engine, type NestedCondition } from "json-rules-engine";
 import { median, type Row } from "./measure.ts";

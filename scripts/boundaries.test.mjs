@@ -8,7 +8,15 @@ import { test } from "node:test";
 import { checkBoundaries } from "./lib/boundaries/check.mjs";
 import { importsOf } from "./lib/boundaries/source.mjs";
 
-const all = ["packages/core", "packages/tables", "packages/inspection", "packages/judgement", "packages/report"];
+const all = [
+  "packages/core",
+  "packages/tables",
+  "packages/inspection",
+  "packages/computations",
+  "packages/readings",
+  "packages/judgement",
+  "packages/report",
+];
 const apps = ["apps/cli", "apps/field"];
 
 /** Checks a tree with every package present and the given files, and returns "file:line found" for each violation. */
@@ -42,8 +50,10 @@ test("imports that point the right way are accepted", () => {
     "packages/core/src/a.ts": "export const a = 1;\n",
     "packages/tables/src/index.ts": 'import { a } from "@good-grounds/core";\n',
     "packages/inspection/src/index.ts": 'import { z } from "zod";\nimport * as m from "zod/mini";\n',
-    "packages/judgement/src/index.ts":
+    "packages/computations/src/index.ts":
       'import "@good-grounds/core";\nimport "@good-grounds/tables";\nimport "@good-grounds/inspection";\n',
+    "packages/readings/src/index.ts": 'import "@good-grounds/computations";\nimport "@good-grounds/tables";\n',
+    "packages/judgement/src/index.ts": 'import "@good-grounds/readings";\nimport "@good-grounds/computations";\n',
     "packages/report/src/index.ts": 'import "@good-grounds/inspection";\nimport { scale } from "d3-scale";\n',
     "packages/report/src/pdf/write.ts": 'import { readFileSync } from "node:fs";\n',
     "apps/cli/src/main.ts": 'import "@good-grounds/report";\nimport "@good-grounds/judgement";\nimport "node:fs";\n',
@@ -79,8 +89,20 @@ for (const [from, to] of [
   ["inspection", "@good-grounds/tables"],
   ["inspection", "node:fs"],
   ["inspection", "zod-extra"],
+  ["tables", "@good-grounds/computations"],
+  ["inspection", "@good-grounds/computations"],
+  ["computations", "@good-grounds/readings"],
+  ["computations", "@good-grounds/judgement"],
+  ["computations", "@good-grounds/report"],
+  ["computations", "zod"],
+  ["readings", "@good-grounds/judgement"],
+  ["readings", "@good-grounds/report"],
+  ["readings", "node:fs"],
   ["judgement", "@good-grounds/report"],
+  ["judgement", "@good-grounds/assembly"],
   ["judgement", "zod"],
+  ["report", "@good-grounds/computations"],
+  ["report", "@good-grounds/readings"],
   ["report", "@good-grounds/judgement"],
   ["report", "@good-grounds/tables"],
   ["report", "node:fs"],
@@ -130,7 +152,7 @@ test("pure packages may not use clock, chance, locale or host", () => {
     '"a".localeCompare("b");',
     "Date();",
   ].join("\n");
-  for (const folder of ["core", "tables", "judgement"]) {
+  for (const folder of ["core", "tables", "computations", "readings", "judgement"]) {
     const lines = violations({ [`packages/${folder}/src/index.ts`]: text }).map(({ line }) => line);
     assert.deepEqual(lines, [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11], folder);
   }

@@ -10,7 +10,24 @@ import { describeMissing, outsideToolsEnv } from "./lib/outside-tools.mjs";
 import { shouldServe } from "./lib/should-serve.mjs";
 import { satisfies } from "./lib/spdx.mjs";
 import { fileFor, serve } from "./lib/static-server.mjs";
+import { projectsAsked } from "./lib/type-projects.mjs";
 import { counts } from "./lib/vitest-result.mjs";
+
+test("types are checked of everything, or of what is named, however its folder is written", () => {
+  const all = ["packages/core/tsconfig.json", "packages/tables/tsconfig.json", "tsconfig.tests.json"];
+  assert.deepEqual(projectsAsked(all, []), { projects: all, unknown: [] });
+  for (const named of ["packages/core", "packages/core/", "./packages/core", "packages/core/tsconfig.json"])
+    assert.deepEqual(projectsAsked(all, [named]), { projects: ["packages/core/tsconfig.json"], unknown: [] }, named);
+  assert.deepEqual(projectsAsked(all, ["tsconfig.tests.json", "packages/core", "packages/core"]), {
+    projects: ["packages/core/tsconfig.json", "tsconfig.tests.json"],
+    unknown: [],
+  });
+});
+
+test("a package that is not there is told, not passed over", () => {
+  const all = ["packages/core/tsconfig.json"];
+  assert.deepEqual(projectsAsked(all, ["packages/cor", "core"]), { projects: [], unknown: ["packages/cor", "core"] });
+});
 
 test("a licence expression is met by one of a choice and by all of a conjunction", () => {
   const accept = (name) => ["MIT", "ISC"].includes(name);

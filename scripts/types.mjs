@@ -1,8 +1,9 @@
 // npm run types: type-checks every package and app on its own, so that each sees only what its tsconfig allows
-// (core: no Node, no DOM), and then the tests.
+// (core: no Node, no DOM), and then the tests. npm run types -- packages/core checks one of them, or a few.
 import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { root, run } from "./lib/run.mjs";
+import { projectsAsked } from "./lib/type-projects.mjs";
 
 // tsc is itself parallel: more at once gains nothing and costs memory.
 const atOnce = 2;
@@ -40,7 +41,12 @@ function report({ project, code, seconds, output }) {
   if (fresh.length < errors.length) console.log(`(and ${errors.length - fresh.length} shown above)`);
 }
 
-const waiting = projects();
+const everything = projects();
+const { projects: waiting, unknown } = projectsAsked(everything, process.argv.slice(2));
+if (unknown.length > 0) {
+  console.error(`No package, app or project: ${unknown.join(", ")}. There are: ${everything.join(", ")}.`);
+  process.exit(2);
+}
 const results = [];
 async function worker() {
   for (let project = waiting.shift(); project !== undefined; project = waiting.shift()) {

@@ -99,7 +99,7 @@ const onDemand = {
     });
   },
 };
-await build({ ...shared, entryPoints: { engine: "src/engine/worker.ts" }, outdir: dist, plugins: [onDemand] });
+await build({ ...shared, entryPoints: { engine: "src/engine/worker.ts" }, outdir: dist, plugins: [onDemand, gatheredTopics()] });
 await build({ ...shared, entryPoints: { "job-files": "src/record/job-files-worker.ts" }, outdir: dist });
 for (const [source, name] of Object.entries(pieces))
   await build({ ...shared, entryPoints: { [name]: `src/${source}` }, outdir: dist, define: parts });

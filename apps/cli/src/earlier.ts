@@ -1,5 +1,5 @@
 import { type InspectionFile, type Installation, parseInspection, resolveInstallation } from "@good-grounds/inspection";
-import { thenAndNow } from "@good-grounds/judgement";
+import { thenAndNow } from "@good-grounds/readings";
 import type { ReportInput } from "@good-grounds/report";
 import { EXIT, type Host, Stop } from "./host.ts";
 import { readText } from "./read.ts";

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PassThrough, Readable } from "node:stream";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { nearlyNothing } from "../../../checks/reports/example.ts";
+import { nearlyNothing } from "../../../outside/reports/example.ts";
 import { run } from "./run.ts";
 
 const HOUSE = readFileSync(new URL("../../../examples/terraced-house.json", import.meta.url), "utf8");

@@ -1,16 +1,8 @@
+import { CHECKS, curvesOf, mostDefective } from "@good-grounds/computations";
 import type { CheckLabel } from "@good-grounds/core";
 import { type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
-import {
-  CHECKS,
-  conformities,
-  curvesOf,
-  diagnoseInstallation,
-  diagnoseRings,
-  mostDefective,
-  outcomeOf,
-  reasonObservations,
-  weigh,
-} from "@good-grounds/judgement";
+import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { conformities, diagnoseInstallation, diagnoseRings } from "@good-grounds/readings";
 import { type ReportInput, type ReportMisfit, ringMisfit } from "@good-grounds/report";
 import { EDITION } from "@good-grounds/tables";
 import { cableOf } from "./cable-of-observation.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { arbitraryFile, smallestFile } from "../../../checks/files/arbitrary-file.ts";
-import { fileOfSchema } from "../../../checks/files/schema-file.ts";
+import { arbitraryFile, smallestFile } from "../../../outside/files/arbitrary-file.ts";
+import { fileOfSchema } from "../../../outside/files/schema-file.ts";
 import { MIGRATIONS } from "./migrations/index.ts";
 import { LARGEST, parseInspection, parseInspectionData } from "./parse.ts";
 import { printInspection } from "./print.ts";

@@ -1,7 +1,17 @@
+import {
+  BOARD_CHECKS,
+  BOND_CHECKS,
+  type Check,
+  CIRCUIT_CHECKS,
+  concluded,
+  DoesNotArise,
+  RCD_CHECKS,
+  type Scope,
+  SUPPLY_CHECKS,
+  type Subjects,
+} from "@good-grounds/computations";
 import { type Finding, matter, Reckoner, type Weighing } from "@good-grounds/core";
 import type { Board, Circuit, Installation } from "@good-grounds/inspection";
-import { type Check, concluded, DoesNotArise, type Scope, type Subjects } from "./check.ts";
-import { BOARD_CHECKS, BOND_CHECKS, CIRCUIT_CHECKS, RCD_CHECKS, SUPPLY_CHECKS } from "./checks/index.ts";
 
 const WITH_GROUNDS = new Reckoner(true);
 const VERDICTS_ONLY = new Reckoner(false);

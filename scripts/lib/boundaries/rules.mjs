@@ -1,4 +1,4 @@
-// Which way imports may point, and what a pure package may not use. See docs/architecture.md.
+// Which way imports may point, and what a pure package may not use. See ARCHITECTURE.md.
 
 export const scope = "@good-grounds/";
 
@@ -11,13 +11,18 @@ export const packageRules = {
   tables: { packages: ["core"], outside: [] },
   inspection: { packages: ["core"], outside: ["zod", "@noble/hashes"] },
   topics: { packages: ["core"], outside: [], nodeIn: "src/texts.js" },
-  judgement: { packages: ["core", "tables", "inspection", "topics"], outside: [] },
-  assembly: { packages: ["core", "tables", "inspection", "judgement", "report"], outside: [] },
+  computations: { packages: ["core", "tables", "inspection"], outside: [] },
+  readings: { packages: ["core", "tables", "inspection", "computations"], outside: [] },
+  judgement: { packages: ["core", "tables", "inspection", "topics", "computations", "readings"], outside: [] },
+  assembly: {
+    packages: ["core", "tables", "inspection", "topics", "computations", "readings", "judgement", "report"],
+    outside: [],
+  },
   report: { packages: ["core", "inspection"], outside: "any", nodeIn: "src/pdf/" },
 };
 
 /** A conclusion must come out the same wherever and whenever it is worked out, so these may not look around them. */
-export const purePackages = ["core", "tables", "topics", "judgement"];
+export const purePackages = ["core", "tables", "topics", "computations", "readings", "judgement"];
 
 const clock = "the date passed in as a value";
 const locale = "numbers and words put into a language by packages/report";

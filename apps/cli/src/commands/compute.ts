@@ -1,5 +1,5 @@
+import { COMPUTATIONS, type Computation, givenFromText, type Need } from "@good-grounds/computations";
 import { type CheckLabel, type Issue, Reckoner, UNIT_SYMBOL } from "@good-grounds/core";
-import { COMPUTATIONS, type Computation, givenFromText, type Need } from "@good-grounds/judgement";
 import { givenName, renderConclusion, renderResults, wrapped } from "@good-grounds/report";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { conclusionJson, problemsJson, resultsJson } from "../json.ts";

@@ -1,5 +1,5 @@
 import { type InspectionFile, resolveInstallation } from "@good-grounds/inspection";
-import { lookAtOwnFigures, OWN_FIGURES_LOOKS } from "@good-grounds/judgement";
+import { lookAtOwnFigures, OWN_FIGURES_LOOKS } from "@good-grounds/readings";
 import { renderOwnFigures } from "@good-grounds/report";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";

@@ -1,18 +1,8 @@
 import { createInterface } from "node:readline";
 import { EDITIONS, type EditionId, type FactOf, type Issue, severitiesOf, unitSymbol } from "@good-grounds/core";
-import {
-  answerIssue,
-  factsFromFigures,
-  findTopics,
-  needsOf,
-  reasonTopic,
-  TOPIC_GROUPS,
-  TOPICS,
-  type Topic,
-  type TopicReasoning,
-  topicById,
-} from "@good-grounds/judgement";
+import { answerIssue, factsFromFigures, needsOf, reasonTopic, type TopicReasoning } from "@good-grounds/judgement";
 import { headline, REASONING, renderReasoning, severityWords, TOPIC_GROUP, WORDS, wrapped } from "@good-grounds/report";
+import { findTopics, TOPIC_GROUPS, TOPICS, type Topic, topicById } from "@good-grounds/topics";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { problemsJson } from "../json.ts";
 import { reasoningJson } from "../reasoning-json.ts";

@@ -1,5 +1,5 @@
 import { assemble } from "@good-grounds/assembly";
-import { CHECKS } from "@good-grounds/judgement";
+import { CHECKS } from "@good-grounds/computations";
 import { renderWeighing } from "@good-grounds/report";
 import { readEarlier, withEarlier } from "../earlier.ts";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";

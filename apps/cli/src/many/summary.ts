@@ -1,8 +1,9 @@
 import { assemble } from "@good-grounds/assembly";
+import { CHECKS } from "@good-grounds/computations";
 import type { Finding, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import { resolveInstallation } from "@good-grounds/inspection";
-import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { OUTCOME, openPointsColumn, placeWords, printable, VERDICT } from "@good-grounds/report";
 import { readInspection } from "../inspection.ts";
 import { problemsJson, weighingJson } from "../json.ts";

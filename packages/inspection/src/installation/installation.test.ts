@@ -1,8 +1,8 @@
 import type { Path } from "@good-grounds/core";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { smallestFile } from "../../../../checks/files/arbitrary-file.ts";
-import { fileOfSchema } from "../../../../checks/files/schema-file.ts";
+import { smallestFile } from "../../../../outside/files/arbitrary-file.ts";
+import { fileOfSchema } from "../../../../outside/files/schema-file.ts";
 import { valueAt } from "../issues.ts";
 import { parseInspectionData } from "../parse.ts";
 import type { InspectionFile } from "../schema/file.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { smallestFile } from "../../../../checks/files/arbitrary-file.ts";
+import { smallestFile } from "../../../../outside/files/arbitrary-file.ts";
 import { parseInspectionData } from "../parse.ts";
 
 function file(more: object, instrument: object = {}) {

@@ -1,10 +1,7 @@
+import { fingerPosture, fingerReach, givenFromText, openingAccess } from "@good-grounds/computations";
 import { type Evidence, isKnown, isKnownFact, type Verdict } from "@good-grounds/core";
 import { JOINTED_FINGER } from "@good-grounds/tables";
 import type { Topic } from "@good-grounds/topics";
-import { givenFromText } from "../given.ts";
-import { fingerReach } from "../provisions/openings/finger-reach.ts";
-import { openingAccess } from "../provisions/openings/opening-access.ts";
-import { fingerPosture } from "../provisions/openings/posture.ts";
 import { figuresFor, type WorkedFact } from "./worked-facts.ts";
 
 /** Section through an opening with the jointed finger in it, as far as the figures of an observation tell. Lengths in mm. */

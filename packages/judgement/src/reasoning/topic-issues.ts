@@ -1,8 +1,8 @@
+import { CHECKS } from "@good-grounds/computations";
 import type { AnswerFault, Issue } from "@good-grounds/core";
 import { readAnswers } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
 import { compiledTopic, TOPICS, topicById } from "@good-grounds/topics";
-import { CHECKS } from "../checks/index.ts";
 import { factsFromFigures, needsOf } from "./worked-facts.ts";
 
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */

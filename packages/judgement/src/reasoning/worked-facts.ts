@@ -1,3 +1,4 @@
+import { COMPUTATIONS, givenFromText } from "@good-grounds/computations";
 import {
   type Answer,
   type Conclusion,
@@ -10,8 +11,6 @@ import {
   type Worked,
 } from "@good-grounds/core";
 import type { Topic } from "@good-grounds/topics";
-import { COMPUTATIONS } from "../computations.ts";
-import { givenFromText } from "../given.ts";
 
 /** A fact that a computation answers, with the judgement it rests on. */
 export interface WorkedFact {

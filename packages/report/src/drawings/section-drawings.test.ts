@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { drawn, outside, overlap } from "../../../../checks/reports/drawn.ts";
+import { drawn, outside, overlap } from "../../../../outside/reports/drawn.ts";
 import { cableLayers } from "./cable-layers.ts";
 import type { CableDrawing, DrawnLayer } from "./cable-section.ts";
 import { type ProbeDrawing, probeDrawing } from "./probe.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { changed, inputOf } from "../../../../checks/reports/example.ts";
+import { changed, inputOf } from "../../../../outside/reports/example.ts";
 import { legibleWidth } from "./legible.ts";
 import { reportModel } from "./model.ts";
 

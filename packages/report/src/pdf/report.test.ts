@@ -4,8 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { ITEM_GROUPS } from "@good-grounds/inspection";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf, nearlyNothing } from "../../../../checks/reports/example.ts";
-import { needTool } from "../../../../checks/tools.ts";
+import { changed, EXAMPLE, inputOf, nearlyNothing } from "../../../../outside/reports/example.ts";
+import { needTool } from "../../../../outside/tools.ts";
 import { writeReportPdf } from "./index.ts";
 import { reportModel } from "./model.ts";
 

@@ -1,6 +1,6 @@
 import { assumed, matter, notKnown, Reckoner, TERM } from "@good-grounds/core";
 import { describe, expect, test } from "vitest";
-import { EXAMPLE, inputOf } from "../../../../checks/reports/example.ts";
+import { EXAMPLE, inputOf } from "../../../../outside/reports/example.ts";
 import { renderFinding } from "./finding.ts";
 import { renderWeighing } from "./weighing.ts";
 

@@ -1,7 +1,7 @@
 import type { Misfit } from "@good-grounds/core";
 import { assumed, TERM } from "@good-grounds/core";
 import { describe, expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf } from "../../../../checks/reports/example.ts";
+import { changed, EXAMPLE, inputOf } from "../../../../outside/reports/example.ts";
 import { reportModel } from "../pdf/model.ts";
 import { misfitLines } from "./misfits.ts";
 import { renderWeighing } from "./weighing.ts";

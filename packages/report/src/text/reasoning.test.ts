@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf } from "../../../../checks/reports/example.ts";
+import { changed, EXAMPLE, inputOf } from "../../../../outside/reports/example.ts";
 import { Drawings } from "../pdf/drawings.ts";
 import { observations } from "../pdf/sections/observations.ts";
 import { clientSentence } from "../words/reasoning.ts";

@@ -1,7 +1,7 @@
 import { parseInspection, parseInspectionData, resolveInstallation } from "@good-grounds/inspection";
-import { thenAndNow } from "@good-grounds/judgement";
+import { thenAndNow } from "@good-grounds/readings";
 import { describe, expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf } from "../../../../checks/reports/example.ts";
+import { changed, EXAMPLE, inputOf } from "../../../../outside/reports/example.ts";
 import { writeReportPdf } from "../pdf/index.ts";
 import { renderThenAndNow } from "./then-and-now.ts";
 import { renderWeighing } from "./weighing.ts";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { EXAMPLE, inputOf } from "../../../../checks/reports/example.ts";
+import { EXAMPLE, inputOf } from "../../../../outside/reports/example.ts";
 import { renderWeighing } from "./weighing.ts";
 
 const read = (name: string) => readFileSync(new URL(`../../../../examples/${name}.json`, import.meta.url), "utf8");

@@ -1,5 +1,5 @@
 import type { Circuit, Installation } from "@good-grounds/inspection";
-import { diagnoseRing, lookAtRings, type RingLook } from "@good-grounds/judgement";
+import { diagnoseRing, lookAtRings, type RingLook } from "@good-grounds/readings";
 import { renderRing, ringMisfit, wrapped } from "@good-grounds/report";
 import { EXIT, type ExitCode, type Host, widthOf } from "../../host.ts";
 import { misfitJson, missingJson, number, problemsJson } from "../../json.ts";

@@ -1,5 +1,5 @@
+import { CHECKS } from "@good-grounds/computations";
 import { type Finding, isKnown, missingOf, nodesOf, type Path, weakestBasis } from "@good-grounds/core";
-import { CHECKS } from "@good-grounds/judgement";
 import {
   bandWords,
   comparisonWords,

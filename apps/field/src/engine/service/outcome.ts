@@ -1,6 +1,7 @@
+import { CHECKS } from "@good-grounds/computations";
 import type { OpenPoint, Path } from "@good-grounds/core";
 import { resolveInstallation, signatureStandings } from "@good-grounds/inspection";
-import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { OPEN, openPointWords } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
 import { draftOf } from "../draft.ts";

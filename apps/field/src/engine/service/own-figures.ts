@@ -1,5 +1,5 @@
 import { type InspectionFile, parseInspectionData, resolveInstallation } from "@good-grounds/inspection";
-import { lookAtOwnFigures } from "@good-grounds/judgement";
+import { lookAtOwnFigures } from "@good-grounds/readings";
 import { placeWords } from "@good-grounds/report";
 import { draftOf } from "../draft.ts";
 import type { Data, ToConfirm } from "../protocol.ts";

@@ -1,5 +1,5 @@
+import { curvesOf, mostDefective } from "@good-grounds/computations";
 import { SEVERITY } from "@good-grounds/core";
-import { curvesOf, mostDefective } from "@good-grounds/judgement";
 import { lineDiagram, placeWords, timeCurrentCurve } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
 import { recordPath } from "../places.ts";

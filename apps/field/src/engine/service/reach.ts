@@ -1,4 +1,3 @@
-import { Reckoner } from "@good-grounds/core";
 import {
   type Cut,
   type Place,
@@ -6,7 +5,8 @@ import {
   type ReachScene,
   reachPicture,
   type Spot,
-} from "@good-grounds/judgement";
+} from "@good-grounds/computations";
+import { Reckoner } from "@good-grounds/core";
 import { armsReachDrawing } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
 import type { ReachAsked, ReachView } from "../protocol.ts";

@@ -1,5 +1,5 @@
 import type { Installation } from "@good-grounds/inspection";
-import { lookAtRings } from "@good-grounds/judgement";
+import { lookAtRings } from "@good-grounds/readings";
 import { placeWords, ringDrawing, ringDrawingOf, ringSentences } from "@good-grounds/report";
 import { recordPath } from "../places.ts";
 import type { RingPicture } from "../protocol.ts";

@@ -1,3 +1,4 @@
+import { openingAccess } from "@good-grounds/computations";
 import {
   type AnswerFault,
   EDITIONS,
@@ -10,17 +11,12 @@ import {
 import {
   factsFromFigures,
   factsFromFindings,
-  findTopics,
   kebab,
   needsOf,
   type OpeningSection,
-  openingAccess,
   openingSection,
   reasonTopic,
-  TOPICS,
-  type Topic,
   type TopicReasoning,
-  topicById,
 } from "@good-grounds/judgement";
 import {
   clauseOf,
@@ -31,6 +27,7 @@ import {
   reasoningParts,
   TOPIC_GROUP,
 } from "@good-grounds/report";
+import { findTopics, TOPICS, type Topic, topicById } from "@good-grounds/topics";
 import { ENGINE } from "../../words/engine.ts";
 import type {
   ChangeView,

@@ -1,6 +1,6 @@
 import { isKnown } from "@good-grounds/core";
 import { resolveInstallation } from "@good-grounds/inspection";
-import { thenAndNow } from "@good-grounds/judgement";
+import { thenAndNow } from "@good-grounds/readings";
 import { trendLines, trendSparkline } from "@good-grounds/report";
 import { draftOf } from "../draft.ts";
 import type { Data, TrendView } from "../protocol.ts";

@@ -1,4 +1,4 @@
-import { mostDefective } from "@good-grounds/judgement";
+import { mostDefective } from "@good-grounds/computations";
 import { useJob } from "../../shell/job.ts";
 import { EXTENT } from "../../words/extent.ts";
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { changed, changedAndSigned, EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
+import { changed, changedAndSigned, EXAMPLE, inputOf } from "../../../../../outside/reports/example.ts";
 import { Drawings } from "../drawings.ts";
 import { recipients, signatures } from "./closing.ts";
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
+import { changed, EXAMPLE, inputOf } from "../../../../../outside/reports/example.ts";
 import { instruments } from "./evidence.ts";
 
 const LEADS = 3;

@@ -1,6 +1,6 @@
-import { conformities } from "@good-grounds/judgement";
+import { conformities } from "@good-grounds/readings";
 import { describe, expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
+import { changed, EXAMPLE, inputOf } from "../../../../../outside/reports/example.ts";
 import type { ReportInput } from "../../input.ts";
 import { Drawings } from "../drawings.ts";
 import { findings } from "./findings.ts";

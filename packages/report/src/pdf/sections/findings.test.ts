@@ -1,6 +1,6 @@
 import type { Verdict } from "@good-grounds/core";
 import { describe, expect, test } from "vitest";
-import { EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
+import { EXAMPLE, inputOf } from "../../../../../outside/reports/example.ts";
 import { Drawings } from "../drawings.ts";
 import { boards } from "./boards.ts";
 import { calculations, findings } from "./findings.ts";

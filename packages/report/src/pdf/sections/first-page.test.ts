@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf, nearlyNothing } from "../../../../../checks/reports/example.ts";
+import { changed, EXAMPLE, inputOf, nearlyNothing } from "../../../../../outside/reports/example.ts";
 import { Drawings } from "../drawings.ts";
 import { firstPage } from "./first-page.ts";
 

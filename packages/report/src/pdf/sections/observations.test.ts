@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
+import { changed, EXAMPLE, inputOf } from "../../../../../outside/reports/example.ts";
 import { Drawings } from "../drawings.ts";
 import { observations } from "./observations.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
+import { changed, EXAMPLE, inputOf } from "../../../../../outside/reports/example.ts";
 import { cell, gap } from "../cell.ts";
 import { Drawings } from "../drawings.ts";
 import { boards } from "./boards.ts";

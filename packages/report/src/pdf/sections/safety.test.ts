@@ -1,6 +1,6 @@
 import { PRECAUTIONS } from "@good-grounds/inspection";
 import { describe, expect, test } from "vitest";
-import { changed, EXAMPLE, inputOf } from "../../../../../checks/reports/example.ts";
+import { changed, EXAMPLE, inputOf } from "../../../../../outside/reports/example.ts";
 import { safety } from "./safety.ts";
 
 const at = (time: string) => `2026-10-06T${time}:00+01:00`;

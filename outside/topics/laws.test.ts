@@ -1,0 +1,282 @@
+import { COMPUTATIONS, givenFromText } from "@good-grounds/computations";
+import {
+  bitsOf,
+  type Compiled,
+  cheapest,
+  decidingFacts,
+  EDITIONS,
+  type EditionId,
+  type Knowledge,
+  MOST_CHANGED,
+  nextQuestion,
+  possibleLeaves,
+  Reckoner,
+  readAnswers,
+  reason,
+  SEVERITIES,
+  settledIn,
+  statementsIn,
+} from "@good-grounds/core";
+import { compiledTopic, TOPICS } from "@good-grounds/topics";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { assignments, countOf, EXHAUSTIVE, severityAt } from "./assignments.ts";
+import { questionsNeeded } from "./questions.ts";
+import { gradeOf } from "./reading-age.ts";
+
+const editionsOf = (id: string): readonly [string, EditionId][] =>
+  EDITIONS.map((edition) => [`${id}, ${edition}`, edition]);
+const fullMasks = ({ variables }: Compiled) => variables.map(({ cells }) => 2 ** cells.values.length - 1);
+const usual = ({ variables }: Compiled) =>
+  variables.map(({ kind, cells }) => (kind === "point" ? 1 : 2 ** cells.values.length - 1));
+const knowing = (masks: readonly number[]): Knowledge => ({ masks, beyond: new Set(), grounds: new Map() });
+
+function drawn(compiled: Compiled, most: number): Iterable<number[]> {
+  const masks = fullMasks(compiled);
+  if (countOf(masks) <= most) return assignments(masks);
+  return fc.sample(fc.tuple(...compiled.variables.map(({ cells }) => fc.nat({ max: cells.values.length - 1 }))), {
+    numRuns: most,
+    seed: 7671,
+  });
+}
+
+/** Knowledge in which every variable may be known, half known or not known. */
+const someKnowledge = (compiled: Compiled) =>
+  fc.tuple(...fullMasks(compiled).map((full) => fc.oneof(fc.constant(full), fc.integer({ min: 1, max: full }))));
+
+describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topic) => {
+  test("its examples come out as stated", () => {
+    expect(topic.examples.length).toBeGreaterThanOrEqual(3);
+    for (const { name, facts, positions, possible, classification, missing } of topic.examples) {
+      const compiled = compiledTopic(topic, "2018+A4");
+      const { knowledge, faults } = readAnswers(compiled, positions === undefined ? { facts } : { facts, positions });
+      expect(faults, name).toEqual([]);
+      const reasoned = reason(compiled, knowledge);
+      expect(reasoned.possible, name).toEqual(possible);
+      if (classification !== undefined) expect(reasoned.classification, name).toBe(classification);
+      for (const fact of missing ?? []) expect(reasoned.open, name).toContain(fact);
+    }
+  });
+
+  test.each(editionsOf(id))(
+    "%s: the diagram says what the rules say, one severity for every assignment",
+    (_, edition) => {
+      const compiled = compiledTopic(topic, edition);
+      for (const values of drawn(compiled, EXHAUSTIVE))
+        expect(SEVERITIES[compiled.diagram.at(compiled.root, values)]).toBe(severityAt(compiled, values));
+    },
+  );
+
+  test.each(editionsOf(id))("%s: no worsening of a fact lowers the severity, whatever else is so", (_, edition) => {
+    const compiled = compiledTopic(topic, edition);
+    const { diagram, root, variables } = compiled;
+    const falls = variables.flatMap(({ name, cells }, variable) =>
+      cells.ordered
+        ? cells.values.slice(1).flatMap((worse, value) => {
+            const [before, after] = [value, value + 1].map((at) => diagram.restrict(root, variable, at)) as [
+              number,
+              number,
+            ];
+            return diagram.apply((a, b) => (a <= b ? 1 : 0), before, after) === 1
+              ? []
+              : [`${name}: ${cells.values[value]} → ${worse}`];
+          })
+        : [],
+    );
+    expect(falls).toEqual([]);
+  });
+
+  test("what is possible is the union over every completion", () => {
+    const compiled = compiledTopic(topic, "2018+A4");
+    fc.assert(
+      fc.property(someKnowledge(compiled), (masks) => {
+        fc.pre(countOf(masks) <= 4000);
+        const union = new Set([...assignments(masks)].map((values) => severityAt(compiled, values)));
+        const found = bitsOf(possibleLeaves(compiled, compiled.root, masks)).map((leaf) => SEVERITIES[leaf]);
+        expect(new Set(found)).toEqual(union);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("deciding facts are all the smallest changes, and each is one", () => {
+    const compiled = compiledTopic(topic, "2018+A4");
+    const facts = compiled.variables.flatMap(({ kind }, i) => (kind === "fact" ? [i] : []));
+    const someSituation = fc.tuple(
+      ...compiled.variables.map(({ kind, cells }) =>
+        kind === "point"
+          ? fc.nat({ max: cells.values.length - 1 }).map((value) => 1 << value)
+          : fc.oneof(
+              { weight: 6, arbitrary: fc.nat({ max: cells.values.length - 1 }).map((value) => 1 << value) },
+              { weight: 1, arbitrary: fc.constant(2 ** cells.values.length - 1) },
+            ),
+      ),
+    );
+    fc.assert(
+      fc.property(someSituation, (masks) => {
+        const { up, down } = decidingFacts(compiled, knowing(masks));
+        const bounds = boundsOf(compiled, masks);
+        expect(asText(up)).toEqual(asText(byBruteForce(compiled, masks, facts, (leaf) => leaf > bounds[1])));
+        expect(asText(down)).toEqual(asText(byBruteForce(compiled, masks, facts, (leaf) => leaf < bounds[0])));
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test("asking as the reasoner says never takes more than any fixed order of questions, on average", () => {
+    const compiled = compiledTopic(topic, "2018+A4");
+    const masks = usual(compiled);
+    const facts = compiled.variables.flatMap(({ kind }, i) => (kind === "fact" ? [i] : []));
+    const one = () => 1;
+    const { mean: policy } = questionsNeeded(compiled, masks, (_node, known) => {
+      const question = nextQuestion(compiled, knowing(known), one);
+      return question === undefined ? undefined : compiled.index.get(`fact ${question.fact}`);
+    });
+    for (const order of ordersOf(facts)) {
+      const { mean: fixed } = questionsNeeded(compiled, masks, (node, known) =>
+        order.find((fact) => isOpenMask(known[fact] as number) && compiled.diagram.support(node).includes(fact)),
+      );
+      expect(policy).toBeLessThanOrEqual(fixed + 1e-9);
+    }
+    const root = settledIn(compiled, compiled.root, masks);
+    if (facts.length <= 8)
+      expect(policy).toBeLessThanOrEqual(cheapest(compiled, root, knowing(masks), one).price * 1.1 + 1e-9);
+  });
+
+  test("every fact and every contested point can change the outcome under one edition or the other", () => {
+    const support = new Set(
+      EDITIONS.flatMap((edition) => {
+        const compiled = compiledTopic(topic, edition);
+        return compiled.diagram.support(compiled.root).map((variable) => compiled.variables[variable]?.name);
+      }),
+    );
+    expect([...Object.keys(topic.facts), ...Object.keys(topic.contested)].filter((name) => !support.has(name))).toEqual(
+      [],
+    );
+  });
+
+  test("every remedy can lower the severity and none raises it", () => {
+    expect(topic.remedies.length).toBeGreaterThan(0);
+    const compiled = compiledTopic(topic, "2018+A4");
+    for (const { words, changes } of topic.remedies) {
+      const { faults, knowledge } = readAnswers(compiled, { facts: changes });
+      expect(faults, words).toEqual([]);
+      const after = Object.keys(changes).reduce((node, name) => {
+        const variable = compiled.index.get(`fact ${name}`) as number;
+        return compiled.diagram.restrict(node, variable, bitsOf(knowledge.masks[variable] as number)[0] as number);
+      }, compiled.root);
+      const change = compiled.diagram.apply((a, b) => (a > b ? 2 : a < b ? 0 : 1), compiled.root, after);
+      const signs = bitsOf(possibleLeaves(compiled, change, fullMasks(compiled)));
+      expect(signs, words).toContain(2);
+      expect(signs, words).not.toContain(0);
+    }
+  });
+
+  test("there is a plain sentence for every classification that can follow", () => {
+    const compiled = compiledTopic(topic, "2018+A4");
+    const reachable = bitsOf(possibleLeaves(compiled, compiled.root, fullMasks(compiled))).map(
+      (leaf) => SEVERITIES[leaf] as string,
+    );
+    if (reachable.length > 1 && (reachable.includes("C2") || reachable.includes("C1"))) reachable.push("FI");
+    expect(Object.keys(topic.client).sort()).toEqual([...reachable].sort());
+    for (const [classification, statements] of Object.entries(topic.client))
+      for (const { words } of statementsIn(statements)) {
+        expect(gradeOf(words), `${classification}: ${words}`).toBeLessThanOrEqual(7);
+        expect(words.length).toBeLessThanOrEqual(240);
+      }
+  });
+
+  test("it says where its rules come from, and is answered by computations that exist", () => {
+    const cited = [
+      ...topic.paths.flatMap(({ layers }) => layers.flatMap(({ regulations }) => regulations ?? [])),
+      ...topic.departures.flatMap(({ regulations }) => regulations),
+      ...(topic.dangers ?? []).flatMap(({ regulations }) => regulations),
+    ];
+    expect(cited.length).toBeGreaterThan(0);
+    for (const regulation of cited)
+      expect(regulation).toMatch(/^(?:\d{3}(?:\.\d{1,3}){0,5}|Appendix \d+|Table \d+[\d.A-Z]*)$/);
+    const links = Object.values(topic.facts).flatMap(({ worked }) =>
+      worked === undefined ? [] : [worked, ...(worked.and ?? [])],
+    );
+    for (const worked of links) {
+      const one = COMPUTATIONS.get(worked.by);
+      expect(one, worked.by).toBeDefined();
+      if (worked.matter === undefined || one === undefined || !("conclude" in one)) continue;
+      const settled = one.examples.flatMap(({ given }) => {
+        const made = givenFromText(one.needs, given);
+        return made.ok ? (one.conclude(made.given, new Reckoner(false)).settles ?? []) : [];
+      });
+      expect(settled.map(({ matter }) => matter.id)).toContain(worked.matter);
+    }
+  });
+});
+
+test("topics have ids of their own that can stand in an inspection file", () => {
+  expect(new Set(TOPICS.map(({ id }) => id)).size).toBe(TOPICS.length);
+  for (const { id, facts, contested } of TOPICS)
+    for (const name of [id, ...Object.keys(facts), ...Object.keys(contested)])
+      expect(name).toMatch(/^[a-z][a-z0-9-]{1,39}$/);
+});
+
+function boundsOf(compiled: Compiled, masks: readonly number[]): readonly [number, number] {
+  const leaves = bitsOf(possibleLeaves(compiled, compiled.root, masks));
+  return [leaves[0] as number, leaves[leaves.length - 1] as number];
+}
+
+/** The smallest changes of facts, found by trying all of them in order of length against the rules read directly. */
+function byBruteForce(
+  compiled: Compiled,
+  masks: readonly number[],
+  facts: readonly number[],
+  wanted: (leaf: number) => boolean,
+) {
+  const found: { facts: Record<string, string> }[] = [];
+  const reaches = (under: readonly number[]) =>
+    [...assignments(under)].some((values) => wanted(SEVERITIES.indexOf(severityAt(compiled, values))));
+  const go = (from: number, change: Record<string, string>, under: number[], left: number) => {
+    if (found.some((one) => Object.entries(one.facts).every(([name, value]) => change[name] === value))) return;
+    if (left === 0) {
+      if (reaches(under)) found.push({ facts: { ...change } });
+      return;
+    }
+    for (let i = from; i < facts.length; i++) {
+      const variable = facts[i] as number;
+      const { name, cells } = compiled.variables[variable] as Compiled["variables"][number];
+      for (const [value, word] of cells.values.entries()) {
+        if ((masks[variable] as number) & (1 << value)) continue;
+        const next = [...under];
+        next[variable] = 1 << value;
+        go(i + 1, { ...change, [name]: word }, next, left - 1);
+      }
+    }
+  };
+  for (let length = 1; length <= Math.min(MOST_CHANGED, 2); length++) go(0, {}, [...masks], length);
+  return found;
+}
+
+/** Changes of up to two facts, which is what brute force can list, in one order. */
+function asText(changes: readonly { readonly facts: Readonly<Record<string, string>> }[]): readonly string[] {
+  return changes
+    .filter(({ facts }) => Object.keys(facts).length <= 2)
+    .map(({ facts }) =>
+      Object.entries(facts)
+        .map((pair) => pair.join("="))
+        .sort()
+        .join(" "),
+    )
+    .sort();
+}
+
+const isOpenMask = (mask: number) => (mask & (mask - 1)) !== 0;
+
+/** All orders of up to five facts, else a fixed handful: as listed, reversed, and drawn. */
+function ordersOf(facts: readonly number[]): readonly (readonly number[])[] {
+  if (facts.length <= 5) return permutations(facts);
+  const shuffles = fc.sample(fc.shuffledSubarray([...facts], { minLength: facts.length }), { numRuns: 60, seed: 7671 });
+  return [facts, [...facts].reverse(), ...shuffles];
+}
+
+function permutations(items: readonly number[]): readonly (readonly number[])[] {
+  if (items.length < 2) return [items];
+  return items.flatMap((item, i) => permutations(items.filter((_, j) => j !== i)).map((rest) => [item, ...rest]));
+}

@@ -1,0 +1,13 @@
+export * from "./calculations/index.ts";
+export * from "./check.ts";
+export { electrode } from "./checks/electrode.ts";
+export * from "./checks/index.ts";
+export { zsAgreement } from "./checks/zs-agreement.ts";
+export { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "./circuits/conductor-expectation.ts";
+export * from "./computations.ts";
+export * from "./curves/curves-of-circuit.ts";
+export * from "./given.ts";
+export * from "./lookups/index.ts";
+export * from "./need.ts";
+export * from "./provisions/index.ts";
+export * from "./sampling/index.ts";
