@@ -21,6 +21,9 @@ const filesBelow = (folder) =>
     .filter((name) => statSync(join(folder, name)).isFile())
     .sort();
 
+/** Nobody asks for worked examples on the device. */
+const topics = gatheredTopics({ examples: false });
+
 const shared = {
   absWorkingDir: here,
   bundle: true,
@@ -32,7 +35,7 @@ const shared = {
   jsxImportSource: "preact",
   legalComments: "none",
   external: ["./fonts/*"],
-  plugins: [gatheredTopics()],
+  plugins: [topics],
 };
 
 mkdirSync(dist, { recursive: true });
@@ -99,7 +102,7 @@ const onDemand = {
     });
   },
 };
-await build({ ...shared, entryPoints: { engine: "src/engine/worker.ts" }, outdir: dist, plugins: [onDemand, gatheredTopics()] });
+await build({ ...shared, entryPoints: { engine: "src/engine/worker.ts" }, outdir: dist, plugins: [onDemand, topics] });
 await build({ ...shared, entryPoints: { "job-files": "src/record/job-files-worker.ts" }, outdir: dist });
 for (const [source, name] of Object.entries(pieces))
   await build({ ...shared, entryPoints: { [name]: `src/${source}` }, outdir: dist, define: parts });
