@@ -173,6 +173,51 @@ test("what is shown as the reason shows it: with those facts alone it is still s
   });
 });
 
+test("what contradicts: every way to settle it, and which contradictions are named", () => {
+  let seen = 0;
+  eachCase(20_000, 600, ({ reasoned, subject, twin }) => {
+    const { contradictions, withdrawals } = reasoned;
+    const key = (facts: readonly string[]) => [...facts].sort().join();
+    expect(withdrawals.map(({ facts, possible }) => `${key(facts)} → ${numbers(possible)}`).sort()).toEqual(
+      twin
+        .withdrawals()
+        .map(({ facts, possible }) => `${key(facts.map((one) => one.slice(5)))} → ${possible}`)
+        .sort(),
+    );
+    expect(contradictions.length > 0).toBe(twin.isContradicted);
+    if (!twin.isContradicted) return;
+    seen++;
+    const certain = (subject.contradictions ?? []).filter(({ when }) => twin.truth(when) === "true");
+    if (certain.length > 0) expect(contradictions.map(({ contradiction }) => contradiction)).toEqual(certain);
+    // Each way to settle it takes back something that a named contradiction is about.
+    for (const { facts } of withdrawals)
+      expect(contradictions.some((one) => facts.some((fact) => one.facts.includes(fact)))).toBe(true);
+  });
+  expect(seen).toBeGreaterThan(20);
+});
+
+test("no contradiction passed: a statement about something nothing was said of never lowers what stands", () => {
+  let contradicted = 0;
+  eachCase(20_000, 600, ({ compiled, said, reasoned, twin, askable }) => {
+    const unsaid = askable.filter((key) => twin.known[key]?.length === twin.full[key]?.length);
+    for (const key of unsaid)
+      for (const value of twin.full[key] ?? []) {
+        const answer = typeof value === "number" ? `${value} mm` : value;
+        const { knowledge } = readAnswers(compiled, { ...said, facts: { ...said.facts, [key.slice(5)]: answer } });
+        const after = reason(compiled, knowledge);
+        expect(numbers(after.possible)[0]).toBeGreaterThanOrEqual(numbers(reasoned.possible)[0] ?? 0);
+        if (after.ending !== "contradicted") continue;
+        contradicted++;
+        expect(["C1", "C2", null]).toContain(after.classification);
+        // Nothing worse is forgotten either.
+        if (reasoned.ending === "contradicted") continue;
+        for (const severity of numbers(reasoned.possible))
+          if (severity >= (numbers(after.possible)[0] ?? 0)) expect(numbers(after.possible)).toContain(severity);
+      }
+  });
+  expect(contradicted).toBeGreaterThan(20);
+});
+
 const bits = (mask: number) => [0, 1, 2, 3].filter((bit) => mask & (1 << bit));
 
 /** What the engine calls the value; a quantity goes by the limits it lies between. */

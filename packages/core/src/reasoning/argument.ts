@@ -35,8 +35,7 @@ export interface DangerArgument {
 /** Statements that cannot all be true, with the facts they are about. */
 export interface ContradictionArgument {
   readonly contradiction: Contradiction;
-  /** `open` where it takes another contradiction beside it for nothing to be left that can be. */
-  readonly holds: Explained;
+  readonly facts: readonly string[];
 }
 
 export function pathsIn(compiled: Compiled, knowledge: Knowledge): readonly PathArgument[] {
@@ -62,13 +61,21 @@ export function dangersIn(compiled: Compiled, knowledge: Knowledge): readonly Da
   }));
 }
 
-/** The contradictions that stand in what was stated. */
+/**
+ * The contradictions that stand in what was stated. Where none of them is certain by itself and they leave nothing that can
+ * be only together, all that have a part in it are named.
+ */
 export function contradictionsIn(compiled: Compiled, knowledge: Knowledge): readonly ContradictionArgument[] {
   if (!isContradicted(compiled, knowledge.masks)) return [];
+  const certain = compiled.contradictions.flatMap(({ contradiction, holds }) => {
+    const { truth, because } = explain(contradiction.when, holds, compiled, knowledge);
+    return truth === "true" ? [{ contradiction, facts: because.map((name) => name.replace(/^fact /, "")) }] : [];
+  });
+  if (certain.length > 0) return certain;
   return compiled.contradictions.flatMap(({ contradiction, holds }) =>
     possibleLeaves(compiled, holds, knowledge.masks) === 1
       ? []
-      : [{ contradiction, holds: explain(contradiction.when, holds, compiled, knowledge) }],
+      : [{ contradiction, facts: compiled.diagram.support(holds).map((fact) => compiled.variables[fact]?.name ?? "") }],
   );
 }
 

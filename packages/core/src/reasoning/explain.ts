@@ -1,6 +1,6 @@
 import type { Knowledge } from "./answers.ts";
 import type { Compiled } from "./compile.ts";
-import { everyCell, whereItCanBe } from "./contradiction.ts";
+import { everyCell, isContradicted, whereItCanBe } from "./contradiction.ts";
 import type { Expression } from "./expression.ts";
 import { possibleOf } from "./possible.ts";
 import { valuesOf } from "./rule-function.ts";
@@ -34,7 +34,8 @@ export function stillOpenOf(
   compiled: Compiled,
   { masks }: Knowledge,
 ): readonly string[] {
-  const { diagram, root } = narrowedTo(compiled, whereItCanBe(compiled, node), masks);
+  const asTaken = isContradicted(compiled, masks) ? node : whereItCanBe(compiled, node);
+  const { diagram, root } = narrowedTo(compiled, asTaken, masks);
   const open = diagram.support(root);
   return names.filter((name) => open.includes(compiled.index.get(name) as number));
 }
