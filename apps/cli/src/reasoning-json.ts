@@ -9,7 +9,7 @@ const OUTPUT = Object.freeze({ format: "good-grounds-reasoning", version: 1 });
 /** A line of reasoning as plain data. */
 export function reasoningJson(one: ReasonedTopic): object {
   const { topic, reasoning, worked, against, remedies } = one;
-  const { possible, underAnyView, classification, unsettled, open, next, deciding, contested } = reasoning;
+  const { possible, underAnyView, classification, ending, unsettled, open, next, deciding, contested } = reasoning;
   return {
     ...OUTPUT,
     topic: topic.id,
@@ -18,6 +18,7 @@ export function reasoningJson(one: ReasonedTopic): object {
     possible,
     underAnyView,
     classification,
+    ending,
     open,
     unsettled,
     next:
@@ -70,6 +71,8 @@ export function reasoningJson(one: ReasonedTopic): object {
       holds: holds.truth,
       because: holds.because,
     })),
+    contradictions: reasoning.contradictions.map(({ contradiction, facts }) => ({ words: contradiction.words, facts })),
+    withdrawals: reasoning.withdrawals,
     facts: Object.fromEntries([...reasoning.grounds].map(([name, ground]) => [name, groundJson(ground)])),
     worked: worked.map(({ fact, by, value }) => ({ fact, by, value })),
     against: against.map(({ fact, by, value }) => ({ fact, by, value })),

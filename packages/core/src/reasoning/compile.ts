@@ -1,15 +1,17 @@
 import type { EditionId } from "../vocabulary/premises.ts";
-import { type Cells, cellsOf } from "./cells.ts";
+import { cellsOf } from "./cells.ts";
 import { Diagram } from "./diagram.ts";
 import { type Expression, leavesOf } from "./expression.ts";
-import { type Danger, type Departure, type HarmPath, type Layer, SEVERITIES, type Subject } from "./subject.ts";
-
-/** A fact or a contested point as a variable of the diagram. */
-export interface Variable {
-  readonly kind: "fact" | "point";
-  readonly name: string;
-  readonly cells: Cells;
-}
+import { functionOf, type Variable } from "./rule-function.ts";
+import {
+  type Contradiction,
+  type Danger,
+  type Departure,
+  type HarmPath,
+  type Layer,
+  SEVERITIES,
+  type Subject,
+} from "./subject.ts";
 
 /** States of a layer, as leaves. */
 export const LAYER_STATES = ["gone", "by-one", "sound"] as const;
@@ -39,6 +41,11 @@ export interface CompiledDanger {
   readonly holds: number;
 }
 
+export interface CompiledContradiction {
+  readonly contradiction: Contradiction;
+  readonly holds: number;
+}
+
 /** A subject under one edition, ready to be asked. Facts come before contested points. */
 export interface Compiled {
   readonly subject: Subject;
@@ -49,21 +56,53 @@ export interface Compiled {
   readonly paths: readonly CompiledPath[];
   readonly departures: readonly CompiledDeparture[];
   readonly dangers: readonly CompiledDanger[];
+  readonly contradictions: readonly CompiledContradiction[];
+  /** The function that is 1 where some statements cannot be true together. */
+  readonly contradicted: number;
   /** The function from facts and positions to the severity, with severities as leaves. */
   readonly root: number;
 }
 
-const both = (a: number, b: number) => Math.min(a, b);
-const either = (a: number, b: number) => Math.max(a, b);
-
 /** Severity by how many independent layers are left: none left is danger now, one left is one event away. */
 const BY_LAYERS_LEFT = [3, 2, 0] as const;
 
-/** Builds the exact function of a subject under an edition; throws where a rule speaks of what the subject does not have. */
+/**
+ * Builds the exact function of a subject under an edition; throws where a rule speaks of what the subject does not have,
+ * or where its contradictions leave nothing that can be true.
+ */
 export function compile(subject: Subject, edition: EditionId): Compiled {
-  const rules = rulesOf(subject);
-  const leaves = rules.flatMap((rule) => [...leavesOf(rule)]);
-  const variables: Variable[] = [
+  const variables = variablesOf(subject);
+  const index = new Map(variables.map(({ kind, name }, i) => [`${kind} ${name}`, i]));
+  const diagram = new Diagram(variables.map(({ cells }) => cells.values.length));
+  const frame = { subject, variables, index, diagram };
+  const holds = (when: Expression) => functionOf(when, frame);
+
+  const paths = subject.paths.filter(countsUnder(edition)).map((path) => pathIn(path, frame));
+  const departures = subject.departures
+    .filter(countsUnder(edition))
+    .map((departure) => ({ departure, holds: holds(departure.when) }));
+  const dangers = (subject.dangers ?? [])
+    .filter(countsUnder(edition))
+    .map((danger) => ({ danger, holds: holds(danger.when) }));
+  const contradictions = (subject.contradictions ?? []).map((contradiction) => ({
+    contradiction,
+    holds: holds(ofFactsOnly(contradiction, subject)),
+  }));
+  const worst = (functions: readonly number[]) => functions.reduce((a, b) => diagram.apply(Math.max, a, b), 0);
+  const contradicted = worst(contradictions.map(({ holds: certain }) => certain));
+  if (contradicted === 1) throw new Error(`${subject.id}: its contradictions leave nothing that can be true`);
+  const root = worst([
+    ...paths.map(({ severity }) => severity),
+    ...departures.map(({ holds: short }) => short),
+    ...dangers.map(({ danger, holds: so }) => diagram.map((leaf) => leaf * SEVERITIES.indexOf(danger.least), so)),
+  ]);
+  return { ...frame, edition, paths, departures, dangers, contradictions, contradicted, root };
+}
+
+/** Facts first, then contested points. */
+function variablesOf(subject: Subject): readonly Variable[] {
+  const leaves = rulesOf(subject).flatMap((rule) => [...leavesOf(rule)]);
+  return [
     ...Object.entries(subject.facts).map(([name, fact]) => ({
       kind: "fact" as const,
       name,
@@ -79,40 +118,31 @@ export function compile(subject: Subject, edition: EditionId): Compiled {
       },
     })),
   ];
-  const index = new Map(variables.map(({ kind, name }, i) => [`${kind} ${name}`, i]));
-  const diagram = new Diagram(variables.map(({ cells }) => cells.values.length));
-  const build = (rule: Expression): number => functionOf(rule, subject, variables, index, diagram);
+}
 
-  const paths = subject.paths.filter(countsUnder(edition)).map((path): CompiledPath => {
-    const layers = path.layers.map((layer) => ({
-      layer,
-      state: diagram.apply(
-        (gone, sound) => (gone === 1 ? 0 : sound === 1 ? 2 : 1),
-        build(layer.gone),
-        build(layer.sound),
-      ),
-    }));
-    const exists = build(path.exists);
-    const left = layers.reduce((sum, { state }) => diagram.apply((a, b) => Math.min(2, a + b), sum, state), 0);
-    const severity = diagram.apply(
-      (there, n) => (there === 1 ? (BY_LAYERS_LEFT[n as 0 | 1 | 2] ?? 0) : 0),
-      exists,
-      left,
-    );
-    return { path, exists, layers, severity };
-  });
-  const departures = subject.departures
-    .filter(countsUnder(edition))
-    .map((departure) => ({ departure, holds: build(departure.when) }));
-  const dangers = (subject.dangers ?? [])
-    .filter(countsUnder(edition))
-    .map((danger) => ({ danger, holds: build(danger.when) }));
-  const root = [
-    ...paths.map(({ severity }) => severity),
-    ...departures.map(({ holds }) => holds),
-    ...dangers.map(({ danger, holds }) => diagram.map((holding) => holding * SEVERITIES.indexOf(danger.least), holds)),
-  ].reduce((worst, one) => diagram.apply(either, worst, one), 0);
-  return { subject, edition, variables, index, diagram, paths, departures, dangers, root };
+function pathIn(path: HarmPath, frame: Parameters<typeof functionOf>[1]): CompiledPath {
+  const { diagram } = frame;
+  const layers = path.layers.map((layer) => ({
+    layer,
+    state: diagram.apply(
+      (gone, sound) => (gone === 1 ? 0 : sound === 1 ? 2 : 1),
+      functionOf(layer.gone, frame),
+      functionOf(layer.sound, frame),
+    ),
+  }));
+  const exists = functionOf(path.exists, frame);
+  const left = layers.reduce((sum, { state }) => diagram.apply((a, b) => Math.min(2, a + b), sum, state), 0);
+  const severity = diagram.apply((there, n) => (there === 1 ? (BY_LAYERS_LEFT[n as 0 | 1 | 2] ?? 0) : 0), exists, left);
+  return { path, exists, layers, severity };
+}
+
+function ofFactsOnly({ when, words }: Contradiction, { id }: Subject): Expression {
+  for (const leaf of leavesOf(when))
+    if (leaf.op === "held")
+      throw new Error(
+        `${id}: the contradiction "${words}" speaks of the point ${leaf.point}; it may speak of facts only`,
+      );
+  return when;
 }
 
 const RULES = new WeakMap<Compiled, Map<Expression, number>>();
@@ -121,8 +151,7 @@ const RULES = new WeakMap<Compiled, Map<Expression, number>>();
 export function ruleIn(rule: Expression, compiled: Compiled): number {
   const known = RULES.get(compiled) ?? new Map<Expression, number>();
   RULES.set(compiled, known);
-  const made =
-    known.get(rule) ?? functionOf(rule, compiled.subject, compiled.variables, compiled.index, compiled.diagram);
+  const made = known.get(rule) ?? functionOf(rule, compiled);
   known.set(rule, made);
   return made;
 }
@@ -131,61 +160,11 @@ function countsUnder(edition: EditionId) {
   return ({ editions }: { readonly editions?: readonly EditionId[] }) => editions?.includes(edition) ?? true;
 }
 
-function rulesOf({ paths, departures, dangers = [] }: Subject): readonly Expression[] {
+function rulesOf({ paths, departures, dangers = [], contradictions = [] }: Subject): readonly Expression[] {
   return [
     ...paths.flatMap(({ exists, layers }) => [exists, ...layers.flatMap(({ gone, sound }) => [gone, sound])]),
     ...departures.map(({ when }) => when),
     ...dangers.map(({ when }) => when),
+    ...contradictions.map(({ when }) => when),
   ];
-}
-
-function functionOf(
-  rule: Expression,
-  subject: Subject,
-  variables: readonly Variable[],
-  index: ReadonlyMap<string, number>,
-  diagram: Diagram,
-): number {
-  const go = (one: Expression): number => functionOf(one, subject, variables, index, diagram);
-  switch (rule.op) {
-    case "always":
-      return 1;
-    case "never":
-      return 0;
-    case "all":
-      return rule.of.map(go).reduce((a, b) => diagram.apply(both, a, b), 1);
-    case "any":
-      return rule.of.map(go).reduce((a, b) => diagram.apply(either, a, b), 0);
-    case "not":
-      return diagram.map((leaf) => 1 - leaf, go(rule.of));
-    default: {
-      const variable = variableOf(rule, subject, index);
-      return diagram.among(variable, valuesOf(rule, (variables[variable] as Variable).cells, subject));
-    }
-  }
-}
-
-type Leaf = Exclude<Expression, { readonly op: "always" | "never" | "all" | "any" | "not" }>;
-
-function variableOf(rule: Leaf, subject: Subject, index: ReadonlyMap<string, number>): number {
-  const name = rule.op === "held" ? `point ${rule.point}` : `fact ${rule.fact}`;
-  const variable = index.get(name);
-  if (variable === undefined)
-    throw new Error(`${subject.id}: a rule speaks of the ${name}, which the subject does not have`);
-  return variable;
-}
-
-/** The numbers of the cells for which a leaf of a rule holds. */
-export function valuesOf(rule: Leaf, cells: Cells, subject: Subject): readonly number[] {
-  if ("limit" in rule) {
-    if (cells.beyond === undefined) throw new Error(`${subject.id}: ${rule.fact} is not a quantity`);
-    return cells.beyond(rule.op, rule.limit);
-  }
-  const wanted: readonly string[] = rule.op === "held" ? [rule.position] : rule.values;
-  return wanted.map((value) => {
-    const number = cells.values.indexOf(value);
-    if (number < 0 || cells.beyond !== undefined)
-      throw new Error(`${subject.id}: "${value}" is none of ${cells.values.join(", ")}`);
-    return number;
-  });
 }

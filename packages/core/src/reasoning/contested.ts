@@ -1,6 +1,7 @@
 import type { Knowledge } from "./answers.ts";
 import type { Compiled } from "./compile.ts";
-import { bitsOf, possibleLeaves } from "./survey.ts";
+import { possibleSeverities } from "./possible.ts";
+import { bitsOf } from "./survey.ts";
 
 /** A contested point that matters for what is known, with what each position leaves possible. */
 export interface ContestedView {
@@ -23,11 +24,15 @@ export function contestedViews(compiled: Compiled, { masks }: Knowledge): readon
     const about = compiled.subject.contested[name];
     if (about === undefined) return [];
     const positions = cells.values.map((position, number) => {
-      const under = [...masks];
-      under[variable] = 1 << number;
       const { words, because } = about.positions[position] as { words: string; because: string };
       const taken = bitsOf(masks[variable] as number).includes(number);
-      return { position, words, because, taken, possible: possibleLeaves(compiled, compiled.root, under) };
+      return {
+        position,
+        words,
+        because,
+        taken,
+        possible: possibleSeverities(compiled, masks.with(variable, 1 << number)),
+      };
     });
     const [first] = positions;
     return positions.every(({ possible }) => possible === first?.possible)

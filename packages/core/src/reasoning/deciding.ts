@@ -1,7 +1,9 @@
 import type { Knowledge } from "./answers.ts";
+import { smallestChanges } from "./changes.ts";
 import type { Compiled } from "./compile.ts";
-import { LEAVES } from "./diagram.ts";
-import { bitsOf, possibleLeaves, reachable } from "./survey.ts";
+import { CANNOT_BE, whereItCanBe } from "./contradiction.ts";
+import { possibleSeverities } from "./possible.ts";
+import { bitsOf } from "./survey.ts";
 
 /** A smallest set of facts whose change moves the severity; no part of it is enough. */
 export interface Change {
@@ -21,12 +23,12 @@ export interface Deciding {
 export const MOST_CHANGED = 4;
 
 /**
- * The smallest changes to what is known that would move the severity up or down. Facts not known may take any value;
- * positions on contested points stay as they are. Complete for changes of up to {@link MOST_CHANGED} facts.
+ * The smallest changes to what is known that would move the severity up or down. Facts not known may take any value that
+ * contradicts nothing; positions on contested points stay as they are. Complete for changes of up to
+ * {@link MOST_CHANGED} facts.
  */
-export function decidingFacts(compiled: Compiled, knowledge: Knowledge): Deciding {
-  const { masks } = knowledge;
-  const now = bitsOf(possibleLeaves(compiled, compiled.root, masks));
+export function decidingFacts(compiled: Compiled, { masks }: Knowledge): Deciding {
+  const now = bitsOf(possibleSeverities(compiled, masks));
   const [least = 0] = now;
   const greatest = now[now.length - 1] ?? 0;
   return {
@@ -35,46 +37,17 @@ export function decidingFacts(compiled: Compiled, knowledge: Knowledge): Decidin
   };
 }
 
-/** A change as numbers: variable × 32 + value, ascending. */
-type Coded = readonly number[];
-
 function changesTo(compiled: Compiled, masks: readonly number[], wanted: (leaf: number) => boolean): readonly Change[] {
-  const { diagram, variables, root } = compiled;
-  const done = new Map<number, readonly Coded[]>();
-  const from = (node: number): readonly Coded[] =>
-    node < LEAVES ? (wanted(node) ? [NOTHING] : []) : (done.get(node) as readonly Coded[]);
-  for (const node of reachable(compiled, root)) {
-    const variable = diagram.variableOf(node);
-    const mask = masks[variable] as number;
-    const isPoint = variables[variable]?.kind === "point";
-    const found: Coded[] = [];
-    for (const [value, child] of diagram.childrenOf(node).entries()) {
-      const stays = (mask & (1 << value)) !== 0;
-      if (!stays && isPoint) continue;
-      for (const change of from(child))
-        if (stays) found.push(change);
-        else if (change.length < MOST_CHANGED) found.push([variable * 32 + value, ...change]);
-    }
-    done.set(node, smallest(found));
-  }
-  return from(root).map((change) => {
+  const { variables, root } = compiled;
+  const isWanted = (leaf: number) => leaf !== CANNOT_BE && wanted(leaf);
+  return smallestChanges(compiled, whereItCanBe(compiled, root), masks, isWanted, MOST_CHANGED).map((steps) => {
     const after = [...masks];
     const facts: Record<string, string> = {};
-    for (const code of change) {
-      const { name, cells } = variables[code >> 5] as Compiled["variables"][number];
-      facts[name] = cells.values[code & 31] as string;
-      after[code >> 5] = 1 << (code & 31);
+    for (const { variable, value } of steps) {
+      const { name, cells } = variables[variable] as Compiled["variables"][number];
+      facts[name] = cells.values[value] as string;
+      after[variable] = 1 << value;
     }
-    return { facts, possible: possibleLeaves(compiled, root, after) };
+    return { facts, possible: possibleSeverities(compiled, after) };
   });
-}
-
-const NOTHING: Coded = Object.freeze([]);
-
-/** The changes of which no other is a part, shortest first. */
-function smallest(changes: readonly Coded[]): readonly Coded[] {
-  const kept: Coded[] = [];
-  for (const change of [...changes].sort((a, b) => a.length - b.length))
-    if (!kept.some((one) => one.every((code) => change.includes(code)))) kept.push(change);
-  return kept;
 }

@@ -1,107 +1,70 @@
 import type { Knowledge } from "./answers.ts";
 import type { Compiled } from "./compile.ts";
-import { LEAVES } from "./diagram.ts";
+import { CANNOT_BE, isContradicted } from "./contradiction.ts";
 import { PRICE } from "./fact.ts";
-import { bitsOf, possibleLeaves, settledIn, sharesOf } from "./survey.ts";
+import { openFacts, severitiesFrom, stillOpen } from "./open.ts";
+import { cheapestFrom, type PriceOf } from "./price-of-asking.ts";
+import { bitsOf, type Narrowed, sharesOf } from "./survey.ts";
 
 /**
  * With so few open facts the cheapest way of asking is found exactly; with more, the fact that tells most for its price
- * is asked, which was measured to cost at most a few per cent more (docs/reasoning-laws.md).
+ * is asked, which was measured to cost at most a few per cent more (docs/topics.md).
  */
 const EXACT_UP_TO = 6;
 
 /** A fact worth asking for. */
 export interface Question {
   readonly fact: string;
-  /** What each answer would leave possible, as bit sets of severities, by the fact's values. */
+  /** What each answer that can be would leave possible, as bit sets of severities, by the fact's values. */
   readonly leaves: readonly { readonly value: string; readonly possible: number }[];
 }
-
-/** What a question costs; the default goes by effort. */
-export type PriceOf = (fact: string) => number;
 
 export function priceByEffort({ subject }: Compiled): PriceOf {
   return (fact) => PRICE[subject.facts[fact]?.effort ?? "measured"];
 }
 
-/** Facts that can still change the severity and that can be asked for, by number; none when all is settled. */
-export function openFacts(compiled: Compiled, { masks, beyond }: Knowledge): readonly number[] {
-  return compiled.diagram
-    .support(settledIn(compiled, compiled.root, masks))
-    .filter((variable) => !beyond.has(variable));
-}
-
-/** The question expected to settle the severity at the least price; undefined where no question can. */
+/**
+ * The question expected to settle the severity at the least price, as far as it can be settled; undefined where no
+ * question can tell anything, or where what was said contradicts itself: then that is settled first.
+ */
 export function nextQuestion(
   compiled: Compiled,
   knowledge: Knowledge,
   price: PriceOf = priceByEffort(compiled),
 ): Question | undefined {
-  const root = settledIn(compiled, compiled.root, knowledge.masks);
-  const open = openFacts(compiled, knowledge);
-  if (bitsOf(possibleLeaves(compiled, root, knowledge.masks)).length < 2 || open.length === 0) return undefined;
+  const { masks } = knowledge;
+  const telling = openFacts(compiled, knowledge);
+  if (telling.length === 0 || isContradicted(compiled, masks)) return undefined;
+  const open = stillOpen(compiled, knowledge);
   const variable =
-    open.length <= EXACT_UP_TO
-      ? cheapest(compiled, root, knowledge, price).variable
-      : mostTelling(compiled, root, knowledge, open, price);
+    telling.length <= EXACT_UP_TO
+      ? cheapestFrom(open, compiled.variables, knowledge, price).variable
+      : mostTelling(open, compiled.variables, masks, telling, price);
   const { name, cells } = compiled.variables[variable] as Compiled["variables"][number];
-  const leaves = bitsOf(knowledge.masks[variable] as number).map((value) => ({
-    value: cells.values[value] as string,
-    possible: possibleLeaves(compiled, compiled.diagram.restrict(root, variable, value), knowledge.masks),
-  }));
+  const leaves = bitsOf(masks[variable] as number).flatMap((value) => {
+    const possible = severitiesFrom(open, open.diagram.restrict(open.root, variable, value), masks);
+    return possible === 0 ? [] : [{ value: cells.values[value] as string, possible }];
+  });
   return { fact: name, leaves };
 }
 
-/** The least expected price of settling the severity as far as it can be settled, and the question to start with. */
-export function cheapest(
-  compiled: Compiled,
-  root: number,
-  { masks, beyond }: Knowledge,
-  price: PriceOf,
-): { readonly price: number; readonly variable: number } {
-  const { diagram, variables } = compiled;
-  const done = new Map<number, { readonly price: number; readonly variable: number }>();
-  const go = (node: number): { readonly price: number; readonly variable: number } => {
-    if (node < LEAVES) return SETTLED;
-    const known = done.get(node);
-    if (known !== undefined) return known;
-    let best = SETTLED;
-    if (bitsOf(possibleLeaves(compiled, node, masks)).length > 1)
-      for (const variable of diagram.support(node)) {
-        if (beyond.has(variable)) continue;
-        const values = bitsOf(masks[variable] as number);
-        const after = values.reduce((sum, value) => sum + go(diagram.restrict(node, variable, value)).price, 0);
-        const total = price((variables[variable] as Compiled["variables"][number]).name) + after / values.length;
-        if (best === SETTLED || total < best.price - 1e-12) best = { price: total, variable };
-      }
-    done.set(node, best);
-    return best;
-  };
-  return go(root);
-}
-
-const SETTLED: { readonly price: number; readonly variable: number } = Object.freeze({ price: 0, variable: -1 });
-
 /** The fact whose answer is expected to take most of the doubt away for its price. */
 function mostTelling(
-  compiled: Compiled,
-  root: number,
-  { masks }: Knowledge,
-  open: readonly number[],
+  { diagram, root }: Narrowed,
+  variables: Compiled["variables"],
+  masks: readonly number[],
+  telling: readonly number[],
   price: PriceOf,
 ): number {
-  const { diagram, variables } = compiled;
-  const doubt = entropyOf(sharesOf(compiled, root, masks));
-  let best = open[0] as number;
+  const doubtOf = (node: number) => doubtIn(sharesOf({ diagram }, node, masks));
+  const { doubt } = doubtOf(root);
+  let best = telling[0] as number;
   let most = -1;
-  for (const variable of open) {
-    const values = bitsOf(masks[variable] as number);
-    const after =
-      values.reduce(
-        (sum, value) => sum + entropyOf(sharesOf(compiled, diagram.restrict(root, variable, value), masks)),
-        0,
-      ) / values.length;
-    const told = (doubt - after + 1e-6) / price((variables[variable] as Compiled["variables"][number]).name);
+  for (const variable of telling) {
+    const after = bitsOf(masks[variable] as number).map((value) => doubtOf(diagram.restrict(root, variable, value)));
+    const weight = after.reduce((sum, one) => sum + one.weight, 0);
+    const left = after.reduce((sum, one) => sum + one.weight * one.doubt, 0) / weight;
+    const told = (doubt - left + 1e-6) / price((variables[variable] as Compiled["variables"][number]).name);
     if (told > most + 1e-12) {
       most = told;
       best = variable;
@@ -110,6 +73,12 @@ function mostTelling(
   return best;
 }
 
-function entropyOf(shares: readonly number[]): number {
-  return shares.reduce((sum, share) => (share > 0 ? sum - share * Math.log2(share) : sum), 0);
+/** Bits of doubt among the completions that can be, and the share of all completions that these are. */
+function doubtIn(shares: readonly number[]): { readonly doubt: number; readonly weight: number } {
+  const weight = 1 - (shares[CANNOT_BE] ?? 0);
+  const doubt = shares.reduce(
+    (sum, share, leaf) => (share > 0 && leaf !== CANNOT_BE ? sum - (share / weight) * Math.log2(share / weight) : sum),
+    0,
+  );
+  return { doubt, weight };
 }

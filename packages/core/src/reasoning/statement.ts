@@ -1,10 +1,11 @@
 import type { Classification } from "../vocabulary/premises.ts";
 import type { Knowledge } from "./answers.ts";
 import { type Compiled, ruleIn } from "./compile.ts";
+import { isContradicted } from "./contradiction.ts";
 import { ALWAYS, type Expression } from "./expression.ts";
-import { openFacts } from "./question.ts";
+import { openFacts, unsettledFacts } from "./open.ts";
+import { possibleOf, possibleSeverities, severitiesOf } from "./possible.ts";
 import { SEVERITIES, type Severity } from "./subject.ts";
-import { bitsOf, possibleLeaves, settledIn } from "./survey.ts";
 
 /** Something that may be said under a classification, and what has to be known before it is said. */
 export interface Statement {
@@ -37,7 +38,8 @@ export function statementsIn(statements: Statements): readonly Statement[] {
 /**
  * The first of the statements that what is known shows to be true, or undefined where none is. Nothing is said under a
  * classification that the facts do not bring about, whichever position is taken on a contested point; nothing is said
- * under FI unless danger can neither be shown nor ruled out.
+ * under FI unless danger can neither be shown nor ruled out. While what was stated contradicts itself nothing is known to
+ * be true, and nothing is said.
  */
 export function statementThatHolds(
   statements: Statements,
@@ -45,10 +47,11 @@ export function statementThatHolds(
   compiled: Compiled,
   knowledge: Knowledge,
 ): Statement | undefined {
+  if (isContradicted(compiled, knowledge.masks)) return undefined;
   const follows =
     classification === "FI" ? isUnsettled(compiled, knowledge) : isCertain(classification, compiled, knowledge);
   if (!follows) return undefined;
-  const unsettled = new Set(classification === "FI" ? unsettledFacts(compiled, knowledge) : []);
+  const unsettled = new Set(classification === "FI" ? notFoundOut(compiled, knowledge) : []);
   return statementsIn(statements).find(
     (one) =>
       (one.unsettled === undefined || one.unsettled.some((fact) => unsettled.has(fact))) &&
@@ -56,9 +59,9 @@ export function statementThatHolds(
   );
 }
 
-/** Whether a function of 0 and 1 is 1 for every completion of what is not known. */
+/** Whether a function of 0 and 1 is 1 for every completion of what is not known that can be. */
 function holds(node: number, compiled: Compiled, masks: readonly number[]): boolean {
-  return possibleLeaves(compiled, node, masks) === 1 << 1;
+  return possibleOf(compiled, node, masks) === 1 << 1;
 }
 
 /** Whether the facts known bring the classification about, however the open ones turn out, by some position on each contested point. */
@@ -68,17 +71,16 @@ function isCertain(classification: Severity, compiled: Compiled, { masks }: Know
 
 /** Whether danger is possible and something less is possible too. */
 function isUnsettled(compiled: Compiled, { masks }: Knowledge): boolean {
-  const possible = bitsOf(possibleLeaves(compiled, compiled.root, masks)).map((leaf) => SEVERITIES[leaf]);
+  const possible = severitiesOf(possibleSeverities(compiled, masks));
   const danger = possible.includes("C1") || possible.includes("C2");
   return danger && (possible.includes("none") || possible.includes("C3"));
 }
 
 /** Facts that could still change the severity, whether or not they can be asked for. */
-function unsettledFacts(compiled: Compiled, knowledge: Knowledge): readonly string[] {
-  const beyond = compiled.diagram
-    .support(settledIn(compiled, compiled.root, knowledge.masks))
-    .filter((variable) => knowledge.beyond.has(variable));
-  return [...openFacts(compiled, knowledge), ...beyond].map((variable) => compiled.variables[variable]?.name ?? "");
+function notFoundOut(compiled: Compiled, knowledge: Knowledge): readonly string[] {
+  return [...openFacts(compiled, knowledge), ...unsettledFacts(compiled, knowledge)].map(
+    (variable) => compiled.variables[variable]?.name ?? "",
+  );
 }
 
 const VIEWS = new WeakMap<Compiled, Map<Severity, number>>();

@@ -84,6 +84,18 @@ export interface Danger {
   readonly editions?: readonly EditionId[];
 }
 
+/**
+ * Statements about one thing that cannot all be true: an earth terminal of the supply that is used, in a system that has
+ * none. A completion in which `when` holds is no completion. Where what was stated makes it certain, the statements
+ * contradict each other: one of them has to be withdrawn, and until then nothing counts as less than any of them gives.
+ */
+export interface Contradiction {
+  /** Speaks of facts only: a position is an opinion and contradicts no fact. */
+  readonly when: Expression;
+  /** What cannot be, as a clause: "a thing that is not there cannot be hot". */
+  readonly words: string;
+}
+
 /** A matter on which competent inspectors differ. Positions are never averaged; the first is the more usual. */
 export interface ContestedPoint {
   readonly question: string;
@@ -107,6 +119,8 @@ export interface Subject {
   readonly departures: readonly Departure[];
   /** Statements that are danger by themselves; none where left out. */
   readonly dangers?: readonly Danger[];
+  /** Statements that cannot all be true; none where left out. */
+  readonly contradictions?: readonly Contradiction[];
 }
 
 /** Severities that rules lead to, from least to most; FI is not among them: it says that something is not settled. */

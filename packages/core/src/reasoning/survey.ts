@@ -1,8 +1,12 @@
-import type { Compiled } from "./compile.ts";
-import { LEAVES } from "./diagram.ts";
+import { Diagram, LEAVES } from "./diagram.ts";
+
+/** Something that has a diagram. */
+interface HasDiagram {
+  readonly diagram: Diagram;
+}
 
 /** Nodes reachable from a root, children before parents. */
-export function reachable({ diagram }: Compiled, root: number): readonly number[] {
+export function reachable({ diagram }: HasDiagram, root: number): readonly number[] {
   const found = new Set<number>();
   const stack = [root];
   while (stack.length > 0) {
@@ -15,7 +19,7 @@ export function reachable({ diagram }: Compiled, root: number): readonly number[
 }
 
 /** Bit set of the leaves that a function can still take: the union over every completion of what is not known. */
-export function possibleLeaves(compiled: Compiled, root: number, masks: readonly number[]): number {
+export function possibleLeaves(compiled: HasDiagram, root: number, masks: readonly number[]): number {
   if (root < LEAVES) return 1 << root;
   const { diagram } = compiled;
   const done = new Map<number, number>();
@@ -31,7 +35,7 @@ export function possibleLeaves(compiled: Compiled, root: number, masks: readonly
 }
 
 /** How often each leaf comes up when every open value is as likely as the next: shares that sum to one. */
-export function sharesOf(compiled: Compiled, root: number, masks: readonly number[]): readonly number[] {
+export function sharesOf(compiled: HasDiagram, root: number, masks: readonly number[]): readonly number[] {
   const { diagram } = compiled;
   const done = new Map<number, readonly number[]>();
   const sharesFrom = (node: number): readonly number[] =>
@@ -58,9 +62,39 @@ export function bitsOf(mask: number): readonly number[] {
 }
 
 /** A function with every variable that has one value left put in. */
-export function settledIn(compiled: Compiled, root: number, masks: readonly number[]): number {
+export function settledIn(compiled: HasDiagram, root: number, masks: readonly number[]): number {
   return masks.reduce((node, mask, variable) => {
     const isSingle = mask !== 0 && (mask & (mask - 1)) === 0;
     return isSingle ? compiled.diagram.restrict(node, variable, 31 - Math.clz32(mask)) : node;
   }, root);
+}
+
+/** A function in a diagram of its own, in which nothing tells apart what is not possible. */
+export interface Narrowed extends HasDiagram {
+  readonly root: number;
+}
+
+/**
+ * What is left of a function once only the values of the masks count: two functions that agree on every completion are
+ * the same, so it depends on exactly the variables that can still change it. A variable narrowed to values that it does
+ * not tell apart is none of them. It stands in a diagram of its own: that of the subject does not grow with what is asked.
+ */
+export function narrowedTo({ diagram }: HasDiagram, root: number, masks: readonly number[]): Narrowed {
+  const own = new Diagram(diagram.sizes);
+  const done = new Map<number, number>();
+  const narrowed = (node: number): number => (node < LEAVES ? node : (done.get(node) as number));
+  for (const node of reachable({ diagram }, root)) {
+    const variable = diagram.variableOf(node);
+    const mask = masks[variable] as number;
+    const children = diagram.childrenOf(node);
+    const first = narrowed(children[bitsOf(mask)[0] ?? 0] as number);
+    done.set(
+      node,
+      own.node(
+        variable,
+        children.map((child, value) => (mask & (1 << value) ? narrowed(child) : first)),
+      ),
+    );
+  }
+  return { diagram: own, root: narrowed(root) };
 }

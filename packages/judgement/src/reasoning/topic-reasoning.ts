@@ -5,7 +5,7 @@ import {
   type Compiled,
   type EditionId,
   type Knowledge,
-  possibleLeaves,
+  possibleSeverities,
   type Reasoning,
   readAnswers,
   reason,
@@ -62,9 +62,9 @@ export function reasonTopic(
     against,
     remedies: topic.remedies
       .flatMap((remedy) => {
-        const leaves = possibleLeaves(compiled, compiled.root, masksAfter(remedy, compiled, knowledge.masks));
+        const leaves = possibleSeverities(compiled, masksAfter(remedy, compiled, knowledge.masks));
         const after = severitiesOf(leaves);
-        return isBetter(leaves, possibleLeaves(compiled, compiled.root, knowledge.masks)) ? [{ remedy, after }] : [];
+        return isBetter(leaves, possibleSeverities(compiled, knowledge.masks)) ? [{ remedy, after }] : [];
       })
       .sort((a, b) => Number(leavesDanger(a)) - Number(leavesDanger(b))),
   };

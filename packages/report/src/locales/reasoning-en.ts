@@ -60,7 +60,13 @@ export const REASONING = Object.freeze({
   derived: "derived, not decided: the person who signs decides",
   fi: "danger cannot be ruled out, and what would settle it is beyond the agreed extent",
   atLeast: "C2 at the least; C1 is not ruled out and what would settle it is beyond the agreed extent",
-  noDanger: "no danger; C3 is not ruled out, and what would settle it is beyond the agreed extent",
+  noDanger:
+    "C3 or no classification, nothing dangerous either way; which of them cannot be settled within the agreed extent",
+  /** What follows while statements contradict each other: danger where they give it all the same, else nothing. */
+  contradicted: (least: string | null) =>
+    least === null
+      ? "Nothing follows yet: what was stated cannot all be true"
+      : `What was stated cannot all be true; until that is settled, ${least} at the least`,
   chosen: (what: string) => `Chosen by the inspector: ${what}`,
   choice: Object.freeze({
     none: "",
@@ -69,6 +75,10 @@ export const REASONING = Object.freeze({
     differs: "The choice is not what follows from the facts recorded; the reason for it stands with the choice.",
   }),
   argument: "The argument",
+  cannotBe: "Cannot all be true",
+  /** A smallest set of statements to take back, and what is possible without them. */
+  withdrawn: (questions: readonly string[], possible: string) =>
+    `If this is taken back: ${list(questions, "and")} → ${possible}`,
   route: (route: string) => route,
   noRoute: (route: string) => `This route is not there: ${route}`,
   openRoute: (route: string) => `Whether this route is there is open: ${route}`,

@@ -73,14 +73,25 @@ export function severityWords(severities: readonly Severity[]): string {
 
 /** What follows, in one line. */
 export function headline({ reasoning }: ReasonedTopic): string {
-  const { classification, possible, open } = reasoning;
-  if (classification === null && open.length === 0) return REASONING.follows(REASONING.noDanger);
-  if (classification === null) return REASONING.possible(possible.map((one) => SEVERITY_WORDS[one]));
-  if (classification === "FI") return REASONING.follows(`FI, ${REASONING.fi}`);
-  if (possible.length > 1) return REASONING.follows(REASONING.atLeast);
-  return REASONING.follows(
-    classification === "none" ? SEVERITY_WORDS.none : `${classification}, ${CLASSIFICATION[classification]}`,
-  );
+  const { classification, ending, possible } = reasoning;
+  switch (ending) {
+    case "contradicted":
+      return REASONING.contradicted(classification);
+    case "open":
+      return REASONING.possible(possible.map((one) => SEVERITY_WORDS[one]));
+    case "no-danger":
+      return REASONING.follows(REASONING.noDanger);
+    case "not-ruled-out":
+      return REASONING.follows(`FI, ${REASONING.fi}`);
+    case "at-least":
+      return REASONING.follows(REASONING.atLeast);
+    case "settled":
+      return REASONING.follows(settledWords(possible));
+  }
+}
+
+function settledWords([only = "none"]: readonly Severity[]): string {
+  return only === "none" ? SEVERITY_WORDS.none : `${only}, ${CLASSIFICATION[only]}`;
 }
 
 /**
@@ -98,6 +109,7 @@ export function clientSentence(one: ReasonedTopic | ReasonedObservation): string
 /** The whole line of reasoning in parts, each a few lines. Parts with nothing to say are left out. */
 export function reasoningParts(one: ReasonedTopic): readonly ReasoningPart[] {
   const parts: readonly ReasoningPart[] = [
+    { heading: REASONING.cannotBe, lines: contradictionsOf(one) },
     { heading: REASONING.argument, lines: argumentOf(one) },
     whyNotWorse(one),
     whyNotBetter(one),
@@ -113,6 +125,26 @@ export function reasoningParts(one: ReasonedTopic): readonly ReasoningPart[] {
     },
   ];
   return parts.filter(({ lines }) => lines.length > 0);
+}
+
+/** What cannot all be true, with the statements it is about and what taking one of them back would leave. */
+function contradictionsOf(one: ReasonedTopic): readonly ReasoningLine[] {
+  const { contradictions, withdrawals } = one.reasoning;
+  return [
+    ...contradictions.flatMap(({ contradiction, facts }) => [
+      plain(0, capital(contradiction.words)),
+      ...facts.map((name) => factLine(name, one, 1)),
+    ]),
+    ...withdrawals.map(({ facts, possible }) =>
+      plain(
+        0,
+        REASONING.withdrawn(
+          facts.map((name) => one.topic.facts[name]?.asks ?? name),
+          severityWords(possible),
+        ),
+      ),
+    ),
+  ];
 }
 
 function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
@@ -239,7 +271,7 @@ function whyNotWorse(one: ReasonedTopic): ReasoningPart {
   const { classification, paths } = one.reasoning;
   const at = SEVERITIES.indexOf(classification as Severity);
   const worse = SEVERITIES[at + 1];
-  if (at < 0 || worse === undefined || one.reasoning.possible.length > 1) return { heading: "", lines: [] };
+  if (at < 0 || worse === undefined || one.reasoning.ending !== "settled") return { heading: "", lines: [] };
   const holding = paths.flatMap(({ exists, layers, path }) => {
     const left = layers.filter(({ states }) => !states.includes("gone")).map(({ layer }) => layer.words);
     return exists.truth === "false" || left.length === 0 ? [] : [plain(0, REASONING.holds(capital(path.route), left))];
@@ -256,7 +288,7 @@ function whyNotBetter(one: ReasonedTopic): ReasoningPart {
   const { classification, paths, departures, dangers } = one.reasoning;
   const at = SEVERITIES.indexOf(classification as Severity);
   const better = SEVERITIES[at - 1];
-  if (at < 1 || better === undefined || one.reasoning.possible.length > 1) return { heading: "", lines: [] };
+  if (at < 1 || better === undefined || one.reasoning.ending !== "settled") return { heading: "", lines: [] };
   const lines =
     at === 1
       ? departures
