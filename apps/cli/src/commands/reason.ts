@@ -2,10 +2,9 @@ import { createInterface } from "node:readline";
 import { EDITIONS, type EditionId, type FactOf, type Issue, severitiesOf, unitSymbol } from "@good-grounds/core";
 import {
   answerIssue,
-  factsFromFigures,
   findTopics,
   needsOf,
-  reasonTopic,
+  reasonAbout,
   TOPIC_GROUPS,
   TOPICS,
   type Topic,
@@ -80,9 +79,8 @@ function reasoned(
   edition: EditionId,
   said: Said,
 ): { readonly one: TopicReasoning; readonly issues: readonly Issue[] } {
-  const { worked, issues } = factsFromFigures(topic, said.figures);
-  const one = reasonTopic(topic, edition, said.facts, said.positions, worked);
-  return { one, issues: [...issues, ...one.faults.map((fault) => answerIssue(fault, [], true))] };
+  const one = reasonAbout({ topic, edition, said: { ...said.facts, ...said.figures }, positions: said.positions });
+  return { one, issues: [...one.issues, ...one.faults.map((fault) => answerIssue(fault, [], true))] };
 }
 
 type Leaves = NonNullable<TopicReasoning["reasoning"]["next"]>["leaves"];

@@ -5,7 +5,8 @@ import { fingerReach } from "../provisions/openings/finger-reach.ts";
 import { openingAccess } from "../provisions/openings/opening-access.ts";
 import { fingerPosture } from "../provisions/openings/posture.ts";
 import type { Topic } from "../topics/topic.ts";
-import { figuresFor, type WorkedFact } from "./worked-facts.ts";
+import type { WorkedFact } from "./results.ts";
+import { figuresFor } from "./worked/index.ts";
 
 /** Section through an opening with the jointed finger in it, as far as the figures of an observation tell. Lengths in mm. */
 export interface OpeningSection {

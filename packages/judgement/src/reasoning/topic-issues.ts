@@ -4,7 +4,7 @@ import type { InspectionFile } from "@good-grounds/inspection";
 import { CHECKS } from "../checks/index.ts";
 import { compiledTopic } from "../topics/compiled.ts";
 import { TOPICS, topicById } from "../topics/index.ts";
-import { factsFromFigures, needsOf } from "./worked-facts.ts";
+import { factsFromFigures, needsOf } from "./worked/index.ts";
 
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
 export function topicIssues(file: InspectionFile): readonly Issue[] {
