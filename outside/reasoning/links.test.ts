@@ -135,7 +135,9 @@ describe("an RCD says nothing of the fuse or breaker, nor of every circuit of a 
       beyondBreaker,
     );
     expect(answered(one)).toEqual({ "in-time": "no" });
-    expect(one.reasoning.classification).toBe("C2");
+    // The RCD of the circuit passed its test: that it did not is a contradiction, which leaves the danger standing.
+    expect(one.against.map(({ fact }) => fact)).toEqual(["rcd-in-time"]);
+    expect(one.least).toBe("C2");
     expect(answered(reasoned(on("c4", "rcd-none-tt", {}), beyondBreaker))).toEqual({
       rcd: "working",
       "breaker-disconnects": "no",

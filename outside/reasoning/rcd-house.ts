@@ -51,6 +51,7 @@ export interface House {
 function rcdHouse({ rcds, earthing = "TT", circuit = {}, observation }: House): InspectionFile {
   const parsed = parseInspectionData({
     ...smallestFile(),
+    people: [{ id: "inspector", name: "An inspector" }],
     supply: {
       earthing,
       phases: 1,

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { Classification } from "@good-grounds/core";
-import { reasonTopic } from "@good-grounds/judgement";
+import { reasonAbout } from "@good-grounds/judgement";
 import { topicById } from "@good-grounds/topics";
 import { describe, expect, test } from "vitest";
 import { READINGS, type Reading } from "./agreement.ts";
@@ -21,7 +21,7 @@ const { cases } = JSON.parse(readFileSync(new URL("data/observations.json", impo
 function classified({ topic, facts, positions = {} }: Reading): Classification | null {
   const subject = topicById(topic);
   if (subject === undefined) throw new Error(`no topic ${topic}`);
-  const { reasoning, faults } = reasonTopic(subject, "2018+A2+A3", facts, positions);
+  const { reasoning, faults } = reasonAbout({ topic: subject, edition: "2018+A2+A3", said: facts, positions });
   expect(faults).toEqual([]);
   return reasoning.classification;
 }

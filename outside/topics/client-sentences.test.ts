@@ -8,7 +8,7 @@ import {
   statementsIn,
   statementThatHolds,
 } from "@good-grounds/core";
-import { reasonTopic, type WorkedFact } from "@good-grounds/judgement";
+import { reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import { clientSentence } from "@good-grounds/report";
 import { compiledTopic, TOPICS, topicById } from "@good-grounds/topics";
 import fc from "fast-check";
@@ -109,12 +109,12 @@ function viewsOf({ variables }: Compiled, values: readonly number[]): readonly n
 function told({ topic: id, facts, positions = {}, chosen }: ClientCase): string {
   const topic = topicById(id);
   if (topic === undefined) throw new Error(`no topic ${id}`);
-  const one = reasonTopic(topic, "2018+A4", facts, positions);
+  const one = reasonAbout({ topic, edition: "2018+A4", said: facts, positions });
   expect(one.faults).toEqual([]);
   return clientSentence(chosen === undefined ? one : observed(one, chosen));
 }
 
-function observed(one: ReturnType<typeof reasonTopic>, chosen: Classification, madeSafe?: string) {
+function observed(one: TopicReasoning, chosen: Classification, madeSafe?: string) {
   return {
     ...one,
     observation: "o1",
@@ -140,7 +140,11 @@ describe("a sentence that the facts deny is not said", () => {
   test("made safe: what was done is told in place of the danger that was there", () => {
     const topic = topicById("accessory-broken");
     if (topic === undefined) throw new Error("no such topic");
-    const one = reasonTopic(topic, "2018+A4", { "finger-touches-live": true, damage: "cracked-through" });
+    const one = reasonAbout({
+      topic,
+      edition: "2018+A4",
+      said: { "finger-touches-live": true, damage: "cracked-through" },
+    });
     expect(clientSentence(observed(one, "C1"))).toContain("A finger can touch live metal");
     const words = clientSentence(observed(one, "C1", "The circuit was locked off."));
     expect(words).not.toContain("can touch");
@@ -151,9 +155,10 @@ describe("a sentence that the facts deny is not said", () => {
     const topic = topicById("rcd-test-not-possible");
     if (topic === undefined) throw new Error("no such topic");
     const said = { operates: true, "button-reach": "covered", notice: true };
-    expect(reasonTopic(topic, "2018+A4", said).client.C3).toContain("You cannot test the safety switch");
-    const otherwise = { fact: "operates", by: "rcd-time", value: "no" } as WorkedFact;
-    const { against, client } = reasonTopic(topic, "2018+A4", said, {}, [otherwise]);
+    const about = (more: Readonly<Record<string, string>>) =>
+      reasonAbout({ topic, edition: "2018+A4", said: { ...said, ...more } });
+    expect(about({}).client.C3).toContain("You cannot test the safety switch");
+    const { against, client } = about({ standard: "BS EN 61008", delay: "general", "at-rated": ">1999 ms" });
     expect(against).toHaveLength(1);
     expect(client.C3).toBeUndefined();
   });

@@ -1,5 +1,5 @@
 import type { Answer } from "@good-grounds/core";
-import { reasonTopic } from "@good-grounds/judgement";
+import { reasonAbout } from "@good-grounds/judgement";
 import { topicById } from "@good-grounds/topics";
 import { describe, expect, test } from "vitest";
 import { FURTHER_OBSERVATIONS } from "./further-observations.ts";
@@ -11,7 +11,7 @@ function classified(
 ) {
   const subject = topicById(topic);
   if (subject === undefined) throw new Error(`no topic ${topic}`);
-  const { reasoning, faults } = reasonTopic(subject, "2018+A4", facts, positions);
+  const { reasoning, faults } = reasonAbout({ topic: subject, edition: "2018+A4", said: facts, positions });
   expect(faults).toEqual([]);
   return reasoning.classification;
 }

@@ -1,14 +1,14 @@
 import type { Change, FactGround } from "@good-grounds/core";
 import { severitiesOf } from "@good-grounds/core";
 import type { ReasonedObservation, ReasonedTopic } from "@good-grounds/report";
-import { clientSentence } from "@good-grounds/report";
+import { clientSentence, differingWords, otherwiseWords } from "@good-grounds/report";
 
 /** Name and version of the JSON output of a line of reasoning. */
 const OUTPUT = Object.freeze({ format: "good-grounds-reasoning", version: 1 });
 
 /** A line of reasoning as plain data. */
 export function reasoningJson(one: ReasonedTopic): object {
-  const { topic, reasoning, worked, against, remedies } = one;
+  const { topic, reasoning, worked, recorded, against, differing, remedies } = one;
   const { possible, underAnyView, classification, ending, unsettled, open, next, deciding, contested } = reasoning;
   return {
     ...OUTPUT,
@@ -74,8 +74,18 @@ export function reasoningJson(one: ReasonedTopic): object {
     contradictions: reasoning.contradictions.map(({ contradiction, facts }) => ({ words: contradiction.words, facts })),
     withdrawals: reasoning.withdrawals,
     facts: Object.fromEntries([...reasoning.grounds].map(([name, ground]) => [name, groundJson(ground)])),
-    worked: worked.map(({ fact, by, value }) => ({ fact, by, value })),
-    against: against.map(({ fact, by, value }) => ({ fact, by, value })),
+    worked: worked.map(knownJson),
+    recorded: recorded.map(knownJson),
+    against: against.map((other) => ({
+      ...knownJson(other),
+      stated: other.stated,
+      words: otherwiseWords(other, topic),
+    })),
+    differing: differing.map(({ fact, answers }) => ({
+      fact,
+      answers: answers.map(knownJson),
+      words: differingWords(fact, answers, topic),
+    })),
     remedies: remedies.map(({ remedy, after }) => ({ words: remedy.words, after })),
     client: clientSentence(one),
   };
@@ -84,6 +94,17 @@ export function reasoningJson(one: ReasonedTopic): object {
 /** The reasoning of an observation, with the inspector's choice. */
 export function observationJson(one: ReasonedObservation): object {
   return { observation: one.observation, chosen: one.chosen, choice: one.choice, ...reasoningJson(one) };
+}
+
+type Known = ReasonedTopic["worked"][number] | ReasonedTopic["recorded"][number];
+
+/** Something known of a fact: the check or the property of the file, and the places in the file it is about. */
+function knownJson(known: Known): object {
+  const { fact, value, of } = known;
+  const about = of === undefined ? {} : { of };
+  return "property" in known
+    ? { fact, property: known.property, recorded: known.words, value, ...about }
+    : { fact, by: known.by, value, ...about };
 }
 
 function changeJson({ facts, possible }: Change): object {
@@ -97,7 +118,8 @@ function groundJson(ground: FactGround): object {
     case "fact-not-known":
       return { kind: "not-known", silence: ground.detail.silence, reason: ground.detail.reason };
     case "seen":
-      return { kind: "seen", text: ground.detail.text, low: finite(ground.low), high: finite(ground.high) };
+    case "measured":
+      return { kind: ground.kind, text: ground.detail.text, low: finite(ground.low), high: finite(ground.high) };
     default:
       return { kind: ground.kind };
   }

@@ -1,6 +1,6 @@
 import { createInterface } from "node:readline";
 import { EDITIONS, type EditionId, type FactOf, type Issue, severitiesOf, unitSymbol } from "@good-grounds/core";
-import { answerIssue, factsFromFigures, needsOf, reasonTopic, type TopicReasoning } from "@good-grounds/judgement";
+import { answerIssue, needsOf, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import { headline, REASONING, renderReasoning, severityWords, TOPIC_GROUP, WORDS, wrapped } from "@good-grounds/report";
 import { findTopics, TOPIC_GROUPS, TOPICS, type Topic, topicById } from "@good-grounds/topics";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
@@ -70,9 +70,8 @@ function reasoned(
   edition: EditionId,
   said: Said,
 ): { readonly one: TopicReasoning; readonly issues: readonly Issue[] } {
-  const { worked, issues } = factsFromFigures(topic, said.figures);
-  const one = reasonTopic(topic, edition, said.facts, said.positions, worked);
-  return { one, issues: [...issues, ...one.faults.map((fault) => answerIssue(fault, [], true))] };
+  const one = reasonAbout({ topic, edition, said: { ...said.facts, ...said.figures }, positions: said.positions });
+  return { one, issues: [...one.issues, ...one.faults.map((fault) => answerIssue(fault, [], true))] };
 }
 
 type Leaves = NonNullable<TopicReasoning["reasoning"]["next"]>["leaves"];

@@ -251,9 +251,11 @@ export interface ReasonView {
   readonly contested: readonly ContestedView[];
   readonly up: readonly ChangeView[];
   readonly down: readonly ChangeView[];
-  /** Facts that a computation answered, or says otherwise of, with the check. */
+  /** Facts that a computation answered, with the check; and facts that the job records, with what it records. */
   readonly worked: readonly { readonly fact: string; readonly by: string; readonly words: string }[];
-  readonly against: readonly { readonly fact: string; readonly by: string; readonly words: string }[];
+  readonly recorded: readonly { readonly fact: string; readonly by: string; readonly words: string }[];
+  /** What is known otherwise than stated, or by several that do not say the same, as a sentence for each fact. */
+  readonly against: readonly { readonly fact: string; readonly words: string }[];
   readonly remedies: readonly { readonly words: string; readonly after: readonly Severity[] }[];
   readonly regulations: readonly string[];
   /** Figures of an opening, where the topic asks what a finger reaches; and the section they describe as SVG. */

@@ -52,7 +52,6 @@ export const OBSERVATIONS = {
   to: (severities: string, clauses: string) => `to ${severities} if ${clauses}`,
   remedies: "What would put it right",
   useRemedy: "Use as the remedy",
-  against: (words: string, by: string) => `The calculation ${by} says otherwise: ${words}`,
   worked: (by: string) => `by calculation (${by})`,
   choice: "Your classification",
   choiceHelp: "The facts allow; you choose.",

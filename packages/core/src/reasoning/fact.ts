@@ -27,11 +27,23 @@ export interface Worked {
   readonly findings?: "none" | "not-met-only";
 }
 
+/** What an inspection records that answers a fact. */
+export interface Recorded {
+  /** Id of a property that an inspection records, such as "earthing-system". */
+  readonly property: string;
+  /**
+   * Answers by value of the property, several that remain possible as "a | b"; a value that is not among them leaves the
+   * fact open. A fact that is a quantity takes a property that is one as it is recorded, and needs none.
+   */
+  readonly gives: Readonly<Record<string, string>>;
+}
+
 interface Asked {
   /** The question as one electrician would put it to another on site. */
   readonly asks: string;
   readonly effort: Effort;
   readonly worked?: Worked;
+  readonly recorded?: Recorded;
 }
 
 /** Something that is so or not. */

@@ -1,7 +1,9 @@
 import type { Finding, Judgement, Path, Weighing } from "@good-grounds/core";
 import type { InspectionFile, Installation } from "@good-grounds/inspection";
-import { findingsAt, type ObservationReasoning } from "../reasoning/observation-reasoning.ts";
-import { judgementFor } from "../reasoning/worked-facts.ts";
+import { partsNamed } from "../reasoning/observation-reasoning.ts";
+import type { ObservationReasoning } from "../reasoning/results.ts";
+import { findingsAbout, findingsAt, spokenOf } from "../reasoning/spoken-of/index.ts";
+import { judgementFor } from "../reasoning/worked/index.ts";
 import { isWrittenReason } from "./written-reason.ts";
 
 type Observation = InspectionFile["observations"][number];
@@ -13,7 +15,7 @@ type Named = NonNullable<Observation["answers"]>[number];
  * of the same circuit:
  * - it names the check under `answers`, at its own place or at one named there;
  * - its topic has a fact that rests on this check, the fact stands as the finding has it, and no other finding of the
- *   check at that place is not met.
+ *   check about the things it speaks of is not met.
  * A classification that makes nothing unsatisfactory answers only with a written reason.
  */
 export function answeredFindings(
@@ -29,10 +31,13 @@ export function answeredFindings(
       for (const finding of namedFindings(named, observation, installation, weighing)) whole.add(finding);
     const one = reasoned.find((candidate) => candidate.observation === observation.id);
     if (one === undefined) continue;
+    const { board, circuit } = observation;
+    const place = { board, circuit, parts: partsNamed(observation) };
+    const about = findingsAbout(spokenOf(installation, weighing, place));
     for (const [fact, { worked }] of Object.entries(one.topic.facts)) {
       const ground = one.reasoning.grounds.get(fact);
       if (worked === undefined || ground?.kind !== "fact" || wordOf(ground.word) !== worked.notMet) continue;
-      const [finding, ...others] = findingsAt(observation, installation, weighing).filter(
+      const [finding, ...others] = about.filter(
         ({ check, judgement: { verdict, asRead } }) =>
           check === worked.by && (verdict === "not-met" || (verdict === "too-near" && asRead === "not-met")),
       );

@@ -1,6 +1,6 @@
 import type { ChoiceBelowFacts, OpenPoint, Path, Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
-import type { ObservationReasoning } from "../reasoning/observation-reasoning.ts";
+import type { ObservationReasoning } from "../reasoning/results.ts";
 import { answeredFindings } from "./answered-findings.ts";
 import { followsAtLeast } from "./choices-below-facts.ts";
 import { unanswered } from "./unanswered.ts";

@@ -1,7 +1,7 @@
 import type { Classification, Outcome, Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { EDITION } from "@good-grounds/tables";
-import type { ObservationReasoning } from "../reasoning/observation-reasoning.ts";
+import type { ObservationReasoning } from "../reasoning/results.ts";
 import { choicesBelowFacts } from "./choices-below-facts.ts";
 import { openPoints } from "./open-points.ts";
 

@@ -1,5 +1,7 @@
-export * from "./observation-reasoning.ts";
-export { type OpeningSection, openingSection } from "./opening-section.ts";
-export * from "./topic-issues.ts";
-export * from "./topic-reasoning.ts";
-export * from "./worked-facts.ts";
+export { reasonObservations } from "./observation-reasoning.ts";
+export type { OpeningSection } from "./opening-section.ts";
+export { knownFromFindings, type ReasonPlace, type ReasonRequest, reasonAbout } from "./reason-about.ts";
+export { RECORDED_PROPERTIES, type RecordedProperty, recordedProperty } from "./recorded/index.ts";
+export type * from "./results.ts";
+export { answerIssue, topicIssues } from "./topic-issues.ts";
+export { kebab, needsOf } from "./worked/index.ts";

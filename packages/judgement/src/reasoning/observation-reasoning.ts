@@ -1,46 +1,27 @@
-import type { Classification, Finding, Path, Weighing } from "@good-grounds/core";
+import { type Classification, SEVERITIES, type Weighing } from "@good-grounds/core";
 import type { InspectionFile, Installation } from "@good-grounds/inspection";
 import { topicById } from "@good-grounds/topics";
-import { type OpeningSection, openingSection } from "./opening-section.ts";
-import { reasonTopic, type TopicReasoning } from "./topic-reasoning.ts";
-import { factsFromFigures, factsFromFindings, needsOf } from "./worked-facts.ts";
+import { reasonAbout } from "./reason-about.ts";
+import type { ObservationReasoning, TopicReasoning } from "./results.ts";
+import type { Part } from "./spoken-of/index.ts";
 
 type Observation = InspectionFile["observations"][number];
 
-/** The line of reasoning of one observation of an inspection, and how the inspector's choice stands to it. */
-export interface ObservationReasoning extends TopicReasoning {
-  readonly observation: string;
-  readonly path: Path;
-  readonly chosen: Classification | null;
-  /** How the choice stands to what follows: `same`; `allowed` while more than one is possible or by another position; `differs`. */
-  readonly choice: "none" | "same" | "allowed" | "differs";
-  /** What was done about danger before leaving. */
-  readonly madeSafe?: string;
-  /** The opening its figures describe, to be drawn. */
-  readonly opening?: OpeningSection;
-}
-
-/** Reasons about every observation that names a topic. Topics that do not exist are placed faults of {@link topicFaults}. */
+/** Reasons about every observation that names a topic. Topics that do not exist are placed faults of `topicIssues`. */
 export function reasonObservations(installation: Installation, weighing: Weighing): readonly ObservationReasoning[] {
   const { file } = installation;
   return file.observations.flatMap((observation, number) => {
     const topic = observation.topic === undefined ? undefined : topicById(observation.topic);
     if (topic === undefined) return [];
-    const facts = observation.facts ?? {};
-    const figureNames = needsOf(topic);
-    const figures = Object.entries(facts).filter(
-      (entry): entry is [string, string] =>
-        !Object.hasOwn(topic.facts, entry[0]) && figureNames.has(entry[0]) && typeof entry[1] === "string",
-    );
-    const said = Object.fromEntries(
-      Object.entries(facts).filter(([name]) => !figures.some(([figure]) => figure === name)),
-    );
-    const byHand = factsFromFigures(topic, Object.fromEntries(figures)).worked;
-    const byChecks = factsFromFindings(topic, findingsAt(observation, installation, weighing));
-    const worked = [...byHand, ...byChecks.filter(({ fact }) => !byHand.some((one) => one.fact === fact))];
-    const reasoned = reasonTopic(topic, file.edition, said, positionsOf(observation, file), worked);
+    const { board, circuit, facts: said = {} } = observation;
+    const reasoned = reasonAbout({
+      topic,
+      edition: file.edition,
+      said,
+      positions: positionsOf(observation, file),
+      at: { installation, weighing, board, circuit, parts: partsNamed(observation) },
+    });
     const chosen = observation.choice?.classification ?? null;
-    const opening = openingSection(topic, Object.fromEntries(figures), byHand);
     return [
       {
         ...reasoned,
@@ -49,10 +30,14 @@ export function reasonObservations(installation: Installation, weighing: Weighin
         chosen,
         choice: choiceOf(chosen, reasoned),
         ...(observation.madeSafe === undefined ? {} : { madeSafe: observation.madeSafe.done }),
-        ...(opening === undefined ? {} : { opening }),
       },
     ];
   });
+}
+
+/** Single bonding conductors and RCDs that an observation names. */
+export function partsNamed({ answers = [] }: Pick<Observation, "answers">): readonly Part[] {
+  return answers.flatMap(({ part, board }) => (part === undefined ? [] : [{ id: part, board }]));
 }
 
 /** The observation's own positions over the firm's standing views. */
@@ -62,21 +47,7 @@ function positionsOf({ topic, positions = {} }: Observation, { standingViews = [
   return Object.fromEntries([...standing, ...own]);
 }
 
-/** Findings about the circuit an observation names, else about its board, else about the supply. */
-export function findingsAt(
-  { board, circuit }: Pick<Observation, "board" | "circuit">,
-  installation: Installation,
-  weighing: Weighing,
-): readonly Finding[] {
-  if (circuit !== undefined) {
-    const at = installation.circuits.findIndex((one) => one.id === circuit && one.board.id === board);
-    return weighing.circuits[at] ?? [];
-  }
-  if (board !== undefined) return weighing.boards[installation.boards.findIndex(({ id }) => id === board)] ?? [];
-  return weighing.supply;
-}
-
-function choiceOf(chosen: Classification | null, { reasoning }: TopicReasoning): ObservationReasoning["choice"] {
+function choiceOf(chosen: Classification | null, { reasoning, least }: TopicReasoning): ObservationReasoning["choice"] {
   if (chosen === null) return "none";
   const { classification, possible, underAnyView, unsettled, open } = reasoning;
   if (chosen === classification) return "same";
@@ -85,6 +56,7 @@ function choiceOf(chosen: Classification | null, { reasoning }: TopicReasoning):
     const danger = possible.includes("C1") || possible.includes("C2");
     return classification === null && danger && (unsettled.length > 0 || open.length > 0) ? "allowed" : "differs";
   }
+  if (classification === null && SEVERITIES.indexOf(chosen) < SEVERITIES.indexOf(least)) return "differs";
   const wide = classification === null ? possible : underAnyView;
   return wide.includes(chosen) ? "allowed" : "differs";
 }

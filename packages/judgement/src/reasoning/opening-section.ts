@@ -2,7 +2,8 @@ import { fingerPosture, fingerReach, givenFromText, openingAccess } from "@good-
 import { type Evidence, isKnown, isKnownFact, type Verdict } from "@good-grounds/core";
 import { JOINTED_FINGER } from "@good-grounds/tables";
 import type { Topic } from "@good-grounds/topics";
-import { figuresFor, type WorkedFact } from "./worked-facts.ts";
+import type { WorkedFact } from "./results.ts";
+import { figuresFor } from "./worked/index.ts";
 
 /** Section through an opening with the jointed finger in it, as far as the figures of an observation tell. Lengths in mm. */
 export interface OpeningSection {

@@ -3,7 +3,7 @@ import type { AnswerFault, Issue } from "@good-grounds/core";
 import { readAnswers } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
 import { compiledTopic, TOPICS, topicById } from "@good-grounds/topics";
-import { factsFromFigures, needsOf } from "./worked-facts.ts";
+import { factsFromFigures, needsOf } from "./worked/index.ts";
 
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
 export function topicIssues(file: InspectionFile): readonly Issue[] {

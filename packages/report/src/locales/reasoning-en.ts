@@ -40,6 +40,8 @@ const LAYER_STATE: Readonly<Record<LayerState, string>> = Object.freeze({
 const list = (parts: readonly string[], last: string): string =>
   parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} ${last} ${parts[parts.length - 1]}`;
 
+const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
 /** What is left between a hazard and a person, by the least and the most it can be: nothing, one layer, two or more. */
 const LAYERS_LEFT: readonly string[] = [
   "nothing stands between",
@@ -118,7 +120,18 @@ export const REASONING = Object.freeze({
   held: (question: string, words: string) => (words === "" ? question : `${question} Taken: ${words}`),
   notAsked: "not known",
   workedBy: (check: string) => `by calculation (${check})`,
-  against: (clause: string, check: string) => `The calculation ${check} says otherwise: ${clause}`,
+  /** Something known that does not fit what the observation says; `source` is what knows it. */
+  contradiction: (source: string, known: string, stated: string) =>
+    `${capital(source)} says that ${known}. The observation says that ${stated}. Settle which is so.`,
+  beside: (source: string, known: string) => `Beside the limitation: ${source} says that ${known}`,
+  differing: (said: readonly string[]) => `${capital(said.join("; "))}. Settle which of them is meant.`,
+  says: (sources: readonly string[], clause: string) => `${list(sources, "and")} says that ${clause}`,
+  byFile: (recorded: string) => `the inspection file (${recorded})`,
+  byCheck: (check: string) => `the calculation ${check}`,
+  recordedAs: (recorded: string) => `as recorded (${recorded})`,
+  toSettle: "To settle first",
+  stated: "stated",
+  seeToSettle: "contradicted: see what to settle",
   whyNotWorse: (worse: string) => `Why not ${worse}`,
   whyNotBetter: (better: string) => `Why not ${better}`,
   holds: (route: string, layers: readonly string[]) => `${route} – still holding: ${list(layers, "and")}`,

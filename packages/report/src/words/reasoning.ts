@@ -6,6 +6,7 @@ import type {
   FactOf,
   Judgement,
   Layer,
+  Path,
   Reasoning,
   Severity,
   Subject,
@@ -26,8 +27,12 @@ export interface ReasonedTopic {
   readonly client: Readonly<Partial<Record<Classification, string>>>;
   /** Facts that computations answered. */
   readonly worked: readonly WorkedAnswer[];
-  /** Computations that say otherwise than what was stated. */
-  readonly against: readonly WorkedAnswer[];
+  /** Facts that the inspection records. */
+  readonly recorded: readonly RecordedAnswer[];
+  /** What is known and says otherwise than what was stated; `stated` is null beside a limitation. */
+  readonly against: readonly Otherwise[];
+  /** Facts of which the things spoken of, or the sources, do not say the same. */
+  readonly differing: readonly { readonly fact: string; readonly answers: readonly KnownAnswer[] }[];
   readonly remedies: readonly { readonly remedy: { readonly words: string }; readonly after: readonly Severity[] }[];
 }
 
@@ -36,7 +41,22 @@ interface WorkedAnswer {
   readonly by: string;
   readonly value: string | null;
   readonly judgement: Judgement;
+  readonly of?: readonly Path[];
 }
+
+interface RecordedAnswer {
+  readonly fact: string;
+  readonly property: string;
+  /** The property as it is recorded, in words. */
+  readonly words: string;
+  readonly value: string;
+  readonly leaf: FactGround;
+  readonly of: readonly Path[];
+}
+
+type KnownAnswer = WorkedAnswer | RecordedAnswer;
+
+type Otherwise = KnownAnswer & { readonly stated: string | null };
 
 /** The reasoning of one observation of an inspection, with the inspector's choice. */
 export interface ReasonedObservation extends ReasonedTopic {
@@ -109,7 +129,7 @@ export function clientSentence(one: ReasonedTopic | ReasonedObservation): string
 /** The whole line of reasoning in parts, each a few lines. Parts with nothing to say are left out. */
 export function reasoningParts(one: ReasonedTopic): readonly ReasoningPart[] {
   const parts: readonly ReasoningPart[] = [
-    { heading: REASONING.cannotBe, lines: contradictionsOf(one) },
+    { heading: REASONING.toSettle, lines: toSettle(one) },
     { heading: REASONING.argument, lines: argumentOf(one) },
     whyNotWorse(one),
     whyNotBetter(one),
@@ -226,9 +246,40 @@ function argumentOf(one: ReasonedTopic): readonly ReasoningLine[] {
         ...because.map((name) => factLine(name, one, 1)),
       );
   }
-  for (const { fact, by, value } of one.against)
-    lines.push(plain(0, REASONING.against(clauseOf(fact, value ?? "", one.topic), by)));
+  lines.push(
+    ...one.against.filter(({ stated }) => stated === null).map((other) => plain(0, otherwiseWords(other, one.topic))),
+  );
   return lines;
+}
+
+/** What has to be settled before anything follows: statements against what is known, and answers that differ. */
+function toSettle(one: ReasonedTopic): readonly ReasoningLine[] {
+  return [
+    ...one.against.filter(({ stated }) => stated !== null).map((other) => plain(0, otherwiseWords(other, one.topic))),
+    ...one.differing.map(({ fact, answers }) => plain(0, differingWords(fact, answers, one.topic))),
+  ];
+}
+
+/** What is known beside what an observation states otherwise, or beside its limitation. */
+export function otherwiseWords(other: Otherwise, topic: Pick<Subject, "facts">): string {
+  const { fact, value, stated } = other;
+  const known = clauseOf(fact, value ?? "", topic);
+  if (stated === null) return REASONING.beside(sourceOf(other), known);
+  return REASONING.contradiction(sourceOf(other), known, clauseOf(fact, stated, topic));
+}
+
+/** Answers to one fact that cannot all be so, with what says each. */
+export function differingWords(fact: string, answers: readonly KnownAnswer[], topic: Pick<Subject, "facts">): string {
+  const said = new Map<string, Set<string>>();
+  for (const answer of answers) {
+    const clause = clauseOf(fact, answer.value ?? "", topic);
+    said.set(clause, (said.get(clause) ?? new Set()).add(sourceOf(answer)));
+  }
+  return REASONING.differing([...said].map(([clause, sources]) => REASONING.says([...sources], clause)));
+}
+
+function sourceOf(known: KnownAnswer): string {
+  return "property" in known ? REASONING.byFile(known.words) : REASONING.byCheck(known.by);
 }
 
 /** What is danger by itself and is so, or may be so where that could still change the answer. */
@@ -367,8 +418,12 @@ export function factLine(name: string, one: ReasonedTopic, depth: number): Reaso
   const ground = reasoning.grounds.get(fact);
   const asks = topic.facts[fact]?.asks ?? fact;
   if (ground === undefined) return { depth, tag: REASONING.notAsked, words: asks };
-  const by = worked.find((answer) => answer.fact === fact)?.by;
   const { tag, words } = groundWords(ground, asks);
+  const isContradicted = one.against.some((other) => other.fact === fact && other.stated !== null);
+  if (isContradicted) return { depth, tag: REASONING.stated, words: `${words}, ${REASONING.seeToSettle}` };
+  const record = one.recorded.find((answer) => answer.fact === fact);
+  if (record !== undefined) return { depth, tag, words: `${words}, ${REASONING.recordedAs(record.words)}` };
+  const by = worked.find((answer) => answer.fact === fact)?.by;
   return by === undefined
     ? { depth, tag, words }
     : { depth, tag: REASONING.computed, words: `${words}, ${REASONING.workedBy(by)}` };
@@ -383,7 +438,10 @@ function groundWords(ground: FactGround, asks: string): { readonly tag: string; 
       words: `${asks} (${[SILENCE[silence], reason].filter((part) => part !== "").join(": ")})`,
     };
   }
-  return { tag: REASONING.seen, words: `${ground.term.name} ${valueWords(ground as Evidence<Unit>)}` };
+  return {
+    tag: REASONING[ground.kind === "measured" ? "measured" : "seen"],
+    words: `${ground.term.name} ${valueWords(ground as Evidence<Unit>)}`,
+  };
 }
 
 /** What a value of a fact says, as a clause. */

@@ -32,6 +32,6 @@ export function openService(): Service {
     ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),
     reach: async (asked) => (await reachPiece()).reachOf(asked),
     report: async (json) => (await writerPiece()).writePdf(json),
-    reason: async (...args) => (await topicPiece()).reasonAbout(desk.weighed, ...args),
+    reason: async (...args) => (await topicPiece()).reasonView(desk.weighed, ...args),
   };
 }

@@ -1,27 +1,12 @@
 import { openingAccess } from "@good-grounds/computations";
-import {
-  type AnswerFault,
-  EDITIONS,
-  type EditionId,
-  type FactOf,
-  type Finding,
-  severitiesOf,
-  unitSymbol,
-} from "@good-grounds/core";
-import {
-  factsFromFigures,
-  factsFromFindings,
-  kebab,
-  needsOf,
-  type OpeningSection,
-  openingSection,
-  reasonTopic,
-  type TopicReasoning,
-} from "@good-grounds/judgement";
+import { type AnswerFault, EDITIONS, type EditionId, type FactOf, severitiesOf, unitSymbol } from "@good-grounds/core";
+import { kebab, type OpeningSection, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import {
   clauseOf,
+  differingWords,
   factLine,
   headline,
+  otherwiseWords,
   probeDrawing,
   REASONING,
   reasoningParts,
@@ -53,7 +38,7 @@ function labelOf({ id, title, group }: Topic): TopicLabel {
 /** The edition in force where a job does not say which one its report is made to. */
 const NEWEST = EDITIONS.at(-1) as EditionId;
 
-export function reasonAbout(
+export function reasonView(
   weighed: Weighed | undefined,
   id: string,
   facts: Facts,
@@ -63,25 +48,13 @@ export function reasonAbout(
   const topic = topicById(id);
   if (topic === undefined) throw new Error(ENGINE.noTopic(id));
   const edition = weighed?.installation.edition ?? NEWEST;
-  const figureNames = needsOf(topic);
-  const isFigure = (name: string) => !Object.hasOwn(topic.facts, name) && figureNames.has(name);
-  const figures = Object.entries(facts).filter(
-    (entry): entry is [string, string] => isFigure(entry[0]) && typeof entry[1] === "string",
-  );
-  const said = Object.fromEntries(Object.entries(facts).filter(([name]) => !isFigure(name)));
-  const byHand = factsFromFigures(topic, Object.fromEntries(figures)).worked;
-  const byChecks = place === undefined ? [] : factsFromFindings(topic, findingsAt(weighed, place));
-  const worked = [...byHand, ...byChecks.filter(({ fact }) => !byHand.some((one) => one.fact === fact))];
-  const given = Object.fromEntries(figures);
-  return {
-    ...viewOf(reasonTopic(topic, edition, said, positions, worked), edition),
-    figures: figuresOf(topic, given),
-    section: sectionOf(openingSection(topic, given, byHand)),
-  };
+  const at = weighed === undefined || place === undefined ? {} : { at: { ...weighed, ...place } };
+  const one = reasonAbout({ topic, edition, said: facts, positions, ...at });
+  return { ...viewOf(one, edition), figures: figuresOf(topic, facts), section: sectionOf(one.opening) };
 }
 
 /** The figures that decide what a finger reaches through an opening, where the topic asks that. */
-function figuresOf(topic: Topic, given: Readonly<Record<string, string>>): readonly FigureView[] {
+function figuresOf(topic: Topic, given: Facts): readonly FigureView[] {
   if (!Object.values(topic.facts).some(({ worked }) => worked?.by === openingAccess.id)) return [];
   return Object.entries(openingAccess.needs).map(([need, about]) => {
     const name = kebab(need);
@@ -89,9 +62,13 @@ function figuresOf(topic: Topic, given: Readonly<Record<string, string>>): reado
       name,
       asks: capital("term" in about ? about.term.name : about.matter.name),
       values: about.kind === "word" ? about.words : about.kind === "yes-no" ? ["yes", "no"] : [],
-      given: given[name] ?? "",
+      given: textOf(given[name]),
     };
   });
+}
+
+function textOf(given: Facts[string] | undefined): string {
+  return typeof given === "string" ? given : "";
 }
 
 function capital(text: string): string {
@@ -104,19 +81,8 @@ function sectionOf(section: OpeningSection | undefined): string | undefined {
   return probeDrawing({ ...section, words });
 }
 
-function findingsAt(weighed: Weighed | undefined, { board, circuit }: Where): readonly Finding[] {
-  if (weighed === undefined) return [];
-  const { installation, weighing } = weighed;
-  if (circuit !== undefined) {
-    const at = installation.circuits.findIndex((one) => one.id === circuit && one.board.id === board);
-    return weighing.circuits[at] ?? [];
-  }
-  if (board === undefined) return weighing.supply;
-  return weighing.boards[installation.boards.findIndex(({ id }) => id === board)] ?? [];
-}
-
 function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figures" | "section"> {
-  const { topic, reasoning, worked, against, remedies, faults } = one;
+  const { topic, reasoning, worked, recorded, against, differing, remedies, faults } = one;
   const { next } = reasoning;
   const asked = next === undefined ? undefined : topic.facts[next.fact];
   const changes = (list: TopicReasoning["reasoning"]["deciding"]["up"]): readonly ChangeView[] =>
@@ -124,8 +90,6 @@ function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figu
       clauses: Object.entries(facts).map(([name, value]) => clauseOf(name, value, topic)),
       possible: severitiesOf(possible),
     }));
-  const said = (answers: TopicReasoning["worked"]) =>
-    answers.map(({ fact, by, value }) => ({ fact, by, words: clauseOf(fact, value ?? "", topic) }));
   return {
     topic: labelOf(topic),
     edition,
@@ -155,8 +119,12 @@ function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figu
     })),
     up: changes(reasoning.deciding.up),
     down: changes(reasoning.deciding.down),
-    worked: said(worked),
-    against: said(against),
+    worked: worked.map(({ fact, by, value }) => ({ fact, by, words: clauseOf(fact, value ?? "", topic) })),
+    recorded: recorded.map(({ fact, words, value }) => ({ fact, by: words, words: clauseOf(fact, value, topic) })),
+    against: [
+      ...against.map((other) => ({ fact: other.fact, words: otherwiseWords(other, topic) })),
+      ...differing.map(({ fact, answers }) => ({ fact, words: differingWords(fact, answers, topic) })),
+    ],
     remedies: remedies.map(({ remedy, after }) => ({ words: remedy.words, after })),
     regulations: regulationsOf(one),
     faults: faults.map((fault) => ({ name: fault.name, words: faultWords(fault) })),

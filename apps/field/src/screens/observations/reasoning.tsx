@@ -35,8 +35,8 @@ export function Reasoning({ observation, state }: ReasoningProps) {
         </button>
       </div>
       <Possible view={view} />
-      {view.against.map(({ fact, by, words }) => (
-        <Notice key={fact}>{OBSERVATIONS.against(words, by)}</Notice>
+      {view.against.map(({ words }) => (
+        <Notice key={words}>{words}</Notice>
       ))}
       {view.next !== undefined && <NextQuestion key={view.next.fact} observation={observation} question={view.next} />}
       <Reach observation={observation} topic={topic} />

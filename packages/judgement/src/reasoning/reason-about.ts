@@ -1,0 +1,113 @@
+import {
+  type Answer,
+  type Classification,
+  type Compiled,
+  type EditionId,
+  type Finding,
+  type Knowledge,
+  reason,
+  statementThatHolds,
+  type Weighing,
+} from "@good-grounds/core";
+import type { Installation } from "@good-grounds/inspection";
+import type { Topic } from "@good-grounds/topics";
+import { compiledTopic } from "@good-grounds/topics";
+import { openingSection } from "./opening-section.ts";
+import { answersFromRecord } from "./recorded/index.ts";
+import { remediesThatHelp } from "./remedies.ts";
+import type { TopicReasoning, WorkedFact } from "./results.ts";
+import { type Agreed, type Answered, agreed, agreedByBoth, leastThatStands, settled } from "./settled/index.ts";
+import { findingsAbout, type Place, spokenOf } from "./spoken-of/index.ts";
+import { answersFromFindings, factsFromFigures, partedSaid } from "./worked/index.ts";
+
+/** What is asked: a topic, what was said of it, and what the observation speaks of. */
+export interface ReasonRequest {
+  readonly topic: Topic;
+  readonly edition: EditionId;
+  /** Answers to the topic's facts, and figures of the computations behind them, by name, as an observation has them. */
+  readonly said: Readonly<Record<string, Answer>>;
+  /** Positions by contested point; the more usual one is taken where none is named. */
+  readonly positions?: Readonly<Record<string, string>>;
+  /** The inspection and the place in it; without it nothing is known but what is said. */
+  readonly at?: ReasonPlace;
+}
+
+/** A place in a weighed inspection. */
+export interface ReasonPlace extends Place {
+  readonly installation: Installation;
+  readonly weighing: Weighing;
+}
+
+/**
+ * Everything that follows for a topic from what is said, from figures given with it, from what the inspection records
+ * and from the findings about the same things. The one way in, for app, command and report.
+ */
+export function reasonAbout({ topic, edition, said, positions = {}, at }: ReasonRequest): TopicReasoning {
+  const compiled = compiledTopic(topic, edition);
+  const { facts, figures } = partedSaid(topic, said);
+  const byHand = factsFromFigures(topic, figures);
+  const made = settled(facts, positions, knownOf(topic, byHand.worked, at, compiled), compiled);
+  const { knowledge, faults, taken, against, differing } = made;
+  const opening = openingSection(topic, figures, byHand.worked);
+  return {
+    topic,
+    reasoning: reason(compiled, knowledge),
+    least: leastThatStands(made, compiled),
+    faults,
+    issues: byHand.issues,
+    client: toldOf(topic, compiled, knowledge),
+    worked: taken.flatMap((one) => ("judgement" in one ? [one] : [])),
+    recorded: taken.flatMap((one) => ("judgement" in one ? [] : [one])),
+    against,
+    differing,
+    remedies: remediesThatHelp(topic, compiled, knowledge),
+    ...(opening === undefined ? {} : { opening }),
+  };
+}
+
+/**
+ * What is known of each fact. Figures given with the observation are of the thing itself and go before what the file
+ * says of its place.
+ */
+function knownOf(
+  topic: Topic,
+  byHand: readonly WorkedFact[],
+  at: ReasonPlace | undefined,
+  compiled: Compiled,
+): ReadonlyMap<string, Agreed> {
+  const given = agreedByFact(topic, byHand, compiled);
+  const spoken = at === undefined ? undefined : spokenOf(at.installation, at.weighing, at);
+  if (spoken === undefined) return given;
+  const recorded = agreedByFact(topic, answersFromRecord(topic, spoken), compiled);
+  const found = knownFromFindings(topic, findingsAbout(spoken), compiled);
+  const isGiven = new Set(byHand.map(({ fact }) => fact));
+  return new Map(
+    Object.keys(topic.facts).map((fact) => [
+      fact,
+      isGiven.has(fact) ? (given.get(fact) ?? {}) : agreedByBoth(recorded.get(fact) ?? {}, found.get(fact) ?? {}),
+    ]),
+  );
+}
+
+/** What findings say of each fact of a topic, where those of the same check about several things agree. */
+export function knownFromFindings(
+  topic: Topic,
+  findings: readonly Finding[],
+  compiled: Compiled,
+): ReadonlyMap<string, Agreed> {
+  return agreedByFact(topic, answersFromFindings(topic, findings), compiled);
+}
+
+function agreedByFact({ facts }: Topic, answers: readonly Answered[], compiled: Compiled): ReadonlyMap<string, Agreed> {
+  const of = (fact: string) => answers.filter((one) => one.fact === fact);
+  return new Map(Object.keys(facts).map((fact) => [fact, agreed(fact, of(fact), compiled)]));
+}
+
+function toldOf({ client }: Topic, compiled: Compiled, knowledge: Knowledge): TopicReasoning["client"] {
+  return Object.fromEntries(
+    Object.entries(client).flatMap(([classification, statements]) => {
+      const said = statementThatHolds(statements, classification as Classification, compiled, knowledge);
+      return said === undefined ? [] : [[classification, said.words]];
+    }),
+  );
+}

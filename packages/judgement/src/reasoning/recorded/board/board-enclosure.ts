@@ -1,0 +1,10 @@
+import { ofBoard } from "../file-leaves.ts";
+import { worded } from "../property.ts";
+
+/** What the enclosure of the board is made of. */
+export const boardEnclosure = worded(
+  "board-enclosure",
+  "enclosure of the board",
+  ["metal", "non-combustible", "combustible", "wood-backed"],
+  (spoken) => ofBoard(spoken, "enclosure", "enclosure of the board", ({ enclosure }) => enclosure),
+);

@@ -1,0 +1,3 @@
+export * from "./answers.ts";
+export * from "./properties.ts";
+export type { RecordedProperty } from "./property.ts";

@@ -1,0 +1,81 @@
+import { boardEnclosure } from "./board/board-enclosure.ts";
+import { boardRcds } from "./board/board-rcds.ts";
+import { mainSwitchPoles } from "./board/main-switch-poles.ts";
+import { surgeProtection } from "./board/surge-protection.ts";
+import { bondConnected } from "./bond/bond-connected.ts";
+import { bondExtraneous } from "./bond/bond-extraneous.ts";
+import { bondSize } from "./bond/bond-size.ts";
+import { cableKind } from "./cable/cable-kind.ts";
+import { conductorMaterial } from "./cable/conductor-material.ts";
+import { cpcSize } from "./cable/cpc-size.ts";
+import { installationMethod } from "./cable/installation-method.ts";
+import { lineSize } from "./cable/line-size.ts";
+import { circuitLoad } from "./circuit/circuit-load.ts";
+import { circuitShape } from "./circuit/circuit-shape.ts";
+import { socketOutlets } from "./circuit/socket-outlets.ts";
+import { deviceRated } from "./device/device-rated.ts";
+import { deviceStandard } from "./device/device-standard.ts";
+import { deviceType } from "./device/device-type.ts";
+import { letDwelling } from "./premises/let-dwelling.ts";
+import { nation } from "./premises/nation.ts";
+import { premisesUse } from "./premises/premises-use.ts";
+import { tenure } from "./premises/tenure.ts";
+import type { RecordedProperty } from "./property.ts";
+import { rcdDelay } from "./rcd/rcd-delay.ts";
+import { rcdPresent } from "./rcd/rcd-present.ts";
+import { rcdResidual } from "./rcd/rcd-residual.ts";
+import { rcdState } from "./rcd/rcd-state.ts";
+import { rcdTime } from "./rcd/rcd-time.ts";
+import { rcdType } from "./rcd/rcd-type.ts";
+import { earthingConductorSize } from "./supply/earthing-conductor-size.ts";
+import { earthingSystem } from "./supply/earthing-system.ts";
+import { electrodeResistance } from "./supply/electrode-resistance.ts";
+import { externalImpedance } from "./supply/external-impedance.ts";
+import { liveConductors } from "./supply/live-conductors.ts";
+import { phases } from "./supply/phases.ts";
+import { publicSupply } from "./supply/public-supply.ts";
+
+/** Every property of an inspection that answers facts. A new one is a file and a line here. */
+export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
+  boardEnclosure,
+  boardRcds,
+  mainSwitchPoles,
+  surgeProtection,
+  bondConnected,
+  bondExtraneous,
+  bondSize,
+  cableKind,
+  conductorMaterial,
+  cpcSize,
+  installationMethod,
+  lineSize,
+  circuitLoad,
+  circuitShape,
+  socketOutlets,
+  deviceRated,
+  deviceStandard,
+  deviceType,
+  letDwelling,
+  nation,
+  premisesUse,
+  tenure,
+  rcdDelay,
+  rcdPresent,
+  rcdResidual,
+  rcdState,
+  rcdTime,
+  rcdType,
+  earthingConductorSize,
+  earthingSystem,
+  electrodeResistance,
+  externalImpedance,
+  liveConductors,
+  phases,
+  publicSupply,
+]);
+
+const BY_ID = new Map(RECORDED_PROPERTIES.map((property) => [property.id, property]));
+
+export function recordedProperty(id: string): RecordedProperty | undefined {
+  return BY_ID.get(id);
+}

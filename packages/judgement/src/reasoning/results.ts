@@ -1,0 +1,95 @@
+import type {
+  AnswerFault,
+  Classification,
+  FactGround,
+  Issue,
+  Judgement,
+  Path,
+  Reasoning,
+  Severity,
+} from "@good-grounds/core";
+import type { Remedy, Topic } from "@good-grounds/topics";
+import type { OpeningSection } from "./opening-section.ts";
+
+/** A fact that a computation answers, with the judgement it rests on. */
+export interface WorkedFact {
+  readonly fact: string;
+  readonly by: string;
+  /** The value that follows, or null where the computation leaves it open. */
+  readonly value: string | null;
+  readonly judgement: Judgement;
+  /** The places in the file of which its findings speak; left out where it was made from figures given by hand. */
+  readonly of?: readonly Path[];
+}
+
+/** A fact that the inspection records, with the leaf it rests on. */
+export interface RecordedFact {
+  readonly fact: string;
+  /** Id of the property that is recorded. */
+  readonly property: string;
+  /** The property as it is recorded, in words: "system earthing: TT". */
+  readonly words: string;
+  readonly value: string;
+  readonly leaf: FactGround;
+  readonly of: readonly Path[];
+}
+
+/** A fact that is known without having been asked. */
+export type KnownFact = WorkedFact | RecordedFact;
+
+/** A fact of which several things, or several sources, say what cannot all be so. It stays open. */
+export interface Differing {
+  readonly fact: string;
+  readonly answers: readonly KnownFact[];
+}
+
+/** What is known of a fact and does not fit what the observation says of it. */
+export type Otherwise = KnownFact & {
+  /** The values that the observation states; null where it states a limitation, beside which this only stands. */
+  readonly stated: string | null;
+};
+
+/** A remedy and what would be possible once it is done. */
+export interface RemedyEffect {
+  readonly remedy: Remedy;
+  readonly after: readonly Severity[];
+}
+
+/** Everything that follows for one topic. */
+export interface TopicReasoning {
+  readonly topic: Topic;
+  readonly reasoning: Reasoning;
+  /**
+   * The least severity that stands: the least that is possible, and where statements contradict what is known, the worst
+   * of what each reading would lead to at the least. Nothing below it is a settled answer.
+   */
+  readonly least: Severity;
+  readonly faults: readonly AnswerFault[];
+  /** What is wrong with figures given for computations, placed by the figure's name. */
+  readonly issues: readonly Issue[];
+  /** What the person who ordered the report can be told under each classification; only what is known to be true. */
+  readonly client: Readonly<Partial<Record<Classification, string>>>;
+  /** Facts that computations answered. */
+  readonly worked: readonly WorkedFact[];
+  /** Facts that the inspection records. */
+  readonly recorded: readonly RecordedFact[];
+  /** What is known and says otherwise than what was stated: to be settled, or beside a limitation. */
+  readonly against: readonly Otherwise[];
+  /** Facts of which the things spoken of, or the sources, do not say the same. */
+  readonly differing: readonly Differing[];
+  /** Remedies that lower what is possible, cheapest first; those that leave danger for certain come after the others. */
+  readonly remedies: readonly RemedyEffect[];
+  /** The opening that figures describe, to be drawn. */
+  readonly opening?: OpeningSection;
+}
+
+/** The line of reasoning of one observation of an inspection, and how the inspector's choice stands to it. */
+export interface ObservationReasoning extends TopicReasoning {
+  readonly observation: string;
+  readonly path: Path;
+  readonly chosen: Classification | null;
+  /** How the choice stands to what follows: `same`; `allowed` while more than one is possible or by another position; `differs`. */
+  readonly choice: "none" | "same" | "allowed" | "differs";
+  /** What was done about danger before leaving. */
+  readonly madeSafe?: string;
+}

@@ -1,0 +1,3 @@
+export * from "./agreed.ts";
+export * from "./least.ts";
+export * from "./settled.ts";

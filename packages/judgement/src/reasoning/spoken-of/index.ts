@@ -1,0 +1,2 @@
+export * from "./findings.ts";
+export * from "./spoken-of.ts";
