@@ -2,6 +2,7 @@ import { TOPICS } from "./gathered.ts";
 import type { Topic } from "./topic.ts";
 
 export * from "./compiled.ts";
+export * from "./former-facts.ts";
 export { TOPICS } from "./gathered.ts";
 export { findTopics } from "./search/find-topics.ts";
 export * from "./topic.ts";

@@ -47,6 +47,12 @@ export interface PlainWords {
   readonly values: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }
 
+/** How the answer to a fact that earlier files knew by another name is read: the fact today, and what each value says of it; nothing where the values are the same. */
+export interface FormerFact {
+  readonly fact: string;
+  readonly says: Readonly<Record<string, string>>;
+}
+
 /**
  * One subject of observation: what to ask, what stands between the hazard and a person, what the edition asks for, and
  * where competent inspectors differ. Facts and routes lead to a severity only through the layers left.
@@ -59,6 +65,8 @@ export interface Topic extends Subject {
   /** Facts and contested points that are defined once for all topics. */
   readonly shared: readonly string[];
   readonly plain: PlainWords;
+  /** Facts of earlier files by the names they had, with none where it is no longer asked. */
+  readonly formerly?: Readonly<Record<string, readonly FormerFact[]>>;
   /**
    * What the person who ordered the report is told, a plain sentence or two by classification; reading age about eleven.
    * Words that claim more than the classification itself implies carry the rule under which they are true; of several the

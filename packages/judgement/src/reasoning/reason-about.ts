@@ -11,7 +11,7 @@ import {
 } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import type { Topic } from "@good-grounds/topics";
-import { compiledTopic } from "@good-grounds/topics";
+import { compiledTopic, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
 import { openingSection } from "./opening-section.ts";
 import { answersFromRecord } from "./recorded/index.ts";
 import { remediesThatHelp } from "./remedies.ts";
@@ -44,9 +44,14 @@ export interface ReasonPlace extends Place {
  */
 export function reasonAbout({ topic, edition, said, positions = {}, at }: ReasonRequest): TopicReasoning {
   const compiled = compiledTopic(topic, edition);
-  const { facts, figures } = partedSaid(topic, said);
+  const { facts, figures } = partedSaid(topic, withFormerFacts(topic, said));
   const byHand = factsFromFigures(topic, figures);
-  const made = settled(facts, positions, knownOf(topic, byHand.worked, at, compiled), compiled);
+  const made = settled(
+    facts,
+    withFormerPositions(topic, positions),
+    knownOf(topic, byHand.worked, at, compiled),
+    compiled,
+  );
   const { knowledge, faults, taken, against, differing } = made;
   const opening = openingSection(topic, figures, byHand.worked);
   return {

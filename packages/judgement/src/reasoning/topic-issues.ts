@@ -2,13 +2,16 @@ import { CHECKS } from "@good-grounds/computations";
 import type { AnswerFault, Issue } from "@good-grounds/core";
 import { readAnswers } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
-import { compiledTopic, TOPICS, topicById } from "@good-grounds/topics";
+import { compiledTopic, TOPICS, topicById, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
 import { factsFromFigures, needsOf } from "./worked/index.ts";
 
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
 export function topicIssues(file: InspectionFile): readonly Issue[] {
   const issues: Issue[] = [];
-  for (const [number, { topic: name, facts = {}, positions = {}, answers = [] }] of file.observations.entries()) {
+  for (const [
+    number,
+    { topic: name, facts: stated = {}, positions = {}, answers = [] },
+  ] of file.observations.entries()) {
     for (const [j, { check }] of answers.entries())
       if (!CHECKS.some(({ id }) => id === check))
         issues.push(noCheck(["observations", number, "answers", j, "check"], check));
@@ -20,11 +23,14 @@ export function topicIssues(file: InspectionFile): readonly Issue[] {
       continue;
     }
     const figures = needsOf(topic);
+    const facts = withFormerFacts(topic, stated);
     const isFigure = (fact: string) => !Object.hasOwn(topic.facts, fact) && figures.has(fact);
     const compiled = compiledTopic(topic, file.edition);
     const { faults } = readAnswers(compiled, {
       facts: Object.fromEntries(Object.entries(facts).filter(([fact]) => !isFigure(fact))),
-      positions: Object.fromEntries(Object.entries(positions).map(([point, { position }]) => [point, position])),
+      positions: Object.fromEntries(
+        Object.entries(withFormerPositions(topic, positions)).map(([point, { position }]) => [point, position]),
+      ),
     });
     issues.push(...faults.map((fault) => answerIssue(fault, [...at])));
     const given = Object.entries(facts).filter(
@@ -50,7 +56,10 @@ export function topicIssues(file: InspectionFile): readonly Issue[] {
       issues.push(noTopic(["standingViews", number, "topic"], name));
       continue;
     }
-    const { faults } = readAnswers(compiledTopic(topic, file.edition), { facts: {}, positions: { [point]: position } });
+    const { faults } = readAnswers(compiledTopic(topic, file.edition), {
+      facts: {},
+      positions: withFormerPositions(topic, { [point]: position }),
+    });
     issues.push(
       ...faults.map((fault) => ({
         ...answerIssue(fault, []),

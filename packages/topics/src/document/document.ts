@@ -159,6 +159,15 @@ export interface Given extends Node {
   readonly values: readonly Word[];
 }
 
+/** A fact that earlier files answer under another name: the values it had and what each says now. */
+export interface Formerly extends Node {
+  readonly kind: "formerly";
+  readonly name: Word;
+  /** None where it is no longer asked. */
+  readonly fact?: Word;
+  readonly values: readonly { readonly former: Word; readonly now: readonly Word[] }[];
+}
+
 export type Statement =
   | Fact
   | Amount
@@ -171,7 +180,8 @@ export type Statement =
   | Said
   | RemedyNode
   | Example
-  | Given;
+  | Given
+  | Formerly;
 
 /** A text as read: a topic, or a file of facts, states and contested points that topics share. */
 export interface Document extends Node {

@@ -68,6 +68,8 @@ function printStatement(one: Statement): readonly string[] {
       return [`remedy: ${one.words}`, ...deeper(makes(one.makes))];
     case "given":
       return [`given ${one.fact.text} ${either(one.values)}`];
+    case "formerly":
+      return [formerLine(one)];
     case "example":
       return exampleLines(one);
   }
@@ -188,4 +190,10 @@ function either(words: readonly Word[]): string {
 
 function deeper(lines: readonly string[]): readonly string[] {
   return lines.map((line) => `  ${line}`);
+}
+
+function formerLine({ name, fact, values }: Extract<Statement, { kind: "formerly" }>): string {
+  if (fact === undefined) return `formerly ${name.text}: no longer asked`;
+  const says = values.map(({ former, now }) => `${former.text} is ${either(now)}`);
+  return `formerly ${name.text} as ${fact.text}${says.length === 0 ? "" : `: ${says.join(", ")}`}`;
 }

@@ -9,7 +9,7 @@ import { readAmount, readFact } from "./fact.ts";
 import { placed } from "./link.ts";
 import { readPoint, readState } from "./point.ts";
 import { readRoute } from "./route.ts";
-import { readGiven, readRemedy, readSaid } from "./said.ts";
+import { readFormerly, readGiven, readRemedy, readSaid } from "./said.ts";
 import { readBelow } from "./statements.ts";
 
 /** Statements of a topic, by the word they begin with. */
@@ -26,8 +26,10 @@ const STATEMENTS: Readonly<Record<string, (line: Line, desk: Desk) => Statement 
   said: readSaid,
   remedy: readRemedy,
   example: readExample,
+  formerly: readFormerly,
 };
-const SHARED = new Set(["fact", "amount", "contested", "state"]);
+/** What topics share; dangers and contradictions of a shared text hold in every topic that asks of what they speak. */
+const SHARED = new Set(["fact", "amount", "contested", "state", "danger", "contradiction"]);
 
 /** Reads one text. What can be read is read; everything wrong is told at once, each at its place. Never throws. */
 export function readDocument(

@@ -1,6 +1,6 @@
 import { SEVERITIES, type Severity } from "@good-grounds/core";
 import type { Condition, Word } from "../document/condition.ts";
-import type { Given, RemedyNode, Said } from "../document/document.ts";
+import type { Formerly, Given, RemedyNode, Said } from "../document/document.ts";
 import type { Line } from "../text/lines.ts";
 import { readCondition } from "./condition.ts";
 import { COMMA, type Desk, listOf, match, OR } from "./desk.ts";
@@ -84,4 +84,34 @@ export function readGiven(line: Line, desk: Desk): Given | undefined {
   if (fact === undefined || values === undefined)
     return desk.misspelt(line, '"given", a shared fact, and the value or values that the subject itself says');
   return { kind: "given", ...placed(line), fact, values: listOf(values, OR) };
+}
+
+/** `formerly NAME as FACT: VALUE is VALUE [or VALUE], ...` or `formerly NAME as FACT` where the values are
+ * the same, or `formerly NAME: no longer asked`: how earlier files are read. A value left out says too little. */
+export function readFormerly(line: Line, desk: Desk): Formerly | undefined {
+  desk.nothingBelow(line);
+  const { gone } = match(line, /^formerly (?<gone>[a-z0-9][a-z0-9-]*): no longer asked$/) ?? {};
+  if (gone !== undefined) return { kind: "formerly", ...placed(line), name: gone, values: [] };
+  const { name, fact, list } =
+    match(line, /^formerly (?<name>[a-z0-9][a-z0-9-]*) as (?<fact>[a-z0-9][a-z0-9-]*)(?:: (?<list>.+))?$/) ?? {};
+  if (name === undefined || fact === undefined)
+    return desk.misspelt(
+      line,
+      '"formerly", the name a fact had, "as", its name now, ":", and "VALUE is VALUE" for each',
+    );
+  const values = (list === undefined ? [] : listOf(list, COMMA)).flatMap((pair) => {
+    const found = /^(\S+) is (\S.*)$/.exec(pair.text);
+    if (found === null) {
+      desk.fault(pair.at, `"${pair.text}"`, 'a former value, "is", and what it says now', "part several by commas");
+      return [];
+    }
+    const [, former = "", now = ""] = found;
+    return [
+      {
+        former: { text: former, at: { ...pair.at, to: pair.at.from + former.length } },
+        now: listOf({ text: now, at: { ...pair.at, from: pair.at.to - now.length } }, OR),
+      },
+    ];
+  });
+  return { kind: "formerly", ...placed(line), name, fact, values };
 }

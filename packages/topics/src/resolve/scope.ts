@@ -1,10 +1,8 @@
 import type { Word } from "../document/condition.ts";
-import type { Amount, Document, Fact, Point, State, Statement } from "../document/document.ts";
+import type { Document } from "../document/document.ts";
 import type { TextFault } from "../text/fault.ts";
 import { nearTo } from "../text/near.ts";
-import { namesIn, type Shared } from "./shared.ts";
-
-export type Named = Fact | Amount | Point | State;
+import { isNamed, type Named, namesIn, type Shared } from "./shared.ts";
 
 /** What may be spoken of in one topic, and what is wrong with what is spoken of. */
 export class Scope {
@@ -12,16 +10,25 @@ export class Scope {
   readonly faults: TextFault[] = [];
   readonly #names = new Map<string, Named>();
   readonly #sharedNames = new Set<string>();
+  readonly #everywhere: Shared["everywhere"];
   readonly #unknown = new Map<string, { fault: TextFault; also: number[] }>();
 
   constructor(document: Document, shared: Shared) {
     this.file = document.file;
     for (const word of document.uses) this.#use(word, shared);
     for (const statement of document.statements) if (isNamed(statement)) this.#own(statement, shared);
+    this.#everywhere = shared.everywhere.filter(({ when }) =>
+      namesIn(when).every((name) => this.#names.has(name) && this.#sharedNames.has(name)),
+    );
   }
 
   get(name: string): Named | undefined {
     return this.#names.get(name);
+  }
+
+  /** Dangers and contradictions of shared texts that speak of nothing but what is asked here. */
+  everywhere(): Shared["everywhere"] {
+    return this.#everywhere;
   }
 
   isShared(name: string): boolean {
@@ -106,13 +113,4 @@ export class Scope {
       this.fault(named.name, `"${text}" a second time`, "each name once", "name one of the two otherwise");
     else this.#names.set(text, named);
   }
-}
-
-function isNamed(statement: Statement): statement is Named {
-  return (
-    statement.kind === "fact" ||
-    statement.kind === "amount" ||
-    statement.kind === "contested" ||
-    statement.kind === "state"
-  );
 }

@@ -1,6 +1,7 @@
 import {
   ALWAYS,
   type ContestedPoint,
+  type Contradiction,
   type Danger,
   type Departure,
   type Expression,
@@ -18,6 +19,7 @@ import { type Draft, statements } from "./draft.ts";
 import { examplesOf } from "./example.ts";
 import { expressionOf, stateIs } from "./expression.ts";
 import { checkValue, factOf } from "./fact.ts";
+import { formerlyOf } from "./formerly.ts";
 import { restricted } from "./restrict.ts";
 import { clientOf, plainOf, remediesOf } from "./said.ts";
 import { Scope } from "./scope.ts";
@@ -46,6 +48,8 @@ export function topicOf(
     paths: routesOf(draft),
     departures: departuresOf(draft),
     ...dangersOf(draft),
+    ...contradictionsOf(draft),
+    ...formerlyOf(draft),
     plain: plainOf(draft),
     client: clientOf(draft),
     remedies: remediesOf(draft),
@@ -170,12 +174,24 @@ function departuresOf(draft: Draft): readonly Departure[] {
 }
 
 function dangersOf(draft: Draft): { readonly dangers?: readonly Danger[] } {
-  const dangers = statements(draft, "danger").map(({ name, least, clause, regulations, when }) => ({
+  const shared = draft.scope.everywhere().filter((one) => one.kind === "danger");
+  const dangers = [...statements(draft, "danger"), ...shared].map(({ name, least, clause, regulations, when }) => ({
     id: name.text,
     least,
     when: draft.rule(when, [`danger ${name.text}`]),
     words: clause,
     regulations,
   }));
-  return dangers.length === 0 ? {} : { dangers };
+  const possible = dangers.filter(({ when }) => when.op !== "never");
+  return possible.length === 0 ? {} : { dangers: possible };
+}
+
+function contradictionsOf(draft: Draft): { readonly contradictions?: readonly Contradiction[] } {
+  const shared = draft.scope.everywhere().filter((one) => one.kind === "contradiction");
+  const contradictions = [...statements(draft, "contradiction"), ...shared].map(({ when, clause }) => ({
+    when: draft.rule(when, ["contradiction"]),
+    words: clause,
+  }));
+  const possible = contradictions.filter(({ when }) => when.op !== "never");
+  return possible.length === 0 ? {} : { contradictions: possible };
 }

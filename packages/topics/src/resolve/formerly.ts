@@ -1,0 +1,23 @@
+import type { FormerFact } from "../topic.ts";
+import { type Draft, statements } from "./draft.ts";
+import { checkValue } from "./fact.ts";
+
+/** How answers of earlier files to facts that have other names now are read. */
+export function formerlyOf(draft: Draft): { readonly formerly?: Readonly<Record<string, readonly FormerFact[]>> } {
+  const formerly: Record<string, readonly FormerFact[]> = {};
+  for (const { name, fact, values } of statements(draft, "formerly")) {
+    const within = [`formerly ${name.text}`];
+    if (draft.scope.get(name.text) !== undefined)
+      draft.scope.fault(name, `"${name.text}" is asked today`, "a name that is no longer used", "take it away", within);
+    const before = formerly[name.text] ?? [];
+    formerly[name.text] = before;
+    if (fact === undefined) continue;
+    const found = draft.scope.find(fact, within);
+    const says = values.map(({ former, now }) => {
+      if (found?.kind === "fact") for (const value of now) checkValue(value, found, draft.scope, within);
+      return [former.text, now.map(({ text }) => text).join(" | ")] as const;
+    });
+    formerly[name.text] = [...before, { fact: fact.text, says: Object.fromEntries(says) }];
+  }
+  return Object.keys(formerly).length === 0 ? {} : { formerly };
+}
