@@ -1,0 +1,33 @@
+/**
+ * States in which things are found, each with what people type for it. A word may stand for several states; a phrase of
+ * two or three words means what it says here and not what its words mean alone.
+ */
+export const STATES: Readonly<Record<string, string>> = Object.freeze({
+  showing:
+    "showing, shows, exposed, bare, live, visible, touchable, accessible, live parts, live part, live bits, live metal, live copper, bare copper, bare wires, copper, can touch, can be touched, fingers, finger, poking, sticking out, stick out, wires out, unguarded, unshrouded, open to touch, on view, naked, reach in, stripped, not insulated, uninsulated",
+  cut: "cut, nick, nicked, damaged, damage, chewed, eaten, gnawed, bitten, slashed, sliced, scuffed, pierced, drilled, frayed, split, worn, worn through, chafed, rubbed, rubbing, abraded, severed, hacked, crushed, trapped, pinched, squashed, punctured, hit, through, nail, screw, perished, crumbling, cracked, ripped, torn, snipped, caught, stapled",
+  broken:
+    "broken, broke, cracked, smashed, busted, shattered, snapped, damaged, knackered, chipped, bust, bashed, knocked, vandalised, kicked, split, in bits, hole, fell apart, falling apart",
+  missing:
+    "missing, no, none, without, not, absent, lacking, lacks, removed, off, gone, lost, taken off, never fitted, not fitted, not present, not provided, doesnt have, hasnt, havent, isnt, aint, left off, come off, fell off, nowhere, needs, omitted",
+  loose:
+    "loose, wobbly, wobbles, moves, moving, not tight, not fixed, not secure, insecure, rattling, undone, unfixed, spinning, pulled out, pulling out, coming away, coming off, hanging, falling off, fallen, adrift, slack, not screwed",
+  hanging:
+    "hanging, dangling, hangs, swinging, drooping, sagging, dropped, dangles, falling, falling off, hung, held up by, pulled off, come off wall",
+  hot: "hot, heat, scorched, scorch, burnt, burned, burning, burns, melted, melting, browned, brown marks, discoloured, charred, smoking, smouldering, smell, smells, arcing, arced, overheated, overheating, cooked, cooking, singed, blackened, black marks, warm, sparks, sparking, fizzing, sizzling, soot, sooty, fried, toasted, distorted, brittle",
+  wet: "wet, water, damp, moisture, condensation, leak, leaking, flooded, soaked, dripping, rain, rainwater, full of water, rusty, rust, rusted, corroded, corrosion, mould, ingress, let water in",
+  small:
+    "small, undersized, undersize, too thin, thin, under size, size, tiny, too small, wrong size, not big enough, skinny, not thick enough, inadequate, less than",
+  large: "oversize, oversized, too big, big, too large, too thick, uprated, wrong rating, overfused, over fused, too high rating",
+  high: "high, too high, over limit, fails, exceeds, exceeded, above limit, max, excessive",
+  low: "low, too low, dropping, poor",
+  hidden:
+    "hidden, buried, covered, boxed in, concealed, cant find, cannot find, cant see, cannot see, not visible, behind, plastered over, tiled over, inaccessible, cant get at, cant get to, under floor, sealed up, no access, unseen, unknown location, boarded over, lost",
+  unknown: "unknown, unverified, not verified, dont know, no idea, cant read, unmarked, illegible, unidentified, mystery, not sure, cant tell, not identified",
+  faulty:
+    "faulty, fault, dead, wont, doesnt work, not working, not operating, stuck, seized, jammed, kaput, fails, failed, defective, wont reset, wont latch, wont trip, wont turn, inoperative, u s, knackered, doesnt operate, doesnt trip, no trip, not tripping, did not trip, didnt trip",
+  swapped: "reversed, reverse, swapped, crossed, wrong way, wrong way round, back to front, transposed, mixed up, backwards, cross, other way round, muddled",
+  joined: "joined, linked, bridged, connected together, commoned, link, interconnected",
+  taped: "taped, tape, taped up, insulation tape, wrapped, twisted together, twisted, pvc tape",
+  overloaded: "overloaded, overload, too much load, too many, loaded, overloading, maxed",
+});
