@@ -18,7 +18,7 @@ export function findTopics(text: string): readonly Topic[] {
   const typed = plainWords(text)
     .slice(0, MOST_WORDS)
     .map((word) => spelt(word, index));
-  const terms = termsOf(typed);
+  const terms = unlike(termsOf(typed));
   const said = new Set(terms.flatMap(({ stems }) => stems));
   const scores = terms.map((term, at) => scoresOf(term, at === terms.length - 1, index));
   const dangers = dangersIn(terms);
@@ -35,6 +35,11 @@ export function findTopics(text: string): readonly Topic[] {
     .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score)
     .map(({ topic }) => topic);
+}
+
+/** Terms without those that say the same again. */
+function unlike(terms: readonly Term[]): readonly Term[] {
+  return [...new Map(terms.map((term) => [term.stems.join(" "), term])).values()];
 }
 
 /** The word as it was meant: itself where it is known or begins a known one, else the nearest in spelling. */

@@ -19,13 +19,13 @@ export class Spelling {
   /** The word that was meant: the fewest slips away, beginning alike, used most; undefined where none is near. */
   nearest(typed: string): string | undefined {
     if (typed.length < 4 || /\d/.test(typed)) return undefined;
-    const most = typed.length < 7 ? 1 : 2;
+    const most = typed.length < 8 ? 1 : 2;
     const letters = lettersOf(typed);
     let best: readonly [word: string, badness: number, uses: number] | undefined;
     for (const [word, others, uses] of this.#letters) {
       if (Math.abs(word.length - typed.length) > most || bitsOf(letters ^ others) > 2 * most) continue;
       const slips = slipsBetween(typed, word);
-      if (slips > most) continue;
+      if (slips > most || (slips > 1 && word[0] !== typed[0])) continue;
       const badness = slips + (word[0] === typed[0] ? 0 : 0.5);
       if (best === undefined || badness < best[1] || (badness === best[1] && uses > best[2])) best = [word, badness, uses];
     }

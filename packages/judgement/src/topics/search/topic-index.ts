@@ -7,7 +7,7 @@ import { Spelling } from "./spelling.ts";
 import { plainWords, stemOf } from "./words-of.ts";
 
 /** How much a word counts by where it stands. */
-const WEIGHT = { title: 6, site: 5, asks: 2, clauses: 1, client: 1 } as const;
+const WEIGHT = { title: 6, site: 5, id: 2, asks: 2, clauses: 1, client: 1 } as const;
 /** A notion behind a word counts less than the word itself. */
 const NOTION = 0.7;
 
@@ -67,7 +67,7 @@ function weightsOf({ id, title, facts, client }: Topic): ReadonlyMap<string, num
     }
   };
   add(title, WEIGHT.title);
-  for (const word of id.split("-")) raise(stemOf(word), WEIGHT.title);
+  for (const word of id.split("-")) raise(stemOf(word), WEIGHT.id);
   for (const word of plainWords(SITE_WORDS[id] ?? "")) add(word, WEIGHT.site);
   for (const fact of Object.values(facts)) {
     add(fact.asks, WEIGHT.asks);

@@ -24,7 +24,8 @@ const ENDINGS = /(?:ings?|edly|ed|ies|es|s)$/;
 
 /** What is left of a word without its ending; at least three letters. */
 export function stemOf(word: string): string {
-  if (word.length < 5 || /\d/.test(word)) return word.replace(/(?<=[a-z]{3})s$/, "");
+  if (/\d/.test(word)) return word.replace(/(?<=..)s$/, "");
+  if (word.length < 5) return word.replace(/(?<=[a-z]{3})s$/, "");
   const stem = word.replace(ENDINGS, "");
   if (stem.length < 3) return word;
   return stem.replace(/([bdfgmnprt])\1$/, "$1").replace(/e$/, "");
