@@ -8,7 +8,7 @@ export const PLACES: Readonly<Record<string, string>> = Object.freeze({
   floor: "floor, under floor, underfloor, floorboards, joist, joists, under floorboards, floor void, skirting",
   wall: "wall, walls, plaster, chased, partition, stud, stud wall, safe zone, safe zones, prescribed zone, outside zones, diagonally, diagonal, metal stud, steel stud, plasterboard",
   garden:
-    "outside, outdoor, outdoors, garden, patio, lawn, external, hedge, fence, yard, decking, flower bed, drive, driveway, external wall, grass, pergola, allotment, bushes, flowerbed, gate post, path",
+    "out the back, front garden, back garden, porch, canopy, soffit, carport, rear wall, outside wall, outside, outdoor, outdoors, garden, patio, lawn, external, hedge, fence, yard, decking, flower bed, drive, driveway, external wall, grass, pergola, allotment, bushes, flowerbed, gate post, path",
   ground: "underground, buried, ground, trench, dug, digger, jcb, spade, soil, shallow, fork, mini digger, depth, dig, excavator, below ground, in the earth, deep",
   outbuilding: "shed, garage, outbuilding, summerhouse, workshop, greenhouse, garden room, barn, annexe, garden office, cabin, log cabin, stables, stable, man cave, hut, outhouse, sheds",
   overhead: "overhead, catenary, span, aerial, overhead line, between buildings, aerial cable, slung, pole to pole, strung, overhead lines, overhead cable",
@@ -25,6 +25,6 @@ export const PLACES: Readonly<Record<string, string>> = Object.freeze({
   burnable: "curtain, curtains, cardboard, wood, wooden, timber, papers, paper, bedding, clothes, furniture, combustible, flammable, shelf, cupboard, towels, boxes, cushions, sofa, bed, polystyrene",
   firewall: "fire wall, compartment, compartment wall, fire barrier, fire ceiling, fire rated, fire stopping, firestop, fire floor, intumescent, fire hood, fire hoods, fire compartment, party wall, fire sealing, unsealed hole, foam",
   insulation: "loft insulation, rockwool, fibreglass, thermal insulation, lagging, insulated, celotex, kingspan, wool, in insulation, under insulation, insulation, cavity insulation, glass wool, buried in insulation",
-  understairs: "under stairs, under the stairs, cupboard, coats, shoes, hoover, stored, storage, junk, piled, blocked, in front of, rubbish, clutter, cluttered, boxes, blocking, prams, paint, paint tins",
+  understairs: "stacked, bikes, bike, shopping, stuff, cleaning stuff, ladder, suitcases, hoovers, in the way, under stairs, under the stairs, cupboard, coats, shoes, hoover, stored, storage, junk, piled, blocked, in front of, rubbish, clutter, cluttered, boxes, blocking, prams, paint, paint tins",
   neighbour: "neighbour, neighbours, next door, other flat, other house, adjoining, upstairs flat, downstairs flat, semi, other property, flat below, flat above",
 });

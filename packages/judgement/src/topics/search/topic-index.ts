@@ -7,7 +7,7 @@ import { Spelling } from "./spelling.ts";
 import { plainWords, stemOf } from "./words-of.ts";
 
 /** How much a word counts by where it stands. */
-const WEIGHT = { title: 6, site: 5, id: 2, asks: 2, clauses: 1, client: 1 } as const;
+const WEIGHT = { title: 6, site: 5, id: 2, asks: 1.5, clauses: 1, client: 0.5 } as const;
 /** A notion behind a word counts less than the word itself. */
 const NOTION = 0.7;
 

@@ -1,6 +1,6 @@
 /** Words that say nothing about a subject. "no" stays: a missing thing is half of all observations. */
 const EMPTY: ReadonlySet<string> = new Set(
-  "a an and are as at be by do does for from has have how in is it its of off on or so that the there this to what where which with".split(
+  "a about all also am an and any are as at be been being but by can could customer did do does done for found from get gets got had has have he her him his how i if in is it its just like lot me my of off on or our own quite really she so some that the their them there these they this those to very was we were what when where which who will with would you your".split(
     " ",
   ),
 );
