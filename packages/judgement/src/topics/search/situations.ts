@@ -1,6 +1,7 @@
 /**
  * A state in which a thing or a place is dangerous, and the topics it belongs to, the likeliest first. Words are those of
- * `STATES`, `THINGS` and `PLACES`; any state of the first list with any thing or place of the second.
+ * `STATES`, `THINGS` and `PLACES`; any state of the first list with any thing or place of the second. Words joined by a plus
+ * are all said.
  */
 export type Situation = readonly [states: string, of: string, topics: string];
 
@@ -10,13 +11,17 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
   ["missing broken hanging", "board+cover", "board-cover-missing"],
   ["missing broken", "breaker+blank board+blank", "board-blank-missing"],
   ["missing", "busbar+cover", "board-cover-missing board-inner-shield"],
-  ["showing", "terminal accessory+wire light+wire", "accessory-broken lampholder-or-rose-open live-conductors-unterminated"],
+  [
+    "showing",
+    "terminal accessory+wire light+wire",
+    "accessory-broken lampholder-or-rose-open live-conductors-unterminated",
+  ],
   ["loose hanging", "board", "board-fixing"],
   ["loose", "busbar breaker board+wire board+neutral", "board-terminations"],
   ["hot", "board breaker busbar mainswitch", "board-overheating board-terminations"],
   ["hot wet", "cutout meter", "distributor-equipment-damaged"],
   ["wet", "board", "board-damp"],
-  ["broken showing cut loose", "cutout", "distributor-equipment-damaged"],
+  ["broken showing cut loose hanging", "cutout meter", "distributor-equipment-damaged"],
   ["showing", "tails", "meter-tails-exposed connector-block-open"],
   ["showing missing loose hot broken", "block", "connector-block-open"],
   ["hot", "tails", "connector-block-open distributor-equipment-damaged board-overheating"],

@@ -27,7 +27,8 @@ export class Spelling {
       const slips = slipsBetween(typed, word);
       if (slips > most || (slips > 1 && word[0] !== typed[0])) continue;
       const badness = slips + (word[0] === typed[0] ? 0 : 0.5);
-      if (best === undefined || badness < best[1] || (badness === best[1] && uses > best[2])) best = [word, badness, uses];
+      if (best === undefined || badness < best[1] || (badness === best[1] && uses > best[2]))
+        best = [word, badness, uses];
     }
     return best?.[0];
   }

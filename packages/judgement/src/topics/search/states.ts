@@ -18,15 +18,18 @@ export const STATES: Readonly<Record<string, string>> = Object.freeze({
   wet: "rot, rotten, slimy, condensing, sweating, puddles, overflowed, overflow, submerged, under water, pouring, burst pipe, drips, dripped, moist, sodden, got wet, puddle, leaked, soaking, spray, splashed, splash, washed down, hosed, green crust, verdigris, wet, water, damp, moisture, condensation, leak, leaking, flooded, soaked, dripping, rain, rainwater, full of water, rusty, rust, rusted, corroded, corrosion, mould, ingress, let water in",
   small:
     "should be bigger, undersize cable, not rated, under rated, underrated, smaller, slim, not heavy enough, small, undersized, undersize, too thin, thin, under size, size, tiny, too small, wrong size, not big enough, skinny, not thick enough, inadequate, less than",
-  large: "bigger, larger, too high a rating, wrong mcb size, oversize, oversized, too big, big, too large, too thick, uprated, wrong rating, overfused, over fused, too high rating",
+  large:
+    "bigger, larger, too high a rating, wrong mcb size, oversize, oversized, too big, big, too large, too thick, uprated, wrong rating, overfused, over fused, too high rating",
   high: "high, too high, over limit, fails, exceeds, exceeded, above limit, max, excessive",
   low: "low, too low, dropping, poor",
   hidden:
     "disappears, disappeared, vanishes, behind units, built over, encased, enclosed behind, behind bath panel, under tiles, under lino, under laminate, decorated over, cemented, not accessible, no access to, out of sight, cant be seen, unreachable, unable to see, cant locate, unable to locate, covered up, cant reach, not able to inspect, hidden, buried, covered, boxed in, concealed, cant find, cannot find, cant see, cannot see, not visible, behind, plastered over, tiled over, inaccessible, cant get at, cant get to, under floor, sealed up, no access, unseen, unknown location, boarded over, lost",
-  unknown: "what does, where does, which one, goes where, tell what, feeds what, not sure what, not labelled, no clue, not readable, unreadable, unsure, cant identify, couldnt identify, not known, who knows, not confirmed, unlabelled, unknown, unverified, not verified, dont know, no idea, cant read, unmarked, illegible, unidentified, mystery, not sure, cant tell, not identified",
+  unknown:
+    "what does, where does, which one, goes where, tell what, feeds what, not sure what, not labelled, no clue, not readable, unreadable, unsure, cant identify, couldnt identify, not known, who knows, not confirmed, unlabelled, unknown, unverified, not verified, dont know, no idea, cant read, unmarked, illegible, unidentified, mystery, not sure, cant tell, not identified",
   faulty:
     "stays on, stay on, wont switch off, wont go off, wont stay on, wont turn on, duff, u/s, had its day, never trips, expired, dont trip, dont work, not trip, will not, inop, doesnt do anything, does nothing, nothing happens, out of order, bust, not operate, packed up, gone, had it, u/s, doesnt respond, does not operate, does not work, does not trip, refuses, faulty, fault, dead, wont, doesnt work, not working, not operating, stuck, seized, jammed, kaput, fails, failed, defective, wont reset, wont latch, wont trip, wont turn, inoperative, u s, knackered, doesnt operate, doesnt trip, no trip, not tripping, did not trip, didnt trip",
-  swapped: "swopped, swap, swop, brown on neutral, wrong terminals, wrong terminal, reversed, reverse, swapped, crossed, wrong way, wrong way round, back to front, transposed, mixed up, backwards, cross, other way round, muddled",
+  swapped:
+    "swopped, swap, swop, brown on neutral, wrong terminals, wrong terminal, reversed, reverse, swapped, crossed, wrong way, wrong way round, back to front, transposed, mixed up, backwards, cross, other way round, muddled",
   joined: "joined, linked, bridged, connected together, commoned, link, interconnected",
   taped: "taped, tape, taped up, insulation tape, wrapped, twisted together, twisted, pvc tape",
   overloaded: "overloaded, overload, too much load, too many, loaded, overloading, maxed",
