@@ -1,5 +1,6 @@
 import { findTopics, TOPICS } from "@good-grounds/judgement";
 import { describe, expect, test } from "vitest";
+import { DANGER_COMBINATIONS } from "./danger-combinations.ts";
 import { HELD_OUT_PHRASES, PHRASES, type RoughPhrase } from "./rough-phrases.ts";
 import { SEARCHED_WORDS } from "./searched-words.ts";
 
@@ -90,5 +91,20 @@ describe("a slip of the keyboard does not hide a topic", () => {
     ["genera", "generator-changeover"],
   ])("%s, still being typed, shows %s", (typed, id) => {
     expect(found(typed)).toContain(id);
+  });
+});
+
+describe("a danger told by state, thing and place is among the first three", () => {
+  test.each(DANGER_COMBINATIONS)("$states, $things, $places", ({ states, things, places, topics }) => {
+    const typed = states.flatMap((state) =>
+      things.flatMap((thing) => ["", ...places].map((place) => `${state} ${thing} ${place}`.trim())),
+    );
+    const misses = typed.filter(
+      (one) =>
+        !found(one)
+          .slice(0, 3)
+          .some((id) => topics.includes(id)),
+    );
+    expect(misses).toEqual([]);
   });
 });

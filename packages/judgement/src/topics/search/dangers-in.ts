@@ -2,7 +2,7 @@ import type { Term } from "./notions.ts";
 import { SITUATIONS } from "./situations.ts";
 
 /** How much a dangerous situation counts, and what is left of that for each topic further down its list. */
-const DANGER = 14;
+const DANGER = 26;
 const NEXT = 0.85;
 /** How much more a situation counts that is told by two things or a thing and a place. */
 const NARROWER = 1.3;

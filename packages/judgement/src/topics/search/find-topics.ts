@@ -30,7 +30,7 @@ export function findTopics(text: string): readonly Topic[] {
     const titled = index.titles[i] ?? said;
     const covered = [...titled].filter((word) => said.has(word)).length / titled.size;
     const sum = each.reduce((total, score) => total + score, 0);
-    return { topic, score: (sum + (dangers.get(topic.id) ?? 0)) * Math.sqrt(answered) * (1 + WHOLE_TITLE * covered) };
+    return { topic, score: sum * Math.sqrt(answered) * (1 + WHOLE_TITLE * covered) + (dangers.get(topic.id) ?? 0) };
   })
     .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score)

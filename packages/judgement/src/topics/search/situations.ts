@@ -47,6 +47,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
   ["unknown", "cutout", "supply-device-unknown"],
   ["hidden", "joint", "joint-inaccessible"],
   ["showing", "wire+hanging wire+wall wire+ceiling cable+ceiling cable+wall wire", "live-conductors-unterminated"],
+  ["showing hanging taped", "ends", "live-conductors-unterminated"],
   ["showing cut", "cable flex", "cable-damaged"],
   ["cut showing", "cable+ground armour+ground", "cable-buried cable-damaged"],
   ["cut showing hanging", "cable+garden flex+garden", "garden-cable-unprotected cable-damaged"],

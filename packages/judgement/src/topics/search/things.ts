@@ -28,6 +28,7 @@ export const THINGS: Readonly<Record<string, string>> = Object.freeze({
     "cable, cables, t&e, twin, twin and earth, twin earth, flat twin, wiring, swa, wires, t+e, 6242y, fp200, pyro, micc, cabling, tne, lead in",
   wire: "wire, wires, conductor, conductors, cores, core, singles, single, ends, strands",
   armour: "swa, armour, armoured, sy, gland, glands, banjo, armouring, wire armoured",
+  ends: "ends, bare ends, bare end, live ends, live end, dead ends, loose ends, wire ends, cable ends, cut ends, cut off, light was, cooker was, socket was, redundant, disused, abandoned, old wires, unused cable, left behind, capped off",
   flex: "flex, flexible cord, cord, lead, flexible, leads, 3 core flex, flexes",
   sheath: "sheath, outer, single insulated, singles, basic insulation, grey sheath, sheathing, double insulation",
   trunking:
