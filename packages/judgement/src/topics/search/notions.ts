@@ -3,9 +3,6 @@ import { STATES } from "./states.ts";
 import { THINGS } from "./things.ts";
 import { plainWords, saysNothing, stemOf } from "./words-of.ts";
 
-/** The longest phrase of the tables, in words. */
-const LONGEST = 3;
-
 /** States, things and places by the phrase that names them; the words of a phrase are stemmed. */
 const NOTIONS: ReadonlyMap<string, readonly string[]> = notionsOf(STATES, THINGS, PLACES);
 
@@ -17,6 +14,14 @@ function notionsOf(...tables: readonly Readonly<Record<string, string>>[]): Read
       notions.set(key, [...(notions.get(key) ?? []), notion]);
     }
   return notions;
+}
+
+/** How many words the longest phrase has that begins with a word. */
+const LONGEST = new Map<string, number>();
+for (const phrase of NOTIONS.keys()) {
+  const words = phrase.split(" ");
+  const [first = ""] = words;
+  LONGEST.set(first, Math.max(LONGEST.get(first) ?? 0, words.length));
 }
 
 /** One thing said: the words that name it, stemmed and without those that say nothing, and the notions it stands for. */
@@ -39,7 +44,7 @@ export function termsOf(words: readonly string[]): readonly Term[] {
 }
 
 function longestAt(stems: readonly string[], at: number): { length: number; notions: readonly string[] } {
-  for (let length = Math.min(LONGEST, stems.length - at); length > 0; length -= 1) {
+  for (let length = Math.min(LONGEST.get(stems[at] ?? "") ?? 0, stems.length - at); length > 0; length -= 1) {
     const notions = NOTIONS.get(stems.slice(at, at + length).join(" "));
     if (notions !== undefined) return { length, notions };
   }

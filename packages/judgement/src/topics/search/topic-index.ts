@@ -12,7 +12,7 @@ const WEIGHT = { title: 6, site: 5, id: 2, asks: 1.5, clauses: 1, client: 0.5 } 
 const NOTION = 0.7;
 
 /** A topic by its place in the list, and how much a word or notion says of it. */
-export type Posting = readonly [topic: number, weight: number];
+type Posting = readonly [topic: number, weight: number];
 
 export interface TopicIndex {
   /** By word as it is stemmed, or by notion after an equals sign. */
