@@ -4,6 +4,7 @@ import type { Topic } from "./topic.ts";
 export * from "./compiled.ts";
 export * from "./list.ts";
 export { findTopics } from "./search/find-topics.ts";
+export * from "./shared/index.ts";
 export * from "./topic.ts";
 
 const BY_ID: ReadonlyMap<string, Topic> = new Map(TOPICS.map((one) => [one.id, one]));

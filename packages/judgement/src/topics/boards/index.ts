@@ -1,5 +1,6 @@
 import type { Topic } from "../topic.ts";
 import { arcDetectionAbsent } from "./arc-detection-absent.ts";
+import { basicProtection } from "./basic-protection.ts";
 import { boardBlankMissing } from "./board-blank-missing.ts";
 import { boardCableEntry } from "./board-cable-entry.ts";
 import { boardCombustible } from "./board-combustible.ts";
@@ -65,4 +66,5 @@ export const BOARDS: readonly Topic[] = Object.freeze([
   arcDetectionAbsent,
   boardDamp,
   boardThingsStored,
+  basicProtection,
 ]);
