@@ -1,12 +1,5 @@
-import { ALWAYS, all, any, held, is, NEVER, no, not, says, unsure } from "@good-grounds/core";
-import {
-  COVERING_LAYER,
-  DISTANCE_LAYER,
-  ENCLOSURE_LAYER,
-  stateIs,
-  TOUCH_FACTS,
-  TOUCH_POINTS,
-} from "../shared/index.ts";
+import { ALWAYS, all, any, held, is, NEVER, no, not, says, unsure, yes } from "@good-grounds/core";
+import { COVERING_LAYER, DISTANCE_LAYER, stateIs, TOUCH_FACTS, TOUCH_POINTS } from "../shared/index.ts";
 import { AROUND_GONE, AROUND_HOLDS, FAILED_BEHIND } from "../shared/states/basic-protection.ts";
 import { topic } from "../topic.ts";
 
@@ -68,27 +61,19 @@ export const basicProtection = topic({
       regulations: ["521.10.1"],
     },
     {
-      when: is("covering", "basic-damaged"),
-      words: "insulation is damaged",
+      when: all(is("covering", "basic-damaged", "bare"), yes("meant-insulated")),
+      words: "insulation is damaged or gone",
       regulations: ["416.1", "134.1.1"],
     },
     {
-      when: all(ENCLOSURE_COUNTS, not(is("gets-in", "nothing", "finger-short")), no("allowed-opening")),
+      when: all(ENCLOSURE_COUNTS, is("gets-in", "wire-on-top", "finger", "hand"), no("allowed-opening")),
       words: "what is around it lets in a finger, or on top a wire of 1 mm",
       regulations: ["416.2.1", "416.2.2"],
     },
     {
-      when: all(
-        ENCLOSURE_COUNTS,
-        any(not(is("fixing", "whole")), no("hinges-carry"), all(is("opens", "interlock", "key"), no("lock-works"))),
-      ),
-      words: "what is around it is not whole and firmly held, or its lock does not work",
+      when: all(ENCLOSURE_COUNTS, any(not(is("fixing", "whole")), no("hinges-carry"))),
+      words: "what is around it is not whole and firmly held",
       regulations: ["416.2.3"],
-    },
-    {
-      when: all(ENCLOSURE_COUNTS, not(stateIs(ENCLOSURE_LAYER, "holds")), is("opens", "hand", "stands-open")),
-      words: "what is around it opens by hand onto live metal",
-      regulations: ["416.2.4"],
     },
   ],
   client: {
@@ -142,8 +127,8 @@ export const basicProtection = topic({
       changes: { "gets-in": "nothing", "barrier-behind": "yes" },
     },
     {
-      words: "Repair or replace the lock, and give the key to one keeper.",
-      changes: { "lock-works": "yes", "who-comes": "named-keeper" },
+      words: "Repair or replace the lock, and leave the key with skilled persons only.",
+      changes: { "lock-works": "yes", "who-comes": "skilled-only" },
     },
     {
       words: "Renew what is damaged or bare: cut back and rejoin in an enclosure, or replace it by sheathed cable.",

@@ -7,10 +7,10 @@ export const OPENING_FACTS = Object.freeze({
     effort: "glance",
     values: {
       nothing: "nothing that matters gets in",
-      "wire-on-top": "a wire of 1 mm put in at the top reaches live metal, a finger does not",
-      "finger-short": "a finger (12 mm, jointed) goes in and does not reach live metal",
-      finger: "a finger (12 mm, jointed) reaches live metal",
-      hand: "a hand or more goes in and reaches live metal, or nothing is around it",
+      "finger-short": "a finger (12 mm, jointed) goes in and does not reach the live part",
+      "wire-on-top": "a wire of 1 mm put in at the top reaches the live part, a finger does not",
+      finger: "a finger (12 mm, jointed) reaches the live part",
+      hand: "a hand or more goes in and reaches the live part, or nothing is around it",
     },
     // Met says that neither the finger nor, on a top in easy reach, the wire gets there.
     worked: { by: "opening-access", met: "nothing | finger-short", notMet: "wire-on-top | finger | hand" },

@@ -1,7 +1,7 @@
-import { ranked } from "@good-grounds/core";
+import { ranked, yesNo } from "@good-grounds/core";
 
-/** Who can get to the live part, by a key or by walking up to it. */
-export const WHO_FACTS = Object.freeze({
+/** Who comes to a live part, and what kind of place it is in. */
+export const PLACE_FACTS = Object.freeze({
   "who-comes": ranked({
     asks: "Who has the key, or where there is none, who comes there?",
     effort: "glance",
@@ -12,5 +12,12 @@ export const WHO_FACTS = Object.freeze({
       anyone: "anyone can open it or come there",
       "children-or-less-able": "children or people less able come there by themselves, as in a school or a care home",
     },
+  }),
+  "wet-or-conductive": yesNo({
+    asks: "Is the place wet, or do people stand in it among earthed metal or on a conducting floor?",
+    effort: "glance",
+    yes: "the place is wet, or closed in by conducting surfaces",
+    no: "the place is dry, and its surfaces do not conduct",
+    worse: "yes",
   }),
 });

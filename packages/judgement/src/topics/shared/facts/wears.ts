@@ -1,6 +1,6 @@
-import { ranked, yesNo } from "@good-grounds/core";
+import { ranked } from "@good-grounds/core";
 
-/** What acts on the protection in use, and what makes contact worse. */
+/** What acts on the protection in use. */
 export const WEAR_FACTS = Object.freeze({
   wears: ranked({
     asks: "What acts on it in use?",
@@ -11,12 +11,5 @@ export const WEAR_FACTS = Object.freeze({
       moved: "things are stored or moved right beside it, inside whatever is around it",
       "heat-weather-rodents": "heat, weather, water or gnawing animals act on it",
     },
-  }),
-  "wet-or-conductive": yesNo({
-    asks: "Is the place wet, or do people stand in it among earthed metal or on a conducting floor?",
-    effort: "glance",
-    yes: "the place is wet, or closed in by conducting surfaces",
-    no: "the place is dry, and its surfaces do not conduct",
-    worse: "yes",
   }),
 });
