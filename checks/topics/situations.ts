@@ -426,6 +426,13 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     obstacle: "secured",
     "wet-or-conductive": "no",
   }),
+  when("bars behind a fixed rail, a caretaker has the key", "one-event", "410.3.5: a keeper is not skilled control", {
+    ...BAR,
+    ...NOTHING_AROUND,
+    ...KEEPER,
+    "arms-reach": "within",
+    obstacle: "secured",
+  }),
   when("bars behind a rail that lifts out, skilled persons only", "one-event", "417.2: not secured", {
     ...BAR,
     ...NOTHING_AROUND,

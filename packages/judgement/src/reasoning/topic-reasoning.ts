@@ -15,6 +15,7 @@ import {
 } from "@good-grounds/core";
 import { compiledTopic } from "../topics/compiled.ts";
 import type { Remedy, Topic } from "../topics/topic.ts";
+import { type LayersBetween, layersBetween } from "./layers-between.ts";
 import { completed, type WorkedFact } from "./worked-facts.ts";
 
 /** A remedy and what would be possible once it is done. */
@@ -39,6 +40,8 @@ export interface TopicReasoning {
   readonly against: readonly WorkedFact[];
   /** Remedies that lower what is possible, cheapest first; those that leave danger for certain come after the others. */
   readonly remedies: readonly RemedyEffect[];
+  /** The layers between live metal and a person, where the topic asks what they rest on; to be drawn. */
+  readonly between?: LayersBetween;
 }
 
 /** Reasons about a topic from what is said and what was worked out. */
@@ -53,6 +56,7 @@ export function reasonTopic(
   const { facts, taken, against } = completed(said, worked);
   const { knowledge, faults } = readAnswers(compiled, { facts, positions });
   const reasoning = reason(compiled, knowledge);
+  const between = layersBetween(compiled, knowledge);
   return {
     topic,
     reasoning,
@@ -67,6 +71,7 @@ export function reasonTopic(
         return isBetter(leaves, possibleLeaves(compiled, compiled.root, knowledge.masks)) ? [{ remedy, after }] : [];
       })
       .sort((a, b) => Number(leavesDanger(a)) - Number(leavesDanger(b))),
+    ...(between === undefined ? {} : { between }),
   };
 }
 

@@ -14,6 +14,7 @@ import type {
 import { LAYER_STATES, SEVERITIES, severitiesOf } from "@good-grounds/core";
 import type { CableDrawing } from "../drawings/cable-section.ts";
 import type { ProbeDrawing } from "../drawings/probe.ts";
+import type { LayersDrawing } from "../drawings/protection-layers.ts";
 import { CLASSIFICATION, SILENCE } from "../locales/en.ts";
 import { HAZARD, PROVISION, REASONING, SEVERITY_WORDS } from "../locales/reasoning-en.ts";
 import { valueWords } from "./figure.ts";
@@ -28,6 +29,8 @@ export interface ReasonedTopic {
   readonly worked: readonly WorkedAnswer[];
   /** Computations that say otherwise than what was stated. */
   readonly against: readonly WorkedAnswer[];
+  /** The layers between live metal and a person, where the topic asks what they rest on. */
+  readonly between?: LayersDrawing;
   readonly remedies: readonly { readonly remedy: { readonly words: string }; readonly after: readonly Severity[] }[];
 }
 
