@@ -28,6 +28,31 @@ describe("layers between live metal and a person", () => {
     expect(states(found)).toEqual([["the covering of the live part", "holds"]]);
   });
 
+  test("why several layers come to one is said, and only then", () => {
+    const door = {
+      "gets-in": "nothing",
+      fixing: "whole",
+      "hinges-carry": "yes",
+      opens: "hand",
+      "allowed-opening": "no",
+      "barrier-behind": "no",
+      "arms-reach": "within",
+      obstacle: "none",
+      "who-comes": "named-keeper",
+    };
+    const tails = between({ ...door, covering: "basic-sound", wears: "moved" });
+    expect(tails?.state).toBe("one-event");
+    expect(tails?.because).toBe("what acts on the insulation gets past what is around it");
+    expect(between({ ...door, covering: "bare" })?.because).toBe(
+      "whoever gets to the place also opens what is around it",
+    );
+    expect(between({ ...door, covering: "basic-damaged", "wet-or-conductive": "no" })?.because).toContain(
+      "begun to fail",
+    );
+    expect(between({ ...door, covering: "basic-sound", wears: "nothing" })?.because).toBe("");
+    expect(between({ ...door, covering: "bare", "who-comes": "anyone" })?.because).toBe("");
+  });
+
   test("bars behind a rail: gone, and one layer left where obstacles are held to count", () => {
     const rail = {
       covering: "bare",

@@ -1,4 +1,4 @@
-import { type Compiled, type Knowledge, possibleLeaves, ruleIn } from "@good-grounds/core";
+import { type Compiled, type Expression, is, type Knowledge, possibleLeaves, ruleIn } from "@good-grounds/core";
 import {
   ACCESS_LAYER,
   BASIC_PROTECTION_STATE,
@@ -12,7 +12,7 @@ import {
 } from "../topics/shared/index.ts";
 
 /** How a layer stands; `not-known` where more than one is still possible. */
-export type LayerStanding = "holds" | "one-event" | "gone" | "not-known";
+type LayerStanding = "holds" | "one-event" | "gone" | "not-known";
 
 /** One of the layers between live metal and a person. */
 export interface LayerBetween {
@@ -27,6 +27,8 @@ export interface LayerBetween {
 export interface LayersBetween {
   readonly state: LayerStanding;
   readonly words: string;
+  /** Why several layers come to no more than one; empty where they add up, or there are not several. */
+  readonly because: string;
   readonly layers: readonly LayerBetween[];
 }
 
@@ -45,8 +47,30 @@ export function layersBetween(compiled: Compiled, knowledge: Knowledge): LayersB
   const whole = standingOf(BASIC_PROTECTION_STATE, compiled, knowledge);
   const layers = OUTWARDS.map((state) => standingOf(state, compiled, knowledge));
   const { state, words } = whole;
-  return { state, words, layers: state === "not-known" ? layers : layers.filter((one) => one.state !== "not-known") };
+  const several = layers.filter((one) => one.state === "one-event").length > 1;
+  const because =
+    state === "one-event" && several
+      ? (NOT_ADDED.find(
+          ([rule]) => possibleLeaves(compiled, ruleIn(rule, compiled), knowledge.masks) === 1 << 1,
+        )?.[1] ?? "")
+      : "";
+  return {
+    state,
+    words,
+    because,
+    layers: state === "not-known" ? layers : layers.filter((one) => one.state !== "not-known"),
+  };
 }
+
+/** Why layers are not added up, the first that holds. */
+const NOT_ADDED: readonly (readonly [Expression, string])[] = [
+  [is("covering", "basic-sound"), "what acts on the insulation gets past what is around it"],
+  [
+    is("covering", "basic-damaged"),
+    "insulation that has begun to fail adds up with nothing short of a sound enclosure",
+  ],
+  [is("covering", "bare"), "whoever gets to the place also opens what is around it"],
+];
 
 function standingOf(state: SharedState, compiled: Compiled, { masks }: Knowledge): LayerBetween {
   const possible = Object.keys(state.values).filter((value) => {

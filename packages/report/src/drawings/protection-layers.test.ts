@@ -6,6 +6,7 @@ import { type LayersDrawing, protectionLayers } from "./protection-layers.ts";
 const TAILS: LayersDrawing = {
   state: "one-event",
   words: "holds until one foreseeable event",
+  because: "",
   layers: [
     { name: "the covering of the live part", state: "one-event", words: "is one layer" },
     { name: "what is around it", state: "not-known", words: "" },
@@ -31,9 +32,12 @@ describe("layers between live metal and a person", () => {
     const hostile = fc.string({ unit: "binary", maxLength: 80 });
     const layer = fc.record({ name: hostile, state, words: hostile });
     fc.assert(
-      fc.property(fc.record({ state, words: hostile, layers: fc.array(layer, { maxLength: 6 }) }), (layers) => {
-        expect(faults(protectionLayers(layers as LayersDrawing))).toEqual([]);
-      }),
+      fc.property(
+        fc.record({ state, words: hostile, because: hostile, layers: fc.array(layer, { maxLength: 6 }) }),
+        (layers) => {
+          expect(faults(protectionLayers(layers as LayersDrawing))).toEqual([]);
+        },
+      ),
       { numRuns: 200 },
     );
   });
@@ -50,7 +54,7 @@ describe("layers between live metal and a person", () => {
 
   test("tells the states apart by the line and not by a colour", () => {
     const of = (state: LayersDrawing["state"]) =>
-      protectionLayers({ state, words: "", layers: [{ name: "cover", state, words: "" }] });
+      protectionLayers({ state, words: "", because: "", layers: [{ name: "cover", state, words: "" }] });
     const lines = (["holds", "one-event", "gone", "not-known"] as const).map(
       (state) => /<g data-state="[^"]*">.*?<\/g>/.exec(of(state))?.[0].replace(state, "") ?? state,
     );
@@ -69,8 +73,14 @@ describe("layers between live metal and a person", () => {
     );
   });
 
+  test("why several come to one stands beside what they come to", () => {
+    const svg = protectionLayers({ ...TAILS, because: "the door is no help" });
+    expect(svg).toContain(">holds until one foreseeable event: the door is no help<");
+    expect(svg).toContain("They come to one: the door is no help.</desc>");
+  });
+
   test("nothing known of any layer is said to be so", () => {
-    const svg = protectionLayers({ state: "not-known", words: "", layers: [] });
+    const svg = protectionLayers({ state: "not-known", words: "", because: "", layers: [] });
     expect(svg).toContain("Not known");
     expect(svg).not.toContain("Holds");
   });

@@ -10,6 +10,8 @@ export interface LayersDrawing {
   readonly state: LayerStanding;
   /** What the whole comes to, as a clause. */
   readonly words: string;
+  /** Why several layers come to no more than one; empty where there is nothing to say. */
+  readonly because: string;
   readonly layers: readonly {
     /** What it is: "what is around it". */
     readonly name: string;
@@ -25,7 +27,7 @@ const FIRST = 22;
 const STEP = 17;
 const LABEL_X = 164;
 const ROW = 25;
-const TOP = 34;
+const TOP = 46;
 const FOOT = 8;
 /** Half the angle that a layer is drawn over, as seen from the live part. */
 const HALF_ANGLE = (42 * Math.PI) / 180;
@@ -35,14 +37,15 @@ const HALF_ANGLE = (42 * Math.PI) / 180;
  * one that holds until one event a single one, one that is gone a broken faint line with a gap, and one of which nothing
  * is known a dotted line with a question mark. Words stand beside each.
  */
-export function protectionLayers({ state, words, layers }: LayersDrawing): string {
+export function protectionLayers({ state, words, because, layers }: LayersDrawing): string {
   const shown = layers.slice(0, MOST);
   const outermost = FIRST + Math.max(0, shown.length - 1) * STEP;
   const height = TOP + Math.max(shown.length * ROW, 2 * (outermost * Math.sin(HALF_ANGLE) + 12), 50) + FOOT;
   const middle = TOP + (height - TOP - FOOT) / 2;
+  const whole = [words, because].filter((one) => one !== "").join(": ");
   const parts = [
     text(12, 16, LAYERS.standing[state], { "font-weight": 600 }),
-    text(LABEL_X, 16, fitted(words, WIDTH - LABEL_X - 8, TOKENS.small), { "font-size": TOKENS.small }),
+    text(12, 28, fitted(whole, WIDTH - 24, TOKENS.small), { "font-size": TOKENS.small }),
     rect(LIVE_X - 5, middle - 5, 10, 10, { fill: TOKENS.copper, stroke: TOKENS.ink, "stroke-width": 0.8 }),
     ...shown.map((layer, i) => arc(layer.state, FIRST + i * STEP, middle)),
     person(LIVE_X + outermost + 26, middle),
@@ -53,7 +56,7 @@ export function protectionLayers({ state, words, layers }: LayersDrawing): strin
       [`${layer.name}: ${LAYERS.word[layer.state]}`, layer.words].filter((part) => part !== "").join(", "),
     )
     .join("; ");
-  return drawing(WIDTH, height, LAYERS.title(LAYERS.standing[state]), LAYERS.outwards(spoken), parts.join(""));
+  return drawing(WIDTH, height, LAYERS.title(LAYERS.standing[state]), LAYERS.outwards(spoken, because), parts.join(""));
 }
 
 /** More layers than anything has. */

@@ -46,7 +46,7 @@ export const basicProtection = topic({
         {
           id: "at-rest",
           provision: "surroundings",
-          words: "a place where nothing acts on sound insulation",
+          words: "sound insulation in a place where nothing acts on it",
           gone: not(all(is("covering", "basic-sound"), is("wears", "nothing"), held("open-cores", "improve"))),
           sound: NEVER,
           regulations: ["522.6.1", "522.8.1"],

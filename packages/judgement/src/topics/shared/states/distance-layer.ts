@@ -15,7 +15,7 @@ export const DISTANCE_LAYER: SharedState = Object.freeze({
   values: Object.freeze({
     holds: { words: "keeps everybody off" },
     "one-event": {
-      words: "keeps people off until somebody climbs, reaches over or carries something long",
+      words: "keeps people off until somebody climbs or reaches over",
       when: not(all(SKILLED, any(is("arms-reach", "beyond"), is("obstacle", "secured")))),
     },
     gone: {

@@ -36,7 +36,7 @@ export const ENCLOSURE_LAYER: SharedState = Object.freeze({
   values: Object.freeze({
     holds: { words: "keeps everybody off, and opens only on purpose" },
     "one-event": {
-      words: "keeps hands off until one thing gives way or somebody opens it",
+      words: "keeps hands off until it is opened or gives way",
       when: all(no("barrier-behind"), any(is("fixing", "part-held", "loose", "hole"), OPENED_FREELY)),
     },
     gone: {
