@@ -14,6 +14,7 @@ type Edition = (typeof EDITIONS)[number];
 export function holdsIn(rule: Expression, world: World): boolean {
   if (rule.op === "always" || rule.op === "never") return rule.op === "always";
   if (rule.op === "not") return !holdsIn(rule.of, world);
+  if (rule.op === "state") throw new Error("the twin's subjects have no states");
   if (rule.op === "held") return world[`point ${rule.point}`] === rule.position;
   if ("of" in rule) {
     const holds = rule.of.map((one) => holdsIn(one, world));

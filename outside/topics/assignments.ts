@@ -26,7 +26,7 @@ export function severityAt(compiled: Compiled, values: readonly number[]): Sever
 }
 
 /** Whether a rule holds under a full assignment, read directly. */
-export function holdsAt({ variables, index }: Compiled, values: readonly number[], rule: Expression): boolean {
+export function holdsAt({ subject, variables, index }: Compiled, values: readonly number[], rule: Expression): boolean {
   const holds = (rule: Expression): boolean => {
     switch (rule.op) {
       case "always":
@@ -39,6 +39,12 @@ export function holdsAt({ variables, index }: Compiled, values: readonly number[
         return rule.of.some(holds);
       case "not":
         return !holds(rule.of);
+      case "state": {
+        const about = subject.states?.[rule.state]?.values ?? {};
+        const worstFirst = Object.entries(about).reverse();
+        const [value = ""] = worstFirst.find(([, { when }]) => when === undefined || holds(when)) ?? [];
+        return rule.values.includes(value);
+      }
       default: {
         const number = index.get(rule.op === "held" ? `point ${rule.point}` : `fact ${rule.fact}`) as number;
         const cells = variables[number]?.cells;

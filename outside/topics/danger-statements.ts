@@ -25,6 +25,17 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   said("supply-tampered", { joints: "live-reached" }, "C1"),
   said("supply-polarity-reversed", { "earth-live": "yes" }, "C1"),
   said("supply-voltage-out-of-limits", { "earth-live": "yes" }, "C1"),
+  // Out of arm's reach, or behind an obstacle, skilled persons may be protected all the same.
+  said(
+    "basic-protection",
+    { "live-covering": "bare", "gets-in": "finger", "allowed-opening": "no", "arms-reach": "within", obstacle: "none" },
+    "C2",
+  ),
+  said(
+    "basic-protection",
+    { "live-covering": "bare", "gets-in": "hand", "arms-reach": "within", obstacle: "none" },
+    "C2",
+  ),
   said("meter-tails-exposed", { insulation: "bare" }, "C2"),
   said("meter-tails-exposed", { insulation: "bare", around: "open" }, "C1"),
   said("meter-tails-exposed", { insulation: "bare", around: "cupboard" }, "C1"),

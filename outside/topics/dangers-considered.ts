@@ -5,6 +5,10 @@ const ABSENT = "how a part is made or placed, not what has happened to it";
 const PART_OF = "says more of a state that another fact of the topic names, and nothing without it";
 
 export const CONSIDERED: Readonly<Record<string, string>> = Object.freeze({
+  "basic-protection gets-in finger-short": ENCLOSED,
+  "basic-protection gets-in wire-on-top": ENCLOSED,
+  "basic-protection live-covering basic-damaged": ENCLOSED,
+  "basic-protection wears heat-weather-rodents": SURROUNDINGS,
   "supply-tampered joints taped": ENCLOSED,
   "board-blank-missing gap in-line": ENCLOSED,
   "board-blank-missing gap out-of-line": ENCLOSED,

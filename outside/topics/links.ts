@@ -94,6 +94,14 @@ const links = {
     "rcd-in-time": { ...RCD_DISCONNECTS, met: "yes", notMet: "no" },
   },
   "board-blank-missing": { "finger-reaches-live": { by: "opening-access", ...BY_HAND } },
+  "basic-protection": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "allowed-opening": { by: "larger-opening", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+    "cover-opens": { by: "enclosure-opening", ...BY_HAND },
+    obstacle: { by: "obstacles", ...BY_HAND },
+    "live-covering": { by: "live-insulation", ...BY_HAND },
+  },
   "breaking-capacity-exceeded": {
     rated: {
       by: "breaking-capacity",

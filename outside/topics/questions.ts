@@ -35,3 +35,23 @@ export function questionsNeeded(
   };
   return go(masks);
 }
+
+/** The same over drawn cases, where there are too many to go through: the mean over the cases of the questions each takes. */
+export function questionsOn(
+  compiled: Compiled,
+  masks: readonly number[],
+  cases: readonly (readonly number[])[],
+  ask: (node: number, known: readonly number[]) => number | undefined,
+): number {
+  const counts = cases.map((one) => {
+    let known = [...masks];
+    for (let asked = 0; ; asked++) {
+      const node = settledIn(compiled, compiled.root, known);
+      if (bitsOf(possibleLeaves(compiled, node, known)).length < 2) return asked;
+      const variable = ask(node, known);
+      if (variable === undefined) throw new Error("nothing to ask although it is not settled");
+      known = known.map((mask, i) => (i === variable ? 1 << (one[i] as number) : mask));
+    }
+  });
+  return counts.reduce((sum, count) => sum + count, 0) / counts.length;
+}

@@ -19,7 +19,7 @@ export function readLibrary(texts: readonly Text[]): Library {
   const read = texts.map(({ file, text }) => readDocument(text, file));
   const documents = read.flatMap(({ document }) => (document === undefined ? [] : [document]));
   const { shared, faults: clashes } = sharedOf(documents.filter(({ kind }) => kind === "shared"));
-  const made = documents.filter(({ kind }) => kind === "topic").map((document) => topicOf(document, shared));
+  const made = inWalk(documents).map((document) => topicOf(document, shared));
   const topics = made.flatMap(({ topic }) => (topic === undefined ? [] : [topic]));
   const faults = [
     ...read.flatMap((one) => one.faults),
@@ -28,6 +28,14 @@ export function readLibrary(texts: readonly Text[]): Library {
     ...twice(documents),
   ];
   return { topics: inOrder(topics), documents, shared, faults };
+}
+
+/** Topics by their place in the walk, then in the order of the texts. */
+function inWalk(documents: readonly Document[]): readonly Document[] {
+  const last = Number.POSITIVE_INFINITY;
+  return documents
+    .filter(({ kind }) => kind === "topic")
+    .sort((a, b) => ((a.place ?? last) === (b.place ?? last) ? 0 : (a.place ?? last) - (b.place ?? last)));
 }
 
 function inOrder(topics: readonly Topic[]): readonly Topic[] {

@@ -3,6 +3,7 @@ import { cellsOf } from "./cells.ts";
 import { Diagram } from "./diagram.ts";
 import { type Expression, leavesOf } from "./expression.ts";
 import { functionOf, type Variable } from "./rule-function.ts";
+import { ruleOfState } from "./state.ts";
 import {
   type Contradiction,
   type Danger,
@@ -136,13 +137,21 @@ function pathIn(path: HarmPath, frame: Parameters<typeof functionOf>[1]): Compil
   return { path, exists, layers, severity };
 }
 
-function ofFactsOnly({ when, words }: Contradiction, { id }: Subject): Expression {
-  for (const leaf of leavesOf(when))
+function ofFactsOnly({ when, words }: Contradiction, subject: Subject): Expression {
+  const { id } = subject;
+  for (const leaf of leavesThrough(when, subject))
     if (leaf.op === "held")
       throw new Error(
         `${id}: the contradiction "${words}" speaks of the point ${leaf.point}; it may speak of facts only`,
       );
   return when;
+}
+
+/** The leaves of a rule, and those of the states it rests on. */
+function* leavesThrough(rule: Expression, subject: Subject): Generator<Expression> {
+  for (const leaf of leavesOf(rule))
+    if (leaf.op === "state") yield* leavesThrough(ruleOfState(leaf, subject), subject);
+    else yield leaf;
 }
 
 const RULES = new WeakMap<Compiled, Map<Expression, number>>();
@@ -160,11 +169,20 @@ function countsUnder(edition: EditionId) {
   return ({ editions }: { readonly editions?: readonly EditionId[] }) => editions?.includes(edition) ?? true;
 }
 
-function rulesOf({ paths, departures, dangers = [], contradictions = [] }: Subject): readonly Expression[] {
+function rulesOf({
+  paths,
+  departures,
+  dangers = [],
+  contradictions = [],
+  states = {},
+}: Subject): readonly Expression[] {
   return [
     ...paths.flatMap(({ exists, layers }) => [exists, ...layers.flatMap(({ gone, sound }) => [gone, sound])]),
     ...departures.map(({ when }) => when),
     ...dangers.map(({ when }) => when),
     ...contradictions.map(({ when }) => when),
+    ...Object.values(states).flatMap(({ values }) =>
+      Object.values(values).flatMap(({ when }) => (when === undefined ? [] : [when])),
+    ),
   ];
 }

@@ -4,6 +4,7 @@ import { everyCell, isContradicted, whereItCanBe } from "./contradiction.ts";
 import type { Expression } from "./expression.ts";
 import { possibleOf } from "./possible.ts";
 import { valuesOf } from "./rule-function.ts";
+import { ruleOfState } from "./state.ts";
 import { narrowedTo } from "./survey.ts";
 
 export type Truth = "true" | "false" | "open";
@@ -76,6 +77,8 @@ function asWritten(rule: Expression, compiled: Compiled, knowledge: Knowledge): 
         "true",
         "false",
       );
+    case "state":
+      return asWritten(ruleOfState(rule, compiled.subject), compiled, knowledge);
     default: {
       const name = rule.op === "held" ? `point ${rule.point}` : `fact ${rule.fact}`;
       const variable = compiled.index.get(name) as number;

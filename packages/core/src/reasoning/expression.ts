@@ -8,6 +8,8 @@ export type Expression =
   | { readonly op: "at-least" | "more-than"; readonly fact: string; readonly limit: string }
   /** The position taken on a contested point. */
   | { readonly op: "held"; readonly point: string; readonly position: string }
+  /** The state, worked out from facts, has one of these values; see `states` of a subject. */
+  | { readonly op: "state"; readonly state: string; readonly values: readonly string[] }
   | { readonly op: "all" | "any"; readonly of: readonly Expression[] }
   | { readonly op: "not"; readonly of: Expression };
 
@@ -50,6 +52,11 @@ export function atMost(fact: string, limit: string): Expression {
 /** The position is taken on the contested point. */
 export function held(point: string, position: string): Expression {
   return Object.freeze({ op: "held", point, position });
+}
+
+/** The state has one of these values. */
+export function stateIs(state: string, ...values: readonly string[]): Expression {
+  return Object.freeze({ op: "state", state, values: Object.freeze([...values]) });
 }
 
 export function all(...of: readonly Expression[]): Expression {

@@ -17,6 +17,7 @@ export * from "./price-of-asking.ts";
 export * from "./question.ts";
 export * from "./reason.ts";
 export * from "./rule-function.ts";
+export * from "./state.ts";
 export * from "./statement.ts";
 export * from "./subject.ts";
 export * from "./survey.ts";

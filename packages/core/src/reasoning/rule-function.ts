@@ -1,6 +1,7 @@
 import type { Cells } from "./cells.ts";
 import type { Diagram } from "./diagram.ts";
 import type { Expression } from "./expression.ts";
+import { ruleOfState } from "./state.ts";
 import type { Subject } from "./subject.ts";
 
 /** A fact or a contested point as a variable of the diagram. */
@@ -36,6 +37,8 @@ export function functionOf(rule: Expression, frame: Frame): number {
       return rule.of.map(go).reduce((a, b) => diagram.apply(either, a, b), 0);
     case "not":
       return diagram.map((leaf) => 1 - leaf, go(rule.of));
+    case "state":
+      return functionOfState(rule, frame);
     default: {
       const variable = variableOf(rule, subject, index);
       return diagram.among(variable, valuesOf(rule, (variables[variable] as Variable).cells, subject));
@@ -43,7 +46,21 @@ export function functionOf(rule: Expression, frame: Frame): number {
   }
 }
 
-type Leaf = Exclude<Expression, { readonly op: "always" | "never" | "all" | "any" | "not" }>;
+const STATES = new WeakMap<Diagram, Map<string, number>>();
+
+/** Built once for each state and value: rules of many layers rest on the same. */
+function functionOfState(rule: Extract<Expression, { op: "state" }>, frame: Frame): number {
+  const known = STATES.get(frame.diagram) ?? new Map<string, number>();
+  STATES.set(frame.diagram, known);
+  return rule.values.reduce((sum, value) => {
+    const key = `${rule.state} ${value}`;
+    const made = known.get(key) ?? functionOf(ruleOfState({ ...rule, values: [value] }, frame.subject), frame);
+    known.set(key, made);
+    return frame.diagram.apply(either, sum, made);
+  }, 0);
+}
+
+type Leaf = Exclude<Expression, { readonly op: "always" | "never" | "all" | "any" | "not" | "state" }>;
 
 function variableOf(rule: Leaf, subject: Subject, index: ReadonlyMap<string, number>): number {
   const name = rule.op === "held" ? `point ${rule.point}` : `fact ${rule.fact}`;

@@ -110,6 +110,18 @@ export interface Position {
   readonly source?: Source;
 }
 
+/**
+ * What is so of a thing, worked out from facts in one place for all rules that rest on it. Values run from best to worst;
+ * each but the first has the rule under which it is so, and the worst whose rule holds is the state.
+ */
+export interface State {
+  /** The thing it is a state of: "a live part". */
+  readonly of: string;
+  /** As a phrase that the words of a value complete: "what is around it" "keeps everybody off". */
+  readonly words: string;
+  readonly values: Readonly<Record<string, { readonly words: string; readonly when?: Expression }>>;
+}
+
 /** Everything the reasoner needs to know about one subject of observation. */
 export interface Subject {
   readonly id: string;
@@ -117,6 +129,8 @@ export interface Subject {
   readonly contested: Readonly<Record<string, ContestedPoint>>;
   readonly paths: readonly HarmPath[];
   readonly departures: readonly Departure[];
+  /** What is worked out of facts and never asked, by name; none where left out. */
+  readonly states?: Readonly<Record<string, State>>;
   /** Statements that are danger by themselves; none where left out. */
   readonly dangers?: readonly Danger[];
   /** Statements that cannot all be true; none where left out. */

@@ -12,6 +12,7 @@ import {
 import type { Installation } from "@good-grounds/inspection";
 import type { Topic } from "@good-grounds/topics";
 import { compiledTopic, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
+import { layersBetween } from "./layers-between.ts";
 import { openingSection } from "./opening-section.ts";
 import { answersFromRecord } from "./recorded/index.ts";
 import { remediesThatHelp } from "./remedies.ts";
@@ -54,6 +55,7 @@ export function reasonAbout({ topic, edition, said, positions = {}, at }: Reason
   );
   const { knowledge, faults, taken, against, differing } = made;
   const opening = openingSection(topic, figures, byHand.worked);
+  const between = layersBetween(compiled, knowledge);
   return {
     topic,
     reasoning: reason(compiled, knowledge),
@@ -67,6 +69,7 @@ export function reasonAbout({ topic, edition, said, positions = {}, at }: Reason
     differing,
     remedies: remediesThatHelp(topic, compiled, knowledge),
     ...(opening === undefined ? {} : { opening }),
+    ...(between === undefined ? {} : { between }),
   };
 }
 

@@ -9,6 +9,7 @@ import type {
   Severity,
 } from "@good-grounds/core";
 import type { Remedy, Topic } from "@good-grounds/topics";
+import type { LayersBetween } from "./layers-between.ts";
 import type { OpeningSection } from "./opening-section.ts";
 
 /** A fact that a computation answers, with the judgement it rests on. */
@@ -81,6 +82,8 @@ export interface TopicReasoning {
   readonly remedies: readonly RemedyEffect[];
   /** The opening that figures describe, to be drawn. */
   readonly opening?: OpeningSection;
+  /** The layers between live metal and a person, where the topic rests on them; to be drawn. */
+  readonly between?: LayersBetween;
 }
 
 /** The line of reasoning of one observation of an inspection, and how the inspector's choice stands to it. */

@@ -273,6 +273,44 @@ describe("the opening that an observation's figures describe", () => {
   });
 });
 
+describe("the layers between live metal and a person", () => {
+  const file = (facts: Record<string, string>) =>
+    changed(({ observations }) => {
+      Object.assign(observations[0] as object, { topic: "basic-protection", facts, positions: {} });
+    });
+  const layersOf = (text: string) =>
+    reportModel(inputOf(text)).drawings.filter(({ svg }) => svg.includes("Layers between live metal and a person"));
+
+  test("are drawn beside the argument", () => {
+    const [drawn, ...others] = layersOf(file({ covering: "bare", "gets-in": "hand" }));
+    expect(others).toEqual([]);
+    expect(drawn?.svg).toContain("1 the covering of the live part: gone");
+    expect(drawn?.svg).toContain("Not known");
+    const door = {
+      opens: "hand",
+      fixing: "whole",
+      "hinges-carry": "yes",
+      "barrier-behind": "no",
+      "gets-in": "nothing",
+    };
+    const tails = { covering: "basic-sound", wears: "moved", "who-comes": "named-keeper", "allowed-opening": "no" };
+    const [whole] = layersOf(file({ ...door, ...tails, "arms-reach": "within", obstacle: "none" }));
+    expect(whole?.svg).toContain("gets past what is around it");
+    expect(whole?.svg).not.toContain("…");
+  });
+
+  test("are not drawn for a topic that does not ask what they rest on", () => {
+    expect(layersOf(changed(() => undefined))).toEqual([]);
+  });
+
+  test.skipIf(!hasTools)("stand in the printed report", () => {
+    const path = written("layers.pdf", file({ covering: "double-or-reinforced" }));
+    expect(wordsOf(path)).toContain("1 the covering of the live part: holds");
+    expect(tool("pdfinfo", "-struct-text", path)).toContain("Layers between the live part");
+    expect(beyondThePage(path)).toEqual([]);
+  });
+});
+
 describe("hostile and empty input", () => {
   test.skipIf(!hasTools)("text that looks like markup stays text", () => {
     const nasty =

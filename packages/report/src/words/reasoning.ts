@@ -15,6 +15,7 @@ import type {
 import { LAYER_STATES, SEVERITIES, severitiesOf } from "@good-grounds/core";
 import type { CableDrawing } from "../drawings/cable-section.ts";
 import type { ProbeDrawing } from "../drawings/probe.ts";
+import type { LayersDrawing } from "../drawings/protection-layers.ts";
 import { CLASSIFICATION, SILENCE } from "../locales/en.ts";
 import { HAZARD, PROVISION, REASONING, SEVERITY_WORDS } from "../locales/reasoning-en.ts";
 import { valueWords } from "./figure.ts";
@@ -33,6 +34,8 @@ export interface ReasonedTopic {
   readonly against: readonly Otherwise[];
   /** Facts of which the things spoken of, or the sources, do not say the same. */
   readonly differing: readonly { readonly fact: string; readonly answers: readonly KnownAnswer[] }[];
+  /** The layers between live metal and a person, where the topic asks what they rest on. */
+  readonly between?: LayersDrawing;
   readonly remedies: readonly { readonly remedy: { readonly words: string }; readonly after: readonly Severity[] }[];
 }
 
@@ -129,6 +132,7 @@ export function clientSentence(one: ReasonedTopic | ReasonedObservation): string
 /** The whole line of reasoning in parts, each a few lines. Parts with nothing to say are left out. */
 export function reasoningParts(one: ReasonedTopic): readonly ReasoningPart[] {
   const parts: readonly ReasoningPart[] = [
+    { heading: REASONING.cannotBe, lines: contradictionsOf(one) },
     { heading: REASONING.toSettle, lines: toSettle(one) },
     { heading: REASONING.argument, lines: argumentOf(one) },
     whyNotWorse(one),

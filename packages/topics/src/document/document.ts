@@ -190,6 +190,8 @@ export interface Document extends Node {
   readonly id: Word;
   readonly title: string;
   readonly group?: Word;
+  /** Its place in the walk through the group; those without one come last. */
+  readonly place?: number;
   readonly items: readonly Word[];
   readonly uses: readonly Word[];
   readonly statements: readonly Statement[];

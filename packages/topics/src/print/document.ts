@@ -6,7 +6,8 @@ import { conditionLines } from "./condition.ts";
 export function printDocument(document: Document): string {
   const lines = [...notes(document), `${document.kind} ${document.id.text}: ${document.title}`];
   const add = (below: readonly string[]) => lines.push(...below.map((line) => (line === "" ? "" : `  ${line}`)));
-  if (document.group !== undefined) add([`in ${document.group.text}`]);
+  if (document.group !== undefined)
+    add([`in ${document.group.text}${document.place === undefined ? "" : ` ${document.place}`}`]);
   if (document.items.length > 0) add([`answers ${names(document.items)}`]);
   if (document.uses.length > 0) add([`uses ${names(document.uses)}`]);
   let before = "";

@@ -65,6 +65,7 @@ export function readDocument(
 
 function readBody(first: Line, head: Pick<Document, "id" | "title" | "kind">, desk: Desk): Document {
   let group: Word | undefined;
+  let place: number | undefined;
   let items: readonly Word[] = [];
   const uses: Word[] = [];
   const statements: Statement[] = [];
@@ -81,7 +82,12 @@ function readBody(first: Line, head: Pick<Document, "id" | "title" | "kind">, de
           {
             begins: "in",
             read: (line: Line) => {
-              [group] = list(line, "in");
+              desk.nothingBelow(line);
+              const { name, number } = match(line, /^in (?<name>[a-z-]+)(?: (?<number>\d{1,4}))?$/) ?? {};
+              if (name === undefined)
+                desk.misspelt(line, '"in", a part of the installation, and perhaps a number for the order');
+              group = name;
+              place = number === undefined ? undefined : Number(number.text);
             },
           },
           {
@@ -121,6 +127,7 @@ function readBody(first: Line, head: Pick<Document, "id" | "title" | "kind">, de
     file: desk.file,
     ...head,
     ...(group === undefined ? {} : { group }),
+    ...(place === undefined ? {} : { place }),
     items,
     uses,
     statements,

@@ -11,6 +11,7 @@ import {
   moreThan,
   NEVER,
   not,
+  stateIs,
 } from "@good-grounds/core";
 import type { Comparison, Condition, Word } from "../document/condition.ts";
 import type { Fact, Point, State } from "../document/document.ts";
@@ -90,37 +91,16 @@ function isOneOf(condition: Condition & { kind: "is" }, scope: Scope, within: re
     return NEVER;
   }
   const wanted = valuesOf(condition, found, scope, within);
-  const rule = holding(condition.name.text, found, wanted, scope, within);
+  const rule = holding(condition.name.text, found, wanted);
   return condition.not ? not(rule) : rule;
 }
 
-function holding(
-  name: string,
-  found: Fact | Point | State,
-  wanted: readonly string[],
-  scope: Scope,
-  within: readonly string[],
-): Expression {
+function holding(name: string, found: Fact | Point | State, wanted: readonly string[]): Expression {
   if (found.kind === "fact") return is(name, ...wanted);
-  const rules = wanted.map((value) =>
-    found.kind === "state" ? stateIs(found, value, scope, within) : held(name, value),
-  );
+  if (found.kind === "state") return stateIs(name, ...wanted);
+  const rules = wanted.map((value) => held(name, value));
   const [only] = rules;
   return rules.length === 1 && only !== undefined ? only : any(...rules);
-}
-
-/** The rule under which a state has a value: its own condition holds and that of no worse value does. */
-export function stateIs({ values }: State, value: string, scope: Scope, within: readonly string[]): Expression {
-  const at = values.findIndex(({ name }) => name.text === value);
-  const worse = values
-    .slice(at + 1)
-    .flatMap(({ when }) => (when === undefined ? [] : [expressionOf(when, scope, within)]));
-  const { when } = values[at] ?? {};
-  const own = when === undefined ? [] : [expressionOf(when, scope, within)];
-  const none = worse.length === 0 ? [] : [not(worse.length === 1 ? (worse[0] as Expression) : any(...worse))];
-  const parts = [...own, ...none];
-  const [only] = parts;
-  return parts.length === 1 && only !== undefined ? only : all(...parts);
 }
 
 /** The values meant, with what is worse or better than them where that is said. */

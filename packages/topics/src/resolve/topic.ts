@@ -9,15 +9,17 @@ import {
   type HarmPath,
   type Layer,
   NEVER,
+  type State,
+  stateIs,
 } from "@good-grounds/core";
 import type { Condition } from "../document/condition.ts";
-import type { Amount, Document, Fact, LayerNode, Point } from "../document/document.ts";
+import type { Amount, Document, Fact, LayerNode, Point, State as StateNode } from "../document/document.ts";
 import type { TextFault } from "../text/fault.ts";
 import { nearTo } from "../text/near.ts";
 import { TOPIC_GROUPS, type Topic, type TopicGroup } from "../topic.ts";
 import { type Draft, statements } from "./draft.ts";
 import { examplesOf } from "./example.ts";
-import { expressionOf, stateIs } from "./expression.ts";
+import { expressionOf } from "./expression.ts";
 import { checkValue, factOf } from "./fact.ts";
 import { formerlyOf } from "./formerly.ts";
 import { restricted } from "./restrict.ts";
@@ -47,6 +49,7 @@ export function topicOf(
     contested: pointsOf(scope),
     paths: routesOf(draft),
     departures: departuresOf(draft),
+    ...statesOf(draft),
     ...dangersOf(draft),
     ...contradictionsOf(draft),
     ...formerlyOf(draft),
@@ -161,8 +164,8 @@ function layerOf(
   }
   const worst = state.values.at(-1)?.name.text ?? "";
   const best = state.values[0]?.name.text ?? "";
-  const is = (value: string) => restricted(stateIs(state, value, draft.scope, within), draft.given);
-  return { ...shared, gone: is(worst), sound: is(best) };
+  const { text } = holding.state;
+  return { ...shared, gone: stateIs(text, worst), sound: stateIs(text, best) };
 }
 
 function departuresOf(draft: Draft): readonly Departure[] {
@@ -194,4 +197,19 @@ function contradictionsOf(draft: Draft): { readonly contradictions?: readonly Co
   }));
   const possible = contradictions.filter(({ when }) => when.op !== "never");
   return possible.length === 0 ? {} : { contradictions: possible };
+}
+
+function statesOf(draft: Draft): { readonly states?: Readonly<Record<string, State>> } {
+  const states = draft.scope
+    .all()
+    .filter((named): named is StateNode => named.kind === "state")
+    .map(({ name, thing, words, values }): readonly [string, State] => {
+      const within = [`state ${name.text}`];
+      const says = values.map(
+        ({ name: value, clause, when }) =>
+          [value.text, { words: clause, ...(when === undefined ? {} : { when: draft.rule(when, within) }) }] as const,
+      );
+      return [name.text, { of: thing, words, values: Object.fromEntries(says) }];
+    });
+  return states.length === 0 ? {} : { states: Object.fromEntries(states) };
 }

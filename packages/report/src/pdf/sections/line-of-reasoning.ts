@@ -1,6 +1,8 @@
 import { cableLayers } from "../../drawings/cable-layers.ts";
 import { probeDrawing } from "../../drawings/probe.ts";
+import { protectionLayers } from "../../drawings/protection-layers.ts";
 import type { ReportInput } from "../../input.ts";
+import { LAYERS } from "../../locales/layers-en.ts";
 import { REASONING } from "../../locales/reasoning-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import {
@@ -45,7 +47,7 @@ function isToldAlready({ heading, lines }: ReasoningPart, all: readonly Reasonin
 }
 
 /** Drawings of what the argument rests on, as far as the facts carry the measures. */
-function drawn({ opening, cable }: ReasonedObservation, drawings: Drawings) {
+function drawn({ opening, cable, between }: ReasonedObservation, drawings: Drawings) {
   const shown = [
     ...(opening === undefined
       ? []
@@ -60,6 +62,8 @@ function drawn({ opening, cable }: ReasonedObservation, drawings: Drawings) {
     ...(cable === undefined
       ? []
       : [{ svg: cableLayers(cable), words: REPORT.cableWords(cable), caption: REPORT.cableCaption }]),
+    // The drawing has its words beside it.
+    ...(between === undefined ? [] : [{ svg: protectionLayers(between), words: "", caption: LAYERS.caption }]),
   ];
   return shown.map(({ svg, ...rest }) => ({
     ...rest,
