@@ -9,17 +9,19 @@ import {
   MOST_CHANGED,
   nextQuestion,
   possibleLeaves,
+  possibleSeverities,
   Reckoner,
   readAnswers,
   reason,
   SEVERITIES,
   settledIn,
+  severitiesOf,
   statementsIn,
 } from "@good-grounds/core";
 import { COMPUTATIONS, compiledTopic, givenFromText, TOPICS } from "@good-grounds/judgement";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { assignments, countOf, EXHAUSTIVE, severityAt } from "./assignments.ts";
+import { assignments, canBeAt, countOf, EXHAUSTIVE, severityAt } from "./assignments.ts";
 import { questionsNeeded } from "./questions.ts";
 import { gradeOf } from "./reading-age.ts";
 
@@ -90,11 +92,29 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
     fc.assert(
       fc.property(someKnowledge(compiled), (masks) => {
         fc.pre(countOf(masks) <= 4000);
-        const union = new Set([...assignments(masks)].map((values) => severityAt(compiled, values)));
-        const found = bitsOf(possibleLeaves(compiled, compiled.root, masks)).map((leaf) => SEVERITIES[leaf]);
+        const completions = [...assignments(masks)].filter((values) => canBeAt(compiled, values));
+        fc.pre(completions.length > 0);
+        const union = new Set(completions.map((values) => severityAt(compiled, values)));
+        const found = severitiesOf(possibleSeverities(compiled, masks));
         expect(new Set(found)).toEqual(union);
       }),
       { numRuns: 60 },
+    );
+  });
+
+  test("no statement about something nothing was said of lowers what stands, whether or not it contradicts the rest", () => {
+    const compiled = compiledTopic(topic, "2018+A4");
+    const full = fullMasks(compiled);
+    const standing = (masks: readonly number[]) => bitsOf(possibleSeverities(compiled, masks))[0] as number;
+    fc.assert(
+      fc.property(someKnowledge(compiled), (masks) => {
+        const before = standing(masks);
+        for (const [variable, mask] of masks.entries())
+          if (mask === full[variable])
+            for (const value of bitsOf(mask))
+              expect(standing(masks.with(variable, 1 << value))).toBeGreaterThanOrEqual(before);
+      }),
+      { numRuns: 20 },
     );
   });
 
@@ -173,9 +193,7 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
 
   test("there is a plain sentence for every classification that can follow", () => {
     const compiled = compiledTopic(topic, "2018+A4");
-    const reachable = bitsOf(possibleLeaves(compiled, compiled.root, fullMasks(compiled))).map(
-      (leaf) => SEVERITIES[leaf] as string,
-    );
+    const reachable: string[] = [...severitiesOf(possibleSeverities(compiled, fullMasks(compiled)))];
     if (reachable.length > 1 && (reachable.includes("C2") || reachable.includes("C1"))) reachable.push("FI");
     expect(Object.keys(topic.client).sort()).toEqual([...reachable].sort());
     for (const [classification, statements] of Object.entries(topic.client))
@@ -218,7 +236,7 @@ test("topics have ids of their own that can stand in an inspection file", () => 
 });
 
 function boundsOf(compiled: Compiled, masks: readonly number[]): readonly [number, number] {
-  const leaves = bitsOf(possibleLeaves(compiled, compiled.root, masks));
+  const leaves = bitsOf(possibleSeverities(compiled, masks));
   return [leaves[0] as number, leaves[leaves.length - 1] as number];
 }
 
@@ -231,7 +249,9 @@ function byBruteForce(
 ) {
   const found: { facts: Record<string, string> }[] = [];
   const reaches = (under: readonly number[]) =>
-    [...assignments(under)].some((values) => wanted(SEVERITIES.indexOf(severityAt(compiled, values))));
+    [...assignments(under)].some(
+      (values) => canBeAt(compiled, values) && wanted(SEVERITIES.indexOf(severityAt(compiled, values))),
+    );
   const go = (from: number, change: Record<string, string>, under: number[], left: number) => {
     if (found.some((one) => Object.entries(one.facts).every(([name, value]) => change[name] === value))) return;
     if (left === 0) {
