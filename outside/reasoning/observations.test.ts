@@ -124,6 +124,21 @@ describe("how a choice stands to what follows", () => {
     const { heat: _, ...open } = facts;
     expect(reasoned({ topic: "board-combustible", facts: open, ...choice("FI") }).choice).toBe("allowed");
   });
+
+  test.each([
+    ["C3", "allowed"],
+    ["none", "allowed"],
+    ["FI", "differs"],
+    ["C2", "differs"],
+  ] as const)("%s of what is C3 or none and cannot be settled: %s", (classification, stands) => {
+    const one = reasoned({
+      topic: "meter-tails-entry",
+      facts: { edge: "bushed", held: { notKnown: "limited", reason: "sealed" }, "one-opening": true, heat: "none" },
+      ...choice(classification),
+    });
+    expect(one.reasoning).toMatchObject({ classification: null, ending: "no-danger", unsettled: ["held"] });
+    expect(one.choice).toBe(stands);
+  });
 });
 
 describe("positions", () => {

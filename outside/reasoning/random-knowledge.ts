@@ -74,7 +74,7 @@ function valuesOf(name: string, fact: FactOf, rules: readonly Expression[]): rea
   });
 }
 
-export function rulesOf({ paths, departures, dangers = [], contradictions = [] }: Subject): readonly Expression[] {
+function rulesOf({ paths, departures, dangers = [], contradictions = [] }: Subject): readonly Expression[] {
   return [
     ...paths.flatMap(({ exists, layers }) => [exists, ...layers.flatMap(({ gone, sound }) => [gone, sound])]),
     ...[...departures, ...dangers, ...contradictions].map(({ when }) => when),

@@ -23,7 +23,7 @@ import fc from "fast-check";
  * and so on came up. Random subjects have them in the same shares, but for quantities, limits to an edition and
  * contradictions, of which the topics had few or none: those come up often enough to be tried.
  */
-export const COUNTED = Object.freeze({
+const COUNTED = Object.freeze({
   facts: { 1: 1, 2: 23, 3: 79, 4: 66, 5: 11, 6: 3 },
   kinds: { "yes-no": 301, ranked: 289, oneKind: 26, amount: 31 },
   values: { 2: 78, 3: 171, 4: 57, 5: 6, 6: 1, 7: 2 },

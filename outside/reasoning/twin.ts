@@ -51,7 +51,7 @@ export function worldsOf(known: Known): readonly World[] {
 }
 
 /** Whether some of what is said in a world cannot be true together. */
-export function contradictsItself({ contradictions = [] }: Subject, world: World): boolean {
+function contradictsItself({ contradictions = [] }: Subject, world: World): boolean {
   return contradictions.some(({ when }) => holdsIn(when, world));
 }
 

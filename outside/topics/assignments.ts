@@ -25,6 +25,11 @@ export function severityAt(compiled: Compiled, values: readonly number[]): Sever
   return SEVERITIES[worst] as Severity;
 }
 
+/** Whether the statements of a full assignment can all be true, read directly. */
+export function canBeAt(compiled: Compiled, values: readonly number[]): boolean {
+  return !(compiled.subject.contradictions ?? []).some(({ when }) => holdsAt(compiled, values, when));
+}
+
 /** Whether a rule holds under a full assignment, read directly. */
 export function holdsAt({ subject, variables, index }: Compiled, values: readonly number[], rule: Expression): boolean {
   const holds = (rule: Expression): boolean => {

@@ -2,6 +2,7 @@ export * from "./agreement.ts";
 export * from "./conformity.ts";
 export * from "./finding.ts";
 export * from "./grounds/accuracy.ts";
+export { TIE_SLACK } from "./grounds/arithmetic.ts";
 export * from "./grounds/evidence.ts";
 export * from "./grounds/leaves.ts";
 export * from "./grounds/reckoner.ts";

@@ -4,6 +4,7 @@ import { type Compiled, compile } from "./compile.ts";
 import type { Expression } from "./expression.ts";
 import { ALWAYS, all, any, is, NEVER, yes } from "./expression.ts";
 import { oneKind, ranked, yesNo } from "./fact.ts";
+import { cheapest } from "./price-of-asking.ts";
 import { reason } from "./reason.ts";
 import { statementThatHolds, unsure } from "./statement.ts";
 import type { Subject } from "./subject.ts";
@@ -76,6 +77,15 @@ describe("what cannot be found out", () => {
     expect(unseen.next).toBeUndefined();
     // Where the kind can be found out, being near is worth asking.
     expect(said(compiled, {}).open).toEqual(["kind", "near"]);
+  });
+
+  test("is not asked about at a price where only that is left: what is left open costs nothing", () => {
+    // Broken is danger. Of what is not, whether it is danger turns on the kind, which cannot be seen, and on being near.
+    const turned = any(all(is("kind", "a"), yes("near")), all(is("kind", "b"), is("near", "no")));
+    const compiled = subject(any(is("state", "broken"), turned));
+    const { knowledge } = readAnswers(compiled, { facts: { kind: cannot } });
+    const plan = cheapest(compiled, compiled.root, knowledge, () => 1);
+    expect(plan).toEqual({ price: 1, variable: compiled.index.get("fact state") });
   });
 
   test("is named to whoever ordered the report only where it could still change anything", () => {
