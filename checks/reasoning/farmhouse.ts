@@ -5,7 +5,7 @@ import { reasonObservations, weigh } from "@good-grounds/judgement";
 const FARMHOUSE = readFileSync(new URL("../../examples/farmhouse.json", import.meta.url), "utf8");
 
 type Rcd = { id?: string; delay?: string; readings: Record<string, unknown> };
-export interface FarmCircuit {
+interface FarmCircuit {
   readonly id: string;
   rcd?: unknown;
   readonly readings: Record<string, unknown>;

@@ -40,36 +40,7 @@ export function reasoningJson(one: ReasonedTopic): object {
         possible: severitiesOf(leaves),
       })),
     })),
-    paths: reasoning.paths.map(({ path, exists, layers, possible: severities }) => ({
-      id: path.id,
-      hazard: path.hazard,
-      route: path.route,
-      exists: exists.truth,
-      because: exists.because,
-      possible: severities,
-      layers: layers.map(({ layer, states, because }) => ({
-        id: layer.id,
-        provision: layer.provision,
-        words: layer.words,
-        regulations: layer.regulations ?? [],
-        states,
-        because,
-      })),
-    })),
-    departures: reasoning.departures.map(({ departure, holds }) => ({
-      words: departure.words,
-      regulations: departure.regulations,
-      holds: holds.truth,
-      because: holds.because,
-    })),
-    dangers: reasoning.dangers.map(({ danger, holds }) => ({
-      id: danger.id,
-      least: danger.least,
-      words: danger.words,
-      regulations: danger.regulations,
-      holds: holds.truth,
-      because: holds.because,
-    })),
+    ...argumentJson(reasoning),
     facts: Object.fromEntries([...reasoning.grounds].map(([name, ground]) => [name, groundJson(ground)])),
     worked: worked.map(knownJson),
     recorded: recorded.map(knownJson),
@@ -91,6 +62,42 @@ export function reasoningJson(one: ReasonedTopic): object {
 /** The reasoning of an observation, with the inspector's choice. */
 export function observationJson(one: ReasonedObservation): object {
   return { observation: one.observation, chosen: one.chosen, choice: one.choice, ...reasoningJson(one) };
+}
+
+/** The routes to harm with their layers, what is short of the edition, and what is danger by itself. */
+function argumentJson({ paths, departures, dangers }: ReasonedTopic["reasoning"]): object {
+  return {
+    paths: paths.map(({ path, exists, layers, possible: severities }) => ({
+      id: path.id,
+      hazard: path.hazard,
+      route: path.route,
+      exists: exists.truth,
+      because: exists.because,
+      possible: severities,
+      layers: layers.map(({ layer, states, because }) => ({
+        id: layer.id,
+        provision: layer.provision,
+        words: layer.words,
+        regulations: layer.regulations ?? [],
+        states,
+        because,
+      })),
+    })),
+    departures: departures.map(({ departure, holds }) => ({
+      words: departure.words,
+      regulations: departure.regulations,
+      holds: holds.truth,
+      because: holds.because,
+    })),
+    dangers: dangers.map(({ danger, holds }) => ({
+      id: danger.id,
+      least: danger.least,
+      words: danger.words,
+      regulations: danger.regulations,
+      holds: holds.truth,
+      because: holds.because,
+    })),
+  };
 }
 
 type Known = ReasonedTopic["worked"][number] | ReasonedTopic["recorded"][number];

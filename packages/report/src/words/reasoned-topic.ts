@@ -4,7 +4,7 @@ import type { ProbeDrawing } from "../drawings/probe.ts";
 import type { REASONING } from "../locales/reasoning-en.ts";
 
 /** A fact that a computation answers, with the places of which its findings speak. */
-export interface WorkedAnswer {
+interface WorkedAnswer {
   readonly fact: string;
   readonly by: string;
   readonly value: string | null;
@@ -13,7 +13,7 @@ export interface WorkedAnswer {
 }
 
 /** A fact that the inspection records. */
-export interface RecordedAnswer {
+interface RecordedAnswer {
   readonly fact: string;
   readonly property: string;
   /** The property as it is recorded, in words. */
@@ -30,7 +30,7 @@ export type KnownAnswer = WorkedAnswer | RecordedAnswer;
 export type Otherwise = KnownAnswer & { readonly stated: string | null };
 
 /** Answers to one fact that cannot all be so. */
-export interface DifferingAnswers {
+interface DifferingAnswers {
   readonly fact: string;
   readonly answers: readonly KnownAnswer[];
 }
