@@ -4,7 +4,7 @@ import type { InspectionFile } from "@good-grounds/inspection";
 import { CHECKS } from "../checks/index.ts";
 import { compiledTopic } from "../topics/compiled.ts";
 import { TOPICS, topicById } from "../topics/index.ts";
-import { factsFromFigures, needsOf } from "./worked/index.ts";
+import { factsFromFigures, partedSaid } from "./worked/index.ts";
 
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
 export function topicIssues(file: InspectionFile): readonly Issue[] {
@@ -20,18 +20,14 @@ export function topicIssues(file: InspectionFile): readonly Issue[] {
       issues.push(noTopic([...at, "topic"], name));
       continue;
     }
-    const figures = needsOf(topic);
-    const isFigure = (fact: string) => !Object.hasOwn(topic.facts, fact) && figures.has(fact);
+    const said = partedSaid(topic, facts);
     const compiled = compiledTopic(topic, file.edition);
     const { faults } = readAnswers(compiled, {
-      facts: Object.fromEntries(Object.entries(facts).filter(([fact]) => !isFigure(fact))),
+      facts: said.facts,
       positions: Object.fromEntries(Object.entries(positions).map(([point, { position }]) => [point, position])),
     });
     issues.push(...faults.map((fault) => answerIssue(fault, [...at])));
-    const given = Object.entries(facts).filter(
-      (entry): entry is [string, string] => isFigure(entry[0]) && typeof entry[1] === "string",
-    );
-    for (const issue of factsFromFigures(topic, Object.fromEntries(given)).issues)
+    for (const issue of factsFromFigures(topic, said.figures).issues)
       issues.push({ ...issue, path: [...at, "facts", ...issue.path] });
   }
   const viewed = new Set<string>();
