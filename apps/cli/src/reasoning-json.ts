@@ -1,5 +1,5 @@
 import type { Change, FactGround } from "@good-grounds/core";
-import { severitiesOf } from "@good-grounds/core";
+import { pointer, severitiesOf } from "@good-grounds/core";
 import type { ReasonedObservation, ReasonedTopic } from "@good-grounds/report";
 import { clientSentence, differingWords, otherwiseWords } from "@good-grounds/report";
 
@@ -105,7 +105,7 @@ type Known = ReasonedTopic["worked"][number] | ReasonedTopic["recorded"][number]
 /** Something known of a fact: the check or the property of the file, and the places in the file it is about. */
 function knownJson(known: Known): object {
   const { fact, value, of } = known;
-  const about = of === undefined ? {} : { of };
+  const about = of === undefined ? {} : { of: of.map(pointer) };
   return "property" in known
     ? { fact, property: known.property, recorded: known.words, value, ...about }
     : { fact, by: known.by, value, ...about };

@@ -6,9 +6,14 @@ import { clauseOf, plain } from "./reasoning-lines.ts";
 /** What has to be settled before anything follows: statements against what is known, and answers that differ. */
 export function toSettle(one: Pick<ReasonedTopic, "topic" | "against" | "differing">): readonly ReasoningLine[] {
   return [
-    ...one.against.filter(({ stated }) => stated !== null).map((other) => plain(0, otherwiseWords(other, one.topic))),
+    ...contradictionsOf(one).map((words) => plain(0, words)),
     ...one.differing.map(({ fact, answers }) => plain(0, differingWords(fact, answers, one.topic))),
   ];
+}
+
+/** Statements that contradict what is known, a sentence each. */
+export function contradictionsOf({ against, topic }: Pick<ReasonedTopic, "topic" | "against">): readonly string[] {
+  return against.filter(({ stated }) => stated !== null).map((other) => otherwiseWords(other, topic));
 }
 
 /** What is known beside what an observation states otherwise, or beside its limitation. */
