@@ -107,8 +107,8 @@ describe("a quantity that the file records", () => {
       ],
     },
   };
-  const bond = (id?: string) =>
-    about(smallBond, house, {}, { board: undefined, circuit: undefined, parts: id === undefined ? [] : [{ id }] });
+  const bond = (id?: string, said: Record<string, string> = {}) =>
+    about(smallBond, house, said, { board: undefined, circuit: undefined, parts: id === undefined ? [] : [{ id }] });
 
   test("answers for the bond that is named", () => {
     expect(bond("water").recorded.map(({ fact, value }) => [fact, value])).toEqual([
@@ -117,6 +117,17 @@ describe("a quantity that the file records", () => {
     ]);
     expect(bond("water").reasoning.grounds.get("size")).toMatchObject({ kind: "seen", value: 4 });
     expect(bond("oil").recorded.map(({ value }) => value)).toEqual(["10 mm²", "no"]);
+  });
+
+  test("stated on the other side of a limit of the rules: a contradiction; on the same side, it is the same", () => {
+    const one = bond("water", { size: "16 mm²" });
+    expect(one.against.map(({ fact, value, stated }) => [fact, value, stated])).toEqual([
+      ["size", "4 mm²", "6 mm² or more"],
+    ]);
+    expect(reasoningParts(one)[0]?.lines[0]?.words).toMatch(
+      /size of the bonding conductor: 4 mm².*6 mm² or more.*Settle/,
+    );
+    expect(bond("water", { size: "2.5 mm²" }).against).toEqual([]);
   });
 
   test("is open and shown where two differ and none is named", () => {
