@@ -1,5 +1,8 @@
+import { CHECKS } from "@good-grounds/computations";
+import { outcomeOf, reasonObservations } from "@good-grounds/judgement";
+import { openPointWords } from "@good-grounds/report";
 import { describe, expect, test } from "vitest";
-import { delayedRcd, rcd, reasonedIn } from "./rcd-house.ts";
+import { delayedRcd, rcd, reasonedIn, weighedHouse } from "./rcd-house.ts";
 
 const dead = { circuit: rcd("30 mA", "dead"), board: delayedRcd("100 mA", "dead") };
 
@@ -41,5 +44,31 @@ describe("what the observation says against what a finding of the same subject s
     const one = about("rcd-none-tt", { rcd: "working | none", system: "tt" });
     expect(one.worked.find(({ fact }) => fact === "rcd")?.value).toBe("none");
     expect(one.against).toEqual([]);
+  });
+});
+
+describe("in the ledger of what stands open", () => {
+  const bath = { bonding: false, parts: "earthed-metal", "electric-shower": false };
+  const pointsOf = (facts: Record<string, unknown>, reason: string) => {
+    const choice = { classification: "C3", reason, by: "inspector" };
+    const observation = { topic: "bath-rcd-and-bonding", board: "b", circuit: "c", facts, choice };
+    const { installation, weighing } = weighedHouse({ rcds: dead, observation });
+    const { points } = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+    return { points: points.filter(({ kind }) => kind === "contradiction"), installation };
+  };
+
+  test("a contradiction without a written reason is a point of its own", () => {
+    const { points, installation } = pointsOf({ ...bath, "rcd-30ma": true }, "–");
+    expect(points).toEqual([{ kind: "contradiction", places: [["observations", 0]] }]);
+    const [point] = points;
+    if (point === undefined) throw new Error("no point");
+    expect(openPointWords(point, { installation, checks: CHECKS })).toMatch(/contradicts.*house \(x\).*Settle/);
+  });
+
+  test("one that somebody wrote a reason for is none, nor is what fits", () => {
+    expect(pointsOf({ ...bath, "rcd-30ma": true }, "The room has an RCD of its own, tested.").points).toEqual([]);
+    expect(pointsOf({ ...bath, "rcd-30ma": false }, "–").points).toEqual([]);
+    const limited = { notKnown: "limited", reason: "the board could not be opened" };
+    expect(pointsOf({ ...bath, "rcd-30ma": limited }, "–").points).toEqual([]);
   });
 });

@@ -45,10 +45,12 @@ export interface House {
   readonly rcds: Rcds;
   readonly earthing?: "TT" | "TN-S";
   readonly circuit?: Readonly<Record<string, unknown>>;
+  /** Changes to the supply; a member that is undefined is left out. */
+  readonly supply?: Readonly<Record<string, unknown>>;
   readonly observation?: Readonly<Record<string, unknown>>;
 }
 
-function rcdHouse({ rcds, earthing = "TT", circuit = {}, observation }: House): InspectionFile {
+function rcdHouse({ rcds, earthing = "TT", circuit = {}, supply = {}, observation }: House): InspectionFile {
   const parsed = parseInspectionData({
     ...smallestFile(),
     people: [{ id: "inspector", name: "An inspector" }],
@@ -59,6 +61,7 @@ function rcdHouse({ rcds, earthing = "TT", circuit = {}, observation }: House): 
       device: { standard: "BS 1361", type: "II", rated: "100 A" },
       bonding: [],
       readings: earthing === "TT" ? { ra: { shown: "90 Ω" } } : { ze: { shown: "0.35 Ω" } },
+      ...supply,
     },
     boards: [
       {
@@ -129,10 +132,16 @@ export function missing(house: House, check: string): readonly string[] {
   return leaves.map((leaf) => (leaf.kind === "not-known" ? leaf.term.id : leaf.matter.id));
 }
 
+/** The house, resolved and weighed. */
+export function weighedHouse(house: House) {
+  const installation = resolveInstallation(rcdHouse(house));
+  return { installation, weighing: weigh(installation) };
+}
+
 /** The reasoning of the one observation of the house. */
 export function reasonedIn(house: House) {
-  const installation = resolveInstallation(rcdHouse(house));
-  const [one] = reasonObservations(installation, weigh(installation));
+  const { installation, weighing } = weighedHouse(house);
+  const [one] = reasonObservations(installation, weighing);
   if (one === undefined) throw new Error("not reasoned about");
   return one;
 }

@@ -18,6 +18,15 @@ describe("an RCD spoken of", () => {
     expect(answers(one)).toMatchObject({ operates: "no" });
   });
 
+  test("at its circuit, where it is the circuit's own: one of the board before it says nothing of it", () => {
+    const one = reasonedIn({
+      rcds: { circuit: dead, board: works },
+      observation: { topic, board: "b", circuit: "c", facts: {} },
+    });
+    expect(answers(one)).toMatchObject({ operates: "no" });
+    expect(one.differing).toEqual([]);
+  });
+
   test("at the board without saying which: open where the board has one of each", () => {
     const one = reasonedIn({ rcds: { board: works, circuit: dead }, observation: { topic, board: "b", facts: {} } });
     expect(answers(one)).toEqual({});

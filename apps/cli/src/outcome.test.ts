@@ -120,3 +120,52 @@ describe("the outcome in the terminal, in JSON and in the line of many", () => {
     expect(outcome.points[0]).toMatchObject({ kind: "below-the-facts" });
   });
 });
+
+describe("a statement that a finding contradicts", () => {
+  // Circuit 5 has no RCD, which the check of additional protection finds.
+  const stated = (file: Editable) => {
+    file.observations = [
+      {
+        id: "x",
+        place: "landing",
+        what: "lights",
+        board: "cu",
+        circuit: "c5",
+        topic: "lighting-no-rcd",
+        facts: { "rcd-30ma": true, premises: "home", "asked-when-made": false },
+        choice: { classification: "none", reason: "–", by: "inspector" },
+      },
+    ];
+    file.inspected = [];
+  };
+
+  test("is told first, and stands open", async () => {
+    const out = await weighed(stated);
+    expect(out).toContain("The calculation additional-protection says that");
+    expect(out).toMatch(/The observation says that .* Settle which is so\./);
+    expect(out).toContain("What is stated contradicts what the file records or a finding shows");
+    expect(out).toContain("Still possible: no classification or C3");
+  });
+
+  test("in JSON with what was stated, what is known and of what it speaks", async () => {
+    const { observations, outcome } = JSON.parse(await weighed(stated, "--json"));
+    expect(observations[0]).toMatchObject({
+      possible: ["none", "C3"],
+      classification: null,
+      worked: [],
+      against: [
+        {
+          fact: "rcd-30ma",
+          by: "additional-protection",
+          value: "no",
+          stated: "yes",
+          of: ["/boards/0/circuits/4"],
+          words: expect.stringContaining("Settle which is so."),
+        },
+      ],
+    });
+    expect(outcome.points).toContainEqual(
+      expect.objectContaining({ kind: "contradiction", places: ["/observations/0"] }),
+    );
+  });
+});

@@ -1,5 +1,5 @@
 import type { Change, FactGround } from "@good-grounds/core";
-import { severitiesOf } from "@good-grounds/core";
+import { pointer, severitiesOf } from "@good-grounds/core";
 import type { ReasonedObservation, ReasonedTopic } from "@good-grounds/report";
 import { clientSentence, differingWords, otherwiseWords } from "@good-grounds/report";
 
@@ -41,38 +41,7 @@ export function reasoningJson(one: ReasonedTopic): object {
         possible: severitiesOf(leaves),
       })),
     })),
-    paths: reasoning.paths.map(({ path, exists, layers, possible: severities }) => ({
-      id: path.id,
-      hazard: path.hazard,
-      route: path.route,
-      exists: exists.truth,
-      because: exists.because,
-      possible: severities,
-      layers: layers.map(({ layer, states, because }) => ({
-        id: layer.id,
-        provision: layer.provision,
-        words: layer.words,
-        regulations: layer.regulations ?? [],
-        states,
-        because,
-      })),
-    })),
-    departures: reasoning.departures.map(({ departure, holds }) => ({
-      words: departure.words,
-      regulations: departure.regulations,
-      holds: holds.truth,
-      because: holds.because,
-    })),
-    dangers: reasoning.dangers.map(({ danger, holds }) => ({
-      id: danger.id,
-      least: danger.least,
-      words: danger.words,
-      regulations: danger.regulations,
-      holds: holds.truth,
-      because: holds.because,
-    })),
-    contradictions: reasoning.contradictions.map(({ contradiction, facts }) => ({ words: contradiction.words, facts })),
-    withdrawals: reasoning.withdrawals,
+    ...argumentJson(reasoning),
     facts: Object.fromEntries([...reasoning.grounds].map(([name, ground]) => [name, groundJson(ground)])),
     worked: worked.map(knownJson),
     recorded: recorded.map(knownJson),
@@ -96,12 +65,50 @@ export function observationJson(one: ReasonedObservation): object {
   return { observation: one.observation, chosen: one.chosen, choice: one.choice, ...reasoningJson(one) };
 }
 
+/** The routes to harm with their layers, what is short of the edition, and what is danger by itself. */
+function argumentJson({ paths, departures, dangers, contradictions, withdrawals }: ReasonedTopic["reasoning"]): object {
+  return {
+    paths: paths.map(({ path, exists, layers, possible: severities }) => ({
+      id: path.id,
+      hazard: path.hazard,
+      route: path.route,
+      exists: exists.truth,
+      because: exists.because,
+      possible: severities,
+      layers: layers.map(({ layer, states, because }) => ({
+        id: layer.id,
+        provision: layer.provision,
+        words: layer.words,
+        regulations: layer.regulations ?? [],
+        states,
+        because,
+      })),
+    })),
+    departures: departures.map(({ departure, holds }) => ({
+      words: departure.words,
+      regulations: departure.regulations,
+      holds: holds.truth,
+      because: holds.because,
+    })),
+    dangers: dangers.map(({ danger, holds }) => ({
+      id: danger.id,
+      least: danger.least,
+      words: danger.words,
+      regulations: danger.regulations,
+      holds: holds.truth,
+      because: holds.because,
+    })),
+    contradictions: contradictions.map(({ contradiction, facts }) => ({ words: contradiction.words, facts })),
+    withdrawals,
+  };
+}
+
 type Known = ReasonedTopic["worked"][number] | ReasonedTopic["recorded"][number];
 
 /** Something known of a fact: the check or the property of the file, and the places in the file it is about. */
 function knownJson(known: Known): object {
   const { fact, value, of } = known;
-  const about = of === undefined ? {} : { of };
+  const about = of === undefined ? {} : { of: of.map(pointer) };
   return "property" in known
     ? { fact, property: known.property, recorded: known.words, value, ...about }
     : { fact, by: known.by, value, ...about };

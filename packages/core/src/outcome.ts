@@ -27,6 +27,8 @@ interface Open<K extends string> {
  * Something that decides and that nobody has answered. Its kinds:
  * - `earthing-off`: by the record the earthing conductor is still disconnected.
  * - `below-the-facts`: a classification lower than the stated facts give, without a written reason.
+ * - `contradiction`: observations that state a fact otherwise than the file or a finding of the same thing has it, without
+ *   a written reason.
  * - `unclassified`: observations without a classification; `follows` where their facts already give C1 or C2.
  * - `not-met`: a check that is not met, of which no observation with a classification speaks.
  * - `past-limit`: a reading past its limit by less than the instrument can tell, of which no observation speaks.
@@ -37,7 +39,7 @@ interface Open<K extends string> {
  *   were looked at; `answered` says which.
  */
 export type OpenPoint =
-  | Open<"earthing-off" | "nothing-tested" | "nothing-inspected">
+  | Open<"earthing-off" | "contradiction" | "nothing-tested" | "nothing-inspected">
   | (Open<"below-the-facts"> & { readonly follows: FollowsDespite; readonly chosen: Classification })
   | (Open<"unclassified"> & { readonly follows: "C1" | "C2" | null })
   | (Open<"not-met" | "past-limit"> & { readonly check: string })

@@ -29,6 +29,7 @@ export { type OpenPointContext, openPointsColumn, openPointWords } from "./words
 export { placeWords } from "./words/place.ts";
 export * from "./words/probability.ts";
 export * from "./words/reasoning.ts";
+export { differingWords, otherwiseWords } from "./words/reasoning-known.ts";
 export { drawingOf as ringDrawingOf, ringMisfit, ringSentences } from "./words/ring.ts";
 export type { RingData } from "./words/ring-data.ts";
 export { type StandingSignature, standingSignatures } from "./words/signature.ts";

@@ -152,6 +152,8 @@ export type Positions = Readonly<Record<string, string>>;
 export interface Where {
   readonly board?: string;
   readonly circuit?: string;
+  /** Single RCDs and bonding conductors that it names. */
+  readonly parts?: readonly { readonly id: string; readonly board?: string }[];
 }
 
 export interface TopicLabel {

@@ -3,6 +3,7 @@ import type { Installation } from "@good-grounds/inspection";
 import type { ObservationReasoning } from "../reasoning/results.ts";
 import { answeredFindings } from "./answered-findings.ts";
 import { followsAtLeast } from "./choices-below-facts.ts";
+import { contradictions } from "./contradictions.ts";
 import { unanswered } from "./unanswered.ts";
 import { uninspected } from "./uninspected.ts";
 import { untested } from "./untested.ts";
@@ -23,6 +24,7 @@ export function openPoints(
     ...below.flatMap(({ path, follows, chosen, reason }): OpenPoint[] =>
       reason === null ? [{ kind: "below-the-facts", places: [path], follows, chosen }] : [],
     ),
+    ...contradictions(installation, reasoned),
     ...unclassified(installation, reasoned),
     ...unanswered(weighing, answeredFindings(installation, weighing, reasoned)),
     ...untested(installation, weighing),
@@ -80,6 +82,8 @@ function rank(point: OpenPoint): number {
       return 0;
     case "below-the-facts":
       return { C1: 10, C2: 40, FI: 70 }[point.follows];
+    case "contradiction":
+      return 71;
     case "unclassified":
       return point.follows === null ? 72 : { C1: 11, C2: 41 }[point.follows];
     case "not-met":

@@ -3,7 +3,7 @@ import type { AnswerFault, Issue } from "@good-grounds/core";
 import { readAnswers } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
 import { compiledTopic, TOPICS, topicById, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
-import { factsFromFigures, needsOf } from "./worked/index.ts";
+import { factsFromFigures, partedSaid } from "./worked/index.ts";
 
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
 export function topicIssues(file: InspectionFile): readonly Issue[] {
@@ -22,21 +22,16 @@ export function topicIssues(file: InspectionFile): readonly Issue[] {
       issues.push(noTopic([...at, "topic"], name));
       continue;
     }
-    const figures = needsOf(topic);
-    const facts = withFormerFacts(topic, stated);
-    const isFigure = (fact: string) => !Object.hasOwn(topic.facts, fact) && figures.has(fact);
+    const said = partedSaid(topic, withFormerFacts(topic, stated));
     const compiled = compiledTopic(topic, file.edition);
     const { faults } = readAnswers(compiled, {
-      facts: Object.fromEntries(Object.entries(facts).filter(([fact]) => !isFigure(fact))),
+      facts: said.facts,
       positions: Object.fromEntries(
         Object.entries(withFormerPositions(topic, positions)).map(([point, { position }]) => [point, position]),
       ),
     });
     issues.push(...faults.map((fault) => answerIssue(fault, [...at])));
-    const given = Object.entries(facts).filter(
-      (entry): entry is [string, string] => isFigure(entry[0]) && typeof entry[1] === "string",
-    );
-    for (const issue of factsFromFigures(topic, Object.fromEntries(given)).issues)
+    for (const issue of factsFromFigures(topic, said.figures).issues)
       issues.push({ ...issue, path: [...at, "facts", ...issue.path] });
   }
   const viewed = new Set<string>();

@@ -40,6 +40,8 @@ export const OPEN = Object.freeze({
   earthingOff: "The earthing conductor is recorded as disconnected and not as connected again.",
   below: (place: string, follows: FollowsDespite, chosen: Classification) =>
     `${place}: ${followsWords(follows)}; ${chosenWords(chosen)} without a written reason.`,
+  contradiction: (places: string) =>
+    `What is stated contradicts what the file records or a finding shows, and no reason is written: ${places}. Settle which is so.`,
   unclassified: (places: string, follows: "C1" | "C2" | null) =>
     follows === null
       ? `Not classified yet: ${places}.`

@@ -10,6 +10,7 @@ import { openPointWords } from "../words/open-point.ts";
 import { placeWords } from "../words/place.ts";
 import { inDoubt } from "../words/probability.ts";
 import { headline } from "../words/reasoning.ts";
+import { contradictionsOf } from "../words/reasoning-known.ts";
 import { standingSignatures } from "../words/signature.ts";
 import { renderFinding } from "./finding.ts";
 import { misfitLines } from "./misfits.ts";
@@ -73,7 +74,9 @@ function observationLines(
     lines.push(...wrapped(`${place}: ${what} (${id})`, width, `  ${padded(mark, 6)}`, " ".repeat(8)));
     if (one !== undefined) {
       if (options.grounds === true) lines.push(...renderReasoning(one, width, " ".repeat(8)));
-      else lines.push(...wrapped(headline(one), width, " ".repeat(8), " ".repeat(10)));
+      else
+        for (const words of [headline(one), ...contradictionsOf(one)])
+          lines.push(...wrapped(words, width, " ".repeat(8), " ".repeat(10)));
       const below = outcome.below.find(({ observation }) => observation === id);
       if (below !== undefined)
         lines.push(...wrapped(OPEN.belowBeside(below.follows, below.chosen, below.reason), width, " ".repeat(8)));

@@ -21,6 +21,8 @@ export function openPointWords(point: OpenPoint, context: OpenPointContext, all 
       return OPEN.earthingOff;
     case "below-the-facts":
       return OPEN.below(places(), point.follows, point.chosen);
+    case "contradiction":
+      return OPEN.contradiction(places());
     case "unclassified":
       return OPEN.unclassified(places(), point.follows);
     case "not-met":

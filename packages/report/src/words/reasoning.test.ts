@@ -35,7 +35,16 @@ function reasoned(facts: Parameters<typeof readAnswers>[1]["facts"], subject = B
   const compiled = compile(subject, "2018+A4");
   const { knowledge, faults } = readAnswers(compiled, { facts });
   expect(faults).toEqual([]);
-  return { topic: subject, reasoning: reason(compiled, knowledge), client: {}, worked: [], against: [], remedies: [] };
+  return {
+    topic: subject,
+    reasoning: reason(compiled, knowledge),
+    client: {},
+    worked: [],
+    recorded: [],
+    against: [],
+    differing: [],
+    remedies: [],
+  };
 }
 
 const sealed = { notKnown: "limited", reason: "sealed" } as const;

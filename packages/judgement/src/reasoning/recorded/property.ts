@@ -39,9 +39,9 @@ export function worded(
   return Object.freeze({
     id,
     name,
-    values: words.map(wordAsValue),
+    values: words.map(inKebab),
     read: (spoken: SpokenOf) =>
-      read(spoken).map(([of, leaf]) => ({ of, leaf, values: isKnownFact(leaf) ? [wordAsValue(leaf.word)] : [] })),
+      read(spoken).map(([of, leaf]) => ({ of, leaf, values: isKnownFact(leaf) ? [inKebab(leaf.word)] : [] })),
   });
 }
 
@@ -89,7 +89,7 @@ function classesOf({ low, high }: Evidence<Unit>, classes: readonly Class[]): re
 }
 
 /** A word of the vocabulary as the value of a property: "TN-C-S" is "tn-c-s", "BS EN 60898" is "bs-en-60898". */
-function wordAsValue(word: string | boolean): string {
+function inKebab(word: string | boolean): string {
   if (typeof word === "boolean") return word ? "yes" : "no";
   return word.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-");
 }

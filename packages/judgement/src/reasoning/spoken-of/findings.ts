@@ -3,10 +3,10 @@ import type { Installation } from "@good-grounds/inspection";
 import type { Place, SpokenOf } from "./spoken-of.ts";
 
 /** What a finding is about, by its place in the file. */
-export type FindingOf = "supply" | "bond" | "board" | "rcd" | "circuit";
+type FindingOf = "supply" | "bond" | "board" | "rcd" | "circuit";
 
 /** Of what kind of thing a finding speaks. */
-export function kindOf({ path }: Pick<Finding, "path">): FindingOf {
+function kindOf({ path }: Pick<Finding, "path">): FindingOf {
   if (path[0] === "supply") return path[1] === "bonding" ? "bond" : "supply";
   if (path[2] === "rcds" || path[4] === "rcd") return "rcd";
   return path[2] === "circuits" || path[0] === "circuits" ? "circuit" : "board";
