@@ -51,7 +51,7 @@ export function statementThatHolds(
   const follows =
     classification === "FI" ? isUnsettled(compiled, knowledge) : isCertain(classification, compiled, knowledge);
   if (!follows) return undefined;
-  const unsettled = new Set(classification === "FI" ? notFoundOut(compiled, knowledge) : []);
+  const unsettled = new Set(classification === "FI" ? factsThatMatter(compiled, knowledge) : []);
   return statementsIn(statements).find(
     (one) =>
       (one.unsettled === undefined || one.unsettled.some((fact) => unsettled.has(fact))) &&
@@ -77,7 +77,7 @@ function isUnsettled(compiled: Compiled, { masks }: Knowledge): boolean {
 }
 
 /** Facts that could still change the severity, whether or not they can be asked for. */
-function notFoundOut(compiled: Compiled, knowledge: Knowledge): readonly string[] {
+export function factsThatMatter(compiled: Compiled, knowledge: Knowledge): readonly string[] {
   return [...openFacts(compiled, knowledge), ...unsettledFacts(compiled, knowledge)].map(
     (variable) => compiled.variables[variable]?.name ?? "",
   );

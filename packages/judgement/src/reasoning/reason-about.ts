@@ -4,6 +4,7 @@ import {
   type Compiled,
   type EditionId,
   type Finding,
+  factsThatMatter,
   type Knowledge,
   reason,
   statementThatHolds,
@@ -63,6 +64,7 @@ export function reasonAbout({ topic, edition, said, positions = {}, at }: Reason
     faults,
     issues: byHand.issues,
     client: toldOf(topic, compiled, knowledge),
+    notFoundOut: notFoundOutOf(topic, compiled, knowledge),
     worked: taken.flatMap((one) => ("judgement" in one ? [one] : [])),
     recorded: taken.flatMap((one) => ("judgement" in one ? [] : [one])),
     against,
@@ -118,4 +120,14 @@ function toldOf({ client }: Topic, compiled: Compiled, knowledge: Knowledge): To
       return said === undefined ? [] : [[classification, said.words]];
     }),
   );
+}
+
+function notFoundOutOf({ client, facts, plain }: Topic, compiled: Compiled, knowledge: Knowledge): readonly string[] {
+  const said = client.FI === undefined ? undefined : statementThatHolds(client.FI, "FI", compiled, knowledge);
+  if (said === undefined || said.unsettled !== undefined) return [];
+  const open = factsThatMatter(compiled, knowledge);
+  return Object.keys(facts).flatMap((name) => {
+    const words = open.includes(name) ? plain.facts[name] : undefined;
+    return words === undefined ? [] : [words];
+  });
 }

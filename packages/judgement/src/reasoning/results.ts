@@ -70,6 +70,11 @@ export interface TopicReasoning {
   readonly issues: readonly Issue[];
   /** What the person who ordered the report can be told under each classification; only what is known to be true. */
   readonly client: Readonly<Partial<Record<Classification, string>>>;
+  /**
+   * What could not be found out and could still change what follows, in plain words, for the sentence under FI; none where
+   * that sentence says it itself.
+   */
+  readonly notFoundOut: readonly string[];
   /** Facts that computations answered. */
   readonly worked: readonly WorkedFact[];
   /** Facts that the inspection records. */

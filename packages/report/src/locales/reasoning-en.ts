@@ -150,6 +150,8 @@ export const REASONING = Object.freeze({
   after: (what: string) => `then ${what}`,
   client: "For the person who ordered the report",
   doneAboutIt: (done: string) => `When we came, this was found as written. Done about it before we left: ${done}`,
+  couldNotFindOut: (what: readonly string[]) => `We could not find out ${list(what, "or")}.`,
+  mustBeLookedAt: "It must be looked at soon.",
   regulations: (numbers: readonly string[]) => (numbers.length === 0 ? "" : ` (${numbers.join(", ")})`),
   noTopic: "No topic is named, so no line of reasoning stands behind the classification.",
   howToAnswer:

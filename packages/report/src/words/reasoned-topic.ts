@@ -42,6 +42,8 @@ export interface ReasonedTopic {
   readonly reasoning: Reasoning;
   /** What the person who ordered the report can be told under each classification; only what is known to be true. */
   readonly client: Readonly<Partial<Record<Classification, string>>>;
+  /** What could not be found out and could change what follows, in plain words, where the sentence under FI leaves it to these. */
+  readonly notFoundOut: readonly string[];
   /** Facts that computations answered. */
   readonly worked: readonly WorkedAnswer[];
   /** Facts that the inspection records. */

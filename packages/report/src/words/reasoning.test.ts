@@ -39,6 +39,7 @@ function reasoned(facts: Parameters<typeof readAnswers>[1]["facts"], subject = B
     topic: subject,
     reasoning: reason(compiled, knowledge),
     client: {},
+    notFoundOut: [],
     worked: [],
     recorded: [],
     against: [],

@@ -1,4 +1,4 @@
-import type { Change } from "@good-grounds/core";
+import type { Change, Classification } from "@good-grounds/core";
 import { SEVERITIES, type Severity, severitiesOf } from "@good-grounds/core";
 import { CLASSIFICATION } from "../locales/en.ts";
 import { REASONING, SEVERITY_WORDS } from "../locales/reasoning-en.ts";
@@ -47,7 +47,18 @@ export function clientSentence(one: ReasonedTopic | ReasonedObservation): string
   if ("madeSafe" in one && one.madeSafe !== undefined) return REASONING.doneAboutIt(one.madeSafe);
   const chosen = "chosen" in one ? one.chosen : null;
   const classification = chosen ?? one.reasoning.classification;
-  return classification === null ? "" : (one.client[classification] ?? "");
+  return classification === null ? "" : clientWords(one, classification);
+}
+
+/** As many things as one sentence tells to have stayed open. */
+const MOST_OPEN = 3;
+
+/** What is told under a classification; under FI with what could not be found out. Empty where nothing sure can be said. */
+export function clientWords({ client, notFoundOut }: ReasonedTopic, classification: Classification): string {
+  const said = client[classification] ?? "";
+  if (classification !== "FI" || said === "" || notFoundOut.length === 0) return said;
+  const open = notFoundOut.slice(0, MOST_OPEN);
+  return `${said} ${REASONING.couldNotFindOut(open)} ${REASONING.mustBeLookedAt}`;
 }
 
 /** The whole line of reasoning in parts, each a few lines. Parts with nothing to say are left out. */

@@ -1,8 +1,17 @@
 import { openingAccess } from "@good-grounds/computations";
-import { type AnswerFault, EDITIONS, type EditionId, type FactOf, severitiesOf, unitSymbol } from "@good-grounds/core";
+import {
+  type AnswerFault,
+  CLASSIFICATIONS,
+  EDITIONS,
+  type EditionId,
+  type FactOf,
+  severitiesOf,
+  unitSymbol,
+} from "@good-grounds/core";
 import { kebab, type OpeningSection, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import {
   clauseOf,
+  clientWords,
   differingWords,
   factLine,
   headline,
@@ -97,7 +106,9 @@ function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figu
     possible: reasoning.possible,
     underAnyView: reasoning.underAnyView,
     classification: reasoning.classification,
-    client: one.client,
+    client: Object.fromEntries(
+      CLASSIFICATIONS.map((under) => [under, clientWords(one, under)]).filter(([, words]) => words !== ""),
+    ),
     parts: reasoningParts(one),
     ...(next === undefined || asked === undefined
       ? {}
