@@ -1,6 +1,6 @@
 import { inspect } from "../simulate/inspect.ts";
 import type { TrueInstallation } from "../simulate/installation.ts";
-import { inspectedItems, inventedHash, METER, THERMOMETER } from "./common.ts";
+import { inspectedItems, inventedHash, METER, THERMOMETER, withoutSurgeProtection } from "./common.ts";
 
 const breaker = (rated: number, type: "B" | "C" = "B") =>
   ({ standard: "BS EN 60898", type, rated, kiloamperes: 6, energyClass: 3 }) as const;
@@ -178,7 +178,7 @@ export function farmhouse(seed = truth.seed) {
   const { boards, origin } = inspect({ ...truth, seed });
   return {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id: "GG-2026-0431",
     invented: true,
     title: "Farmhouse with outbuildings",
@@ -285,6 +285,7 @@ export function farmhouse(seed = truth.seed) {
       readings: origin,
     },
     boards,
+    things: { surgeDevices: withoutSurgeProtection(boards) },
     inspected: inspectedItems(
       [
         "dwelling",

@@ -1,4 +1,5 @@
 export * from "./continuity.ts";
+export * from "./fields/index.ts";
 export { forOthers } from "./for-others.ts";
 export * from "./installation/index.ts";
 export * from "./issues.ts";

@@ -1,3 +1,4 @@
+export { MATTER } from "../fields/matters.ts";
 export { resolveInstallation } from "./build.ts";
-export { MATTER } from "./matters.ts";
 export type * from "./model.ts";
+export type { Thing, Things, Whereabouts } from "./things.ts";

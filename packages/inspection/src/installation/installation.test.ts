@@ -19,7 +19,7 @@ interface Leaf {
 function leavesOf(installation: Installation): Leaf[] {
   const leaves: Leaf[] = [];
   const met = new Set<unknown>([installation.file]);
-  const waiting: unknown[] = [installation.supply, installation.boards];
+  const waiting: unknown[] = [installation.supply, installation.boards, installation.things.all];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     if (typeof next !== "object" || next === null || met.has(next)) continue;
     met.add(next);

@@ -13,6 +13,7 @@ export const INSTRUMENT_RANGES = [
   "voltage",
   "temperature",
 ] as const;
+export type InstrumentRange = (typeof INSTRUMENT_RANGES)[number];
 
 export const instrument = z.strictObject({
   id,
@@ -30,3 +31,5 @@ export const instrument = z.strictObject({
     .max(60)
     .optional(),
 });
+
+export type Instrument = z.infer<typeof instrument>;

@@ -17,10 +17,8 @@ import {
   type Unit,
   type Written,
 } from "@good-grounds/core";
-import type { InspectionFile } from "../schema/file.ts";
-import type { INSTRUMENT_RANGES } from "../schema/instrument.ts";
+import type { Instrument, InstrumentRange } from "../schema/instrument.ts";
 
-type Range = (typeof INSTRUMENT_RANGES)[number];
 type Silence = "limited" | "not-verified" | "not-applicable";
 type NotStated = { readonly notKnown: Silence; readonly reason: string };
 type StatedQuantity = string | { readonly from: string; readonly to: string } | NotStated;
@@ -40,12 +38,12 @@ type WordOf<T> = Extract<T, string | boolean>;
 /** Makes evidence leaves of what a file states. Instruments are looked up once per file. */
 export class Leaves {
   readonly #accuracies = new Map<string, Accuracy | null>();
-  readonly #instruments: ReadonlyMap<string, InspectionFile["instruments"][number]>;
+  readonly #instruments: ReadonlyMap<string, Instrument>;
   readonly #only: string | undefined;
 
-  constructor(file: InspectionFile) {
-    this.#instruments = new Map(file.instruments.map((instrument) => [instrument.id, instrument]));
-    this.#only = file.instruments.length === 1 ? file.instruments[0]?.id : undefined;
+  constructor(instruments: readonly Instrument[]) {
+    this.#instruments = new Map(instruments.map((instrument) => [instrument.id, instrument]));
+    this.#only = instruments.length === 1 ? instruments[0]?.id : undefined;
   }
 
   /** A quantity as stated: a value, a range, or not known. */
@@ -65,7 +63,12 @@ export class Leaves {
    * A reading, its band from the accuracy of the instrument it names. A job with a single instrument need not name it;
    * with several, a reading that names none is taken as shown.
    */
-  reading<U extends Unit>(term: Term<U>, entry: ReadingEntry | undefined, range: Range, path: Path): Evidence<U> {
+  reading<U extends Unit>(
+    term: Term<U>,
+    entry: ReadingEntry | undefined,
+    range: InstrumentRange,
+    path: Path,
+  ): Evidence<U> {
     if (entry === undefined) return notKnown(term, path);
     if ("notTaken" in entry) return notKnown(term, path, entry.notTaken, entry.reason);
     const instrument = entry.with ?? this.#only;
@@ -86,7 +89,7 @@ export class Leaves {
     return fact(about, entry as WordOf<T>, path);
   }
 
-  #accuracy(instrument: string | undefined, range: Range): Accuracy | null {
+  #accuracy(instrument: string | undefined, range: InstrumentRange): Accuracy | null {
     if (instrument === undefined) return null;
     const key = `${instrument} ${range}`;
     const held = this.#accuracies.get(key);
