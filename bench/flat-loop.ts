@@ -647,9 +647,13 @@ function rcdTime(rcd: ResidualDevice): Flat {
   return all(...parts);
 }
 
+/** Nothing to bond: no service, and nothing else said that speaks of one. */
+const noService = ({ service, extraneous, connected }: BondingConductor) =>
+  word(service) === "no-such-service" && extraneous.kind !== "fact" && !word(connected);
+
 function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
   const extraneous = word(bond.extraneous);
-  if (extraneous === false) return NONE;
+  if (extraneous === false || noService(bond)) return NONE;
   const system = word(supply.earthing);
   let needed = Number.NaN;
   if (system === "TN-C-S")
@@ -667,7 +671,7 @@ function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
 }
 
 function bondContinuity(bond: BondingConductor): Flat {
-  if (word(bond.extraneous) === false) return NONE;
+  if (word(bond.extraneous) === false || noService(bond)) return NONE;
   const r = perMetre(bond.size, word(bond.material));
   return agrees(
     spread(bond.resistance, 0, 1),

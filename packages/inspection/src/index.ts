@@ -10,5 +10,5 @@ export * from "./parse.ts";
 export { PRECAUTIONS } from "./precautions.ts";
 export * from "./print.ts";
 export { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
-export { INSTRUMENT_RANGES } from "./schema/instrument.ts";
+export { INSTRUMENT_RANGES, type InstrumentRange } from "./schema/instrument.ts";
 export * from "./signed.ts";

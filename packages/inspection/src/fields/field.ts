@@ -14,6 +14,8 @@ export interface Said {
   readonly help?: string;
   /** What it means in messages about the file and in the published schema; the term's own words where left out. */
   readonly meaning?: string;
+  /** What a sound or a faulty one may lie between, in the coherent unit; the app asks about anything else. */
+  readonly usual?: readonly [low: number, high: number];
 }
 
 /**

@@ -25,6 +25,12 @@ export const SUPPLY_READINGS = Object.freeze({
     label: "Voltage",
     meaning: "supply voltage, line to neutral",
   }),
+  neutralEarth: readingField(TERM.neutralEarthVoltage, "voltage", {
+    label: "Voltage N–E",
+    help: "under load; a high one may be a broken neutral",
+    meaning: "voltage between neutral and earth at the origin",
+    usual: [0, 100],
+  }),
   polarity: wordField(MATTER.polarity, CORRECT, { label: "Polarity" }),
   phaseSequence: wordField(MATTER.phaseSequence, CORRECT, { label: "Phase sequence" }),
 });
