@@ -1,5 +1,6 @@
 export * from "./continuity.ts";
 export * from "./fields/index.ts";
+export { type Draft, readDraft } from "./draft.ts";
 export { forOthers } from "./for-others.ts";
 export * from "./installation/index.ts";
 export * from "./issues.ts";
@@ -9,6 +10,7 @@ export { MIGRATIONS, type Migration } from "./migrations/index.ts";
 export * from "./parse.ts";
 export { PRECAUTIONS } from "./precautions.ts";
 export * from "./print.ts";
+export type { DraftFile } from "./schema/draft.ts";
 export { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
 export { INSTRUMENT_RANGES, type InstrumentRange } from "./schema/instrument.ts";
 export * from "./signed.ts";

@@ -39,11 +39,11 @@ type WordOf<T> = Extract<T, string | boolean>;
 export class Leaves {
   readonly #accuracies = new Map<string, Accuracy | null>();
   readonly #instruments: ReadonlyMap<string, Instrument>;
-  readonly #only: string | undefined;
+  readonly #only: Instrument | undefined;
 
   constructor(instruments: readonly Instrument[]) {
-    this.#instruments = new Map(instruments.map((instrument) => [instrument.id, instrument]));
-    this.#only = instruments.length === 1 ? instruments[0]?.id : undefined;
+    this.#instruments = new Map(instruments.flatMap((one) => (one.id === undefined ? [] : [[one.id, one] as const])));
+    this.#only = instruments.length === 1 ? instruments[0] : undefined;
   }
 
   /** A quantity as stated: a value, a range, or not known. */
@@ -71,7 +71,8 @@ export class Leaves {
   ): Evidence<U> {
     if (entry === undefined) return notKnown(term, path);
     if ("notTaken" in entry) return notKnown(term, path, entry.notTaken, entry.reason);
-    const instrument = entry.with ?? this.#only;
+    const instrument = entry.with ?? this.#only?.id;
+    const used = entry.with === undefined ? this.#only : this.#instruments.get(entry.with);
     const taken: Taken = Object.freeze({
       ...(entry.at === undefined ? {} : { at: entry.at }),
       ...(entry.by === undefined ? {} : { by: entry.by }),
@@ -79,7 +80,7 @@ export class Leaves {
       ...(entry.method === undefined ? {} : { method: entry.method }),
       ...(entry.note === undefined ? {} : { note: entry.note }),
     });
-    return measured(term, must(entry.shown, term.unit), path, this.#accuracy(instrument, range), taken);
+    return measured(term, must(entry.shown, term.unit), path, this.#accuracy(used, range), taken);
   }
 
   /** A fact as stated: a word, or not known. */
@@ -89,12 +90,12 @@ export class Leaves {
     return fact(about, entry as WordOf<T>, path);
   }
 
-  #accuracy(instrument: string | undefined, range: InstrumentRange): Accuracy | null {
+  #accuracy(instrument: Instrument | undefined, range: InstrumentRange): Accuracy | null {
     if (instrument === undefined) return null;
-    const key = `${instrument} ${range}`;
+    const key = `${instrument.id} ${range}`;
     const held = this.#accuracies.get(key);
     if (held !== undefined) return held;
-    const text = this.#instruments.get(instrument)?.accuracy?.[range];
+    const text = instrument.accuracy?.[range];
     const accuracy = text === undefined ? null : (parseAccuracy(text) ?? null);
     this.#accuracies.set(key, accuracy);
     return accuracy;

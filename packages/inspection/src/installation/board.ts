@@ -1,20 +1,20 @@
-import { type Path, TERM } from "@good-grounds/core";
+import { fact, factNotKnown, type Path, TERM } from "@good-grounds/core";
 import { BOARD_READINGS } from "../fields/board-readings.ts";
 import { leavesOf } from "../fields/field.ts";
 import type { Leaves } from "../fields/leaves.ts";
 import { MATTER } from "../fields/matters.ts";
-import type { InspectionFile } from "../schema/file.ts";
+import type { DraftFile } from "../schema/draft.ts";
 import { resolveCircuit } from "./circuit.ts";
-import { residualDevice } from "./device.ts";
+import { boardResidual } from "./device.ts";
 import type { Board, Circuit, ConditionalRating } from "./model.ts";
 import { phases } from "./phases.ts";
 
-type BoardEntry = InspectionFile["boards"][number];
+type BoardEntry = NonNullable<DraftFile["boards"]>[number];
 
 /** A board with its circuits. `circuitById` finds the one that feeds it, which may stand in a board further on. */
 export function resolveBoard(
   leaves: Leaves,
-  file: InspectionFile,
+  file: DraftFile,
   entry: BoardEntry,
   path: Path,
   circuitById: (board: string, circuit: string) => Circuit | undefined,
@@ -25,17 +25,25 @@ export function resolveBoard(
     ...leavesOf(BOARD_READINGS, leaves, entry.readings, [...path, "readings"]),
     path,
     id: entry.id,
-    name: entry.name,
+    name: entry.name ?? "",
     get feeder() {
-      return fedFrom === "supply" ? undefined : circuitById(fedFrom.board, fedFrom.circuit);
+      return fedFrom === undefined || fedFrom === "supply" ? undefined : circuitById(fedFrom.board, fedFrom.circuit);
     },
+    atOrigin:
+      fedFrom === undefined
+        ? factNotKnown(MATTER.atOrigin, [...path, "fedFrom"])
+        : fact(MATTER.atOrigin, fedFrom === "supply", [...path, "fedFrom"]),
+    circuitsListed:
+      entry.circuits === undefined
+        ? factNotKnown(MATTER.circuitsListed, [...path, "circuits"])
+        : fact(MATTER.circuitsListed, true, [...path, "circuits"]),
     phases: phases(leaves, entry.phases, [...path, "phases"]),
-    rcds: Object.freeze((entry.rcds ?? []).map((rcd, i) => residualDevice(leaves, rcd, [...path, "rcds", i]))),
+    rcds: Object.freeze((entry.rcds ?? []).map((rcd, i) => boardResidual(leaves, rcd, [...path, "rcds", i]))),
     mainSwitchRated: leaves.quantity(TERM.ratedSwitch, entry.mainSwitch?.rated, [...path, "mainSwitch", "rated"]),
     conditionalRating: conditionalRating(leaves, entry, path),
     circuits,
   });
-  for (const [i, circuit] of entry.circuits.entries())
+  for (const [i, circuit] of (entry.circuits ?? []).entries())
     circuits.push(resolveCircuit(leaves, file, board, circuit, [...path, "circuits", i]));
   Object.freeze(circuits);
   return board;
@@ -48,8 +56,8 @@ function conditionalRating(leaves: Leaves, entry: BoardEntry, board: Path): Cond
   return Object.freeze({
     path,
     value: leaves.quantity(TERM.conditionalRating, rating.value, [...path, "value"]),
-    upstreamStandard: leaves.fact(MATTER.deviceStandard, rating.upstream.standard, [...path, "upstream", "standard"]),
-    upstreamRated: leaves.quantity(TERM.ratedCurrent, rating.upstream.rated, [...path, "upstream", "rated"]),
+    upstreamStandard: leaves.fact(MATTER.deviceStandard, rating.upstream?.standard, [...path, "upstream", "standard"]),
+    upstreamRated: leaves.quantity(TERM.ratedCurrent, rating.upstream?.rated, [...path, "upstream", "rated"]),
     devicesOfOneMake: leaves.fact(MATTER.oneMake, rating.devicesOfOneMake, [...path, "devicesOfOneMake"]),
   });
 }

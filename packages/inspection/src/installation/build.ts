@@ -1,24 +1,37 @@
 import { Leaves } from "../fields/leaves.ts";
-import type { InspectionFile } from "../schema/file.ts";
+import { MATTER } from "../fields/matters.ts";
+import type { DraftFile } from "../schema/draft.ts";
 import { resolveBoard } from "./board.ts";
 import type { Circuit, Installation } from "./model.ts";
 import { resolveThings } from "./resolve-things.ts";
 import { resolveSupply } from "./supply.ts";
 
-/** Resolves a parsed inspection file. The file must have passed the parser; references are trusted here. */
-export function resolveInstallation(file: InspectionFile): Installation {
-  const leaves = new Leaves(file.instruments);
+/**
+ * Resolves a parsed inspection file, or an unfinished one as far as it goes: what is missing is evidence that is not known.
+ * The file must have passed the parser or come from a draft; references are trusted here.
+ */
+export function resolveInstallation<F extends DraftFile>(file: F): Installation<F> {
+  const leaves = new Leaves(file.instruments ?? []);
   const byId = new Map<string, Circuit>();
-  const boards = file.boards.map((entry, i) => {
+  const boards = (file.boards ?? []).map((entry, i) => {
     const board = resolveBoard(leaves, file, entry, ["boards", i], (at, circuit) => byId.get(`${at} ${circuit}`));
     for (const circuit of board.circuits) byId.set(`${board.id} ${circuit.id}`, circuit);
     return board;
   });
   return Object.freeze({
     file,
-    edition: file.edition,
-    supply: resolveSupply(leaves, file.supply),
-    boards,
+    edition: file.edition as F["edition"],
+    use: leaves.fact(MATTER.premisesUse, file.brief?.use, ["brief", "use"]),
+    inspectedOn: file.inspectedOn as F["inspectedOn"],
+    visits: file.visits ?? [],
+    instruments: file.instruments ?? [],
+    observations: file.observations ?? [],
+    standingViews: file.standingViews ?? [],
+    inspected: file.inspected ?? [],
+    earthingOff: file.earthingOff ?? [],
+    decisionRule: file.decisionRule,
+    supply: resolveSupply(leaves, file.supply ?? {}),
+    boards: Object.freeze(boards),
     circuits: Object.freeze(boards.flatMap(({ circuits }) => circuits)),
     things: resolveThings(leaves, file),
   });

@@ -4,16 +4,16 @@ import { CIRCUIT_READINGS } from "../fields/circuit-readings.ts";
 import { leavesOf } from "../fields/field.ts";
 import type { Leaves } from "../fields/leaves.ts";
 import { MATTER } from "../fields/matters.ts";
-import type { InspectionFile } from "../schema/file.ts";
-import { overcurrentDevice, residualDevice } from "./device.ts";
+import type { DraftFile } from "../schema/draft.ts";
+import { overcurrentDevice, ownResidual } from "./device.ts";
 import type { Board, Cable, Circuit, CircuitReadings, ResidualProtection } from "./model.ts";
 import { phases } from "./phases.ts";
 
-type CircuitEntry = InspectionFile["boards"][number]["circuits"][number];
+type CircuitEntry = NonNullable<NonNullable<DraftFile["boards"]>[number]["circuits"]>[number];
 
 export function resolveCircuit(
   leaves: Leaves,
-  file: InspectionFile,
+  file: DraftFile,
   board: Board,
   entry: CircuitEntry,
   path: Path,
@@ -21,8 +21,8 @@ export function resolveCircuit(
   return Object.freeze({
     path,
     id: entry.id,
-    designation: entry.designation,
-    description: entry.description,
+    designation: entry.designation ?? "",
+    description: entry.description ?? "",
     board,
     shape: leaves.fact(MATTER.circuitShape, entry.shape, [...path, "shape"]),
     load: leaves.fact(MATTER.circuitLoad, entry.load, [...path, "load"]),
@@ -39,29 +39,33 @@ export function resolveCircuit(
 
 function residualProtection(leaves: Leaves, board: Board, entry: CircuitEntry, path: Path): ResidualProtection {
   const whole = board.rcds.filter((rcd) => rcd.servesWholeBoard);
+  const maybe = board.rcds.find((rcd) => rcd.servesWholeBoard === undefined);
   const { rcd } = entry;
-  const present = fact(MATTER.rcdPresent, true, path);
-  if (rcd === undefined || (rcd !== "none" && "notKnown" in rcd)) {
-    if (whole.length > 0)
-      return Object.freeze({ present: fact(MATTER.rcdPresent, true, whole[0]?.path ?? path), devices: whole });
-    const unknown =
+  if (rcd !== undefined && rcd !== "none" && !("notKnown" in rcd)) {
+    const own =
+      "own" in rcd
+        ? [ownResidual(leaves, rcd.own, [...path, "own"])]
+        : board.rcds.filter((candidate) => candidate.id === rcd.board);
+    const devices = [...own, ...whole.filter((candidate) => !own.includes(candidate))];
+    return Object.freeze({ present: fact(MATTER.rcdPresent, true, path), devices: Object.freeze(devices) });
+  }
+  const [first] = whole;
+  if (first !== undefined)
+    return Object.freeze({ present: fact(MATTER.rcdPresent, true, first.path), devices: Object.freeze(whole) });
+  // A device that may stand before every circuit leaves open whether one stands before this.
+  if (rcd === "none" && maybe !== undefined)
+    return Object.freeze({ present: factNotKnown(MATTER.rcdPresent, [...maybe.path, "serves"]), devices: NONE });
+  if (rcd === "none") return Object.freeze({ present: fact(MATTER.rcdPresent, false, path), devices: NONE });
+  return Object.freeze({
+    present:
       rcd === undefined
         ? factNotKnown(MATTER.rcdPresent, path)
-        : factNotKnown(MATTER.rcdPresent, path, rcd.notKnown, rcd.reason);
-    return Object.freeze({ present: unknown, devices: [] });
-  }
-  if (rcd === "none") {
-    if (whole.length === 0) return Object.freeze({ present: fact(MATTER.rcdPresent, false, path), devices: [] });
-    return Object.freeze({ present: fact(MATTER.rcdPresent, true, whole[0]?.path ?? path), devices: whole });
-  }
-  if ("own" in rcd) {
-    const own = residualDevice(leaves, rcd.own, [...path, "own"]);
-    return Object.freeze({ present, devices: Object.freeze([own, ...whole]) });
-  }
-  const listed = board.rcds.filter((candidate) => candidate.id === rcd.board);
-  const rest = whole.filter((candidate) => candidate.id !== rcd.board);
-  return Object.freeze({ present, devices: Object.freeze([...listed, ...rest]) });
+        : factNotKnown(MATTER.rcdPresent, path, rcd.notKnown, rcd.reason),
+    devices: NONE,
+  });
 }
+
+const NONE: readonly [] = Object.freeze([]);
 
 function cable(leaves: Leaves, { cable: entry }: CircuitEntry, path: Path): Cable {
   const grouped = entry?.grouped;
@@ -75,7 +79,7 @@ function cable(leaves: Leaves, { cable: entry }: CircuitEntry, path: Path): Cabl
       (entry?.methods ?? []).map((method, i) => fact(MATTER.method, method, [...path, "methods", i])),
     ),
     grouping: leaves.fact(MATTER.grouping, grouped?.arrangement, [...path, "grouped", "arrangement"]),
-    groupedCircuits: leaves.quantity(TERM.count, grouped === undefined ? undefined : String(grouped.circuits), [
+    groupedCircuits: leaves.quantity(TERM.count, grouped?.circuits === undefined ? undefined : String(grouped.circuits), [
       ...path,
       "grouped",
       "circuits",
@@ -84,7 +88,7 @@ function cable(leaves: Leaves, { cable: entry }: CircuitEntry, path: Path): Cabl
 }
 
 /** The conductor temperature stated for all circuits holds where a circuit has none of its own. */
-function circuitReadings(leaves: Leaves, file: InspectionFile, circuit: CircuitEntry, path: Path): CircuitReadings {
+function circuitReadings(leaves: Leaves, file: DraftFile, circuit: CircuitEntry, path: Path): CircuitReadings {
   const own = leavesOf(CIRCUIT_READINGS, leaves, circuit.readings, path);
   const common = file.conditions?.conductorTemperature;
   if (circuit.readings?.temperature !== undefined || common === undefined) return Object.freeze({ ...own, path });

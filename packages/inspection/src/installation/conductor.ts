@@ -4,12 +4,12 @@ import { BOND_CONDUCTOR, EARTHING_CONDUCTOR } from "../fields/conductor.ts";
 import { leavesOf } from "../fields/field.ts";
 import type { Leaves } from "../fields/leaves.ts";
 import { MATTER } from "../fields/matters.ts";
-import type { InspectionFile } from "../schema/file.ts";
+import type { DraftFile } from "../schema/draft.ts";
 import type { BondingConductor, EarthingConductor } from "./model.ts";
 
-type SupplyEntry = InspectionFile["supply"];
+type SupplyEntry = NonNullable<DraftFile["supply"]>;
 
-export function bondingConductor(leaves: Leaves, entry: SupplyEntry["bonding"][number], path: Path): BondingConductor {
+export function bondingConductor(leaves: Leaves, entry: NonNullable<SupplyEntry["bonding"]>[number], path: Path): BondingConductor {
   return Object.freeze({
     ...leavesOf(BOND_CONDUCTOR, leaves, entry, path),
     ...leavesOf(BONDED_PART, leaves, entry, path),

@@ -3,13 +3,14 @@ import { OVERCURRENT_DEVICE, RESIDUAL_DEVICE, RESIDUAL_READINGS, RESIDUAL_STATE 
 import { leavesOf } from "../fields/field.ts";
 import type { Leaves } from "../fields/leaves.ts";
 import { MATTER } from "../fields/matters.ts";
-import type { InspectionFile } from "../schema/file.ts";
+import type { DraftFile } from "../schema/draft.ts";
 import type { OvercurrentDevice, ResidualDevice } from "./model.ts";
 
-type BoardEntry = InspectionFile["boards"][number];
-type CircuitEntry = BoardEntry["circuits"][number];
+type BoardEntry = NonNullable<DraftFile["boards"]>[number];
+type CircuitEntry = NonNullable<BoardEntry["circuits"]>[number];
 type DeviceEntry = NonNullable<CircuitEntry["device"]>;
-type RcdEntry = NonNullable<BoardEntry["rcds"]>[number] | Extract<CircuitEntry["rcd"], { own: unknown }>["own"];
+type BoardRcd = NonNullable<BoardEntry["rcds"]>[number];
+type OwnRcd = Extract<CircuitEntry["rcd"], { own: unknown }>["own"];
 
 /** An overcurrent device; where it is not known as a whole, neither is anything of it, for the same reason. */
 export function overcurrentDevice(leaves: Leaves, entry: DeviceEntry | undefined, path: Path): OvercurrentDevice {
@@ -30,9 +31,20 @@ function energyClass(mark: number | undefined): "1" | "2" | "3" | undefined {
   return mark === undefined ? undefined : (String(mark) as "1" | "2" | "3");
 }
 
-export function residualDevice(leaves: Leaves, entry: RcdEntry, path: Path): ResidualDevice {
+/** A device of a board; of one that does not say what it serves nobody knows whether it stands before every circuit. */
+export function boardResidual(leaves: Leaves, entry: BoardRcd, path: Path): ResidualDevice {
+  const servesWholeBoard = entry.serves === undefined ? undefined : entry.serves === "whole-board";
+  return Object.freeze({ ...residualDevice(leaves, entry, path), servesWholeBoard });
+}
+
+/** A circuit's own device. */
+export function ownResidual(leaves: Leaves, entry: OwnRcd, path: Path): ResidualDevice {
+  return Object.freeze({ ...residualDevice(leaves, entry, path), servesWholeBoard: false });
+}
+
+function residualDevice(leaves: Leaves, entry: OwnRcd, path: Path): Omit<ResidualDevice, "servesWholeBoard"> {
   const { atRated, atFive, button } = leavesOf(RESIDUAL_READINGS, leaves, entry.readings, [...path, "readings"]);
-  return Object.freeze({
+  return {
     ...leavesOf(RESIDUAL_DEVICE, leaves, entry, path),
     ...leavesOf(RESIDUAL_STATE, leaves, entry, path),
     path,
@@ -41,6 +53,5 @@ export function residualDevice(leaves: Leaves, entry: RcdEntry, path: Path): Res
     timeAtFive: atFive,
     button,
     whyNotTested: entry.whyNotTested,
-    servesWholeBoard: "serves" in entry && entry.serves === "whole-board",
-  });
+  };
 }

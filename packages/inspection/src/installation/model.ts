@@ -4,11 +4,11 @@ import type {
   CircuitShape,
   DeviceStandard,
   EarthingSystem,
-  EditionId,
   Evidence,
   Fact,
   Grouping,
   Path,
+  PremisesUse,
   ReferenceMethod,
 } from "@good-grounds/core";
 import type { BOARD_READINGS } from "../fields/board-readings.ts";
@@ -19,16 +19,35 @@ import type { conductorFields } from "../fields/conductor.ts";
 import type { OVERCURRENT_DEVICE, RESIDUAL_DEVICE, RESIDUAL_STATE } from "../fields/device.ts";
 import type { LeavesOf } from "../fields/field.ts";
 import type { SUPPLY_READINGS } from "../fields/supply-readings.ts";
-import type { InspectionFile } from "../schema/file.ts";
+import type { DraftFile } from "../schema/draft.ts";
 import type { Things } from "./things.ts";
+
+/** A list of the file. */
+type ListOf<K extends keyof DraftFile> = NonNullable<DraftFile[K]>;
+
+/** An observation as far as it was written down. */
+export type ObservationEntry = ListOf<"observations">[number];
 
 /**
  * An inspection file resolved for judging: references followed, every value an evidence leaf that knows its place in
  * the file. What was not recorded is a leaf that is not known; nothing is absent and nothing is made up.
  */
-export interface Installation {
-  readonly file: InspectionFile;
-  readonly edition: EditionId;
+export interface Installation<F extends DraftFile = DraftFile> {
+  /** What was resolved: for those who print or hand on what was written. Whatever judges reads the evidence. */
+  readonly file: F;
+  /** The edition the report is made to; undefined where none was chosen yet. */
+  readonly edition: F["edition"];
+  readonly use: Fact<PremisesUse>;
+  /** The date of inspection, as a calendar day; undefined where it is not recorded. */
+  readonly inspectedOn: F["inspectedOn"];
+  readonly visits: ListOf<"visits">;
+  readonly instruments: ListOf<"instruments">;
+  /** What was stated in words and choices; empty where nothing was. */
+  readonly observations: ListOf<"observations">;
+  readonly standingViews: ListOf<"standingViews">;
+  readonly inspected: ListOf<"inspected">;
+  readonly earthingOff: ListOf<"earthingOff">;
+  readonly decisionRule: DraftFile["decisionRule"];
   readonly supply: Supply;
   readonly boards: readonly Board[];
   /** Every circuit of every board, in the order of the file. */
@@ -52,7 +71,8 @@ export interface ResidualDevice extends LeavesOf<typeof RESIDUAL_DEVICE>, Leaves
   readonly timeAtRated: Evidence<"second">;
   readonly timeAtFive: Evidence<"second">;
   readonly button: Fact<ButtonResult>;
-  readonly servesWholeBoard: boolean;
+  /** Undefined where it is not recorded which circuits the device serves. */
+  readonly servesWholeBoard: boolean | undefined;
   /** Why it cannot be tested, as written down. */
   readonly whyNotTested: string | undefined;
 }
@@ -73,7 +93,8 @@ export interface BondingConductor
     LeavesOf<typeof BOND_READINGS> {
   readonly path: Path;
   readonly id: string;
-  readonly to: InspectionFile["supply"]["bonding"][number]["to"];
+  /** Undefined where it is not recorded. */
+  readonly to: NonNullable<NonNullable<DraftFile["supply"]>["bonding"]>[number]["to"];
 }
 
 export interface Supply extends LeavesOf<typeof SUPPLY_READINGS> {
@@ -104,8 +125,11 @@ export interface Board extends LeavesOf<typeof BOARD_READINGS> {
   readonly path: Path;
   readonly id: string;
   readonly name: string;
-  /** The circuit that feeds it; undefined when fed from the supply. */
+  /** The circuit that feeds it; undefined when it is fed from the supply or nobody recorded from where. */
   readonly feeder: Circuit | undefined;
+  readonly atOrigin: Fact<boolean>;
+  /** Not known where nobody recorded which circuits there are; a board may also have none. */
+  readonly circuitsListed: Fact<boolean>;
   readonly phases: Fact<"1" | "3">;
   readonly rcds: readonly ResidualDevice[];
   readonly mainSwitchRated: Evidence<"ampere">;

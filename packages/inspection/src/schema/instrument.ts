@@ -32,4 +32,5 @@ export const instrument = z.strictObject({
     .optional(),
 });
 
-export type Instrument = z.infer<typeof instrument>;
+/** An instrument as far as it was written down. */
+export type Instrument = Pick<z.infer<typeof instrument>, "accuracy"> & { readonly id?: string | undefined };

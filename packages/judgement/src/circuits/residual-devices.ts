@@ -61,6 +61,10 @@ export function residualsBefore(circuit: Circuit): ResidualsBefore {
       devices.push(notLookedAt(present.detail));
     }
     for (const device of here) devices.push(beforeOf(device));
+    const { atOrigin } = at.board;
+    if (isKnownFact(atOrigin)) continue;
+    open ??= factNotKnown(MATTER.rcdPresent, atOrigin.detail.path);
+    devices.push(notLookedAt(atOrigin.detail));
   }
   if (there !== undefined) return { present: there, devices };
   return { present: open ?? circuit.residual.present, devices: [] };

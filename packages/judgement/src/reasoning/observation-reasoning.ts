@@ -1,11 +1,9 @@
 import type { Classification, Finding, Path, Weighing } from "@good-grounds/core";
-import type { InspectionFile, Installation } from "@good-grounds/inspection";
+import type { Installation, ObservationEntry as Observation } from "@good-grounds/inspection";
 import { topicById } from "../topics/index.ts";
 import { type OpeningSection, openingSection } from "./opening-section.ts";
 import { reasonTopic, type TopicReasoning } from "./topic-reasoning.ts";
 import { factsFromFigures, factsFromFindings, needsOf } from "./worked-facts.ts";
-
-type Observation = InspectionFile["observations"][number];
 
 /** The line of reasoning of one observation of an inspection, and how the inspector's choice stands to it. */
 export interface ObservationReasoning extends TopicReasoning {
@@ -22,8 +20,10 @@ export interface ObservationReasoning extends TopicReasoning {
 
 /** Reasons about every observation that names a topic. Topics that do not exist are placed faults of {@link topicFaults}. */
 export function reasonObservations(installation: Installation, weighing: Weighing): readonly ObservationReasoning[] {
-  const { file } = installation;
-  return file.observations.flatMap((observation, number) => {
+  const { edition } = installation;
+  // What an edition asks is not known without it; then nothing follows from the facts.
+  if (edition === undefined) return [];
+  return installation.observations.flatMap((observation, number) => {
     const topic = observation.topic === undefined ? undefined : topicById(observation.topic);
     if (topic === undefined) return [];
     const facts = observation.facts ?? {};
@@ -38,7 +38,7 @@ export function reasonObservations(installation: Installation, weighing: Weighin
     const byHand = factsFromFigures(topic, Object.fromEntries(figures)).worked;
     const byChecks = factsFromFindings(topic, findingsAt(observation, installation, weighing));
     const worked = [...byHand, ...byChecks.filter(({ fact }) => !byHand.some((one) => one.fact === fact))];
-    const reasoned = reasonTopic(topic, file.edition, said, positionsOf(observation, file), worked);
+    const reasoned = reasonTopic(topic, edition, said, positionsOf(observation, installation), worked);
     const chosen = observation.choice?.classification ?? null;
     const opening = openingSection(topic, Object.fromEntries(figures), byHand);
     return [
@@ -56,7 +56,7 @@ export function reasonObservations(installation: Installation, weighing: Weighin
 }
 
 /** The observation's own positions over the firm's standing views. */
-function positionsOf({ topic, positions = {} }: Observation, { standingViews = [] }: InspectionFile) {
+function positionsOf({ topic, positions = {} }: Observation, { standingViews }: Installation) {
   const standing = standingViews.filter((view) => view.topic === topic).map(({ point, position }) => [point, position]);
   const own = Object.entries(positions).map(([point, { position }]) => [point, position]);
   return Object.fromEntries([...standing, ...own]);

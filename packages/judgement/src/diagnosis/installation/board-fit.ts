@@ -1,4 +1,5 @@
 import type { Board, Installation } from "@good-grounds/inspection";
+import { isAtOrigin } from "../../circuits/fed-from.ts";
 import { CIRCUIT_FAULTS } from "./circuit-faults.ts";
 import { type Block, type CircuitBlock, circuitBlock, LENGTHS_DEVIATION, SharedErrors } from "./circuit-model.ts";
 import type { Surroundings } from "./fault.ts";
@@ -74,7 +75,7 @@ export function boardReadings(
   lineNeutral: number | undefined,
 ): BoardReadings | undefined {
   const zdb = readingOf(board.zdb);
-  const ze = board.feeder === undefined ? readingOf(installation.supply.ze) : undefined;
+  const ze = isAtOrigin(board) ? readingOf(installation.supply.ze) : undefined;
   const loop = zdb ?? ze;
   const meters = new Set<string>();
   const loops: number[] = [];

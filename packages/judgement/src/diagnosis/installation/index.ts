@@ -1,5 +1,6 @@
 import { isKnownFact, type Misfit } from "@good-grounds/core";
 import type { Board, Installation } from "@good-grounds/inspection";
+import { isAtOrigin } from "../../circuits/fed-from.ts";
 import { boardReadings } from "./board-fit.ts";
 import { boardMisfits } from "./board-misfits.ts";
 import { insulationMisfits } from "./insulation-misfits.ts";
@@ -32,7 +33,7 @@ export function diagnoseInstallation(installation: Installation): readonly Misfi
   for (const board of boards) {
     left -= board.circuits.length;
     if (left < 0) break;
-    const readings = boardReadings(board, installation, fedBy, board.feeder === undefined ? lineNeutral : undefined);
+    const readings = boardReadings(board, installation, fedBy, isAtOrigin(board) ? lineNeutral : undefined);
     if (readings !== undefined) found.push(...boardMisfits(readings, installation));
   }
   found.push(

@@ -1,5 +1,6 @@
 import { type Evidence, isKnownFact, type Misfit, type Path, printQuantity } from "@good-grounds/core";
 import type { Installation, Supply } from "@good-grounds/inspection";
+import { isAtOrigin } from "../../circuits/fed-from.ts";
 import { systemMisfit } from "./earthing-system-misfit.ts";
 import { currentMisfits } from "./fault-current-misfits.ts";
 import { logSum } from "./gaussian.ts";
@@ -20,7 +21,7 @@ export function supplyMisfits(installation: Installation): readonly Misfit[] {
   const { supply, boards } = installation;
   return [
     ...boards.map((board) =>
-      board.feeder === undefined ? loopAtBoard(supply, board.zdb, board.path, board.name) : undefined,
+      isAtOrigin(board) ? loopAtBoard(supply, board.zdb, board.path, board.name) : undefined,
     ),
     electrode(supply),
     systemMisfit(supply),

@@ -170,7 +170,7 @@ function earths({ installation }: ReportInput): readonly Row[] {
       : ([[words.electrode, joined([cellOr(electrode.kind), cellOr(electrode.location)])]] as const)),
     ...s.bonding.map((bond): Row => {
       const description = file.supply.bonding.find(({ id }) => id === bond.id)?.description;
-      const label = words.bonding(bond.to.replaceAll("-", " "), description ?? "");
+      const label = words.bonding((bond.to ?? "").replaceAll("-", " "), description ?? "");
       if (bond.extraneous.kind === "fact" && !bond.extraneous.word) return [label, cell(words.notExtraneous)];
       const resistance = fullCell(bond.resistance);
       const connected = factCell(bond.connected);
