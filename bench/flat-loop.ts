@@ -171,6 +171,10 @@ function residual(circuit: Circuit): { present: boolean | undefined; chain: Befo
       unseen = true;
       chain.push({ rcd: undefined, works: OPEN, undelayed: undefined });
     }
+    if (at.residual.unseen !== undefined) {
+      found = true;
+      chain.push({ rcd: undefined, works: OPEN, undelayed: undefined });
+    }
     for (const rcd of at.residual.devices) {
       found = true;
       const mark = word(rcd.delay) ?? (rcd.timeAtRated.high <= 0.13 ? "general" : undefined);
@@ -445,7 +449,8 @@ function breaking(circuit: Circuit, installation: Installation): Flat {
   const named = word(rating.upstreamStandard);
   const real = word(ahead.standard);
   const matches = named === undefined || real === undefined ? OPEN : named === real ? MET : NOT;
-  if (board.atOrigin.kind !== "fact") return any(byOwn, all(within(fault, rating.value), OPEN, byWord(rating.devicesOfOneMake, true)));
+  if (board.atOrigin.kind !== "fact")
+    return any(byOwn, all(within(fault, rating.value), OPEN, byWord(rating.devicesOfOneMake, true)));
   const rated = within(ahead.rated, rating.upstreamRated);
   return any(byOwn, all(within(fault, rating.value), matches, rated, byWord(rating.devicesOfOneMake, true)));
 }
@@ -825,7 +830,8 @@ function demand(installation: Installation): Flat {
     : (firstBoard(boards)?.mainSwitchRated ?? supply.mainSwitchRated);
   const judged = (x: Band): Flat => (Number.isNaN(x.v) ? OPEN : all(within(x, supply.device.rated), within(x, main)));
   if (has(supply.statedDemand)) return judged(band(supply.statedDemand));
-  if (use === undefined || boards.some(({ circuitsListed }) => circuitsListed.kind !== "fact")) return OPEN;
+  if (use === undefined || installation.boardsListed.kind !== "fact") return OPEN;
+  if (boards.some(({ circuitsListed }) => circuitsListed.kind !== "fact")) return OPEN;
   if (phases === undefined || counted === 0 || Number.isNaN(certainV)) return OPEN;
   return judged(
     phases === "1"

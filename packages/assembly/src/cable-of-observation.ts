@@ -2,7 +2,6 @@ import type { Circuit, Installation, ObservationEntry as Observation } from "@go
 import type { CableDrawing } from "@good-grounds/report";
 import { type CableConstruction, type LayerRole, layersLeft, layersOf } from "@good-grounds/tables";
 
-
 /** What is outermost where a fact of a topic says so; `through` where whatever lies between sheath and core is gone as well. */
 interface Shows {
   readonly outermost: LayerRole;

@@ -7,11 +7,14 @@ import { toToday } from "./migrations/index.ts";
 import { referenceIssues } from "./references.ts";
 import { type DraftFile, draftFile } from "./schema/draft.ts";
 import type { InspectionFile } from "./schema/file.ts";
+import { boardCounts, type ShortLists, shortOf } from "./short-lists.ts";
 
 /** What can be read of an unfinished or damaged document, and what had to be left out of it, each with its place. */
 export interface Draft {
   readonly file: DraftFile;
   readonly left: readonly Issue[];
+  /** Lists that had to go without some of their members: what is summed over them is not known. */
+  readonly short: ShortLists;
 }
 
 /** Every round leaves out what stands in the way of reading; a document with more layers of damage is given up. */
@@ -25,12 +28,15 @@ export function readDraft(data: unknown): Draft | undefined {
   if (typeof data !== "object" || data === null || Array.isArray(data)) return undefined;
   const { document } = toToday(copyOf(data) as Record<string, unknown>);
   const left: Issue[] = [];
+  const listed = boardCounts(document);
   for (let round = 0; round < ROUNDS; round += 1) {
     const parsed = draftFile.safeParse(document);
+    const content = parsed.success ? contentIssues(parsed.data) : [];
     const issues = parsed.success
-      ? [...droppedMembers(document, parsed.data), ...contentIssues(parsed.data)]
+      ? [...droppedMembers(document, parsed.data), ...content.filter((issue) => !isNamedRcd(issue))]
       : schemaIssues(parsed.error, document);
-    if (parsed.success && issues.length === 0) return { file: parsed.data, left };
+    if (parsed.success && issues.length === 0)
+      return { file: parsed.data, left: [...left, ...content], short: shortOf(document, listed) };
     const placed = issues.filter(({ path }) => path.length > 0);
     if (placed.length === 0) return undefined;
     leaveOut(
@@ -40,6 +46,11 @@ export function readDraft(data: unknown): Draft | undefined {
     left.push(...placed);
   }
   return undefined;
+}
+
+/** A circuit that names an RCD which cannot be found: that one is named stays, so that nobody takes it for having none. */
+function isNamedRcd({ code, path }: Issue): boolean {
+  return code === "unknown-reference" && path.at(-2) === "rcd" && path.at(-1) === "board";
 }
 
 /**

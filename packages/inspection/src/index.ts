@@ -1,6 +1,6 @@
 export * from "./continuity.ts";
-export * from "./fields/index.ts";
 export { type Draft, readDraft } from "./draft.ts";
+export * from "./fields/index.ts";
 export { forOthers } from "./for-others.ts";
 export * from "./installation/index.ts";
 export * from "./issues.ts";

@@ -1,5 +1,5 @@
-import type { Issue, Path } from "@good-grounds/core";
-import { type DraftFile, readDraft } from "@good-grounds/inspection";
+import type { Path } from "@good-grounds/core";
+import { type Draft as ReadDraft, readDraft } from "@good-grounds/inspection";
 import { LACKS } from "../words/engine.ts";
 
 /** A place where a finished file has something and this one does not, in words. */
@@ -9,10 +9,8 @@ export interface Missing {
 }
 
 /** An unfinished document as far as it can be read, what is missing in it, and what had to be left out. */
-export interface Draft {
-  readonly file: DraftFile;
+export interface Draft extends ReadDraft {
   readonly missing: readonly Missing[];
-  readonly left: readonly Issue[];
 }
 
 /** What somebody has to be asked for before a file is finished. A star stands for every member of a list. */
@@ -49,8 +47,7 @@ export function draftOf(data: unknown): Draft | undefined {
 /** The places of a pattern where nothing stands; a list with nothing in it says as little as none. */
 function lacking(value: unknown, [step, ...rest]: readonly string[], at: Path): readonly Path[] {
   if (step === undefined) return isNothing(value) ? [at] : [];
-  if (step === "*")
-    return Array.isArray(value) ? value.flatMap((member, i) => lacking(member, rest, [...at, i])) : [];
+  if (step === "*") return Array.isArray(value) ? value.flatMap((member, i) => lacking(member, rest, [...at, i])) : [];
   const inner = typeof value === "object" && value !== null ? Reflect.get(value, step) : undefined;
   // What lies below a list that is not there is not asked for one by one.
   if (inner === undefined && rest.includes("*")) return [];

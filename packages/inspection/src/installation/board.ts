@@ -6,18 +6,27 @@ import { MATTER } from "../fields/matters.ts";
 import type { DraftFile } from "../schema/draft.ts";
 import { resolveCircuit } from "./circuit.ts";
 import { boardResidual } from "./device.ts";
+import { listed } from "./listed.ts";
 import type { Board, Circuit, ConditionalRating } from "./model.ts";
 import { phases } from "./phases.ts";
 
 type BoardEntry = NonNullable<DraftFile["boards"]>[number];
 
-/** A board with its circuits. `circuitById` finds the one that feeds it, which may stand in a board further on. */
+/** What is known beside the entry of a board itself. */
+interface Around {
+  /** Finds the circuit that feeds it, which may stand in a board further on. */
+  readonly circuitById: (board: string, circuit: string) => Circuit | undefined;
+  /** Whether some of its circuits could not be read. */
+  readonly isShort: boolean;
+}
+
+/** A board with its circuits. */
 export function resolveBoard(
   leaves: Leaves,
   file: DraftFile,
   entry: BoardEntry,
   path: Path,
-  circuitById: (board: string, circuit: string) => Circuit | undefined,
+  { circuitById, isShort }: Around,
 ): Board {
   const { fedFrom } = entry;
   const circuits: Circuit[] = [];
@@ -33,10 +42,7 @@ export function resolveBoard(
       fedFrom === undefined
         ? factNotKnown(MATTER.atOrigin, [...path, "fedFrom"])
         : fact(MATTER.atOrigin, fedFrom === "supply", [...path, "fedFrom"]),
-    circuitsListed:
-      entry.circuits === undefined
-        ? factNotKnown(MATTER.circuitsListed, [...path, "circuits"])
-        : fact(MATTER.circuitsListed, true, [...path, "circuits"]),
+    circuitsListed: listed(MATTER.circuitsListed, entry.circuits !== undefined && !isShort, [...path, "circuits"]),
     phases: phases(leaves, entry.phases, [...path, "phases"]),
     rcds: Object.freeze((entry.rcds ?? []).map((rcd, i) => boardResidual(leaves, rcd, [...path, "rcds", i]))),
     mainSwitchRated: leaves.quantity(TERM.ratedSwitch, entry.mainSwitch?.rated, [...path, "mainSwitch", "rated"]),

@@ -1,7 +1,10 @@
+import type { Draft } from "../draft.ts";
 import { Leaves } from "../fields/leaves.ts";
 import { MATTER } from "../fields/matters.ts";
 import type { DraftFile } from "../schema/draft.ts";
+import { type ShortLists, WHOLE_LISTS } from "../short-lists.ts";
 import { resolveBoard } from "./board.ts";
+import { listed } from "./listed.ts";
 import type { Circuit, Installation } from "./model.ts";
 import { resolveThings } from "./resolve-things.ts";
 import { resolveSupply } from "./supply.ts";
@@ -11,10 +14,22 @@ import { resolveSupply } from "./supply.ts";
  * The file must have passed the parser or come from a draft; references are trusted here.
  */
 export function resolveInstallation<F extends DraftFile>(file: F): Installation<F> {
+  return resolve(file, WHOLE_LISTS);
+}
+
+/** Resolves what could be read of a document. */
+export function resolveDraft({ file, short }: Draft): Installation {
+  return resolve(file, short);
+}
+
+function resolve<F extends DraftFile>(file: F, short: ShortLists): Installation<F> {
   const leaves = new Leaves(file.instruments ?? []);
   const byId = new Map<string, Circuit>();
   const boards = (file.boards ?? []).map((entry, i) => {
-    const board = resolveBoard(leaves, file, entry, ["boards", i], (at, circuit) => byId.get(`${at} ${circuit}`));
+    const board = resolveBoard(leaves, file, entry, ["boards", i], {
+      circuitById: (at, circuit) => byId.get(`${at} ${circuit}`),
+      isShort: short.circuits.has(i),
+    });
     for (const circuit of board.circuits) byId.set(`${board.id} ${circuit.id}`, circuit);
     return board;
   });
@@ -32,6 +47,7 @@ export function resolveInstallation<F extends DraftFile>(file: F): Installation<
     decisionRule: file.decisionRule,
     supply: resolveSupply(leaves, file.supply ?? {}),
     boards: Object.freeze(boards),
+    boardsListed: listed(MATTER.boardsListed, file.boards !== undefined && !short.boards, ["boards"]),
     circuits: Object.freeze(boards.flatMap(({ circuits }) => circuits)),
     things: resolveThings(leaves, file),
   });

@@ -47,21 +47,35 @@ function residualProtection(leaves: Leaves, board: Board, entry: CircuitEntry, p
         ? [ownResidual(leaves, rcd.own, [...path, "own"])]
         : board.rcds.filter((candidate) => candidate.id === rcd.board);
     const devices = [...own, ...whole.filter((candidate) => !own.includes(candidate))];
-    return Object.freeze({ present: fact(MATTER.rcdPresent, true, path), devices: Object.freeze(devices) });
+    return Object.freeze({
+      present: fact(MATTER.rcdPresent, true, path),
+      devices: Object.freeze(devices),
+      unseen: own.length === 0 ? factNotKnown(MATTER.rcdPresent, [...path, "board"]) : undefined,
+    });
   }
   const [first] = whole;
   if (first !== undefined)
-    return Object.freeze({ present: fact(MATTER.rcdPresent, true, first.path), devices: Object.freeze(whole) });
+    return Object.freeze({
+      present: fact(MATTER.rcdPresent, true, first.path),
+      devices: Object.freeze(whole),
+      unseen: undefined,
+    });
   // A device that may stand before every circuit leaves open whether one stands before this.
   if (rcd === "none" && maybe !== undefined)
-    return Object.freeze({ present: factNotKnown(MATTER.rcdPresent, [...maybe.path, "serves"]), devices: NONE });
-  if (rcd === "none") return Object.freeze({ present: fact(MATTER.rcdPresent, false, path), devices: NONE });
+    return Object.freeze({
+      present: factNotKnown(MATTER.rcdPresent, [...maybe.path, "serves"]),
+      devices: NONE,
+      unseen: undefined,
+    });
+  if (rcd === "none")
+    return Object.freeze({ present: fact(MATTER.rcdPresent, false, path), devices: NONE, unseen: undefined });
   return Object.freeze({
     present:
       rcd === undefined
         ? factNotKnown(MATTER.rcdPresent, path)
         : factNotKnown(MATTER.rcdPresent, path, rcd.notKnown, rcd.reason),
     devices: NONE,
+    unseen: undefined,
   });
 }
 
@@ -79,11 +93,11 @@ function cable(leaves: Leaves, { cable: entry }: CircuitEntry, path: Path): Cabl
       (entry?.methods ?? []).map((method, i) => fact(MATTER.method, method, [...path, "methods", i])),
     ),
     grouping: leaves.fact(MATTER.grouping, grouped?.arrangement, [...path, "grouped", "arrangement"]),
-    groupedCircuits: leaves.quantity(TERM.count, grouped?.circuits === undefined ? undefined : String(grouped.circuits), [
-      ...path,
-      "grouped",
-      "circuits",
-    ]),
+    groupedCircuits: leaves.quantity(
+      TERM.count,
+      grouped?.circuits === undefined ? undefined : String(grouped.circuits),
+      [...path, "grouped", "circuits"],
+    ),
   });
 }
 

@@ -9,7 +9,11 @@ import type { BondingConductor, EarthingConductor } from "./model.ts";
 
 type SupplyEntry = NonNullable<DraftFile["supply"]>;
 
-export function bondingConductor(leaves: Leaves, entry: NonNullable<SupplyEntry["bonding"]>[number], path: Path): BondingConductor {
+export function bondingConductor(
+  leaves: Leaves,
+  entry: NonNullable<SupplyEntry["bonding"]>[number],
+  path: Path,
+): BondingConductor {
   return Object.freeze({
     ...leavesOf(BOND_CONDUCTOR, leaves, entry, path),
     ...leavesOf(BONDED_PART, leaves, entry, path),

@@ -1,5 +1,5 @@
 export { MATTER } from "../fields/matters.ts";
-export { resolveInstallation } from "./build.ts";
+export { resolveDraft, resolveInstallation } from "./build.ts";
 export type * from "./model.ts";
-export type { WholeInstallation } from "./whole.ts";
 export type { Thing, Things, Whereabouts } from "./things.ts";
+export type { WholeInstallation } from "./whole.ts";

@@ -10,6 +10,7 @@ import type {
   Path,
   PremisesUse,
   ReferenceMethod,
+  UnknownFact,
 } from "@good-grounds/core";
 import type { BOARD_READINGS } from "../fields/board-readings.ts";
 import type { BOND, BOND_READINGS, BONDED_PART } from "../fields/bonding.ts";
@@ -50,6 +51,8 @@ export interface Installation<F extends DraftFile = DraftFile> {
   readonly decisionRule: DraftFile["decisionRule"];
   readonly supply: Supply;
   readonly boards: readonly Board[];
+  /** Not known where nobody recorded which boards there are, or where one could not be read. */
+  readonly boardsListed: Fact<boolean>;
   /** Every circuit of every board, in the order of the file. */
   readonly circuits: readonly Circuit[];
   /** Things listed one by one, and those that observations bring in. */
@@ -159,6 +162,8 @@ export interface ResidualProtection {
   readonly present: Fact<boolean>;
   /** Devices in the way of the circuit's current within its own board, nearest to the circuit first. */
   readonly devices: readonly ResidualDevice[];
+  /** A device that the circuit names and of which nothing is recorded; undefined where there is none. */
+  readonly unseen: UnknownFact | undefined;
 }
 
 export interface Circuit {

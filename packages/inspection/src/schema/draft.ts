@@ -18,10 +18,7 @@ const { grouped } = circuit.shape.cable.unwrap().shape;
 const { upstream } = conditionalRating.unwrap().shape;
 
 const draftCircuit = circuit.partial({ designation: true, description: true }).extend({
-  cable: circuit.shape.cable
-    .unwrap()
-    .extend({ grouped: grouped.unwrap().partial().optional() })
-    .optional(),
+  cable: circuit.shape.cable.unwrap().extend({ grouped: grouped.unwrap().partial().optional() }).optional(),
 });
 
 const draftBoard = board.partial({ name: true, fedFrom: true }).extend({
@@ -30,11 +27,7 @@ const draftBoard = board.partial({ name: true, fedFrom: true }).extend({
     .array(rcds.unwrap().element.partial({ id: true, serves: true }))
     .max(60)
     .optional(),
-  conditionalRating: conditionalRating
-    .unwrap()
-    .extend({ upstream: upstream.partial() })
-    .partial()
-    .optional(),
+  conditionalRating: conditionalRating.unwrap().extend({ upstream: upstream.partial() }).partial().optional(),
 });
 
 const draftSupply = supply.extend({

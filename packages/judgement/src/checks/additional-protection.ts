@@ -182,7 +182,9 @@ const WANTED: ReadonlySet<CircuitLoad> = new Set(["socket-outlets", "mixed", "sh
 /** Whether it is asked by what the circuit supplies, or may be for all that is known of the premises. */
 function mayBeWanted(load: CircuitLoad, use: Fact<PremisesUse>): boolean {
   if (WANTED.has(load)) return true;
-  return load === "lighting" && (!isKnownFact(use) || use.word === "dwelling" || use.word === "house-in-multiple-occupation");
+  return (
+    load === "lighting" && (!isKnownFact(use) || use.word === "dwelling" || use.word === "house-in-multiple-occupation")
+  );
 }
 
 /** One RCD that is sensitive, has no delay and works is enough, wherever it stands before the circuit. */

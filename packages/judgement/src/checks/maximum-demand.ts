@@ -173,9 +173,9 @@ function loadOf(circuit: Circuit, kind: CircuitLoad): Evidence<"ampere"> {
 }
 
 /** What stands for circuits that nobody listed: a load that is not known, so that no sum is taken without them. */
-function notListed({ boards }: Installation): readonly Evidence<"ampere">[] {
-  return boards.flatMap(({ circuitsListed }) =>
-    isKnownFact(circuitsListed) ? [] : [notKnown(TERM.demandPart, circuitsListed.detail.path)],
+function notListed({ boards, boardsListed }: Installation): readonly Evidence<"ampere">[] {
+  return [boardsListed, ...boards.map(({ circuitsListed }) => circuitsListed)].flatMap((listed) =>
+    isKnownFact(listed) ? [] : [notKnown(TERM.demandPart, listed.detail.path)],
   );
 }
 

@@ -1,7 +1,7 @@
 import { type Evidence, isKnown, type Matter, type Remark, TERM } from "@good-grounds/core";
 import { check, concluded } from "../check.ts";
-import { ONLY_AT_THE_CEILING, withInstrumentDoubt, withUsualDoubt } from "../circuits/instrument-doubt.ts";
 import { isAtOrigin } from "../circuits/fed-from.ts";
+import { ONLY_AT_THE_CEILING, withInstrumentDoubt, withUsualDoubt } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
 import { asksReading } from "../need.ts";
 

@@ -34,7 +34,11 @@ export function faultAtBoard(board: Board, { supply }: Installation): FaultAtBoa
   const { faultCurrent, faultCurrentMethod: method } = supply;
   // Where nobody recorded whence a board is fed, nobody knows that the origin's fault current is its upper limit.
   if (isFedFromUnknown(top))
-    return { faultCurrent: notKnown(TERM.measuredFaultCurrent, top.atOrigin.detail.path), method, measuredHere: NEARER };
+    return {
+      faultCurrent: notKnown(TERM.measuredFaultCurrent, top.atOrigin.detail.path),
+      method,
+      measuredHere: NEARER,
+    };
   // A board beside the origin sees the origin's fault current, less what the tails take off.
   const recorded = isKnown(faultCurrent) ? faultCurrent : board.faultCurrent;
   return { faultCurrent: recorded, method, measuredHere: isAtOrigin(board) ? HERE : NEARER };

@@ -54,8 +54,9 @@ export function residualsBefore(circuit: Circuit): ResidualsBefore {
   let there: Fact<boolean> | undefined;
   const devices: ResidualBefore[] = [];
   for (let at: Circuit | undefined = circuit; at !== undefined; at = at.board.feeder) {
-    const { present, devices: here } = at.residual;
-    if (here.length > 0) there ??= present;
+    const { present, devices: here, unseen } = at.residual;
+    if (here.length > 0 || unseen !== undefined) there ??= present;
+    if (unseen !== undefined) devices.push(notLookedAt(unseen.detail));
     if (!isKnownFact(present)) {
       open ??= present;
       devices.push(notLookedAt(present.detail));

@@ -34,9 +34,7 @@ export function openPoints(
 }
 
 function earthingOff({ earthingOff: times }: Installation): readonly OpenPoint[] {
-  const places = times.flatMap(({ on }, i): Path[] =>
-    on === undefined ? [["earthingOff", i]] : [],
-  );
+  const places = times.flatMap(({ on }, i): Path[] => (on === undefined ? [["earthingOff", i]] : []));
   return places.length === 0 ? [] : [{ kind: "earthing-off", places }];
 }
 

@@ -1,5 +1,5 @@
 import type { OpenPoint, Path } from "@good-grounds/core";
-import { type DraftFile, parseInspectionData, resolveInstallation, signatureStandings } from "@good-grounds/inspection";
+import { type DraftFile, parseInspectionData, resolveDraft, signatureStandings } from "@good-grounds/inspection";
 import { CHECKS, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { OPEN, openPointWords } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
@@ -13,7 +13,7 @@ export function outcomeOfData(data: Data): OutcomeView {
   if (draft === undefined) throw new Error(ENGINE.unreadable);
   const { file } = draft;
   const whole = draft.missing.length + draft.left.length > 0 ? undefined : parseInspectionData(data);
-  const installation = resolveInstallation(file);
+  const installation = resolveDraft(draft);
   const weighing = weigh(installation);
   const { outcome, points, below } = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
   const context = { installation, checks: CHECKS };
@@ -24,8 +24,7 @@ export function outcomeOfData(data: Data): OutcomeView {
       words: openPointWords(point, context),
     })),
     // A file that is not whole yet is not what anybody signed.
-    signatures:
-      whole?.ok === true ? signatureStandings(whole.file) : (file.signatures ?? []).map(() => "changed"),
+    signatures: whole?.ok === true ? signatureStandings(whole.file) : (file.signatures ?? []).map(() => "changed"),
     below: below.map(({ path, observation, follows, chosen, reason }) => ({
       path: recordPath(path, file),
       words: `${placeOf(file, path) || observation}: ${OPEN.belowBeside(follows, chosen, reason)}`,

@@ -22,8 +22,7 @@ export function picturesOf({ weighed }: Desk): Pictures {
   const findingsOf = new Map(installation.circuits.map(({ path }, i) => [path, weighing.circuits[i] ?? []]));
   return {
     diagram: lineDiagram(installation, {
-      verdictOf: (path) =>
-        worstOf((findingsOf.get(path) ?? []).map(findingView)),
+      verdictOf: (path) => worstOf((findingsOf.get(path) ?? []).map(findingView)),
       rowsPerDrawing: ROWS,
     }),
     curves: installation.circuits

@@ -1,5 +1,5 @@
 import { isKnown } from "@good-grounds/core";
-import { resolveInstallation } from "@good-grounds/inspection";
+import { resolveDraft } from "@good-grounds/inspection";
 import { isDated, thenAndNow } from "@good-grounds/judgement";
 import { trendLines, trendSparkline } from "@good-grounds/report";
 import { draftOf } from "../draft.ts";
@@ -12,8 +12,8 @@ export function trendsOf(weighed: Weighed | undefined, earlier: readonly Data[])
   const { installation } = weighed;
   if (!isDated(installation)) return [];
   const before = earlier
-    .flatMap((data) => draftOf(data)?.file ?? [])
-    .map((file) => resolveInstallation(file))
+    .flatMap((data) => draftOf(data) ?? [])
+    .map(resolveDraft)
     .filter(isDated)
     .filter(({ inspectedOn }) => inspectedOn < installation.inspectedOn);
   if (before.length === 0) return [];

@@ -1,5 +1,5 @@
 import { type Finding, type Path, SEVERITY, type Verdict, type Weighing } from "@good-grounds/core";
-import { resolveInstallation } from "@good-grounds/inspection";
+import { resolveDraft } from "@good-grounds/inspection";
 import { weigh } from "@good-grounds/judgement";
 import { argumentLines, placeWords } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
@@ -14,7 +14,7 @@ export function weighData(desk: Desk, data: Data): ViewChange {
   const draft = draftOf(data);
   if (draft === undefined) throw new Error(ENGINE.unreadable);
   const { file, missing, left } = draft;
-  const installation = resolveInstallation(file);
+  const installation = resolveDraft(draft);
   const weighing = weigh(installation);
   const weighed = { installation, weighing };
   desk.weighed = weighed;

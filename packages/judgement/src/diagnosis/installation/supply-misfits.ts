@@ -20,9 +20,7 @@ const LEAST_BONDED = 0.02;
 export function supplyMisfits(installation: Installation): readonly Misfit[] {
   const { supply, boards } = installation;
   return [
-    ...boards.map((board) =>
-      isAtOrigin(board) ? loopAtBoard(supply, board.zdb, board.path, board.name) : undefined,
-    ),
+    ...boards.map((board) => (isAtOrigin(board) ? loopAtBoard(supply, board.zdb, board.path, board.name) : undefined)),
     electrode(supply),
     systemMisfit(supply),
     ...currentMisfits(installation),

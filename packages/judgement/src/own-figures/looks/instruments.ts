@@ -31,7 +31,9 @@ function overdue({ entries, installation }: Job): readonly Found[] {
     if (checked === undefined || !used) return [];
     const last = times.reduce((a, b) => Math.max(a, b), times[0] ?? Date.parse(inspectedOn ?? checked));
     const days = Math.floor((last - Date.parse(checked)) / DAY);
-    return days > MOST_DAYS || days < 0 ? [{ words: `${[kind, serial].filter(Boolean).join(", ")}, checked ${checked}`, days }] : [];
+    return days > MOST_DAYS || days < 0
+      ? [{ words: `${[kind, serial].filter(Boolean).join(", ")}, checked ${checked}`, days }]
+      : [];
   });
   if (late.length === 0) return [];
   return [
