@@ -263,7 +263,7 @@ function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: Ret
   let scope: boolean | undefined;
   const shape = word(circuit.shape);
   if (shape === "distribution") scope = false;
-  else if (exact(circuit.device.rated) && shape !== undefined) {
+  else if (edition !== undefined && exact(circuit.device.rated) && shape !== undefined) {
     const ratedCurrent = circuit.device.rated.value;
     const withSockets = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: true });
     const without = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: false });

@@ -15,7 +15,7 @@ interface Thing {
 /** Things whose ids and references were drawn blindly, mended: an id once in the whole file, references that lead somewhere. */
 export function soundThings(
   things: Things | undefined,
-  boards: InspectionFile["boards"],
+  boards: readonly InspectionFile["boards"][number][],
   prefix: string,
 ): Things | undefined {
   if (things === undefined) return undefined;
@@ -29,7 +29,7 @@ export function soundThings(
 
 function mended(
   { board, circuit, place, between, enclosure, feeds, ...rest }: Thing,
-  boards: InspectionFile["boards"],
+  boards: readonly InspectionFile["boards"][number][],
   of: (kind: string, asked: readonly string[] | undefined) => readonly string[],
 ): Thing {
   const at = board === undefined ? undefined : boards[board.length % boards.length];

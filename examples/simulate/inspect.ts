@@ -52,7 +52,8 @@ export function inspect(installation: TrueInstallation) {
           read("residual", instrument.rcdTime(chance.between(0.018, 0.034))),
         ),
       );
-      boards.set(board.id, { ...live, circuits: entries });
+      const whole = { ...live, circuits: entries };
+      boards.set(board.id, whole);
     }
   }
   return { origin, boards: installation.boards.flatMap(({ id }) => boards.get(id) ?? []) };

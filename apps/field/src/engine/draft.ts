@@ -3,7 +3,7 @@ import { type Draft as ReadDraft, readDraft } from "@good-grounds/inspection";
 import { LACKS } from "../words/engine.ts";
 
 /** A place where a finished file has something and this one does not, in words. */
-export interface Missing {
+interface Missing {
   readonly path: Path;
   readonly words: string;
 }

@@ -5,6 +5,7 @@ export const MATTER = Object.freeze({
   earthingSystem: matter("earthing-system", "system earthing"),
   premisesUse: matter("use", "use of the premises"),
   atOrigin: matter("board-at-origin", "the board is fed from the supply itself"),
+  observationsListed: matter("observations-listed", "the observations are listed"),
   boardsListed: matter("boards-listed", "the boards are listed"),
   circuitsListed: matter("circuits-listed", "the circuits of the board are listed"),
   phases: matter("phases", "number of phases"),

@@ -35,12 +35,17 @@ function resolve<F extends DraftFile>(file: F, short: ShortLists): Installation<
   });
   return Object.freeze({
     file,
+    id: file.id as F["id"],
+    address: file.brief?.premises?.address ?? [],
+    nextInspectionBy: file.conclusion?.nextInspection?.by,
     edition: file.edition as F["edition"],
     use: leaves.fact(MATTER.premisesUse, file.brief?.use, ["brief", "use"]),
     inspectedOn: file.inspectedOn as F["inspectedOn"],
     visits: file.visits ?? [],
     instruments: file.instruments ?? [],
     observations: file.observations ?? [],
+    observationsListed: listed(MATTER.observationsListed, file.observations !== undefined, ["observations"]),
+    ownFigures: file.ownFigures ?? [],
     standingViews: file.standingViews ?? [],
     inspected: file.inspected ?? [],
     earthingOff: file.earthingOff ?? [],

@@ -38,6 +38,12 @@ export interface Installation<F extends DraftFile = DraftFile> {
   readonly file: F;
   /** The edition the report is made to; undefined where none was chosen yet. */
   readonly edition: F["edition"];
+  /** The number of the inspection; undefined where none was given. */
+  readonly id: F["id"];
+  /** Lines of the address of the premises; none where none was recorded. */
+  readonly address: readonly string[];
+  /** The day by which the next inspection is due, where the inspector named one. */
+  readonly nextInspectionBy: string | undefined;
   readonly use: Fact<PremisesUse>;
   /** The date of inspection, as a calendar day; undefined where it is not recorded. */
   readonly inspectedOn: F["inspectedOn"];
@@ -45,9 +51,13 @@ export interface Installation<F extends DraftFile = DraftFile> {
   readonly instruments: ListOf<"instruments">;
   /** What was stated in words and choices; empty where nothing was. */
   readonly observations: ListOf<"observations">;
+  /** Not known where nobody recorded whether there are any. */
+  readonly observationsListed: Fact<boolean>;
   readonly standingViews: ListOf<"standingViews">;
   readonly inspected: ListOf<"inspected">;
   readonly earthingOff: ListOf<"earthingOff">;
+  /** What the inspector wrote to checks of their own figures. */
+  readonly ownFigures: ListOf<"ownFigures">;
   readonly decisionRule: DraftFile["decisionRule"];
   readonly supply: Supply;
   readonly boards: readonly Board[];

@@ -36,15 +36,13 @@ export function thenAndNow(
   const today = now.inspectedOn;
   if (earlier.some(({ inspectedOn }) => inspectedOn >= today))
     throw new RangeError("an earlier inspection has to be earlier");
-  const ordered = [...earlier].sort(
-    (a, b) => order(a.inspectedOn, b.inspectedOn) || order(a.file.id ?? "", b.file.id ?? ""),
-  );
+  const ordered = [...earlier].sort((a, b) => order(a.inspectedOn, b.inspectedOn) || order(a.id ?? "", b.id ?? ""));
   const present: Job = { installation: now, doubt: new JobDoubt(now, "now") };
   const before = ordered.map((installation, i) => ({
     job: { installation, doubt: new JobDoubt(installation, String(i)) },
     matching: matchCircuits(installation, now),
   }));
-  const nextOn = now.file.conclusion?.nextInspection?.by ?? null;
+  const nextOn = now.nextInspectionBy ?? null;
   return {
     level,
     assurance: ASSURANCE,
@@ -56,7 +54,7 @@ export function thenAndNow(
 
 function against(past: Job, now: Job, matching: Matching, level: number, reckon: Reckoner): AgainstEarlier {
   const jobs = { past, now, boards: matching.boards };
-  const { file, inspectedOn } = past.installation;
+  const { id, inspectedOn } = past.installation;
   const position = new Map(now.installation.circuits.map((circuit, i) => [circuit, i]));
   const same = matching.pairs.map(
     ({ past: a, now: b, confidence, because }): MatchedCircuits => ({
@@ -70,7 +68,7 @@ function against(past: Job, now: Job, matching: Matching, level: number, reckon:
   );
   const inOrder = matching.pairs.map((pair, i) => [position.get(pair.now) ?? 0, same[i] as MatchedCircuits] as const);
   return {
-    id: file.id ?? "",
+    id: id ?? "",
     inspectedOn,
     otherAddress: addressOf(past.installation) !== addressOf(now.installation),
     byNameOnly: matching.byNameOnly,
@@ -124,8 +122,8 @@ function at({ path, board, id, designation, description }: Circuit): CircuitAt {
   return { path, board: board.name, id, designation, description };
 }
 
-function addressOf({ file }: Installation): string {
-  return (file.brief?.premises?.address ?? [])
+function addressOf({ address }: Installation): string {
+  return address
     .join(" ")
     .toLowerCase()
     .replaceAll(/[^\p{L}\p{N}]+/gu, " ")

@@ -1,4 +1,4 @@
-import type { Classification, Outcome, Weighing } from "@good-grounds/core";
+import { type Classification, isKnownFact, type Outcome, type Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { EDITION } from "@good-grounds/tables";
 import type { ObservationReasoning } from "../reasoning/observation-reasoning.ts";
@@ -31,7 +31,7 @@ export function outcomeOf(
   }
   const below = choicesBelowFacts(installation, reasoned);
   const points = openPoints(installation, weighing, reasoned, below);
-  const isClear = points.length === 0 && edition !== undefined && installation.file.observations !== undefined;
+  const isClear = points.length === 0 && edition !== undefined && isKnownFact(installation.observationsListed);
   const outcome = because.length > 0 ? "unsatisfactory" : isClear ? "satisfactory" : "not-determined";
   const remarks =
     count.FI > 0 && edition !== undefined

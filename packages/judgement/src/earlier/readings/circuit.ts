@@ -7,7 +7,7 @@ import {
   type ReadingChange,
   type Reckoner,
 } from "@good-grounds/core";
-import type { Board, Circuit, Installation } from "@good-grounds/inspection";
+import type { Board, Circuit } from "@good-grounds/inspection";
 import { isAtOrigin } from "../../circuits/fed-from.ts";
 import type { DatedInstallation } from "../dated.ts";
 import { differenceOf, ratioOf, silent } from "./change.ts";

@@ -35,9 +35,8 @@ export function supplyChanges(past: Job, now: Job, level: number, reckon: Reckon
 }
 
 /** The temperature stated for the whole job. */
-function temperatureOf({ installation: { circuits, file } }: Job): Evidence<"celsius"> {
+function temperatureOf({ installation: { circuits } }: Job): Evidence<"celsius"> {
   const unknown = notKnown(TERM.testTemperature, ["conditions", "conductorTemperature"]);
-  if (file.conditions?.conductorTemperature === undefined) return unknown;
   const leaves = circuits.map(({ readings }) => readings.temperature);
   return leaves.find((leaf) => leaf.kind === "measured" && leaf.detail.path[0] === "conditions") ?? unknown;
 }
