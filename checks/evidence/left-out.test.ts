@@ -3,6 +3,7 @@ import type { Finding, Verdict } from "@good-grounds/core";
 import { type Installation, readDraft, resolveDraft } from "@good-grounds/inspection";
 import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { describe, expect, test } from "vitest";
+import { flatWeigh } from "../../bench/flat-loop.ts";
 import { requiredPlaces, without } from "./required-members.ts";
 
 const EXAMPLES = ["terraced-house", "farmhouse", "workshop"] as const;
@@ -46,13 +47,28 @@ describe.each(EXAMPLES)("%s with a required member left out", (name) => {
     expect(places.length).toBeGreaterThan(200);
     const moved: string[] = [];
     for (const place of places) {
-      const left = verdictsOf(resolved(without(document, place)));
+      const installation = resolved(without(document, place));
+      const left = verdictsOf(installation);
       // Another account of the same thing may be less exact; a thing without its id is another in name alone.
       for (const [key, verdict] of left)
         if (whole.has(key) && !["not-known", "too-near", whole.get(key)].includes(verdict))
           moved.push(`${place.join("/")}: ${key} was ${whole.get(key)} and became ${verdict}`);
     }
     expect(moved).toEqual([]);
+  });
+
+  test("is weighed alike by checks and by their second writing", () => {
+    // Readings are left out by the test above; here, whatever holds others.
+    const holders = places.filter((place) => !["shown", "reason"].includes(String(place.at(-1))));
+    for (const place of holders) {
+      const installation = resolved(without(document, place));
+      const { supply, boards, circuits } = weigh(installation, false);
+      const all = [...supply, ...boards.flat(), ...circuits.flat()].map(({ judgement }) => judgement.verdict);
+      expect(
+        flatWeigh(installation).map(({ verdict }) => verdict),
+        place.join("/"),
+      ).toEqual(all);
+    }
   });
 
   test("is never satisfactory for it", () => {

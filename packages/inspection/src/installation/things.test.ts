@@ -4,6 +4,7 @@ import { smallestFile } from "../../../../checks/files/arbitrary-file.ts";
 import { THING_KIND_IDS, THING_KINDS } from "../fields/things/index.ts";
 import { parseInspectionData } from "../parse.ts";
 import { resolveInstallation } from "./build.ts";
+import { spokenOf } from "./spoken-of.ts";
 
 function resolved(members: object) {
   const parsed = parseInspectionData({ ...smallestFile(), ...members });
@@ -108,6 +109,33 @@ describe("things", () => {
       path: ["observations", 0, "brings", "enclosures", 0],
       state: { firmness: { word: "loose-or-hanging" } },
     });
+  });
+
+  test("that an observation speaks of are found, listed or brought in, bonds and RCDs of its board too", () => {
+    const rcds = [{ id: "main", serves: "listed" }];
+    const installation = resolved({
+      boards: [{ ...BOARDS[0], rcds }],
+      supply: { bonding: [{ id: "water", to: "water" }] },
+      things: { loads: [{ id: "oven" }] },
+      observations: [
+        {
+          id: "o",
+          board: "b",
+          place: "kitchen",
+          what: "w",
+          things: [{ thing: "lid", quantity: 4 }, { thing: "main" }, { thing: "water" }, { thing: "oven" }],
+          brings: { enclosures: [{ id: "lid" }] },
+        },
+      ],
+    });
+    const [observation] = installation.observations;
+    if (observation === undefined) throw new Error("no observation");
+    expect(spokenOf(observation, installation)).toEqual([
+      { kind: "thing", thing: installation.things.byId("lid"), quantity: 4 },
+      { kind: "rcd", rcd: installation.boards[0]?.rcds[0], quantity: 1 },
+      { kind: "bond", bond: installation.supply.bonding[0], quantity: 1 },
+      { kind: "thing", thing: installation.things.byId("oven"), quantity: 1 },
+    ]);
   });
 
   test("of bonding: a service that is not there, and a part that was measured not to be extraneous", () => {
