@@ -285,7 +285,30 @@ export function farmhouse(seed = truth.seed) {
       readings: origin,
     },
     boards,
-    things: { surgeDevices: withoutSurgeProtection(boards) },
+    things: {
+      places: [
+        { id: "barn-floor", name: "barn", kind: "outbuilding", comers: "anyone", wetness: "damp", special: ["farm"] },
+        {
+          id: "parlour",
+          name: "milking parlour",
+          kind: "outbuilding",
+          comers: "keeper",
+          wetness: "wet",
+          conducting: true,
+          special: ["farm"],
+        },
+      ],
+      electrodes: [
+        {
+          id: "rod",
+          name: "rod beside the back door",
+          kind: "rod",
+          accessible: true,
+          state: { notKnown: "limited", reason: "the clamp is under the lid of a chamber that does not lift" },
+        },
+      ],
+      surgeDevices: withoutSurgeProtection(boards),
+    },
     inspected: inspectedItems(
       [
         "dwelling",
@@ -315,6 +338,7 @@ export function farmhouse(seed = truth.seed) {
       {
         id: "f1",
         place: "barn",
+        things: [{ thing: "steel" }, { thing: "barn-floor" }],
         topic: "main-bonding-absent",
         facts: { bond: "none", extraneous: "shown-earthy" },
         what: "The steel frame of the barn is not bonded.",
