@@ -4,6 +4,11 @@ import { matter } from "@good-grounds/core";
 export const MATTER = Object.freeze({
   earthingSystem: matter("earthing-system", "system earthing"),
   premisesUse: matter("use", "use of the premises"),
+  nation: matter("nation", "nation"),
+  tenure: matter("tenure", "tenure"),
+  boardEnclosure: matter("board-enclosure", "enclosure of the board"),
+  mainSwitchPoles: matter("main-switch-poles", "poles of the main switch"),
+  rcdsListed: matter("board-rcds", "RCDs listed in the board"),
   atOrigin: matter("board-at-origin", "the board is fed from the supply itself"),
   observationsListed: matter("observations-listed", "the observations are listed"),
   boardsListed: matter("boards-listed", "the boards are listed"),

@@ -44,6 +44,9 @@ export function resolveBoard(
         : fact(MATTER.atOrigin, fedFrom === "supply", [...path, "fedFrom"]),
     circuitsListed: listed(MATTER.circuitsListed, entry.circuits !== undefined && !isShort, [...path, "circuits"]),
     phases: phases(leaves, entry.phases, [...path, "phases"]),
+    enclosure: leaves.fact(MATTER.boardEnclosure, entry.enclosure, [...path, "enclosure"]),
+    mainSwitchPoles: leaves.fact(MATTER.mainSwitchPoles, polesOf(entry), [...path, "mainSwitch", "poles"]),
+    rcdsListed: leaves.fact(MATTER.rcdsListed, rcdsListedIn(entry), [...path, "rcds"]),
     rcds: Object.freeze((entry.rcds ?? []).map((rcd, i) => boardResidual(leaves, rcd, [...path, "rcds", i]))),
     mainSwitchRated: leaves.quantity(TERM.ratedSwitch, entry.mainSwitch?.rated, [...path, "mainSwitch", "rated"]),
     conditionalRating: conditionalRating(leaves, entry, path),
@@ -53,6 +56,16 @@ export function resolveBoard(
     circuits.push(resolveCircuit(leaves, file, board, circuit, [...path, "circuits", i]));
   Object.freeze(circuits);
   return board;
+}
+
+function polesOf({ mainSwitch }: BoardEntry): "1" | "2" | "3" | "4" | undefined {
+  const poles = mainSwitch?.poles;
+  return poles === 1 ? "1" : poles === 2 ? "2" : poles === 3 ? "3" : poles === 4 ? "4" : undefined;
+}
+
+function rcdsListedIn({ rcds }: BoardEntry): "none" | "one" | "several" | undefined {
+  if (rcds === undefined) return undefined;
+  return rcds.length === 0 ? "none" : rcds.length === 1 ? "one" : "several";
 }
 
 function conditionalRating(leaves: Leaves, entry: BoardEntry, board: Path): ConditionalRating | undefined {

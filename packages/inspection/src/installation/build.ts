@@ -40,6 +40,8 @@ function resolve<F extends DraftFile>(file: F, short: ShortLists): Installation<
     nextInspectionBy: file.conclusion?.nextInspection?.by,
     edition: file.edition as F["edition"],
     use: leaves.fact(MATTER.premisesUse, file.brief?.use, ["brief", "use"]),
+    nation: leaves.fact(MATTER.nation, file.brief?.nation, ["brief", "nation"]),
+    tenure: leaves.fact(MATTER.tenure, file.brief?.tenure, ["brief", "tenure"]),
     inspectedOn: file.inspectedOn as F["inspectedOn"],
     visits: file.visits ?? [],
     instruments: file.instruments ?? [],

@@ -7,9 +7,11 @@ import type {
   Evidence,
   Fact,
   Grouping,
+  Nation,
   Path,
   PremisesUse,
   ReferenceMethod,
+  Tenure,
   UnknownFact,
 } from "@good-grounds/core";
 import type { BOARD_READINGS } from "../fields/board-readings.ts";
@@ -45,6 +47,8 @@ export interface Installation<F extends DraftFile = DraftFile> {
   /** The day by which the next inspection is due, where the inspector named one. */
   readonly nextInspectionBy: string | undefined;
   readonly use: Fact<PremisesUse>;
+  readonly nation: Fact<Nation>;
+  readonly tenure: Fact<Tenure>;
   /** The date of inspection, as a calendar day; undefined where it is not recorded. */
   readonly inspectedOn: F["inspectedOn"];
   readonly visits: ListOf<"visits">;
@@ -144,7 +148,11 @@ export interface Board extends LeavesOf<typeof BOARD_READINGS> {
   /** Not known where nobody recorded which circuits there are; a board may also have none. */
   readonly circuitsListed: Fact<boolean>;
   readonly phases: Fact<"1" | "3">;
+  readonly enclosure: Fact<"metal" | "non-combustible" | "combustible" | "wood-backed">;
+  readonly mainSwitchPoles: Fact<"1" | "2" | "3" | "4">;
   readonly rcds: readonly ResidualDevice[];
+  /** How many RCDs that serve several circuits are listed; not known where nobody recorded whether there are any. */
+  readonly rcdsListed: Fact<"none" | "one" | "several">;
   readonly mainSwitchRated: Evidence<"ampere">;
   readonly conditionalRating: ConditionalRating | undefined;
   readonly circuits: readonly Circuit[];
