@@ -119,7 +119,13 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "cu-plastic-stairs": {
     topic: "board-combustible",
-    facts: { combustible: true, premises: "home", "asked-when-fitted": false, "heat-or-loose": "none", "only-way-out": true },
+    facts: {
+      combustible: true,
+      premises: "home",
+      "asked-when-fitted": false,
+      "heat-or-loose": "none",
+      "only-way-out": true,
+    },
     alternatives: { none: { positions: { standing: "met-its-edition" } } },
   },
   "afdd-absent-dwelling": { topic: "arc-detection-absent", facts: { fitted: false, use: "ordinary" } },
@@ -171,7 +177,10 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "mixed-makes": {
     topic: "mixed-devices",
     facts: { devices: "other", fit: "good", "heat-or-loose": "none" },
-    alternatives: { none: { positions: { weight: "no-danger-shown" } }, C2: { facts: { fit: "poor", "heat-or-loose": "marks" } } },
+    alternatives: {
+      none: { positions: { weight: "no-danger-shown" } },
+      C2: { facts: { fit: "poor", "heat-or-loose": "marks" } },
+    },
   },
   "breaking-capacity-backed": {
     topic: "breaking-capacity-exceeded",
