@@ -3,6 +3,11 @@ import { matter } from "@good-grounds/core";
 /** Facts a file can state, by identifier. */
 export const MATTER = Object.freeze({
   earthingSystem: matter("earthing-system", "system earthing"),
+  premisesUse: matter("use", "use of the premises"),
+  atOrigin: matter("board-at-origin", "the board is fed from the supply itself"),
+  observationsListed: matter("observations-listed", "the observations are listed"),
+  boardsListed: matter("boards-listed", "the boards are listed"),
+  circuitsListed: matter("circuits-listed", "the circuits of the board are listed"),
   phases: matter("phases", "number of phases"),
   publicSupply: matter("public-supply", "supply from the public network"),
   deviceStandard: matter("device-standard", "standard of the protective device"),
