@@ -4,12 +4,27 @@ const ENCLOSED = "live metal that something still covers or keeps apart: a layer
 const ABSENT = "how a part is made or placed, not what has happened to it";
 const PART_OF = "says more of a state that another fact of the topic names, and nothing without it";
 
+const CASES_AT_INTAKE = [
+  "intake-hot",
+  "distributor-equipment-damaged",
+  "supply-tampered",
+  "meter-tails-exposed",
+  "connector-block-open",
+  "origin-isolator",
+];
+
 export const CONSIDERED: Readonly<Record<string, string>> = Object.freeze({
   "basic-protection gets-in finger-short": ENCLOSED,
   "basic-protection gets-in wire-on-top": ENCLOSED,
   "basic-protection live-covering basic-damaged": ENCLOSED,
   "basic-protection wears heat-weather-rodents": SURROUNDINGS,
-  "supply-tampered joints taped": ENCLOSED,
+  ...Object.fromEntries(
+    CASES_AT_INTAKE.flatMap((topic) => [
+      [`${topic} gets-in finger-short`, ENCLOSED],
+      [`${topic} gets-in wire-on-top`, ENCLOSED],
+    ]),
+  ),
+  "meter-tails-exposed wears heat-weather-rodents": SURROUNDINGS,
   "board-blank-missing gap in-line": ENCLOSED,
   "board-blank-missing gap out-of-line": ENCLOSED,
   "board-cable-entry gap open": ENCLOSED,
