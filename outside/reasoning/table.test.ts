@@ -275,7 +275,8 @@ describe("danger at the origin that no other answer takes back", () => {
     });
     expect(one.reasoning.contradictions).toHaveLength(1);
     // Heat is danger whichever of the two is taken back.
-    expect(one.reasoning.possible).toEqual(["C2"]);
+    expect(one.reasoning.possible).toContain("C2");
+    expect(one.least).toBe("C2");
   });
 
   test("a usual external loop: no cause is asked for", () => {
