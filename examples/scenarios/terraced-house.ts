@@ -298,7 +298,7 @@ export function terracedHouse(seed = truth.seed) {
         id: "o2",
         place: "under the kitchen sink",
         topic: "main-bonding-undersized",
-        facts: { size: "6 mm²", pme: true, "heat-damage": false },
+        facts: { size: "6 mm²", pme: true, heat: "none" },
         what: "Main bonding to the water pipe is 6 mm². On this kind of supply 10 mm² is asked for. The conductor is sound and shows no sign of heat.",
         regulations: ["544.1.1"],
         answers: [{ check: "bonding-size", part: "water" }],

@@ -64,7 +64,7 @@ describe("an RCD spoken of", () => {
 });
 
 describe("a bond spoken of", () => {
-  const facts = { "heat-damage": false };
+  const facts = { heat: "none" };
   const sizeOf = (one: ReturnType<typeof reasonedInExample>) => answers(one)["table-size"];
 
   test("gas at 10 mm² and water at 6 mm², not said which: open, and both are shown", () => {

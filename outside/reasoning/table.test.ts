@@ -227,3 +227,100 @@ describe("what the file of a farmhouse on TT says of its board is not asked", ()
     expect(one.reasoning.possible).toEqual(["none", "C3"]);
   });
 });
+
+describe("bonding that the place asks for", () => {
+  const LIVESTOCK = { "asked-by-place": true, bonded: false };
+
+  test("the metal of a stall not joined, while water and oil are bonded: C2, and no bond of the file answers", () => {
+    const { one } = farmhouse({ topic: "supplementary-bonding-needed", facts: LIVESTOCK });
+    expect(answers(one)).not.toHaveProperty("bonded");
+    expect(one.reasoning.possible).toEqual(["C2"]);
+  });
+
+  test("whether it is joined is asked, whatever the main bonds read", () => {
+    const { one } = farmhouse({
+      topic: "supplementary-bonding-needed",
+      facts: { "asked-by-place": true },
+      answers: [{ check: "bonding-continuity", part: "water" }],
+    });
+    expect(answers(one)).not.toHaveProperty("bonded");
+    expect(one.reasoning.open).toContain("bonded");
+  });
+
+  test("a pipe without a main bond: the bonds of other pipes answer nothing", () => {
+    const { one } = farmhouse({ topic: "main-bonding-absent", facts: { lightning: false, bond: "none" } });
+    expect([answers(one), one.recorded]).toEqual([{}, []]);
+    expect(one.reasoning.open).toEqual(["extraneous"]);
+  });
+});
+
+describe("the origin of a farmhouse on TT", () => {
+  test("whether it is TT is not asked of its electrode, nor how it measures", () => {
+    const { one } = farmhouse({ topic: "electrode-resistance", facts: {} });
+    expect(one.recorded.map(({ fact }) => fact)).toEqual(["earthing-system", "above-200"]);
+    expect(one.reasoning.open).not.toContain("earthing-system");
+  });
+
+  test("PME is no question there", () => {
+    const bond = farmhouse({ topic: "main-bonding-undersized", facts: { "table-size": false, heat: "none" } }).one;
+    expect(bond.recorded.find(({ fact }) => fact === "pme")?.value).toBe("no");
+    const exported = farmhouse({ topic: "pme-exported", facts: {} }).one;
+    expect([exported.reasoning.classification, exported.reasoning.open]).toEqual(["none", []]);
+  });
+
+  test("the conductor off the electrode: C2; an extra electrode on TN, C3", () => {
+    const off = { topic: "electrode-condition", facts: { connected: "off" } };
+    expect(farmhouse(off).one.reasoning.classification).toBe("C2");
+    const onTn = farmhouse(off, (farm: Farm) => {
+      farm.supply.earthing = "TN-S";
+    });
+    expect(onTn.one.reasoning.possible).toEqual(["C3"]);
+  });
+});
+
+describe("danger at the origin that no other answer takes back", () => {
+  const classOf = (topic: string, facts: Record<string, unknown>) => farmhouse({ topic, facts }).one.reasoning.possible;
+
+  test.each([
+    ["distributor-equipment-damaged", { "gets-in": "nothing", "cover-fixing": "whole", fixed: true, reported: true }],
+    ["meter-tails-size", { "fuse-within": true, load: "limited" }],
+    ["meter-tails-exposed", { "live-covering": "sheathed" }],
+    ["supply-device-unknown", { shown: "sealed-marked" }],
+    ["intake-hot", { "gets-in": "nothing", "cover-fixing": "whole", warmer: false }],
+  ])("%s: what smokes is C1", (topic, facts) => {
+    expect(classOf(topic, { ...facts, heat: "now" })).toEqual(["C1"]);
+  });
+
+  test.each([
+    ["supply-polarity-reversed", { correct: true }],
+    ["supply-voltage-out-of-limits", { within: true, swings: "steady" }],
+    ["looped-supply", { shared: "nothing", "earth-from": "own", heat: "none" }],
+    ["earth-neutral-joined", { joined: "by-distributor" }],
+    ["external-impedance-high", { usual: true, disconnects: true }],
+  ])("%s: metal that is live is C1", (topic, facts) => {
+    expect(classOf(topic, { ...facts, "metal-live": true })).toEqual(["C1"]);
+  });
+
+  test("a main bond of the right size, browned and stiff: C2", () => {
+    expect(classOf("main-bonding-undersized", { "table-size": true, heat: "marks" })).toEqual(["C2"]);
+  });
+
+  test("no isolator, and it is scorched: cannot both be so", () => {
+    const { one } = farmhouse({
+      topic: "origin-isolator",
+      facts: { present: false, "main-switch": true, heat: "marks" },
+    });
+    expect(one.reasoning.contradictions).toHaveLength(1);
+    // Heat is danger whichever of the two is taken back.
+    expect(one.reasoning.possible).toContain("C2");
+    expect(one.least).toBe("C2");
+  });
+
+  test("a usual external loop: no cause is asked for", () => {
+    const { one } = farmhouse({
+      topic: "external-impedance-high",
+      facts: { usual: true, disconnects: true, "metal-live": false },
+    });
+    expect([one.reasoning.classification, one.reasoning.open]).toEqual(["none", []]);
+  });
+});

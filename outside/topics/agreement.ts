@@ -48,8 +48,15 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "live-metalwork": { topic: "metalwork-live", facts: { voltage: "228 V", "made-dead": false } },
   "basic-ins-broken-door": {
     topic: "meter-tails-exposed",
-    facts: { insulation: "single-layer", around: "open", knocks: "likely" },
-    alternatives: { C3: { facts: { knocks: "unlikely" } } },
+    facts: {
+      "live-covering": "basic-sound",
+      "gets-in": "hand",
+      "cover-fixing": "open",
+      wears: "heat-weather-rodents",
+      "who-comes": "anyone",
+      heat: "none",
+    },
+    alternatives: { C3: { facts: { wears: "nothing" } } },
   },
   "basic-ins-downlight": {
     topic: "sheath-missing",
@@ -59,15 +66,21 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "socket-no-cpc": { topic: "socket-no-cpc", facts: { "earth-path": "open", feeds: "class-1" } },
   "earthing-10": {
     topic: "earthing-conductor-undersized",
-    facts: { adiabatic: true, "table-size": false, "below-pme-size": false, "heat-damage": false },
+    facts: { adiabatic: true, "table-size": false, "below-pme-size": false, heat: "none" },
     alternatives: { C3: { positions: { method: "selection-only" } } },
   },
   "earthing-fails-adiabatic": {
     topic: "earthing-conductor-undersized",
-    facts: { adiabatic: false, "table-size": false },
+    facts: { adiabatic: false, "table-size": false, heat: "none" },
   },
-  "bond-absent-gas": { topic: "main-bonding-absent", facts: { bond: "none", extraneous: "shown-earthy" } },
-  "bond-absent-water": { topic: "main-bonding-absent", facts: { bond: "none", extraneous: "metal-entry" } },
+  "bond-absent-gas": {
+    topic: "main-bonding-absent",
+    facts: { lightning: false, bond: "none", extraneous: "shown-earthy" },
+  },
+  "bond-absent-water": {
+    topic: "main-bonding-absent",
+    facts: { lightning: false, bond: "none", extraneous: "metal-entry" },
+  },
   "rcd-socket-near-door": {
     topic: "sockets-no-rcd",
     facts: { "rcd-30ma": false, "outdoor-use": "likely", "other-socket": false },
@@ -225,6 +238,6 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "shaver-non-iso": { topic: "shaver-outlet", facts: { isolating: false, place: "zone-2", sprayed: false } },
   "cut-out-crack": {
     topic: "distributor-equipment-damaged",
-    facts: { "live-reachable": true, damage: "cracked" },
+    facts: { "gets-in": "finger", "cover-fixing": "hole", "who-comes": "anyone" },
   },
 };

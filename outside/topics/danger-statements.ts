@@ -18,13 +18,57 @@ const said = (
   views?: "usual",
 ): DangerStatement => (views === undefined ? { topic, facts, least } : { topic, facts, least, views });
 
+/** Where live metal behind a case of the intake may be open. */
+const OPEN_AT_INTAKE = [
+  "intake-hot",
+  "distributor-equipment-damaged",
+  "supply-tampered",
+  "connector-block-open",
+  "origin-isolator",
+];
+
+/** Where earth or neutral of the supply may have failed. */
+const METAL_MAY_BE_LIVE = [
+  "supply-polarity-reversed",
+  "supply-voltage-out-of-limits",
+  "looped-supply",
+  "no-means-of-earthing",
+  "external-impedance-high",
+  "earthing-conductor-condition",
+  "earth-neutral-joined",
+];
+
+/** Everything at the intake, and the conductors that only heat when something is wrong. */
+const HOT_AT_ORIGIN = [
+  "intake-hot",
+  "distributor-equipment-damaged",
+  "supply-tampered",
+  "supply-device-unknown",
+  "looped-supply",
+  "supply-polarity-reversed",
+  "supply-voltage-out-of-limits",
+  "meter-tails-exposed",
+  "meter-tails-size",
+  "meter-tails-entry",
+  "meter-tails-long-run",
+  "connector-block-open",
+  "origin-isolator",
+  "intake-surroundings",
+  "gas-or-water-near-intake",
+  "earthing-conductor-undersized",
+  "main-bonding-undersized",
+];
+
 /** Written from the trade's meaning of the classes, not from the topics: live, hot or open now, or one event from it. */
 export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   // Live metal in reach, or metal that is live
-  said("distributor-equipment-damaged", { "live-reachable": "yes" }, "C1"),
-  said("supply-tampered", { joints: "live-reached" }, "C1"),
-  said("supply-polarity-reversed", { "earth-live": "yes" }, "C1"),
-  said("supply-voltage-out-of-limits", { "earth-live": "yes" }, "C1"),
+  ...OPEN_AT_INTAKE.flatMap((topic) => [
+    said(topic, { "gets-in": "finger" }, "C2"),
+    said(topic, { "gets-in": "hand" }, "C2"),
+    said(topic, { "gets-in": "finger", "who-comes": "anyone" }, "C1"),
+    said(topic, { "gets-in": "hand", "who-comes": "anyone" }, "C1"),
+  ]),
+  ...METAL_MAY_BE_LIVE.map((topic) => said(topic, { "metal-live": "yes" }, "C1")),
   // Out of arm's reach, or behind an obstacle, skilled persons may be protected all the same.
   said(
     "basic-protection",
@@ -36,14 +80,6 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
     { "live-covering": "bare", "gets-in": "hand", "arms-reach": "within", obstacle: "none" },
     "C2",
   ),
-  said("meter-tails-exposed", { insulation: "bare" }, "C2"),
-  said("meter-tails-exposed", { insulation: "bare", around: "open" }, "C1"),
-  said("meter-tails-exposed", { insulation: "bare", around: "cupboard" }, "C1"),
-  said("connector-block-open", { cover: "live-reached" }, "C1"),
-  said("origin-isolator", { state: "open" }, "C1"),
-  said("no-means-of-earthing", { "metal-live": "yes" }, "C1"),
-  said("earthing-conductor-condition", { "metal-live": "yes" }, "C1"),
-  said("earth-neutral-joined", { "metal-live": "yes" }, "C1"),
   said("board-cover-missing", { "gets-in": "finger" }, "C2"),
   said("board-cover-missing", { "gets-in": "hand" }, "C2"),
   said("board-cover-missing", { "gets-in": "finger", "who-comes": "anyone" }, "C1"),
@@ -73,6 +109,9 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   said("old-wooden-board", { "gets-in": "finger" }, "C2"),
   said("old-wooden-board", { "gets-in": "hand" }, "C2"),
   said("old-wooden-board", { "gets-in": "finger", "who-comes": "anyone" }, "C1"),
+  said("meter-tails-exposed", { "live-covering": "bare", "gets-in": "finger" }, "C2"),
+  said("meter-tails-exposed", { "live-covering": "bare", "gets-in": "hand" }, "C2"),
+  said("meter-tails-exposed", { "live-covering": "bare", "gets-in": "hand", "who-comes": "anyone" }, "C1"),
   said("metalwork-live", { voltage: "180 V or more" }, "C2"),
   said("metalwork-live", { voltage: "180 V or more", "made-dead": "no" }, "C1"),
   said("live-conductors-unterminated", { live: "live", ends: "bare" }, "C2"),
@@ -121,18 +160,12 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   said("generator-changeover", { connection: "bare-pins", "lead-in-use": "yes" }, "C1"),
 
   // Hot, smoking, arcing or leaking now
-  said("distributor-equipment-damaged", { heat: "now" }, "C1"),
-  said("looped-supply", { heat: "now" }, "C1"),
-  said("meter-tails-size", { heat: "now" }, "C1"),
-  said("meter-tails-entry", { heat: "now" }, "C1"),
-  said("connector-block-open", { heat: "now" }, "C1"),
-  said("origin-isolator", { heat: "now" }, "C1"),
-  said("intake-surroundings", { heat: "now" }, "C1"),
   said("board-combustible", { "heat-or-loose": "now" }, "C1"),
   said("old-wooden-board", { "heat-or-loose": "now" }, "C1"),
   said("mixed-devices", { "heat-or-loose": "now" }, "C1"),
   said("maximum-demand-exceeded", { heat: "now" }, "C1"),
   said("board-damp", { inside: "wet-now" }, "C1"),
+  ...HOT_AT_ORIGIN.map((topic) => said(topic, { heat: "now" }, "C1")),
   said("board-overheating", { marks: "active" }, "C1"),
   said("board-things-stored", { heat: "now" }, "C1"),
   said("cable-bunched-or-hot", { "warm-now": "hot" }, "C2"),
@@ -144,17 +177,9 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   said("battery-place", { condition: "damaged" }, "C2"),
 
   // Harmed by heat: insulation or joints that have been hot
-  said("distributor-equipment-damaged", { heat: "marks" }, "C2"),
-  said("looped-supply", { heat: "marks" }, "C2"),
-  said("meter-tails-size", { heat: "marks" }, "C2"),
-  said("meter-tails-entry", { heat: "marks" }, "C2"),
-  said("connector-block-open", { heat: "marks" }, "C2"),
-  said("origin-isolator", { heat: "marks" }, "C2"),
-  said("intake-surroundings", { heat: "marks" }, "C2"),
+  ...HOT_AT_ORIGIN.map((topic) => said(topic, { heat: "marks" }, "C2")),
   said("gas-or-water-near-intake", { gas: "touching" }, "C2"),
-  said("earthing-conductor-undersized", { "heat-damage": "yes" }, "C2"),
   said("earthing-conductor-condition", { run: "worn" }, "C2"),
-  said("main-bonding-undersized", { "heat-damage": "yes" }, "C2"),
   said("board-combustible", { "heat-or-loose": "marks" }, "C2"),
   said("board-combustible", { "heat-or-loose": "loose" }, "C2"),
   said("old-wooden-board", { "heat-or-loose": "marks" }, "C2"),
@@ -162,7 +187,9 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   // In a closed case that does not burn, what lies behind the cover may be bare (416.2).
   said("old-wooden-board", { insulation: "crumbling", wood: "live-on-wood" }, "C2"),
   said("maximum-demand-exceeded", { heat: "marks" }, "C2"),
-  said("meter-tails-exposed", { insulation: "damaged" }, "C2"),
+  // Behind a cover that takes a tool, what lies behind may be damaged: insulation that fails is danger where a hand comes.
+  said("meter-tails-exposed", { "live-covering": "basic-damaged", "gets-in": "hand" }, "C2"),
+  said("meter-tails-exposed", { "live-covering": "basic-damaged", "cover-opens": "hand", "who-comes": "anyone" }, "C2"),
   said("adaptors-as-fixed-wiring", { condition: "worn" }, "C2", "usual"),
   said("mixed-devices", { "heat-or-loose": "marks" }, "C2"),
   said("mixed-devices", { "heat-or-loose": "loose" }, "C2"),
@@ -209,8 +236,8 @@ export const DANGER_STATEMENTS: readonly DangerStatement[] = [
   said("earthing-conductor-condition", { connection: "off" }, "C2"),
   said("earthing-conductor-condition", { connection: "loose" }, "C2"),
   said("main-earthing-terminal", { tight: "no" }, "C2"),
-  said("electrode-condition", { connected: "off" }, "C2"),
-  said("electrode-condition", { connected: "loose" }, "C2"),
+  said("electrode-condition", { connected: "off", "earthing-system": "tt" }, "C2"),
+  said("electrode-condition", { connected: "loose", "earthing-system": "tt" }, "C2"),
   said("main-bonding-position", { clamp: "loose" }, "C2"),
   said("main-bonding-resistance", { cause: "conductor" }, "C2"),
   said("ring-broken", { cpc: "point-lost" }, "C2"),

@@ -4,6 +4,15 @@ const ENCLOSED = "live metal that something still covers or keeps apart: a layer
 const ABSENT = "how a part is made or placed, not what has happened to it";
 const PART_OF = "says more of a state that another fact of the topic names, and nothing without it";
 
+const CASES_AT_INTAKE = [
+  "intake-hot",
+  "distributor-equipment-damaged",
+  "supply-tampered",
+  "meter-tails-exposed",
+  "connector-block-open",
+  "origin-isolator",
+];
+
 export const CONSIDERED: Readonly<Record<string, string>> = Object.freeze({
   "basic-protection gets-in finger-short": ENCLOSED,
   "basic-protection gets-in wire-on-top": ENCLOSED,
@@ -20,7 +29,13 @@ export const CONSIDERED: Readonly<Record<string, string>> = Object.freeze({
   "old-wooden-board gets-in finger-short": ENCLOSED,
   "old-wooden-board gets-in wire-on-top": ENCLOSED,
   "fuse-carrier-broken gets-in finger-short": ENCLOSED,
-  "supply-tampered joints taped": ENCLOSED,
+  ...Object.fromEntries(
+    CASES_AT_INTAKE.flatMap((topic) => [
+      [`${topic} gets-in finger-short`, ENCLOSED],
+      [`${topic} gets-in wire-on-top`, ENCLOSED],
+    ]),
+  ),
+  "meter-tails-exposed wears heat-weather-rodents": SURROUNDINGS,
   "joint-not-enclosed terminals taped": ENCLOSED,
   "lampholder-or-rose-open state off": ENCLOSED,
   "polarity-reversed-at-point live-when-off in-use": PART_OF,

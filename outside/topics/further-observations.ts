@@ -83,16 +83,32 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "basic-ins-meter-box": {
     situation: "Sound single-insulated tails inside a meter cupboard that shuts.",
     topic: "meter-tails-exposed",
-    facts: { insulation: "single-layer", around: "cupboard" },
+    facts: {
+      "live-covering": "basic-sound",
+      "gets-in": "nothing",
+      "cover-fixing": "whole",
+      "hinges-carry": true,
+      "cover-opens": "hand",
+      wears: "nothing",
+      "who-comes": "anyone",
+      heat: "none",
+    },
     usual: "C3",
     alternatives: { none: { condition: "the cupboard counts as enclosure", positions: { cupboard: "enough" } } },
   },
   "basic-ins-tails-hall": {
     situation: "Single-insulated tails cross a hallway wall at knee height.",
     topic: "meter-tails-exposed",
-    facts: { insulation: "single-layer", around: "open", knocks: "likely" },
+    facts: {
+      "live-covering": "basic-sound",
+      "gets-in": "hand",
+      "cover-fixing": "open",
+      wears: "knocks",
+      "who-comes": "anyone",
+      heat: "none",
+    },
     usual: "C2",
-    alternatives: { C3: { condition: "high up, out of the way", facts: { knocks: "unlikely" } } },
+    alternatives: { C3: { condition: "high up, out of the way", facts: { wears: "nothing" } } },
   },
   "basic-ins-sheath-short": {
     situation: "The sheath of a flat cable ends 50 mm before a consumer unit in a cupboard; sound cores show.",
@@ -209,14 +225,14 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "earthing-6": {
     situation: "A sound 6 mm² earthing conductor on PME; the adiabatic check is met.",
     topic: "earthing-conductor-undersized",
-    facts: { adiabatic: true, "table-size": false, "below-pme-size": true, "heat-damage": false },
+    facts: { adiabatic: true, "table-size": false, "below-pme-size": true, heat: "none" },
     usual: "C3",
     alternatives: { C2: { condition: "below bonding size on PME", positions: { "pme-current": "danger" } } },
   },
   "bond-6mm": {
     situation: "A 6 mm² gas bond, long in service, never hot, on PME with 25 mm² tails.",
     topic: "main-bonding-undersized",
-    facts: { "table-size": false, size: "6 mm²", pme: true, "heat-damage": false },
+    facts: { "table-size": false, size: "6 mm²", pme: true, heat: "none" },
     usual: "C3",
     alternatives: {
       none: { condition: "no danger shown", positions: { "small-bond": "nothing" } },
@@ -232,7 +248,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "bond-plastic-service": {
     situation: "The water service is plastic; copper pipes indoors are not bonded.",
     topic: "main-bonding-absent",
-    facts: { bond: "none", extraneous: "insulated" },
+    facts: { lightning: false, bond: "none", extraneous: "insulated" },
     usual: "none",
     alternatives: { C2: { condition: "measured earthy", facts: { extraneous: "shown-earthy" } } },
   },
@@ -245,7 +261,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "bond-steel-frame": {
     situation: "The steel frame of a shop stands in the ground, without bonding.",
     topic: "main-bonding-absent",
-    facts: { bond: "none", extraneous: "metal-entry" },
+    facts: { lightning: false, bond: "none", extraneous: "metal-entry" },
     usual: "C2",
   },
   "tt-no-rcd": {
@@ -257,7 +273,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "tt-electrode-high": {
     situation: "An electrode of 450 ohm in poor soil, the same as at the last report; 30 mA RCDs trip.",
     topic: "electrode-resistance",
-    facts: { "suits-rcds": true, "above-200": true, cause: "soil" },
+    facts: { "earthing-system": "tt", "suits-rcds": true, "above-200": true, cause: "soil" },
     usual: "C3",
     alternatives: {
       none: { condition: "within 50 V", positions: { "high-value": "within-limit" } },
@@ -267,14 +283,14 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "tt-metal-board": {
     situation: "Double-insulated tails enter a metal board on TT by a bare hole; the first RCD is inside.",
     topic: "tt-unprotected-length",
-    facts: { tails: "double", board: "metal", upstream: false },
+    facts: { "earthing-system": "tt", tails: "double", board: "metal", upstream: false },
     usual: "C2",
     alternatives: { C3: { condition: "tails double insulated", positions: { "metal-board": "improvement" } } },
   },
   "tt-electrode-off": {
     situation: "The conductor is off the earth rod.",
     topic: "electrode-condition",
-    facts: { connected: "off" },
+    facts: { "earthing-system": "tt", connected: "off" },
     usual: "C2",
   },
   // Boards
@@ -557,7 +573,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "polarity-supply": {
     situation: "The incoming supply is reversed.",
     topic: "supply-polarity-reversed",
-    facts: { correct: false, "earth-live": false, "all-double-pole": false },
+    facts: { correct: false, "metal-live": false, "all-double-pole": false, heat: "none" },
     usual: "C2",
     alternatives: { C1: { condition: "danger now", positions: { "reversed-now": "now" } } },
   },
@@ -822,21 +838,21 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "supply-looped": {
     situation: "The service is looped from next door before the main fuses; no heat.",
     topic: "looped-supply",
-    facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none" },
+    facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none", "metal-live": false },
     usual: "none",
     alternatives: { C3: { condition: "to be separated", positions: { loop: "improvement" } } },
   },
   "supply-seals": {
     situation: "The seal of the cut-out is missing; nothing else is changed.",
     topic: "supply-tampered",
-    facts: { found: "seals", joints: "enclosed" },
+    facts: { found: "seals", "gets-in": "nothing", "cover-fixing": "whole", heat: "none" },
     usual: "none",
     alternatives: { C3: { condition: "worth an entry", positions: { "seal-missing": "improvement" } } },
   },
   "supply-pitch": {
     situation: "Filling compound has run out of the cut-out, which is whole.",
     topic: "distributor-equipment-damaged",
-    facts: { "live-reachable": false, damage: "surface", heat: "marks" },
+    facts: { "gets-in": "nothing", "cover-fixing": "whole", fixed: true, heat: "marks" },
     usual: "C2",
   },
   "supply-tails-small": {
@@ -943,7 +959,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "danger-bond-browned": {
     situation: "The main bond to gas is of 10 mm², as it should be, and its insulation is browned and stiff.",
     topic: "main-bonding-undersized",
-    facts: { "table-size": true, size: "10 mm²", pme: true, "heat-damage": true },
+    facts: { "table-size": true, size: "10 mm²", pme: true, heat: "marks" },
     usual: "C2",
   },
   "danger-broken-neutral": {
@@ -990,7 +1006,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "danger-cut-out-smokes": {
     situation: "The cut-out smokes under load; its case is whole and the distributor has been told.",
     topic: "distributor-equipment-damaged",
-    facts: { "live-reachable": false, damage: "surface", heat: "now", reported: true },
+    facts: { "gets-in": "nothing", "cover-fixing": "whole", fixed: true, heat: "now", reported: true },
     usual: "C1",
   },
   "danger-tail-smokes": {

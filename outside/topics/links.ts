@@ -30,7 +30,19 @@ const RCD_DISCONNECTS = {
 };
 const JOINT = { by: "r1r2-length", matter: "resistance-not-above" };
 
+const GAPS = {
+  "gets-in": { by: "opening-access", ...BY_HAND },
+  "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+};
+const LID = { ...GAPS, "cover-opens": { by: "enclosure-opening", ...BY_HAND } };
+
 const links = {
+  "intake-hot": GAPS,
+  "distributor-equipment-damaged": GAPS,
+  "supply-tampered": GAPS,
+  "origin-isolator": GAPS,
+  "connector-block-open": LID,
+  "meter-tails-exposed": { ...LID, "live-covering": { by: "live-insulation", ...BY_HAND } },
   "supply-polarity-reversed": {
     correct: { by: "supply-polarity", met: "yes", notMet: "no", leaves: "polarity not tested" },
   },
