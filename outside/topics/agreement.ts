@@ -189,7 +189,10 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
     alternatives: { C3: { facts: { opening: "single-cable" } } },
   },
   "downlight-insulation": { topic: "downlight-insulation", facts: { covered: true, scorch: true } },
-  "vir-bare": { topic: "rubber-or-lead-cable", facts: { "live-covering": "bare", "gets-in": "hand", "who-comes": "anyone" } },
+  "vir-bare": {
+    topic: "rubber-or-lead-cable",
+    facts: { "live-covering": "bare", "gets-in": "hand", "who-comes": "anyone" },
+  },
   "supply-unknown": {
     topic: "means-of-earthing-hidden",
     facts: { "means-seen": "nothing", "loop-usual": true, path: cannot("the plaster would have to be opened") },

@@ -170,7 +170,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     facts: { wetting: "near" },
     usual: "C3",
     alternatives: {
-      none: { condition: "no distance is laid down", facts: { wetting: "away" } },
+      none: { condition: "no distance is laid down", positions: { "near-and-dry": "leave-it" } },
       C2: { condition: "splashed, no RCD", facts: { wetting: "splashed", "rcd-30ma": false } },
     },
   },

@@ -120,11 +120,14 @@ export const CABLES: readonly SameClass[] = [
     wears: "moved",
     ...NO_JOINT,
   }),
-  row(
-    "sheath-missing",
-    "tails behind a door that shuts, knocked from outside, the door held to be none",
-    { "live-covering": "basic-sound", ...BY_HAND, ...ANYONE, wears: "knocks", "arms-reach": "within", ...NO_JOINT },
-  ),
+  row("sheath-missing", "tails behind a door that shuts, knocked from outside, the door held to be none", {
+    "live-covering": "basic-sound",
+    ...BY_HAND,
+    ...ANYONE,
+    wears: "knocks",
+    "arms-reach": "within",
+    ...NO_JOINT,
+  }),
   row("sheath-missing", "crumbling rubber tails behind a door that shuts", {
     "live-covering": "basic-damaged",
     ...BY_HAND,
@@ -264,7 +267,10 @@ export const CABLES: readonly SameClass[] = [
     ...HUNG,
     "arms-reach": "within",
   }),
-  row("overhead-cable", "copper showing on a cable by the skirting", { "live-covering": "bare", "arms-reach": "within" }),
+  row("overhead-cable", "copper showing on a cable by the skirting", {
+    "live-covering": "bare",
+    "arms-reach": "within",
+  }),
   row("overhead-cable", "the same, height held to be a layer", {
     "live-covering": "bare",
     ...HUNG,
@@ -329,7 +335,10 @@ export const CABLES: readonly SameClass[] = [
     "live-covering": "basic-damaged",
     ...DRY,
   }),
-  row("equipment-connection-open", "copper showing on a cable by the skirting", { ...PLUGGED, "live-covering": "bare" }),
+  row("equipment-connection-open", "copper showing on a cable by the skirting", {
+    ...PLUGGED,
+    "live-covering": "bare",
+  }),
   row("equipment-connection-open", "cores with cut insulation by the skirting, no metal showing", {
     ...PLUGGED,
     "live-covering": "basic-damaged",

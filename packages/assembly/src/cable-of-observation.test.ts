@@ -48,7 +48,12 @@ describe("the cable an observation is about", () => {
     ["a sheath that is only marked", "cable-damaged", { "live-covering": "sheathed" }, {}],
     ["a sheath that is only marked, as earlier files say it", "cable-damaged", { damage: "surface" }, {}],
     ["an armour of which nothing is known", "cable-damaged", { "live-covering": "basic-sound" }, ARMOURED],
-    ["a fact that is not settled", "cable-damaged", { "live-covering": { notKnown: "limited", reason: "boxed in" } }, {}],
+    [
+      "a fact that is not settled",
+      "cable-damaged",
+      { "live-covering": { notKnown: "limited", reason: "boxed in" } },
+      {},
+    ],
     ["several that are possible", "cable-damaged", { "live-covering": "basic-sound | basic-damaged" }, {}],
     ["a construction that is not one", "cable-damaged", { damage: "bare-metal" }, { kind: "rubber" }],
     ["a cable nobody saw", "cable-damaged", { damage: "bare-metal" }, { kind: { notKnown: "limited", reason: "-" } }],
