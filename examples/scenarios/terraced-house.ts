@@ -372,7 +372,7 @@ export function terracedHouse(seed = truth.seed) {
         circuit: "c1",
         place: "living room, socket beside the window",
         topic: "accessory-broken",
-        facts: { "finger-touches-live": true, damage: "cracked-through" },
+        facts: { "gets-in": "finger", "cover-fixing": "hole" },
         what: "The front of the socket was broken; a finger could touch a live part. The socket was taken off and the cables made safe in connectors inside the box, with a blank plate.",
         regulations: ["416.2.1"],
         photographs: [inventedHash(3), inventedHash(4)],

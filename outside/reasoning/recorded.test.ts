@@ -203,6 +203,7 @@ describe("every property", () => {
     circuit: installation.boards[1]?.circuits[0],
     rcds: installation.boards.flatMap(({ rcds }) => rcds),
     bonds: installation.supply.bonding,
+    things: installation.things.all,
   });
   const OF_THE_BRIEF = ["premises-use", "tenure", "nation", "let-dwelling", "board-rcds"];
 

@@ -324,3 +324,73 @@ describe("danger at the origin that no other answer takes back", () => {
     expect([one.reasoning.classification, one.reasoning.open]).toEqual(["none", []]);
   });
 });
+
+describe("a flex of 1.5 mm² that extends a circuit of 32 A", () => {
+  const flex = { "used-as-fixed": true, "live-covering": "sheathed", wears: "nothing", ends: "held" };
+  const about = (facts: Record<string, unknown>) =>
+    farmhouse(on("h1", "flexible-cord-as-fixed-wiring", { ...flex, ...facts }));
+
+  test("that the cable of the circuit carries its device says nothing of the flex", () => {
+    const { one, weighing } = about({});
+    const verdicts = weighing.circuits.flatMap((findings) =>
+      findings.flatMap(({ check, judgement, path }) =>
+        check === "cable-capacity" && path?.join("/") === "boards/0/circuits/0" ? [judgement.verdict] : [],
+      ),
+    );
+    expect(verdicts).toContain("met");
+    expect(answers(one)).toEqual({});
+    expect(one.reasoning.open).toEqual(["within-cable"]);
+    expect(one.reasoning.possible).toEqual(["C3", "C2"]);
+  });
+
+  test("too thin for the breaker: C2", () => {
+    expect(about({ "within-cable": false }).one.reasoning.classification).toBe("C2");
+  });
+});
+
+describe("single-insulated cores behind a door that shuts, prams rub them", () => {
+  const behind = { "live-covering": "basic-sound", "gets-in": "nothing", "cover-opens": "hand", joint: "none" };
+
+  test.each([
+    ["a door that anyone opens", "anyone", "moved", "C2"],
+    ["a cupboard that one keeper locks", "named-keeper", "moved", "C2"],
+    ["the same door, nothing stored there", "anyone", "nothing", "C3"],
+  ])("%s", (_, who, wears, expected) => {
+    const { one } = farmhouse(on("h1", "sheath-missing", { ...behind, "who-comes": who, wears }));
+    expect(one.reasoning.classification).toBe(expected);
+  });
+});
+
+describe("what an earlier file says of cables and accessories", () => {
+  test.each([
+    ["cable-damaged", { damage: "bare-metal", reach: "in-reach" }, ["C1"]],
+    ["cable-damaged", { damage: "bare-metal", reach: "closed" }, ["C2"]],
+    ["cable-damaged", { damage: "sheath", reach: "in-reach", "goes-on": false }, ["C3"]],
+    ["sheath-missing", { cores: "whole", place: "closed", joint: "none" }, ["C3"]],
+    ["sheath-missing", { cores: "whole", place: "disturbed", joint: "none" }, ["C2"]],
+    ["sheath-missing", { cores: "live-bare", place: "disturbed" }, ["C1"]],
+    ["trunking-or-conduit-open", { cover: "open", contents: "cores", place: "in-reach", metal: "not-metal" }, ["C2"]],
+    ["trunking-or-conduit-open", { cover: "open", contents: "cores", place: "away", metal: "not-metal" }, ["C3"]],
+    ["joint-not-enclosed", { enclosure: "cover-off", terminals: "bare", place: "in-reach" }, ["C1"]],
+    ["overhead-cable", { height: "clear", carried: true, sheath: "weatherproof", ends: "held" }, ["none"]],
+    ["overhead-cable", { sheath: "bare", height: "in-reach" }, ["C1"]],
+    ["rubber-or-lead-cable", { insulation: "bare", enclosure: "open" }, ["C1"]],
+    ["rubber-or-lead-cable", { insulation: "crumbles", enclosure: "closed", "metal-sheath": "not-metal" }, ["C2"]],
+    ["flexible-cord-as-fixed-wiring", { "used-as-fixed": true, exposure: "exposed", state: "live-bare" }, ["C1"]],
+    ["accessory-broken", { "finger-touches-live": false, damage: "cracked-through" }, ["C2"]],
+    ["accessory-broken", { "finger-touches-live": true, damage: "cracked-through" }, ["C1"]],
+    ["accessory-loose", { fixing: "loose", "live-in-reach": false, strain: false }, ["C3"]],
+    ["accessory-overheated", { marks: "burnt-open" }, ["C1"]],
+    ["accessory-overheated", { marks: "browned", "cause-removed": true, "hot-now": false }, ["C3"]],
+    ["adaptors-as-fixed-wiring", { condition: "bare" }, ["C1"]],
+    ["equipment-connection-open", { joint: "bare" }, ["C1"]],
+    ["lampholder-or-rose-open", { state: "live-open" }, ["C1"]],
+    ["lampholder-or-rose-open", { state: "cores-show" }, ["C3"]],
+    ["luminaire-heat", { damage: "burnt-open" }, ["C1"]],
+    ["luminaire-heat", { lamp: "over", "near-fuel": "clear", damage: "none" }, ["C3"]],
+  ])("%s %j", (topic, facts, possible) => {
+    const { one } = farmhouse({ topic, facts });
+    expect(one.issues).toEqual([]);
+    expect(one.reasoning.possible).toEqual(possible);
+  });
+});

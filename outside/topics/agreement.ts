@@ -42,8 +42,8 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "live-socket-cracked": {
     topic: "accessory-broken",
-    facts: { "finger-touches-live": false, damage: "cracked-through" },
-    alternatives: { C3: { facts: { damage: "hairline" } } },
+    facts: { "gets-in": "nothing", "cover-fixing": "loose" },
+    alternatives: { C3: { facts: { "cover-fixing": "slight" } } },
   },
   "live-metalwork": { topic: "metalwork-live", facts: { voltage: "228 V", "made-dead": false } },
   "basic-ins-broken-door": {
@@ -60,7 +60,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "basic-ins-downlight": {
     topic: "sheath-missing",
-    facts: { cores: "whole", place: "closed", joint: "none" },
+    facts: { "live-covering": "basic-sound", "gets-in": "nothing", "cover-opens": "tool", joint: "none" },
     alternatives: { C2: { facts: { joint: "open-combustible" } } },
   },
   "socket-no-cpc": { topic: "socket-no-cpc", facts: { "earth-path": "open", feeds: "class-1" } },
@@ -184,7 +184,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "fuse-3036-ok": { topic: "rewirable-fuses", facts: { "wire-right": true, "cables-adequate": true } },
   "accessory-loose": {
     topic: "accessory-loose",
-    facts: { fixing: "loose", "live-in-reach": false, strain: false },
+    facts: { fixing: "loose", "gets-in": "nothing", strain: false },
     alternatives: { C2: { facts: { strain: true } } },
   },
   "mixed-makes": {
@@ -211,7 +211,10 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
     alternatives: { C3: { facts: { opening: "single-cable" } } },
   },
   "downlight-insulation": { topic: "downlight-insulation", facts: { covered: true, scorch: true } },
-  "vir-bare": { topic: "rubber-or-lead-cable", facts: { insulation: "bare", enclosure: "open" } },
+  "vir-bare": {
+    topic: "rubber-or-lead-cable",
+    facts: { "live-covering": "bare", "gets-in": "hand", "who-comes": "anyone" },
+  },
   "supply-unknown": {
     topic: "means-of-earthing-hidden",
     facts: { "means-seen": "nothing", "loop-usual": true, path: cannot("the plaster would have to be opened") },

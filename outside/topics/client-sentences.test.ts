@@ -161,7 +161,7 @@ describe("a sentence that the facts deny is not said", () => {
     const one = reasonAbout({
       topic,
       edition: "2018+A4",
-      said: { "finger-touches-live": true, damage: "cracked-through" },
+      said: { "gets-in": "finger", "cover-fixing": "hole" },
     });
     expect(clientSentence(observed(one, "C1"))).toContain("A finger can touch live metal");
     const words = clientSentence(observed(one, "C1", "The circuit was locked off."));

@@ -23,23 +23,27 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "live-socket-smashed": {
     situation: "A socket-outlet in a bedroom is smashed, and a live terminal can be touched.",
     topic: "accessory-broken",
-    facts: { "finger-touches-live": true, damage: "cracked-through" },
+    facts: { "gets-in": "finger", "cover-fixing": "hole" },
     usual: "C1",
-    alternatives: { C2: { condition: "the circuit has been locked off", facts: { "finger-touches-live": false } } },
+    alternatives: { C2: { condition: "a finger goes in and falls short", facts: { "gets-in": "finger-short" } } },
   },
   "live-switch-no-plate": {
     situation: "A light switch has no plate; bare terminals at 1.4 m.",
     topic: "accessory-broken",
-    facts: { "finger-touches-live": true },
+    facts: { "cover-fixing": "open" },
     usual: "C1",
   },
   "live-lampholder": {
     situation: "A pendant lampholder is broken, and live metal other than the lamp contacts is in reach.",
     topic: "lampholder-or-rose-open",
-    facts: { state: "live-open" },
+    facts: { "gets-in": "finger", "allowed-opening": false, "cover-fixing": "hole" },
     usual: "C1",
     alternatives: {
-      C2: { condition: "only from steps", facts: { "from-the-floor": false }, positions: { height: "counts" } },
+      C2: {
+        condition: "only from steps",
+        facts: { "arms-reach": "long-things", "wet-or-conductive": false },
+        positions: { distance: "counts" },
+      },
     },
   },
   "live-cable-end": {
@@ -62,9 +66,14 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "live-jb-no-lid": {
     situation: "A junction box in a loft used for storage has no lid; bare terminals can be touched.",
     topic: "joint-not-enclosed",
-    facts: { enclosure: "cover-off", terminals: "bare", place: "in-reach" },
+    facts: { enclosure: "cover-off", "live-covering": "bare", "gets-in": "hand", "who-comes": "anyone" },
     usual: "C1",
-    alternatives: { C2: { condition: "the loft is entered now and then only", facts: { place: "seldom-entered" } } },
+    alternatives: {
+      C2: {
+        condition: "nobody enters the loft in use, its hatch is shut",
+        facts: { "gets-in": "nothing", "cover-opens": "hand", connection: "tight", combustible: false },
+      },
+    },
   },
   "live-board-door": {
     situation: "The outer door of a distribution board is gone; its inner cover is whole and screwed on.",
@@ -113,25 +122,47 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "basic-ins-sheath-short": {
     situation: "The sheath of a flat cable ends 50 mm before a consumer unit in a cupboard; sound cores show.",
     topic: "sheath-missing",
-    facts: { cores: "whole", place: "undisturbed", joint: "none" },
+    facts: {
+      "live-covering": "basic-sound",
+      "gets-in": "nothing",
+      "cover-opens": "hand",
+      "who-comes": "anyone",
+      wears: "nothing",
+      joint: "none",
+    },
     usual: "C3",
-    alternatives: { C2: { condition: "stored things pull at them", facts: { place: "disturbed" } } },
+    alternatives: { C2: { condition: "stored things pull at them", facts: { wears: "moved" } } },
   },
   "basic-ins-choc-block": {
     situation: "A connector strip without a box joins cables above a light, lying on timber.",
     topic: "joint-not-enclosed",
-    facts: { enclosure: "none", terminals: "shrouded", place: "closed", combustible: true, connection: "tight" },
+    facts: {
+      enclosure: "none",
+      "live-covering": "basic-sound",
+      "gets-in": "nothing",
+      "cover-opens": "tool",
+      combustible: true,
+      connection: "tight",
+    },
     usual: "C2",
     alternatives: { C3: { condition: "nothing that burns is near", facts: { combustible: false } } },
   },
   "basic-ins-trunking": {
     situation: "A trunking lid is missing at shoulder height; single cores show.",
     topic: "trunking-or-conduit-open",
-    facts: { cover: "open", contents: "cores", place: "in-reach", metal: "not-metal" },
+    facts: {
+      "cover-fixing": "open",
+      "gets-in": "hand",
+      "live-covering": "basic-sound",
+      "arms-reach": "within",
+      "who-comes": "anyone",
+      wears: "knocks",
+      metal: "not-metal",
+    },
     usual: "C2",
     alternatives: {
-      C3: { condition: "above arm's reach", facts: { place: "away" } },
-      C1: { condition: "bare metal shows", facts: { contents: "bare" } },
+      C3: { condition: "above arm's reach, nothing knocks it", facts: { "arms-reach": "beyond", wears: "nothing" } },
+      C1: { condition: "bare metal shows", facts: { "live-covering": "bare" } },
     },
   },
   // Sockets
@@ -155,7 +186,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     facts: { wetting: "near" },
     usual: "C3",
     alternatives: {
-      none: { condition: "no distance is laid down", facts: { wetting: "away" } },
+      none: { condition: "no distance is laid down", positions: { "near-and-dry": "leave-it" } },
       C2: { condition: "splashed, no RCD", facts: { wetting: "splashed", "rcd-30ma": false } },
     },
   },
@@ -171,7 +202,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "socket-scorched": {
     situation: "A socket-outlet is browned round the pins of a heater's plug.",
     topic: "accessory-overheated",
-    facts: { marks: "browned", "cause-removed": false, "hot-now": false },
+    facts: { "heat-marks": "browned", "cause-removed": false, "hot-now": false, "gets-in": "nothing" },
     usual: "C2",
     alternatives: { C3: { condition: "the plug was the cause and is gone", facts: { "cause-removed": true } } },
   },
@@ -601,14 +632,20 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "vir-sound": {
     situation: "Rubber insulation, supple, in closed boxes.",
     topic: "rubber-or-lead-cable",
-    facts: { insulation: "supple", enclosure: "closed", "metal-sheath": "not-metal", "hot-ends": true },
+    facts: {
+      "live-covering": "basic-sound",
+      rubber: "supple",
+      "gets-in": "nothing",
+      "metal-sheath": "not-metal",
+      "hot-ends": true,
+    },
     usual: "none",
-    alternatives: { C3: { condition: "hard, still whole", facts: { insulation: "hard" } } },
+    alternatives: { C3: { condition: "hard, still whole", facts: { rubber: "hard" } } },
   },
   "vir-brittle": {
     situation: "Rubber insulation crumbles at a touch, in closed boxes.",
     topic: "rubber-or-lead-cable",
-    facts: { insulation: "crumbles", enclosure: "closed" },
+    facts: { "live-covering": "basic-damaged", "gets-in": "nothing", "cover-opens": "tool" },
     usual: "C2",
   },
   "pvc-green": {
@@ -654,9 +691,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cable-nailed": {
     situation: "A nail has gone through a cable within reach; copper shows.",
     topic: "cable-damaged",
-    facts: { damage: "bare-metal", reach: "in-reach" },
+    facts: { "live-covering": "bare", "gets-in": "hand", "who-comes": "anyone" },
     usual: "C1",
-    alternatives: { C2: { condition: "under a floor", facts: { reach: "closed" } } },
+    alternatives: { C2: { condition: "under a floor", facts: { "gets-in": "nothing", "cover-opens": "tool" } } },
   },
   "cable-buried-flat": {
     situation: "Flat twin cable lies 100 mm deep in a flower bed.",
@@ -680,9 +717,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cable-iz-insulation": {
     situation: "A 32 A cooker cable lies in insulation and carries 22 A there.",
     topic: "cable-under-insulation",
-    facts: { covered: "surrounded", "within-cable": false, load: "heavy" },
+    facts: { covered: "surrounded", "within-cable": false, load: "heavy", heat: "none" },
     usual: "C2",
-    alternatives: { C3: { condition: "lightly loaded, no heat", facts: { load: "light", heat: "none" } } },
+    alternatives: { C3: { condition: "lightly loaded, no heat", facts: { load: "light" } } },
   },
   "joint-under-floor": {
     situation: "Screw joint box under a fixed floor; good readings.",
@@ -694,7 +731,12 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "joint-twisted": {
     situation: "A twisted and taped joint under the floor, no box.",
     topic: "joint-not-enclosed",
-    facts: { enclosure: "none", terminals: "taped", connection: "doubtful" },
+    facts: {
+      enclosure: "none",
+      "live-covering": "basic-damaged",
+      "wet-or-conductive": false,
+      connection: "doubtful",
+    },
     usual: "C2",
   },
   "segregation-data": {
@@ -708,9 +750,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "elv-driver-loose": {
     situation: "A driver of downlights lies loose in the void, cool.",
     topic: "lighting-transformer",
-    facts: { place: "loose", heat: "none", "safe-source": true, bare: "insulated" },
+    facts: { place: "loose", "heat-done": "none", "safe-source": true, bare: "insulated" },
     usual: "C3",
-    alternatives: { C2: { condition: "a terminal is browned", facts: { heat: "browned" } } },
+    alternatives: { C2: { condition: "a terminal is browned", facts: { "heat-done": "browned" } } },
   },
   "motor-restart": {
     situation: "A bench saw starts again by itself after a loss of supply.",
@@ -721,10 +763,13 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "accessory-hot": {
     situation: "An immersion heater switch is melted and too hot to hold.",
     topic: "accessory-overheated",
-    facts: { marks: "melted", "hot-now": true },
+    facts: { "heat-marks": "melted", "hot-now": true },
     usual: "C1",
     alternatives: {
-      C2: { condition: "browned, cool now", facts: { marks: "browned", "hot-now": false, "cause-removed": false } },
+      C2: {
+        condition: "browned, cool now",
+        facts: { "heat-marks": "browned", "hot-now": false, "cause-removed": false, "gets-in": "nothing" },
+      },
     },
   },
   "accessory-flush-lug": {
@@ -744,13 +789,13 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "immersion-plug": {
     situation: "A 3 kW immersion heater on a 13 A plug; plug and flex are not marked.",
     topic: "equipment-connection-open",
-    facts: { joint: "outlet", "fuse-over-flex": false },
+    facts: { joined: "outlet", "fuse-over-flex": false },
     usual: "none",
   },
   "shower-cable": {
     situation: "A 10.5 kW shower on 6 mm² under insulation.",
     topic: "shower-overloaded",
-    facts: { "load-over-cable": true, "device-over-cable": true, heat: false },
+    facts: { "load-over-cable": true, "device-over-cable": true, heat: "none" },
     usual: "C2",
     alternatives: { C3: { condition: "short use", positions: { "short-use": "is-an-answer" } } },
   },

@@ -21,6 +21,10 @@ const RCD_LEAVES =
 const BY_HAND = {
   leaves: "everything: no check of the file looks at it; figures given with the observation answer it",
 };
+const OPENING = { "gets-in": { by: "opening-access", ...BY_HAND } };
+const FIXING = { "cover-fixing": { by: "barrier-secured", ...BY_HAND } };
+const OPENS = { "cover-opens": { by: "enclosure-opening", ...BY_HAND } };
+const COVERING = { "live-covering": { by: "live-insulation", ...BY_HAND } };
 const WHICH_BOND = "several bonds that do not say the same: which of them is meant is not known";
 const WHICH_RCD = "several RCDs of a board that do not say the same, and an RCD without readings";
 const RCD_DISCONNECTS = {
@@ -284,6 +288,7 @@ const links = {
   },
   "cable-through-joist": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
   "flexible-cord-as-fixed-wiring": {
+    ...COVERING,
     "within-cable": { ...CAPACITY, leaves: "both: the cable of the circuit is not the cord" },
   },
   "joint-inaccessible": {
@@ -300,7 +305,19 @@ const links = {
       leaves: "the conductor recorded carries the device: the weakest is another",
     },
   },
-  "accessory-broken": { "finger-touches-live": { by: "opening-access", ...BY_HAND } },
+  "accessory-broken": { ...OPENING, ...FIXING },
+  "accessory-loose": OPENING,
+  "accessory-overheated": OPENING,
+  "luminaire-heat": OPENING,
+  "lampholder-or-rose-open": { ...OPENING, ...FIXING, "allowed-opening": { by: "larger-opening", ...BY_HAND } },
+  "adaptors-as-fixed-wiring": COVERING,
+  "equipment-connection-open": COVERING,
+  "cable-damaged": { ...COVERING, ...OPENING, ...OPENS },
+  "sheath-missing": { ...COVERING, ...OPENING, ...OPENS },
+  "joint-not-enclosed": { ...COVERING, ...OPENING, ...OPENS },
+  "rubber-or-lead-cable": { ...COVERING, ...OPENING, ...OPENS },
+  "trunking-or-conduit-open": { ...COVERING, ...OPENING, ...FIXING },
+  "overhead-cable": COVERING,
   "shower-overloaded": {
     "device-over-cable": {
       ...CAPACITY,
