@@ -26,6 +26,7 @@ import { restricted } from "./restrict.ts";
 import { clientOf, plainOf, remediesOf } from "./said.ts";
 import { Scope } from "./scope.ts";
 import type { Shared } from "./shared.ts";
+import { spokenOf } from "./spoken.ts";
 
 /** A topic as its text says it; undefined with a fault where the text does not hold together. */
 export function topicOf(
@@ -36,29 +37,41 @@ export function topicOf(
   const given = givenIn(document, scope);
   const rule = (condition: Condition, within: readonly string[]): Expression =>
     restricted(expressionOf(condition, scope, within), given);
-  const facts = factsOf(scope, given);
   const group = groupOf(document, scope);
-  const draft = { document, scope, given, facts, rule };
+  const whole = { document, scope, given, facts: factsOf(scope, given), rule };
+  const rules = {
+    paths: routesOf(whole),
+    departures: departuresOf(whole),
+    ...statesOf(whole),
+    ...dangersOf(whole),
+    ...contradictionsOf(whole),
+    client: clientOf(whole),
+  };
+  // What a state brings and nothing speaks of, since the subject itself settles it, is neither asked nor contested.
+  const spoken = spokenOf(rules);
+  const isAsked = (name: string) => spoken.has(name) || !scope.isBrought(name);
+  const draft = { ...whole, facts: only(whole.facts, isAsked) };
   const topic: Topic = Object.freeze({
     id: document.id.text,
     title: document.title,
     group: group ?? TOPIC_GROUPS[0],
     items: document.items.map(({ text }) => text),
-    facts,
-    shared: scope.all().flatMap(({ kind, name }) => (kind !== "state" && scope.isShared(name.text) ? [name.text] : [])),
-    contested: pointsOf(scope),
-    paths: routesOf(draft),
-    departures: departuresOf(draft),
-    ...statesOf(draft),
-    ...dangersOf(draft),
-    ...contradictionsOf(draft),
+    facts: draft.facts,
+    shared: scope
+      .all()
+      .flatMap(({ kind, name: { text } }) => (kind !== "state" && scope.isShared(text) && isAsked(text) ? [text] : [])),
+    contested: only(pointsOf(scope), isAsked),
+    ...rules,
     ...formerlyOf(draft),
     plain: plainOf(draft),
-    client: clientOf(draft),
     remedies: remediesOf(draft),
     examples: examplesOf(draft),
   });
   return scope.faults.length > 0 ? { faults: scope.faults } : { topic, faults: [] };
+}
+
+function only<T>(named: Readonly<Record<string, T>>, isKept: (name: string) => boolean): Readonly<Record<string, T>> {
+  return Object.fromEntries(Object.entries(named).filter(([name]) => isKept(name)));
 }
 
 function groupOf({ group, id }: Document, scope: Scope): TopicGroup | undefined {
