@@ -112,10 +112,12 @@ export const cableCapacity = check({
     if (!isKnownFact(shape)) {
       const open = (about: typeof QUESTION.cableCarries) =>
         reckon.settled(about, "not-known", "ring or radial", shape, capacity);
-      return concluded(open(QUESTION.cableCarries), [], [], [
-        open(QUESTION.deviceWithinCable),
-        open(QUESTION.deviceWithinTenth),
-      ]);
+      return concluded(
+        open(QUESTION.cableCarries),
+        [],
+        [],
+        [open(QUESTION.deviceWithinCable), open(QUESTION.deviceWithinTenth)],
+      );
     }
     if (shape.word === "ring") {
       const asRing = asRingFinal(given, capacity, reckon);
