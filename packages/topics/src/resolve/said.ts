@@ -52,7 +52,7 @@ export function remediesOf(draft: Draft): readonly Remedy[] {
     const changes = makes.filter(({ fact }) => Object.hasOwn(draft.facts, fact.text));
     const where = fits === undefined ? ALWAYS : draft.rule(fits, within);
     // Where it rests on something that the subject settles and nobody is asked, the remedy fits everywhere.
-    const isAsked = leavesOf(where).every((leaf) => !("fact" in leaf) || Object.hasOwn(draft.facts, leaf.fact));
+    const isAsked = [...leavesOf(where)].every((leaf) => !("fact" in leaf) || Object.hasOwn(draft.facts, leaf.fact));
     return {
       words,
       ...(fits === undefined || !isAsked ? {} : { where }),
