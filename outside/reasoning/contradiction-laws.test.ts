@@ -24,7 +24,10 @@ function recordedFact(topic: Topic, name: string, values: readonly string[]): To
   const fact = topic.facts[name];
   if (fact === undefined) throw new Error(`no fact ${name}`);
   const gives = Object.fromEntries(values.map((value, i) => [(VALUES[i] as string).toLowerCase(), value]));
-  return { ...topic, facts: { ...topic.facts, [name]: { ...fact, recorded: { property: "earthing-system", gives } } } };
+  // What the file records of other facts is not what is tried here.
+  const others = Object.entries(topic.facts).map(([id, { recorded: _, ...one }]) => [id, one as typeof fact] as const);
+  const recorded = { property: "earthing-system", gives };
+  return { ...topic, facts: { ...Object.fromEntries(others), [name]: { ...fact, recorded } } };
 }
 
 const ranks = (possible: readonly Severity[]) => possible.map((severity) => SEVERITIES.indexOf(severity));
