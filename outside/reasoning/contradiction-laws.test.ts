@@ -24,13 +24,10 @@ function recordedFact(topic: Topic, name: string, values: readonly string[]): To
   const fact = topic.facts[name];
   if (fact === undefined) throw new Error(`no fact ${name}`);
   const gives = Object.fromEntries(values.map((value, i) => [(VALUES[i] as string).toLowerCase(), value]));
-  // What else of the topic the file would answer is left out: one fact is looked at.
-  const others = Object.entries(topic.facts).map(([other, { recorded: _, ...about }]) => [other, about] as const);
-  const facts = {
-    ...Object.fromEntries(others),
-    [name]: { ...fact, recorded: { property: "earthing-system", gives } },
-  };
-  return { ...topic, facts };
+  // What the file records of other facts is not what is tried here.
+  const others = Object.entries(topic.facts).map(([id, { recorded: _, ...one }]) => [id, one as typeof fact] as const);
+  const recorded = { property: "earthing-system", gives };
+  return { ...topic, facts: { ...Object.fromEntries(others), [name]: { ...fact, recorded } } };
 }
 
 const ranks = (possible: readonly Severity[]) => possible.map((severity) => SEVERITIES.indexOf(severity));

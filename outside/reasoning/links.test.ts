@@ -51,7 +51,7 @@ describe("the cable of the circuit says nothing of another cable", () => {
       { outlets: "several", fused: false, load: "heavy", heat: "none" },
       "2.5 mm²",
     ],
-    ["c3", "circuits-mixed", "smallest-carries", { mix: "doubled", terminal: "holds" }, "1 mm²"],
+    ["c3", "circuits-mixed", "smallest-carries", { mix: "doubled", terminal: "holds", heat: "none" }, "1 mm²"],
     [
       "c3",
       "flexible-cord-as-fixed-wiring",

@@ -1,8 +1,5 @@
-import type { Recorded } from "@good-grounds/core";
-import { reasonAbout } from "@good-grounds/judgement";
 import { diagnoseInstallation } from "@good-grounds/readings";
 import { reasoningParts } from "@good-grounds/report";
-import { type Topic, topicById } from "@good-grounds/topics";
 import { describe, expect, test } from "vitest";
 import { deadRcds, type Farm, farmhouse } from "./farmhouse.ts";
 
@@ -56,7 +53,7 @@ describe("a farmhouse on TT, Zs above 90 Ω, every RCD over 1999 ms, buttons dea
       "outdoor-use": "likely",
       "other-socket": false,
       "used-by": "ordinary",
-      "exception-recorded": false,
+      "risk-assessment": false,
     };
     const { one } = farmhouse(on("h1", "sockets-no-rcd", facts), deadRcds);
     expect(answers(one)).toEqual({ "rcd-30ma": "no" });
@@ -65,7 +62,8 @@ describe("a farmhouse on TT, Zs above 90 Ω, every RCD over 1999 ms, buttons dea
 
   test("a loop too high: nothing disconnects, C2 whatever else is open", () => {
     const { one } = farmhouse(on("h1", "zs-over-limit", {}), deadRcds);
-    expect(answers(one)).toMatchObject({ disconnects: "not-in-time", by: "rcd-only", "rcd-tested": "no" });
+    expect(answers(one)).toMatchObject({ disconnects: "not-in-time", by: "rcd-only" });
+    expect(one.recorded.map(({ fact, value }) => [fact, value])).toContainEqual(["rcd-tested", "no"]);
     expect(one.reasoning.possible).toEqual(["C2"]);
   });
 
@@ -143,30 +141,74 @@ describe("Zs 3.10 Ω, R1+R2 0.37 Ω, Zdb 0.19 Ω, B20 behind an RCD", () => {
 });
 
 describe("what the file of a farmhouse on TT says is not asked", () => {
-  const system: Recorded = { property: "earthing-system", gives: { tt: "tt", "tn-s": "tn", "tn-c-s": "tn" } };
-  const base = topicById("rcd-none-tt");
-  const asked = base?.facts.system;
-  if (base === undefined || asked === undefined) throw new Error("no such topic");
-  const topic: Topic = { ...base, facts: { ...base.facts, system: { ...asked, recorded: system } } };
-  const { installation, weighing } = farmhouse(on("h1", "rcd-none-tt", {}));
-  const about = (said: Record<string, string>) =>
-    reasonAbout({
-      topic,
-      edition: "2018+A4",
-      said,
-      at: { installation, weighing, board: "house", circuit: "h1" },
-    });
+  const about = (facts: Record<string, unknown>, topic = "rcd-none-tt") => farmhouse(on("h1", topic, facts)).one;
 
   test("whether it is TT", () => {
     const one = about({});
-    expect(one.recorded.map(({ fact, value }) => [fact, value])).toEqual([["system", "tt"]]);
-    expect(one.reasoning.open).not.toContain("system");
+    expect(one.recorded.map(({ fact, value }) => [fact, value])).toContainEqual(["earthing-system", "tt"]);
+    expect(one.reasoning.open).not.toContain("earthing-system");
   });
 
-  test("the answer tn is a contradiction, and not accepted", () => {
+  test("another system is a contradiction, and not accepted", () => {
+    const one = about({ "earthing-system": "tn-s" });
+    expect(one.against.map(({ fact, value, stated }) => [fact, value, stated])).toEqual([
+      ["earthing-system", "tt", "tn-s"],
+    ]);
+    expect(reasoningParts(one)[0]?.lines[0]?.words).toMatch(/system earthing: TT.*it is TN-S.*Settle/);
+  });
+
+  test("an answer of an earlier file is read, and told to contradict as well", () => {
     const one = about({ system: "tn" });
-    expect(one.against.map(({ fact, value, stated }) => [fact, value, stated])).toEqual([["system", "tt", "tn"]]);
-    expect(reasoningParts(one)[0]?.lines[0]?.words).toMatch(/system earthing: TT.*the system is TN.*Settle/);
+    expect(one.against.map(({ fact, value }) => [fact, value])).toEqual([["earthing-system", "tt"]]);
+  });
+
+  test("of what type the RCD is", () => {
+    const one = about({ loads: "pulsating" }, "rcd-type-ac");
+    expect(one.recorded.map(({ fact }) => fact)).toContain("rcd-type");
+    expect(one.reasoning.open).not.toContain("rcd-type");
+  });
+
+  test("whether people live there", () => {
+    const one = about({ "rcd-30ma": false, "outdoor-use": "unlikely", "risk-assessment": true }, "sockets-no-rcd");
+    expect(one.recorded.map(({ fact }) => fact)).toContain("premises");
+    expect(one.reasoning.open).not.toContain("premises");
+  });
+});
+
+describe("what is done about an RCD that is there and dead", () => {
+  test("neither a further RCD nor a smaller breaker is a remedy on TT: the dead one is replaced", () => {
+    const { one } = farmhouse(on("h1", "zs-over-limit", { unaccounted: false }), deadRcds);
+    const words = one.remedies.map(({ remedy }) => remedy.words);
+    expect(words).toContain("Replace the RCD that did not pass its test, and test the new one.");
+    expect(words.join("\n")).not.toMatch(/Fit an RCD|smaller rating/);
+  });
+});
+
+describe("an unfused spur of 2.5 mm² to four twins, heavy loads, ring on B32", () => {
+  test("what the cable of the ring carries says nothing of the spur: C2", () => {
+    const facts = { outlets: "several", fused: false, load: "heavy", heat: "none" };
+    const { one } = farmhouse(on("h1", "spur-overloaded", facts));
+    expect(answers(one)).toEqual({});
+    expect(one.reasoning.open).toEqual(["cable-carries"]);
+    const known = farmhouse(on("h1", "spur-overloaded", { ...facts, "cable-carries": false })).one;
+    expect(known.reasoning.classification).toBe("C2");
+  });
+});
+
+describe("1.0 mm² doubled into a 32 A breaker", () => {
+  const small = (farm: Farm) => {
+    for (const circuit of farm.boards[0]?.circuits ?? [])
+      if (circuit.id === "h1")
+        Object.assign(circuit, {
+          shape: "radial",
+          cable: { ...(circuit as { cable?: object }).cable, line: "1.0 mm²" },
+        });
+  };
+
+  test("how far the breaker is above the cable is reckoned, and not asked: C2", () => {
+    const { one } = farmhouse(on("h1", "overload-device-oversize", { load: "stays-under", heat: "none" }), small);
+    expect(answers(one)).toEqual({ "within-cable": "no", excess: "large" });
+    expect(one.reasoning.classification).toBe("C2");
   });
 });
 

@@ -84,7 +84,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "rcd-socket-near-door": {
     topic: "sockets-no-rcd",
     facts: { "rcd-30ma": false, "outdoor-use": "likely", "other-socket": false },
-    alternatives: { C3: { facts: { "other-socket": true, "used-by": "ordinary", "exception-recorded": false } } },
+    alternatives: { C3: { facts: { "other-socket": true, "used-by": "ordinary", "risk-assessment": false } } },
   },
   "rcd-lighting": {
     topic: "lighting-no-rcd",
@@ -116,7 +116,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "rcd-slow-5x": {
     topic: "rcd-slow-at-five-times",
-    facts: { "in-time-at-rated": true, "in-time-at-five": false, "additional-protection": true },
+    facts: { "rcd-operates": true, "in-time-at-five": false, "rcd-role": "additional" },
     alternatives: {
       none: { positions: { "five-times": "not-counted" } },
       C3: { positions: { "five-times": "advise" } },
@@ -151,7 +151,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
     topic: "zs-over-limit",
     facts: { disconnects: "in-time", by: "rcd-only", "rcd-tested": true, unaccounted: false },
     alternatives: {
-      C3: { positions: { "rcd-in-place": "improve" } },
+      C3: { facts: { "earthing-system": "tn-c-s" }, positions: { "rcd-in-place": "improve" } },
       FI: { facts: { unaccounted: true, "failing-joint": cannot("the joint could not be found") } },
     },
   },
@@ -162,7 +162,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "zs-tt-mcb": { topic: "zs-over-limit", facts: { disconnects: "not-in-time", by: "overcurrent" } },
   "double-pole-fuse": {
     topic: "neutral-fused",
-    facts: { "neutral-device": "alone" },
+    facts: { "in-neutral": "fuse" },
   },
   "cpc-light-class2": {
     topic: "lighting-no-cpc",

@@ -172,7 +172,7 @@ describe("a sentence that the facts deny is not said", () => {
   test("a fact that a computation contradicts counts as not known", () => {
     const topic = topicById("rcd-test-not-possible");
     if (topic === undefined) throw new Error("no such topic");
-    const said = { operates: true, "button-reach": "covered", notice: true };
+    const said = { "rcd-operates": true, "button-reach": "covered", "rcd-notice": "there" };
     const about = (more: Readonly<Record<string, string>>) =>
       reasonAbout({ topic, edition: "2018+A4", said: { ...said, ...more } });
     expect(about({}).client.C3).toContain("You cannot test the safety switch");

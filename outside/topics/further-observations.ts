@@ -49,9 +49,21 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "live-cable-end": {
     situation: "The cable of a removed cooker sticks out of the kitchen wall, live, its cores bare.",
     topic: "live-conductors-unterminated",
-    facts: { live: "live", ends: "bare", place: "in-reach" },
+    facts: {
+      live: "live",
+      "live-covering": "bare",
+      "gets-in": "hand",
+      "arms-reach": "within",
+      obstacle: "none",
+      "who-comes": "anyone",
+    },
     usual: "C1",
-    alternatives: { C2: { condition: "ends in taped connectors", facts: { ends: "taped" } } },
+    alternatives: {
+      C2: {
+        condition: "ends in taped connectors",
+        facts: { "live-covering": "basic-damaged", "wet-or-conductive": false },
+      },
+    },
   },
   "live-knockout-side": {
     situation: "A 20 mm knockout is open in the side of a consumer unit; the finger touches nothing live.",
@@ -298,7 +310,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "tt-no-rcd": {
     situation: "A TT house with breakers only; the loop is 60 ohm.",
     topic: "rcd-none-tt",
-    facts: { system: "tt", rcd: "none", "breaker-disconnects": false },
+    facts: { "earthing-system": "tt", rcd: "none", "breaker-disconnects": false },
     usual: "C2",
   },
   "tt-electrode-high": {
@@ -395,7 +407,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cu-breaker-40": {
     situation: "A 40 A breaker protects 2.5 mm² to sockets in a wall, 24 A as installed.",
     topic: "overload-device-oversize",
-    facts: { "within-cable": false, excess: "large", load: "can-exceed" },
+    facts: { "within-cable": false, excess: "large", load: "can-exceed", heat: "none" },
     usual: "C2",
     alternatives: {
       C3: {
@@ -415,7 +427,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cu-two-in-one": {
     situation: "Two circuits share one breaker that protects both cables; the terminal holds both.",
     topic: "circuits-mixed",
-    facts: { mix: "doubled", "smallest-carries": true, terminal: "holds" },
+    facts: { mix: "doubled", "smallest-carries": true, terminal: "holds", heat: "none" },
     usual: "C3",
     alternatives: {
       none: { condition: "one circuit with branches", positions: { doubling: "nothing" } },
@@ -459,21 +471,27 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "rcd-no-trip": {
     situation: "A 30 mA RCD for sockets does not trip by instrument.",
     topic: "rcd-does-not-trip",
-    facts: { operates: false, role: "additional" },
+    facts: { "rcd-operates": false, "rcd-role": "additional" },
     usual: "C2",
     alternatives: { C3: { condition: "as if absent", positions: { "fitted-but-dead": "same-as-absent" } } },
   },
   "rcd-button": {
     situation: "The test button does nothing; by instrument the RCD trips in 22 ms.",
     topic: "rcd-does-not-trip",
-    facts: { operates: true, button: false },
+    facts: { "rcd-operates": true, button: false },
     usual: "C3",
-    alternatives: { C2: { condition: "a failing device", positions: { "button-only": "failing" } } },
+    alternatives: {
+      C2: {
+        condition: "a failing device",
+        facts: { "rcd-role": "additional" },
+        positions: { "button-only": "failing" },
+      },
+    },
   },
   "rcd-type-ac": {
     situation: "Type AC RCDs of 2012 serve the sockets of a TN flat.",
     topic: "rcd-type-ac",
-    facts: { type: "ac", loads: "pulsating", role: "additional", "asked-when-made": false },
+    facts: { "rcd-type": "ac", loads: "pulsating", "rcd-role": "additional", "asked-when-made": false },
     usual: "C3",
     alternatives: {
       none: { condition: "older than the restriction", positions: { "older-type": "no-entry" } },
@@ -483,10 +501,10 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "rcd-one-way": {
     situation: "A one-way RCBO is fed backwards by solar panels and gives additional protection.",
     topic: "rcd-one-way-fed-backwards",
-    facts: { "fed-from-load": true, direction: "one-way", role: "additional" },
+    facts: { "fed-from-load": true, direction: "one-way", "rcd-role": "additional" },
     usual: "C3",
     alternatives: {
-      C2: { condition: "fault protection", facts: { role: "fault-protection" } },
+      C2: { condition: "fault protection", facts: { "rcd-role": "fault-protection" } },
       none: { condition: "maker's paper", facts: { direction: "either-way" } },
     },
   },
@@ -532,7 +550,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "ring-broken-line": {
     situation: "The line of a 32 A kitchen ring is open.",
     topic: "ring-broken",
-    facts: { "live-conductor-open": true, legs: "overloadable" },
+    facts: { "live-conductor-open": true, legs: "overloadable", heat: "none" },
     usual: "C2",
     alternatives: {
       C3: {
@@ -588,10 +606,10 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "polarity-switch": {
     situation: "The single-pole light switch is in the neutral.",
     topic: "neutral-switched-or-fused",
-    facts: { opens: "by-switch", "live-in-use": false },
+    facts: { opens: "by-switch", "live-when-off": "needs-tool" },
     usual: "C2",
     alternatives: {
-      C1: { condition: "live in ordinary use", facts: { "live-in-use": true, "line-also": false } },
+      C1: { condition: "live in ordinary use", facts: { "live-when-off": "in-use", "line-also": false } },
     },
   },
   "polarity-es": {

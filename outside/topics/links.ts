@@ -179,7 +179,7 @@ const links = {
     },
   },
   "rcd-none-tt": {
-    rcd: { ...RCD_DISCONNECTS, met: "working", notMet: "voltage-operated | none" },
+    rcd: { ...RCD_DISCONNECTS, met: "working", notMet: "proved-voltage-operated | none" },
     "breaker-disconnects": {
       by: "maximum-zs",
       matter: "overcurrent-disconnects",
@@ -189,21 +189,35 @@ const links = {
     },
   },
   "rcd-does-not-trip": {
-    operates: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
+    "rcd-operates": { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
     button: { by: "rcd-time", matter: "rcd-button", met: "yes", notMet: "no", leaves: WHICH_RCD },
   },
   "rcd-test-not-possible": {
-    operates: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
+    "rcd-operates": { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
   },
   "rcd-slow-at-five-times": {
-    "in-time-at-rated": { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
+    "rcd-operates": { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
     "in-time-at-five": { by: "rcd-time", matter: "rcd-five", met: "yes", notMet: "no", leaves: WHICH_RCD },
   },
   "rcd-standing-leakage": { "over-share": { by: "leakage-within", ...BY_HAND } },
   "rcd-time-delay-missing": { series: { by: "rcds-grade", ...BY_HAND } },
   "sockets-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
-  "mobile-outdoors-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "mobile-outdoors-no-rcd": { "rcd-or-separated": { ...RCD_30, leaves: RCD_LEAVES } },
   "lighting-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "fixed-equipment-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "socket-no-cpc": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "circuit-unidentified": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+    "cover-opens": { by: "enclosure-opening", ...BY_HAND },
+  },
+  "live-conductors-unterminated": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+    "cover-opens": { by: "enclosure-opening", ...BY_HAND },
+    "live-covering": { by: "live-insulation", ...BY_HAND },
+    obstacle: { by: "obstacles", ...BY_HAND },
+  },
   "circuits-mixed": {
     "smallest-carries": {
       ...CAPACITY,
@@ -213,6 +227,13 @@ const links = {
   },
   "overload-device-oversize": {
     "within-cable": { ...CAPACITY, met: "yes", notMet: "no", leaves: "a shape of circuit not recorded" },
+    excess: {
+      by: "cable-capacity",
+      matter: "device-within-tenth",
+      met: "slight",
+      notMet: "large",
+      leaves: "a method of installation that was not seen",
+    },
   },
   "voltage-drop-high": {
     within: { by: "voltage-drop", met: "yes", notMet: "no", leaves: "a load or length not recorded" },
@@ -234,7 +255,7 @@ const links = {
       notMet: "rcd-only",
       leaves: "a reading or device not recorded",
     },
-    "rcd-tested": { ...RCD_DISCONNECTS, met: "yes", notMet: "no" },
+    "rcd-tested": { ...RCD_DISCONNECTS, met: "yes", notMet: "none | no" },
     unaccounted: {
       ...JOINT,
       met: "no",
