@@ -22,10 +22,13 @@ import { examplesOf } from "./example.ts";
 import { expressionOf } from "./expression.ts";
 import { checkValue, factOf } from "./fact.ts";
 import { formerlyOf } from "./formerly.ts";
+import { nameFault } from "./name.ts";
 import { restricted } from "./restrict.ts";
 import { clientOf, plainOf, remediesOf } from "./said.ts";
 import { Scope } from "./scope.ts";
 import type { Shared } from "./shared.ts";
+import { checkCircles, checkFactsOnly } from "./states.ts";
+import { checkTwice } from "./twice.ts";
 
 /** A topic as its text says it; undefined with a fault where the text does not hold together. */
 export function topicOf(
@@ -37,7 +40,10 @@ export function topicOf(
   const rule = (condition: Condition, within: readonly string[]): Expression =>
     restricted(expressionOf(condition, scope, within), given);
   const facts = factsOf(scope, given);
+  checkTwice(document, scope);
   const group = groupOf(document, scope);
+  const wrong = nameFault(document.id.text);
+  if (wrong !== undefined) scope.fault(document.id, wrong.found, wrong.expected, wrong.advice);
   const draft = { document, scope, given, facts, rule };
   const topic: Topic = Object.freeze({
     id: document.id.text,
@@ -84,6 +90,8 @@ function givenIn(document: Document, scope: Scope): ReadonlyMap<string, readonly
       continue;
     }
     for (const value of values) checkValue(value, found, scope, []);
+    if (given.has(fact.text))
+      scope.fault(fact, `"${fact.text}" is given a second time`, "each fact once", "take one of the two away");
     given.set(
       fact.text,
       values.map(({ text }) => text),
@@ -191,6 +199,7 @@ function dangersOf(draft: Draft): { readonly dangers?: readonly Danger[] } {
 
 function contradictionsOf(draft: Draft): { readonly contradictions?: readonly Contradiction[] } {
   const shared = draft.scope.everywhere().filter((one) => one.kind === "contradiction");
+  for (const { when } of statements(draft, "contradiction")) checkFactsOnly(when, draft.scope, ["contradiction"]);
   const contradictions = [...statements(draft, "contradiction"), ...shared].map(({ when, clause }) => ({
     when: draft.rule(when, ["contradiction"]),
     words: clause,
@@ -205,11 +214,16 @@ function statesOf(draft: Draft): { readonly states?: Readonly<Record<string, Sta
     .filter((named): named is StateNode => named.kind === "state")
     .map(({ name, thing, words, values }): readonly [string, State] => {
       const within = [`state ${name.text}`];
+      const ruleOf = (when: Condition) =>
+        draft.scope.isShared(name.text)
+          ? draft.scope.silently(() => draft.rule(when, within))
+          : draft.rule(when, within);
       const says = values.map(
         ({ name: value, clause, when }) =>
-          [value.text, { words: clause, ...(when === undefined ? {} : { when: draft.rule(when, within) }) }] as const,
+          [value.text, { words: clause, ...(when === undefined ? {} : { when: ruleOf(when) }) }] as const,
       );
       return [name.text, { of: thing, words, values: Object.fromEntries(says) }];
     });
+  checkCircles(statements(draft, "state"), draft.scope);
   return states.length === 0 ? {} : { states: Object.fromEntries(states) };
 }
