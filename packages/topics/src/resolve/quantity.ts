@@ -1,6 +1,7 @@
 import { isFault, parseWritten, UNIT_SYMBOL, type Unit } from "@good-grounds/core";
 import type { Word } from "../document/condition.ts";
 import type { Amount } from "../document/document.ts";
+import { nearTo } from "../text/near.ts";
 import type { Scope } from "./scope.ts";
 
 const BY_SYMBOL: ReadonlyMap<string, Unit> = new Map(
@@ -11,15 +12,18 @@ const BY_SYMBOL: ReadonlyMap<string, Unit> = new Map(
 
 /** The unit an amount is asked in; a symbol that is none is told. */
 export function unitOf({ unit }: Amount, scope: Scope, within: readonly string[]): Unit | undefined {
-  return (
-    BY_SYMBOL.get(unit.text) ??
-    scope.fault(
-      unit,
-      `"${unit.text}" is no unit`,
-      `one of ${[...BY_SYMBOL.keys()].join(", ")}`,
-      "write its symbol",
-      within,
-    )
+  const found = BY_SYMBOL.get(unit.text);
+  if (found !== undefined) return found;
+  const symbols = [...BY_SYMBOL.keys()];
+  const [near] = nearTo(unit.text, symbols);
+  return scope.fault(
+    unit,
+    `"${unit.text}" is no unit`,
+    `one of ${symbols.join(", ")}`,
+    near === undefined
+      ? "write its symbol"
+      : `is it "${near}"? Quantities may still be written in its parts, such as mm`,
+    within,
   );
 }
 

@@ -67,8 +67,9 @@ export function topicOf(
   return scope.faults.length > 0 ? { faults: scope.faults } : { topic, faults: [] };
 }
 
-function groupOf({ group, id }: Document, scope: Scope): TopicGroup | undefined {
-  const word = group ?? id;
+function groupOf({ group: word }: Document, scope: Scope): TopicGroup | undefined {
+  // That there is none was told where it was read.
+  if (word === undefined) return undefined;
   const found = TOPIC_GROUPS.find((one) => one === word.text);
   if (found !== undefined) return found;
   const [near] = nearTo(word.text, TOPIC_GROUPS);
