@@ -4,6 +4,7 @@ export type { LawBreak, LawSubject } from "./law.ts";
 export { LAWS, lawBreaks } from "./laws.ts";
 export { everythingMatters } from "./matters.ts";
 export { noWorseningLowers } from "./monotone.ts";
+export { type NamesKnown, namesUnknown } from "./names-known.ts";
 export * from "./read-directly.ts";
 export { gradeOf } from "./reading-grade.ts";
 export { remediesHelp } from "./remedies.ts";
