@@ -92,7 +92,11 @@ function classChanges(
     const to = SEVERITIES[is.diagram.at(is.root, values)] ?? "none";
     const key = `${from} ${to}`;
     if (from !== to && !found.has(key))
-      found.set(key, { from, to, example: exampleLines({ compiled: is }, `${from} is now ${to}`, values, to) });
+      found.set(key, {
+        from,
+        to,
+        example: exampleLines({ compiled: is }, `${from} is now ${to}`, values, to, "changed by the folder"),
+      });
   }
   return [...found.values()];
 }

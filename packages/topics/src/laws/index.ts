@@ -1,5 +1,6 @@
 export { drawing } from "./draw.ts";
 export { examplesComeOut } from "./examples.ts";
+export { lawsBrokenIn, warningsIn } from "./folder.ts";
 export type { LawBreak, LawSubject } from "./law.ts";
 export { LAWS, lawBreaks } from "./laws.ts";
 export { everythingMatters } from "./matters.ts";

@@ -33,6 +33,7 @@ export function exampleLines(
   words: string,
   values: readonly number[],
   follows: Severity,
+  source = "law",
 ): readonly string[] {
   const said = compiled.variables.map(({ kind, name, cells }, i) => {
     const value = cells.values[values[i] ?? 0] ?? "";
@@ -45,7 +46,7 @@ export function exampleLines(
     `example ${words}`,
     `  ${of("fact").join(", ")}`,
     ...(points.length === 0 ? [] : [`  taking ${points.join(", ")}`]),
-    `  -> ${follows} (law)`,
+    `  -> ${follows} (${source})`,
   ];
 }
 

@@ -1,15 +1,7 @@
 import { join } from "node:path";
 import { namesKnown } from "@good-grounds/judgement";
 import { printable } from "@good-grounds/report";
-import {
-  LAWS,
-  type LawBreak,
-  lawBreaks,
-  namesUnknown,
-  unusedShared,
-  type Warning,
-  warningsOf,
-} from "@good-grounds/topics/laws";
+import { LAWS, type LawBreak, lawsBrokenIn, namesUnknown, type Warning, warningsIn } from "@good-grounds/topics/laws";
 import { changesOf, type Folder, type Text, type TextFault } from "@good-grounds/topics/texts";
 import { EXIT, type ExitCode, type Host } from "../../host.ts";
 import { faultsText, folderIn } from "../../topics-in.ts";
@@ -35,35 +27,13 @@ export function checkCommand(path: string, { all, json }: TopicsOptions, host: H
   return isWell ? EXIT.done : EXIT.input;
 }
 
-function checked({ own, shared, documents }: Folder): Checked {
+function checked(folder: Folder): Checked {
   const known = namesKnown();
-  const ids = new Set(documents.map(({ id }) => id.text));
   return {
-    faults: documents.flatMap((document) => namesUnknown(document, known)),
-    broken: own.flatMap(({ topic, document, before }) =>
-      lawBreaks(before === undefined ? topic : withoutExamplesOf(topic, before), document, shared).filter(
-        // That a topic of this program has three examples was seen to when it was made.
-        ({ law }) => before === undefined || law !== "sources",
-      ),
-    ),
-    warnings: [
-      ...own.flatMap(({ topic, before }) => unlike(warningsOf(topic), before === undefined ? [] : warningsOf(before))),
-      ...unusedShared([...shared, ...own.map(({ document }) => document), ...documents]).filter((one) =>
-        ids.has(one.in),
-      ),
-    ],
+    faults: folder.documents.flatMap((document) => namesUnknown(document, known)),
+    broken: lawsBrokenIn(folder),
+    warnings: warningsIn(folder),
   };
-}
-
-/** What more is said of a topic may raise what its own examples say; those that are added have to come out. */
-function withoutExamplesOf(topic: Folder["own"][number]["topic"], before: typeof topic): typeof topic {
-  const names = new Set(before.examples.map(({ name }) => name));
-  return { ...topic, examples: topic.examples.filter(({ name }) => !names.has(name)) };
-}
-
-function unlike(now: readonly Warning[], before: readonly Warning[]): readonly Warning[] {
-  const known = new Set(before.map(({ words }) => words));
-  return now.filter(({ words }) => !known.has(words));
 }
 
 function problems(path: string, texts: readonly Text[], { faults, broken }: Checked): string {
