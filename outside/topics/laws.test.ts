@@ -12,7 +12,6 @@ import {
   nextQuestion,
   possibleSeverities,
   Reckoner,
-  reason,
   SEVERITIES,
   settledIn,
 } from "@good-grounds/core";

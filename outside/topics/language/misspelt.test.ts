@@ -42,9 +42,9 @@ describe("a misspelt name", () => {
             otherwise.push(`${document.file}:${word.at.line} ${word.text} > ${slip}: ${fault.advice}`);
         }
     expect(tried).toBeGreaterThan(10_000);
-    expect(another.length, another.join("\n")).toBeLessThanOrEqual(4);
+    expect(another.length, another.join("\n")).toBeLessThanOrEqual(6);
     // Names of one or two letters (types of RCD, units), and two pairs of names that are one letter apart.
-    expect(otherwise.length, otherwise.join("\n")).toBeLessThanOrEqual(30);
+    expect(otherwise.length, otherwise.join("\n")).toBeLessThanOrEqual(40);
     expect(otherwise.length / tried).toBeLessThan(0.003);
   });
 
