@@ -235,7 +235,7 @@ describe("a law that is broken", () => {
       "reading grade",
     ],
     ["sources", (t) => t.replace("[421.1.1]", "[by heart]"), '"by heart"'],
-    ["sources", (t) => t.replace(/ {2}example hidden[^]*/, ""), "examples: 2"],
+    ["sources", (t) => t.replace(/ {2}example hidden[\s\S]*/, ""), "examples: 2"],
     [
       "compiles",
       (t) => t.replace("  said C1", "  contradiction: never\n    when always\n\n  said C1"),

@@ -118,7 +118,7 @@ test("topics format writes the one spelling, --check only says so", async () => 
 test("topics show prints the text of a topic, and what the folder adds to it", async () => {
   const { code, out } = await goodgrounds("topics", "show", "board-blank-missing", "--topics", FIRM);
   expect(code).toBe(0);
-  expect(out).toMatch(/topic board-blank-missing: [^]*\nmore board-blank-missing\n/);
+  expect(out).toMatch(/topic board-blank-missing: [\s\S]*\nmore board-blank-missing\n/);
   const none = await goodgrounds("topics", "show", "board-blank");
   expect(none.code).toBe(2);
   expect(none.err).toContain("Did you mean board-blank-missing");
