@@ -157,7 +157,7 @@ function readEffort(line: Line, desk: Desk): Effort | undefined {
 }
 
 /** `value: clause [/ plain clause]`. */
-export function readValue(line: Line, desk: Desk): Value | undefined {
+function readValue(line: Line, desk: Desk): Value | undefined {
   const { name, clause, plain } =
     match(line, /^(?<name>[a-z0-9][a-z0-9.-]*): (?<clause>.+?)(?: \/ (?<plain>.+))?$/) ?? {};
   if (name === undefined || clause === undefined) return undefined;
