@@ -58,7 +58,7 @@ describe("topics check", () => {
       folder("a", STOVE, (text) => text.replace("when not pulled", "when not puled")),
     );
     expect(misspelt.code).toBe(2);
-    expect(misspelt.err).toContain(`${join("a", STOVE)}:24:14  nothing here is called "puled"`);
+    expect(misspelt.err).toContain(`${join("a", STOVE)}:26:14  nothing here is called "puled"`);
     expect(misspelt.err).toContain('is it "pulled"?');
     const falls = await goodgrounds(
       "topics",
