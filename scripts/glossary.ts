@@ -42,6 +42,29 @@ const WORDS: readonly (readonly [string, string])[] = [
   ["PME", "protective multiple earthing, the usual form of TN-C-S"],
 ];
 
+/** Words of this project for how it reasons, none of them the trade's. */
+const HOUSE: readonly (readonly [string, string])[] = [
+  ["topic", "one subject of observation: what to ask, how harm could come about, what stands in the way"],
+  ["text", "a topic, or what topics share, as it is written: `packages/topics/text`, one file each"],
+  ["shared", "defined once for all topics that name it: a fact, a state, a contested point, a danger"],
+  ["fact", "a question with a few answers, or a quantity, from which a classification follows"],
+  ["given", "a fact that the subject itself answers, so that it is not asked"],
+  ["state", "what is so of a thing, worked out from facts in one place and never asked"],
+  ["route", "a way from a hazard to a person"],
+  ["layer", "what stands in the way on a route: gone, there until one event, or sound"],
+  ["departure", "a way of falling short of the edition in force; alone an improvement"],
+  ["danger", "a statement with a least classification that no other answer takes away"],
+  ["contradiction", "statements that cannot all be true"],
+  ["contested point", "a matter on which competent inspectors differ; its positions are never averaged"],
+  ["standing view", "a position that a firm holds in all its inspections"],
+  ["law", "what every topic has to keep, tried on all of them"],
+  ["finding", "what one check says of one thing, as the root of its argument"],
+  ["open point", "what stands open and decides: no outcome is satisfactory while there is one"],
+  ["ledger", "all open points of an inspection in order, danger first; the outcome follows from it"],
+  ["thing", "a part of the installation with properties and states, of which an observation speaks"],
+  ["folder", "a firm's own topics and standing views, known by its hash"],
+];
+
 /** What a field holds, in a word or a few. */
 function held({ kind, about, words }: Field): string {
   if (words !== undefined) return Object.values(words).join("; ");
@@ -85,6 +108,12 @@ export function glossary(): string {
     "| word | meaning here |",
     "|---|---|",
     ...WORDS.map(([word, meaning]) => `| ${word} | ${meaning} |`),
+    "",
+    "## Words of the house",
+    "",
+    "| word | meaning here |",
+    "|---|---|",
+    ...HOUSE.map(([word, meaning]) => `| ${word} | ${meaning} |`),
     "",
   ].join("\n");
 }

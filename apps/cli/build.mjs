@@ -3,7 +3,7 @@ import { existsSync, rmSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import { gatheredTopics } from "../../scripts/lib/gathered-topics.mjs";
+import { gatheredTopics, textsBeside } from "../../scripts/lib/gathered-topics.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 
@@ -28,7 +28,7 @@ function bundle(entryPoints, banner) {
     external: native,
     sourcemap: true,
     metafile: true,
-    plugins: [gatheredTopics()],
+    plugins: [gatheredTopics(), textsBeside(join(here, "dist"))],
     banner: { js: banner },
   });
 }

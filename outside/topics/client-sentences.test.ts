@@ -11,11 +11,11 @@ import {
 import { reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import { clientSentence, REASONING } from "@good-grounds/report";
 import { compiledTopic, TOPICS, topicById } from "@good-grounds/topics";
+import { gradeOf } from "@good-grounds/topics/laws";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { assignments, canBeAt, countOf, holdsAt, severityAt } from "./assignments.ts";
 import { CLIENT_CASES, type ClientCase } from "./client-cases.ts";
-import { gradeOf } from "./reading-age.ts";
 
 const SEED = 7671;
 /** Every assignment of a topic is tried up to so many; beyond, as many drawn at random. */

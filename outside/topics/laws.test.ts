@@ -10,23 +10,36 @@ import {
   type Knowledge,
   MOST_CHANGED,
   nextQuestion,
-  possibleLeaves,
   possibleSeverities,
   Reckoner,
-  readAnswers,
-  reason,
   SEVERITIES,
   settledIn,
-  severitiesOf,
-  statementsIn,
 } from "@good-grounds/core";
 import { compiledTopic, TOPICS, type Topic } from "@good-grounds/topics";
+import {
+  everythingMatters,
+  examplesComeOut,
+  type LawSubject,
+  noWorseningLowers,
+  possibleIsUnion,
+  remediesHelp,
+  sentencesArePlain,
+  sourcesAreNamed,
+} from "@good-grounds/topics/laws";
+import { ownTexts, readLibrary } from "@good-grounds/topics/texts";
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { seedOfRun, timesAsMany } from "../seed.ts";
 import { assignments, canBeAt, countOf, EXHAUSTIVE, severityAt } from "./assignments.ts";
 import { questionsNeeded, questionsOn } from "./questions.ts";
-import { gradeOf } from "./reading-age.ts";
+
+const { documents } = readLibrary(ownTexts());
+const SHARED = documents.filter(({ kind }) => kind === "shared");
+const documentOf = (id: string) => documents.find((one) => one.kind === "topic" && one.id.text === id) ?? missing(id);
+function missing(id: string): never {
+  throw new Error(`no text of the topic ${id}`);
+}
 
 const editionsOf = (id: string): readonly [string, EditionId][] =>
   EDITIONS.map((edition) => [`${id}, ${edition}`, edition]);
@@ -49,17 +62,17 @@ const someKnowledge = (compiled: Compiled) =>
   fc.tuple(...fullMasks(compiled).map((full) => fc.oneof(fc.constant(full), fc.integer({ min: 1, max: full }))));
 
 describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topic) => {
+  const subjectUnder = (edition: EditionId): LawSubject => ({
+    topic,
+    document: documentOf(id),
+    shared: SHARED,
+    compiled: compiledTopic(topic, edition),
+  });
+  const subject = () => subjectUnder("2018+A4");
+
   test("its examples come out as stated", () => {
     expect(topic.examples.length).toBeGreaterThanOrEqual(3);
-    for (const { name, facts, positions, possible, classification, missing } of topic.examples) {
-      const compiled = compiledTopic(topic, "2018+A4");
-      const { knowledge, faults } = readAnswers(compiled, positions === undefined ? { facts } : { facts, positions });
-      expect(faults, name).toEqual([]);
-      const reasoned = reason(compiled, knowledge);
-      expect(reasoned.possible, name).toEqual(possible);
-      if (classification !== undefined) expect(reasoned.classification, name).toBe(classification);
-      for (const fact of missing ?? []) expect(reasoned.open, name).toContain(fact);
-    }
+    expect(examplesComeOut(subject())).toEqual([]);
   });
 
   test.each(editionsOf(id))(
@@ -72,37 +85,11 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
   );
 
   test.each(editionsOf(id))("%s: no worsening of a fact lowers the severity, whatever else is so", (_, edition) => {
-    const compiled = compiledTopic(topic, edition);
-    const { diagram, root, variables } = compiled;
-    const falls = variables.flatMap(({ name, cells }, variable) =>
-      cells.ordered
-        ? cells.values.slice(1).flatMap((worse, value) => {
-            const [before, after] = [value, value + 1].map((at) => diagram.restrict(root, variable, at)) as [
-              number,
-              number,
-            ];
-            return diagram.apply((a, b) => (a <= b ? 1 : 0), before, after) === 1
-              ? []
-              : [`${name}: ${cells.values[value]} → ${worse}`];
-          })
-        : [],
-    );
-    expect(falls).toEqual([]);
+    expect(noWorseningLowers(subjectUnder(edition))).toEqual([]);
   });
 
   test("what is possible is the union over every completion", () => {
-    const compiled = compiledTopic(topic, "2018+A4");
-    fc.assert(
-      fc.property(someKnowledge(compiled), (masks) => {
-        const few = narrowed(masks, 4000);
-        const completions = [...assignments(few)].filter((values) => canBeAt(compiled, values));
-        fc.pre(completions.length > 0);
-        const union = new Set(completions.map((values) => severityAt(compiled, values)));
-        const found = severitiesOf(possibleSeverities(compiled, few));
-        expect(new Set(found)).toEqual(union);
-      }),
-      { numRuns: 60 },
-    );
+    expect(possibleIsUnion(subject(), 60 * timesAsMany(), seedOfRun())).toEqual([]);
   });
 
   test("no statement about something nothing was said of lowers what stands, whether or not it contradicts the rest", () => {
@@ -167,55 +154,20 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
   });
 
   test("every fact and every contested point can change the outcome under one edition or the other", () => {
-    const support = new Set(
-      EDITIONS.flatMap((edition) => {
-        const compiled = compiledTopic(topic, edition);
-        return compiled.diagram.support(compiled.root).map((variable) => compiled.variables[variable]?.name);
-      }),
-    );
-    expect([...Object.keys(topic.facts), ...Object.keys(topic.contested)].filter((name) => !support.has(name))).toEqual(
-      [],
-    );
+    expect(everythingMatters(EDITIONS.map(subjectUnder))).toEqual([]);
   });
 
   test("every remedy can lower the severity and none raises it", () => {
     expect(topic.remedies.length).toBeGreaterThan(0);
-    const compiled = compiledTopic(topic, "2018+A4");
-    for (const { words, changes } of topic.remedies) {
-      const { faults, knowledge } = readAnswers(compiled, { facts: changes });
-      expect(faults, words).toEqual([]);
-      const after = Object.keys(changes).reduce((node, name) => {
-        const variable = compiled.index.get(`fact ${name}`) as number;
-        return compiled.diagram.restrict(node, variable, bitsOf(knowledge.masks[variable] as number)[0] as number);
-      }, compiled.root);
-      const change = compiled.diagram.apply((a, b) => (a > b ? 2 : a < b ? 0 : 1), compiled.root, after);
-      const signs = bitsOf(possibleLeaves(compiled, change, fullMasks(compiled)));
-      expect(signs, words).toContain(2);
-      expect(signs, words).not.toContain(0);
-    }
+    expect(remediesHelp(subject())).toEqual([]);
   });
 
   test("there is a plain sentence for every classification that can follow", () => {
-    const compiled = compiledTopic(topic, "2018+A4");
-    const reachable: string[] = [...severitiesOf(possibleSeverities(compiled, fullMasks(compiled)))];
-    if (reachable.length > 1 && (reachable.includes("C2") || reachable.includes("C1"))) reachable.push("FI");
-    expect(Object.keys(topic.client).sort()).toEqual([...reachable].sort());
-    for (const [classification, statements] of Object.entries(topic.client))
-      for (const { words } of statementsIn(statements)) {
-        expect(gradeOf(words), `${classification}: ${words}`).toBeLessThanOrEqual(7);
-        expect(words.length).toBeLessThanOrEqual(240);
-      }
+    expect(sentencesArePlain(subject())).toEqual([]);
   });
 
   test("it says where its rules come from, and is answered by computations that exist", () => {
-    const cited = [
-      ...topic.paths.flatMap(({ layers }) => layers.flatMap(({ regulations }) => regulations ?? [])),
-      ...topic.departures.flatMap(({ regulations }) => regulations),
-      ...(topic.dangers ?? []).flatMap(({ regulations }) => regulations),
-    ];
-    expect(cited.length).toBeGreaterThan(0);
-    for (const regulation of cited)
-      expect(regulation).toMatch(/^(?:\d{3}(?:\.\d{1,3}){0,5}|Appendix \d+|Table \d+[\d.A-Z]*)$/);
+    expect(sourcesAreNamed(topic)).toEqual([]);
     const links = Object.values(topic.facts).flatMap(({ worked }) =>
       worked === undefined ? [] : [worked, ...(worked.and ?? [])],
     );
@@ -315,16 +267,6 @@ function asksNoMoreOn(cases: readonly number[][], topic: Topic, masks: readonly 
     );
     expect(policy).toBeLessThanOrEqual(fixed + 1e-9);
   }
-}
-
-/** The same with the first open variables settled until no more than so many completions are left. */
-function narrowed(masks: readonly number[], most: number): readonly number[] {
-  const few = [...masks];
-  for (let i = 0; countOf(few) > most; i++) {
-    const mask = few[i] as number;
-    few[i] = mask & -mask;
-  }
-  return few;
 }
 
 const isOpenMask = (mask: number) => (mask & (mask - 1)) !== 0;

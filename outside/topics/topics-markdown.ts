@@ -1,6 +1,8 @@
 import { type Compiled, cheapest, type Knowledge, nextQuestion, settledIn } from "@good-grounds/core";
 import { TOPIC_GROUP } from "@good-grounds/report";
 import { compiledTopic, TOPIC_GROUPS, TOPICS, type Topic } from "@good-grounds/topics";
+import { unusedShared, warningsOf } from "@good-grounds/topics/laws";
+import { ownTexts, readLibrary } from "@good-grounds/topics/texts";
 import { countOf, EXHAUSTIVE } from "./assignments.ts";
 import { questionsNeeded } from "./questions.ts";
 
@@ -27,6 +29,8 @@ export function topicsMarkdown(): string {
     "# Topics",
     "",
     `${TOPICS.length} subjects of observation. Written by \`npm run topics\`; a test keeps it true.`,
+    "",
+    countsOfTexts(),
     "",
     `Assignments are all ways of giving facts and contested points values. The laws are tried on each of them up to ${EXHAUSTIVE.toLocaleString("en-GB").replaceAll(",", " ")}, beyond on as many drawn at random; that no worsening lowers a severity is proved for all of them. Questions are counted until the classification is settled under the more usual positions, every answer taken to be as likely as the next; *least* is what the best possible way of asking takes on average.`,
     "",
@@ -55,6 +59,23 @@ export function topicsMarkdown(): string {
     if (dangers.length > 0) lines.push("Danger whatever else is said:", "", ...dangers, "");
   }
   return lines.join("\n");
+}
+
+/** What the texts come to, and what of them does nothing. */
+function countsOfTexts(): string {
+  const texts = ownTexts();
+  const { documents } = readLibrary(texts);
+  const of = (kind: string) =>
+    documents.reduce((sum, { statements }) => sum + statements.filter((one) => one.kind === kind).length, 0);
+  const lengths = texts.map(({ text }) => text.split("\n").length - 1).sort((a, b) => a - b);
+  const lines = lengths.reduce((sum, one) => sum + one, 0);
+  const shared = documents.filter(({ kind }) => kind === "shared").length;
+  const warnings = [...TOPICS.flatMap(warningsOf), ...unusedShared(documents)].length;
+  return `They stand in ${texts.length} texts, ${shared} of them shared, of ${grouped(lines)} lines, median ${lengths[Math.floor(lengths.length / 2)]}: ${grouped(of("fact") + of("amount"))} facts, ${of("contested")} contested points, ${of("state")} states, ${of("route")} routes, ${of("departure")} departures, ${of("danger")} dangers, ${of("contradiction")} contradictions, ${of("remedy")} remedies, ${grouped(of("example"))} examples. ${warnings} warnings are left: answers that no rule tells apart, and shared names that nothing uses. [The language](topics-language.md) is on one page; \`goodgrounds topics show ID\` prints a text.`;
+}
+
+function grouped(count: number): string {
+  return count.toLocaleString("en-GB").replaceAll(",", " ");
 }
 
 function figuresOf(topic: Topic): Figures {

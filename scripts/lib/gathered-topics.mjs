@@ -1,4 +1,6 @@
 // For the builds: the topics themselves in place of the module that reads their texts from the disk.
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 
 /** An esbuild plugin. The texts are read, and held to the rules, once for each build; worked examples may stay behind. */
 export function gatheredTopics({ examples = true } = {}) {
@@ -13,6 +15,29 @@ export function gatheredTopics({ examples = true } = {}) {
           contents: `export const TOPICS = JSON.parse(${JSON.stringify(JSON.stringify(carried))});`,
           loader: "js",
         };
+      });
+    },
+  };
+}
+
+/**
+ * An esbuild plugin for a program that shows texts and reads others beside them: they are a file of their own, `own-texts.json`
+ * in the folder of the output, so that a program that only reasons does not load them.
+ */
+export function textsBeside(folder) {
+  return {
+    name: "texts-beside",
+    setup(build) {
+      build.onLoad({ filter: /[\\/]packages[\\/]topics[\\/]src[\\/]texts\.js$/ }, () => ({
+        contents: [
+          'import { readFileSync } from "node:fs";',
+          'export const ownTexts = () => JSON.parse(readFileSync(new URL("./own-texts.json", import.meta.url), "utf8"));',
+        ].join("\n"),
+        loader: "js",
+      }));
+      build.onEnd(async () => {
+        const { ownTexts } = await import("../../packages/topics/src/texts.js");
+        writeFileSync(join(folder, "own-texts.json"), JSON.stringify(ownTexts()));
       });
     },
   };

@@ -35,6 +35,7 @@ export function weighingJson(input: ReportInput, grounds: boolean): object {
     file: installation.file.id,
     invented: installation.file.invented === true,
     edition: edition.id,
+    ...(input.folder === undefined ? {} : { topics: input.folder }),
     outcome: outcomeJson(input),
     signatures: standingSignatures(installation.file).map(({ signature, standing, words }) => ({
       person: signature.person,

@@ -60,11 +60,11 @@ function tooLarge(path: string, size: string): Stop {
 }
 
 /** Bytes as UTF-8 text; anything else stops with the name of what was read. */
-export function decode(bytes: Uint8Array, name: string): string {
+export function decode(bytes: Uint8Array, name: string, expected = "a JSON document"): string {
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {
-    throw new Stop(EXIT.input, `${name}: not UTF-8 text, where a JSON document was expected. Save it as UTF-8.`);
+    throw new Stop(EXIT.input, `${name}: not UTF-8 text, where ${expected} was expected. Save it as UTF-8.`);
   }
 }
 

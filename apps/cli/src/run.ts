@@ -15,18 +15,21 @@ const OPTIONS = {
   json: { type: "boolean" },
   list: { type: "boolean" },
   out: { type: "string" },
+  check: { type: "boolean" },
   probability: { type: "boolean" },
+  topics: { type: "string" },
   help: { type: "boolean", short: "h" },
   version: { type: "boolean" },
 } as const;
 
 /** The options each command has; another one is refused, so that nobody believes it did something. */
 const OPTIONS_OF: Readonly<Record<string, readonly (keyof typeof OPTIONS)[]>> = {
-  weigh: ["all", "earlier", "grounds", "grounds-of", "json", "probability"],
-  report: ["earlier", "out"],
+  weigh: ["all", "earlier", "grounds", "grounds-of", "json", "probability", "topics"],
+  report: ["earlier", "out", "topics"],
   compute: ["list", "json"],
-  "compare-choices": ["by", "json"],
-  reason: ["edition", "list", "json"],
+  "compare-choices": ["by", "json", "topics"],
+  reason: ["edition", "list", "json", "topics"],
+  topics: ["all", "check", "json", "topics"],
   "own-figures": ["all", "earlier", "json"],
   ring: ["json"],
   schema: [],
@@ -79,14 +82,15 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
           json,
           probability: values.probability === true,
           earlier: values.earlier ?? [],
+          topics: values.topics,
         },
         host,
       );
     }
     case "report": {
       const { reportCommand } = await import("./commands/report.ts");
-      const { out, earlier = [] } = values;
-      return reportCommand(rest, { out, earlier, given: [...rest, ...wordsGiven(values)] }, host);
+      const { out, topics, earlier = [] } = values;
+      return reportCommand(rest, { out, earlier, topics, given: [...rest, ...wordsGiven(values)] }, host);
     }
     case "compute": {
       const { computeCommand } = await import("./commands/compute.ts");
@@ -98,12 +102,12 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     }
     case "compare-choices": {
       const { compareChoicesCommand } = await import("./commands/compare-choices.ts");
-      return compareChoicesCommand(rest, { by: values.by, json }, host);
+      return compareChoicesCommand(rest, { by: values.by, json, topics: values.topics }, host);
     }
     case "reason": {
       const { reasonCommand } = await import("./commands/reason.ts");
-      const { edition, list, help } = values;
-      return reasonCommand(rest, { list: list === true, help: help === true, json, edition }, host);
+      const { edition, list, help, topics } = values;
+      return reasonCommand(rest, { list: list === true, help: help === true, json, edition, topics }, host);
     }
     case "own-figures": {
       const { ownFiguresCommand } = await import("./commands/own-figures.ts");
@@ -115,6 +119,14 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
       const { ringCommand } = await import("./commands/ring/ring.ts");
       return ringCommand(rest, { help: values.help === true, json }, host);
     }
+    case "topics": {
+      const { topicsCommand } = await import("./commands/topics/topics.ts");
+      return topicsCommand(
+        rest,
+        { all: values.all === true, check: values.check === true, json, topics: values.topics },
+        host,
+      );
+    }
     case "schema":
       if (rest.length > 0) throw new Stop(EXIT.input, "schema: takes no arguments.");
       host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
@@ -122,7 +134,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     default:
       throw new Stop(
         EXIT.input,
-        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, own-figures, ring, schema.`,
+        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, own-figures, ring, topics, schema.`,
       );
   }
 }

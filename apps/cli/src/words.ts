@@ -34,6 +34,12 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
       The line of reasoning from facts to a classification, question by question.
   goodgrounds reason --list [WORDS]
       List the topics.
+  goodgrounds topics check|format|changed FOLDER [--check] [--all] [--json]
+      A firm's own folder of topics and standing views: hold it to the laws, write
+      it in its one spelling, or show what it changes. Other commands load it with
+      --topics FOLDER: weigh, report, reason, compare-choices.
+  goodgrounds topics show ID [--topics FOLDER]
+      The text of a topic.
   goodgrounds compare-choices FOLDER|FILE... [--by person|file] [--json]
       Show where the same facts were classified differently in past inspections,
       and how far the choices agree.

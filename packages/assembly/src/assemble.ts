@@ -5,6 +5,7 @@ import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { conformities, diagnoseInstallation, diagnoseRings } from "@good-grounds/readings";
 import { type ReportInput, type ReportMisfit, ringMisfit } from "@good-grounds/report";
 import { EDITION } from "@good-grounds/tables";
+import { OWN_TOPICS, type Topics } from "@good-grounds/topics";
 import { cableOf } from "./cable-of-observation.ts";
 
 /** Titles, formulas and regulations of every check. */
@@ -19,10 +20,10 @@ const LABELS: readonly CheckLabel[] = CHECKS.map(({ id, title, formula, regulati
 const ASSURANCE = 0.95;
 
 /** Everything a report or a screen is made from, for one inspection file; with `probability`, how sure each finding is. */
-export function assemble(file: InspectionFile, probability = false): ReportInput {
+export function assemble(file: InspectionFile, probability = false, topics: Topics = OWN_TOPICS): ReportInput {
   const installation = resolveInstallation(file);
   const weighing = weigh(installation);
-  const reasoned = reasonObservations(installation, weighing);
+  const reasoned = reasonObservations(installation, weighing, topics);
   const { id, label, notes } = EDITION[file.edition];
   return {
     installation,
@@ -30,6 +31,7 @@ export function assemble(file: InspectionFile, probability = false): ReportInput
     outcome: outcomeOf(installation, weighing, reasoned),
     checks: LABELS,
     edition: { id, label, notes },
+    ...(topics.folder === undefined ? {} : { folder: topics.folder }),
     samples: file.extent.sampling.map(({ population, inspected, defective }) =>
       population === 0
         ? null

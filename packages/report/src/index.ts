@@ -24,6 +24,7 @@ export { printable, wrapped } from "./text/wrap.ts";
 export { type ArgumentLine, argumentLines } from "./words/argument.ts";
 export { comparisonWords, decidingComparison, decidingFacts, sides } from "./words/comparison.ts";
 export * from "./words/figure.ts";
+export { folderWords } from "./words/folder.ts";
 export { givenName } from "./words/given-name.ts";
 export { type OpenPointContext, openPointsColumn, openPointWords } from "./words/open-point.ts";
 export { placeWords } from "./words/place.ts";

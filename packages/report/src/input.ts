@@ -49,6 +49,14 @@ export interface ReportMisfit extends Misfit {
   readonly ring?: RingDrawing;
 }
 
+/** A firm's own folder of topics and standing views, as results name it. */
+export interface FolderOfTopics {
+  readonly name: string;
+  readonly answersFor: string;
+  /** SHA-256 over the names and bytes of its texts, in hexadecimal. */
+  readonly hash: string;
+}
+
 /** Everything a report is made from. Nothing else is looked up; nothing is judged again. */
 export interface ReportInput {
   readonly installation: WholeInstallation;
@@ -56,6 +64,8 @@ export interface ReportInput {
   readonly outcome: Outcome;
   readonly checks: readonly CheckLabel[];
   readonly edition: { readonly id: EditionId; readonly label: string; readonly notes: readonly string[] };
+  /** The firm's own folder of topics and standing views that was reasoned with; none where there was none. */
+  readonly folder?: FolderOfTopics;
   readonly curves: readonly CurvesOfCircuit[];
   /** What each sample of the extent leaves possible, in the order of the file; null where its counts are no sample. */
   readonly samples: readonly (SampleReach | null)[];

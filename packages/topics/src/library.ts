@@ -1,6 +1,7 @@
 import type { Document } from "./document/document.ts";
 import { readDocument } from "./read/document.ts";
 import { type Shared, sharedOf } from "./resolve/shared.ts";
+import { sharedFaults } from "./resolve/shared-faults.ts";
 import { topicOf } from "./resolve/topic.ts";
 import type { TextFault } from "./text/fault.ts";
 import type { Text } from "./texts.js";
@@ -24,6 +25,7 @@ export function readLibrary(texts: readonly Text[]): Library {
   const faults = [
     ...read.flatMap((one) => one.faults),
     ...clashes,
+    ...documents.filter(({ kind }) => kind === "shared").flatMap((document) => sharedFaults(document, shared)),
     ...made.flatMap((one) => one.faults),
     ...twice(documents),
   ];

@@ -10,7 +10,7 @@ export const packageRules = {
   core: { packages: [], outside: [] },
   tables: { packages: ["core"], outside: [] },
   inspection: { packages: ["core"], outside: ["zod", "@noble/hashes"] },
-  topics: { packages: ["core"], outside: [], nodeIn: "src/texts.js" },
+  topics: { packages: ["core"], outside: ["@noble/hashes"], nodeIn: "src/texts.js" },
   computations: { packages: ["core", "tables", "inspection"], outside: [] },
   readings: { packages: ["core", "tables", "inspection", "computations"], outside: [] },
   judgement: { packages: ["core", "tables", "inspection", "topics", "computations", "readings"], outside: [] },

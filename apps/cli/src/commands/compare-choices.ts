@@ -1,17 +1,21 @@
 import { CHOSEN_BY, type ChosenBy } from "@good-grounds/core";
 import { ChoiceCollection, LEAST_COMMON } from "@good-grounds/judgement";
-import { printable, renderChoices } from "@good-grounds/report";
+import { folderWords, printable, renderChoices } from "@good-grounds/report";
+import type { Topics } from "@good-grounds/topics";
 import { choicesJson, type Unused } from "../choices-json.ts";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { type Item, itemsOf } from "../many/sources.ts";
 import { itemsOfInput } from "../many/standard-input.ts";
 import { decode } from "../read.ts";
+import { folderJson, topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
 
 export interface CompareChoicesOptions {
   readonly by: string | undefined;
   readonly json: boolean;
+  /** The firm's own folder of topics and standing views. */
+  readonly topics: string | undefined;
 }
 
 /** How often the progress line is drawn, in files. */
@@ -23,7 +27,7 @@ const PROGRESS_STEP = 200;
  */
 export async function compareChoicesCommand(
   paths: readonly string[],
-  { by = "person", json }: CompareChoicesOptions,
+  { by = "person", json, topics: folder }: CompareChoicesOptions,
   host: Host,
 ): Promise<ExitCode> {
   if (paths.length === 0)
@@ -36,6 +40,7 @@ export async function compareChoicesCommand(
       EXIT.input,
       `compare-choices: --by ${JSON.stringify(by.slice(0, 40))} is not there. Write --by ${CHOSEN_BY.join(" or --by ")}.`,
     );
+  const topics = topicsIn(folder);
   const collection = new ChoiceCollection();
   const unused: Unused[] = [];
   let wrong = 0;
@@ -43,7 +48,7 @@ export async function compareChoicesCommand(
   const items = paths.length === 1 && paths[0] === "-" ? itemsOfInput(host.stdin) : itemsOf(paths, host.stdin);
   for await (const item of items) {
     read += 1;
-    const problem = take(item, collection);
+    const problem = take(item, collection, topics);
     if (problem !== undefined) {
       unused.push(problem);
       if (item.unreadable !== true) wrong += 1;
@@ -59,9 +64,11 @@ export async function compareChoicesCommand(
     return EXIT.input;
   }
   const comparison = collection.compare(by);
-  if (json) host.stdout.write(`${JSON.stringify(choicesJson(comparison, unused), null, 2)}\n`);
+  if (json)
+    host.stdout.write(`${JSON.stringify({ ...choicesJson(comparison, unused), ...folderJson(topics) }, null, 2)}\n`);
   else if (comparison.count.inspections > 0) {
     const width = widthOf(host);
+    if (topics.folder !== undefined) host.stdout.write(`${folderWords(topics.folder)}\n\n`);
     host.stdout.write(renderChoices(comparison, { width, unused: unused.length, least: LEAST_COMMON }));
   }
   // Wrong input is named before what could not be read: it is what somebody has to mend.
@@ -73,7 +80,7 @@ function isChosenBy(word: string): word is ChosenBy {
 }
 
 /** Adds an inspection to the collection, or says why it cannot be used. */
-function take({ name, bytes, problem }: Item, collection: ChoiceCollection): Unused | undefined {
+function take({ name, bytes, problem }: Item, collection: ChoiceCollection, topics: Topics): Unused | undefined {
   if (bytes === undefined) return { name, issues: [], problem: problem ?? `${name}: nothing to read` };
   let text: string;
   try {
@@ -81,7 +88,7 @@ function take({ name, bytes, problem }: Item, collection: ChoiceCollection): Unu
   } catch (error) {
     return { name, issues: [], problem: error instanceof Error ? error.message : String(error) };
   }
-  const parsed = readInspection(text);
+  const parsed = readInspection(text, topics);
   if (!parsed.ok) return { name, issues: parsed.issues, problem: null };
   collection.add(parsed.file, name);
   return undefined;

@@ -2,10 +2,11 @@ import { createInterface } from "node:readline";
 import { EDITIONS, type EditionId, type FactOf, type Issue, severitiesOf, unitSymbol } from "@good-grounds/core";
 import { answerIssue, needsOf, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import { headline, REASONING, renderReasoning, severityWords, TOPIC_GROUP, WORDS, wrapped } from "@good-grounds/report";
-import { findTopics, TOPIC_GROUPS, TOPICS, type Topic, topicById } from "@good-grounds/topics";
+import { TOPIC_GROUPS, type Topic, type Topics } from "@good-grounds/topics";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { problemsJson } from "../json.ts";
 import { reasoningJson } from "../reasoning-json.ts";
+import { folderJson, folderLines, topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
 
 export interface ReasonOptions {
@@ -13,6 +14,8 @@ export interface ReasonOptions {
   readonly help: boolean;
   readonly json: boolean;
   readonly edition: string | undefined;
+  /** The firm's own folder of topics and standing views. */
+  readonly topics: string | undefined;
 }
 
 /** What has been said so far: answers by fact, positions by contested point. */
@@ -25,9 +28,10 @@ interface Said {
 /** `goodgrounds reason`: the line of reasoning of one topic, asked for question by question or from facts given. */
 export async function reasonCommand(args: readonly string[], options: ReasonOptions, host: Host): Promise<ExitCode> {
   const width = widthOf(host);
+  const topics = topicsIn(options.topics);
   if (options.list) {
     const searched = args.length > 0;
-    const wanted = searched ? findTopics(args.join(" ")).slice(0, MOST_FOUND) : TOPICS;
+    const wanted = searched ? topics.find(args.join(" ")).slice(0, MOST_FOUND) : topics.all;
     if (wanted.length === 0)
       throw new Stop(EXIT.input, "reason: no topic has these words. `goodgrounds reason --list` shows them all.");
     host.stdout.write(
@@ -38,15 +42,18 @@ export async function reasonCommand(args: readonly string[], options: ReasonOpti
   const [name, ...pairs] = args;
   if (name === undefined)
     throw new Stop(EXIT.input, "reason: no topic given. `goodgrounds reason --list` shows the topics.");
-  const topic = topicById(name);
+  const topic = topics.byId(name);
   if (topic === undefined)
-    throw new Stop(EXIT.input, `reason: no topic is called ${JSON.stringify(name.slice(0, 60))}.${nearest(name)}`);
+    throw new Stop(
+      EXIT.input,
+      `reason: no topic is called ${JSON.stringify(name.slice(0, 60))}.${nearest(name, topics)}`,
+    );
   const edition = editionOf(options.edition);
   if (options.help) {
     host.stdout.write(describe(topic, width));
     return EXIT.done;
   }
-  const said = saidIn(pairs, topic);
+  const said = saidIn(pairs, topic, topics.positionsOn(topic));
   const first = reasoned(topic, edition, said);
   if (first.issues.length > 0) {
     if (options.json) host.stdout.write(`${JSON.stringify(problemsJson(name, first.issues), null, 2)}\n`);
@@ -54,13 +61,13 @@ export async function reasonCommand(args: readonly string[], options: ReasonOpti
     return EXIT.input;
   }
   if (options.json) {
-    host.stdout.write(`${JSON.stringify(reasoningJson(first.one), null, 2)}\n`);
+    host.stdout.write(`${JSON.stringify({ ...reasoningJson(first.one), ...folderJson(topics) }, null, 2)}\n`);
     return EXIT.done;
   }
   const last =
     host.interactive && isTerminal(host.stdin) ? await ask(topic, edition, said, first.one, host, width) : first.one;
   host.stdout.write(
-    `${[topic.title, "─".repeat(width), ...renderReasoning(last, width), "", ...wrapped(WORDS.competent, width)].join("\n")}\n`,
+    `${[topic.title, "─".repeat(width), ...folderLines(topics, width), ...renderReasoning(last, width), "", ...wrapped(WORDS.competent, width)].join("\n")}\n`,
   );
   return EXIT.done;
 }
@@ -147,8 +154,8 @@ function readTyped(text: string, fact: FactOf, leaves: Leaves): Said["facts"][st
   return short.length === 1 ? short[0] : undefined;
 }
 
-function saidIn(pairs: readonly string[], topic: Topic): Said {
-  const said: Said = { facts: Object.create(null), positions: Object.create(null), figures: Object.create(null) };
+function saidIn(pairs: readonly string[], topic: Topic, views: Said["positions"]): Said {
+  const said: Said = { facts: Object.create(null), positions: { ...views }, figures: Object.create(null) };
   const figures = needsOf(topic);
   const named = new Set<string>();
   for (const pair of pairs) {
@@ -245,8 +252,8 @@ function describe(topic: Topic, width: number): string {
   ].join("\n");
 }
 
-function nearest(name: string): string {
-  const close = findTopics(name);
+function nearest(name: string, topics: Topics): string {
+  const close = topics.find(name);
   return close.length === 0
     ? " `goodgrounds reason --list` shows the topics."
     : ` Did you mean ${close

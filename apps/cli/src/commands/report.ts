@@ -7,11 +7,14 @@ import { guardedOutput } from "../guarded-output.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { readText, reason } from "../read.ts";
+import { topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
 
 export interface ReportOptions {
   readonly out: string | undefined;
   readonly earlier: readonly string[];
+  /** The firm's own folder of topics and standing views. */
+  readonly topics: string | undefined;
   /** Every word of the command line but the output: none of the files they name is written over. */
   readonly given: readonly string[];
 }
@@ -19,7 +22,7 @@ export interface ReportOptions {
 /** `goodgrounds report`: the condition report as PDF with the inspection file attached. */
 export async function reportCommand(
   paths: readonly string[],
-  { out, earlier, given }: ReportOptions,
+  { out, earlier, topics: folder, given }: ReportOptions,
   host: Host,
 ): Promise<ExitCode> {
   const [path, ...more] = paths;
@@ -27,13 +30,14 @@ export async function reportCommand(
   if (out === undefined || out === "") throw new Stop(EXIT.input, "report: say where to write it with --out PATH.");
   const target = await guardedOutput(out, given);
   const text = await readText(path);
-  const parsed = readInspection(text);
+  const topics = topicsIn(folder);
+  const parsed = readInspection(text, topics);
   if (!parsed.ok) {
     host.stderr.write(issueLines(path, parsed.issues));
     return EXIT.input;
   }
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
-  const input = withEarlier(assemble(parsed.file, true), await readEarlier(earlier, parsed.file, host));
+  const input = withEarlier(assemble(parsed.file, true, topics), await readEarlier(earlier, parsed.file, host));
   const pdf = writeReportPdf(input, { json: text });
   // Laying out takes a while: what was put there meanwhile is guarded as well.
   if ((await guardedOutput(out, given)) !== target)

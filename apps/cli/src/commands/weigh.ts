@@ -8,6 +8,7 @@ import { problemsJson, weighingJson } from "../json.ts";
 import { isMany, itemsOf } from "../many/sources.ts";
 import { decode, gathered, readText } from "../read.ts";
 import { thenAndNowJson } from "../then-and-now-json.ts";
+import { topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
 
 export interface WeighOptions {
@@ -19,6 +20,8 @@ export interface WeighOptions {
   readonly probability: boolean;
   /** Files of earlier inspections of the same installation. */
   readonly earlier: readonly string[];
+  /** The firm's own folder of topics and standing views. */
+  readonly topics: string | undefined;
 }
 
 const LINE_FEED = 10;
@@ -33,6 +36,7 @@ export async function weighCommand(paths: readonly string[], options: WeighOptio
     );
   }
   checkId(options.grounds);
+  topicsIn(options.topics);
   if (paths.length === 1) {
     if (only === "-") return weighStandardInput(options, host);
     if (!(await isMany(only))) return weighText(only, await readText(only), options, host);
@@ -56,8 +60,8 @@ function checkId(grounds: WeighOptions["grounds"]): void {
   );
 }
 
-function many({ json, grounds, probability }: WeighOptions) {
-  return { json, grounds: grounds !== false, probability };
+function many({ json, grounds, probability, topics }: WeighOptions) {
+  return { json, grounds: grounds !== false, probability, ...(topics === undefined ? {} : { topics }) };
 }
 
 /**
@@ -112,7 +116,8 @@ function isDocument(text: string): boolean {
 }
 
 async function weighText(name: string, text: string, options: WeighOptions, host: Host): Promise<ExitCode> {
-  const parsed = readInspection(text);
+  const topics = topicsIn(options.topics);
+  const parsed = readInspection(text, topics);
   if (!parsed.ok) {
     if (options.json) {
       host.stdout.write(`${JSON.stringify(problemsJson(name, parsed.issues), null, 2)}\n`);
@@ -122,7 +127,7 @@ async function weighText(name: string, text: string, options: WeighOptions, host
   }
   for (const step of parsed.migrated) host.stderr.write(`${name}: written by an older version; ${step}\n`);
   const input = withEarlier(
-    assemble(parsed.file, options.probability),
+    assemble(parsed.file, options.probability, topics),
     await readEarlier(options.earlier, parsed.file, host),
   );
   const grounds = options.grounds !== false;

@@ -8,6 +8,7 @@ import { OUTCOME, openPointsColumn, placeWords, printable, VERDICT } from "@good
 import { readInspection } from "../inspection.ts";
 import { problemsJson, weighingJson } from "../json.ts";
 import { decode } from "../read.ts";
+import { topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
 import type { Item } from "./sources.ts";
 
@@ -15,6 +16,8 @@ export interface SummaryOptions {
   readonly json: boolean;
   readonly grounds: boolean;
   readonly probability: boolean;
+  /** The firm's own folder of topics, by its path. */
+  readonly topics?: string;
 }
 
 /** What comes of one item: a line for standard output, or text for standard error. */
@@ -34,19 +37,20 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
   } catch (error) {
     return { out: "", problem: `${error instanceof Error ? error.message : String(error)}\n` };
   }
-  const parsed = readInspection(text);
+  const topics = topicsIn(options.topics);
+  const parsed = readInspection(text, topics);
   if (!parsed.ok) {
     const out = options.json ? `${JSON.stringify(problemsJson(name, parsed.issues))}\n` : "";
     return { out, problem: issueLines(name, parsed.issues) };
   }
   if (options.json)
     return {
-      out: `${JSON.stringify(weighingJson(assemble(parsed.file, options.probability), options.grounds))}\n`,
+      out: `${JSON.stringify(weighingJson(assemble(parsed.file, options.probability, topics), options.grounds))}\n`,
       problem: "",
     };
   const installation = resolveInstallation(parsed.file);
   const weighing = weigh(installation, false);
-  const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+  const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing, topics));
   const { supply, boards, circuits } = weighing;
   const findings = [...supply, ...boards.flat(), ...circuits.flat()];
   const count = (verdict: Verdict) => findings.filter(({ judgement }) => judgement.verdict === verdict).length;

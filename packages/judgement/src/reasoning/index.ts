@@ -1,4 +1,5 @@
 export { type LayerBetween, type LayersBetween, layersBetween } from "./layers-between.ts";
+export { namesKnown } from "./names-known.ts";
 export { reasonObservations } from "./observation-reasoning.ts";
 export type { OpeningSection } from "./opening-section.ts";
 export { knownFromFindings, type ReasonPlace, type ReasonRequest, reasonAbout } from "./reason-about.ts";

@@ -1,24 +1,28 @@
 import { type Classification, SEVERITIES, type Weighing } from "@good-grounds/core";
 import type { Installation, ObservationEntry as Observation } from "@good-grounds/inspection";
-import { topicById } from "@good-grounds/topics";
+import { OWN_TOPICS, type Topic, type Topics } from "@good-grounds/topics";
 import { reasonAbout } from "./reason-about.ts";
 import type { ObservationReasoning, TopicReasoning } from "./results.ts";
 import type { Part } from "./spoken-of/index.ts";
 
 /** Reasons about every observation that names a topic. Topics that do not exist are placed faults of `topicIssues`. */
-export function reasonObservations(installation: Installation, weighing: Weighing): readonly ObservationReasoning[] {
+export function reasonObservations(
+  installation: Installation,
+  weighing: Weighing,
+  topics: Topics = OWN_TOPICS,
+): readonly ObservationReasoning[] {
   const { edition } = installation;
   // What an edition asks is not known without it; then nothing follows from the facts.
   if (edition === undefined) return [];
   return installation.observations.flatMap((observation, number) => {
-    const topic = observation.topic === undefined ? undefined : topicById(observation.topic);
+    const topic = observation.topic === undefined ? undefined : topics.byId(observation.topic);
     if (topic === undefined) return [];
     const { board, circuit, facts: said = {} } = observation;
     const reasoned = reasonAbout({
       topic,
       edition,
       said,
-      positions: positionsOf(observation, installation),
+      positions: positionsOf(observation, installation, topic, topics),
       at: { installation, weighing, board, circuit, parts: partsNamed(observation) },
     });
     const chosen = observation.choice?.classification ?? null;
@@ -53,11 +57,13 @@ function thingIds(brings: Observation["brings"]): readonly string[] {
   return Object.values(brings ?? {}).flatMap((kind) => (kind ?? []).map(({ id }) => id));
 }
 
-/** The observation's own positions over the firm's standing views. */
-function positionsOf({ topic, positions = {} }: Observation, { standingViews }: Installation) {
-  const standing = standingViews.filter((view) => view.topic === topic).map(({ point, position }) => [point, position]);
+/** The observation's own positions over the standing views of the file, and those over the standing views of the folder. */
+function positionsOf({ positions = {} }: Observation, { standingViews }: Installation, topic: Topic, topics: Topics) {
+  const standing = standingViews
+    .filter((view) => view.topic === topic.id)
+    .map(({ point, position }) => [point, position]);
   const own = Object.entries(positions).map(([point, { position }]) => [point, position]);
-  return Object.fromEntries([...standing, ...own]);
+  return Object.fromEntries([...Object.entries(topics.positionsOn(topic)), ...standing, ...own]);
 }
 
 function choiceOf(chosen: Classification | null, { reasoning, least }: TopicReasoning): ObservationReasoning["choice"] {

@@ -2,11 +2,11 @@ import { CHECKS } from "@good-grounds/computations";
 import type { AnswerFault, Issue } from "@good-grounds/core";
 import { readAnswers } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
-import { compiledTopic, TOPICS, topicById, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
+import { compiledTopic, OWN_TOPICS, type Topics, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
 import { factsFromFigures, partedSaid } from "./worked/index.ts";
 
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
-export function topicIssues(file: InspectionFile): readonly Issue[] {
+export function topicIssues(file: InspectionFile, topics: Topics = OWN_TOPICS): readonly Issue[] {
   const issues: Issue[] = [];
   for (const [
     number,
@@ -16,10 +16,10 @@ export function topicIssues(file: InspectionFile): readonly Issue[] {
       if (!CHECKS.some(({ id }) => id === check))
         issues.push(noCheck(["observations", number, "answers", j, "check"], check));
     if (name === undefined) continue;
-    const topic = topicById(name);
+    const topic = topics.byId(name);
     const at = ["observations", number] as const;
     if (topic === undefined) {
-      issues.push(noTopic([...at, "topic"], name));
+      issues.push(noTopic([...at, "topic"], name, topics));
       continue;
     }
     const said = partedSaid(topic, withFormerFacts(topic, stated));
@@ -46,9 +46,9 @@ export function topicIssues(file: InspectionFile): readonly Issue[] {
         advice: "keep the one that the firm holds",
       });
     viewed.add(key);
-    const topic = topicById(name);
+    const topic = topics.byId(name);
     if (topic === undefined) {
-      issues.push(noTopic(["standingViews", number, "topic"], name));
+      issues.push(noTopic(["standingViews", number, "topic"], name, topics));
       continue;
     }
     const { faults } = readAnswers(compiledTopic(topic, file.edition), {
@@ -114,9 +114,9 @@ function noCheck(path: readonly (string | number)[], found: string): Issue {
   };
 }
 
-function noTopic(path: readonly (string | number)[], found: string): Issue {
+function noTopic(path: readonly (string | number)[], found: string, topics: Topics): Issue {
   const words = found.split("-").filter((word) => word.length > 2);
-  const close = TOPICS.map(({ id }) => id).filter((id) => words.some((word) => id.includes(word)));
+  const close = topics.all.map(({ id }) => id).filter((id) => words.some((word) => id.includes(word)));
   return {
     code: "unknown-topic",
     path,

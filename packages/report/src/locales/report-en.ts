@@ -49,6 +49,7 @@ export const REPORT = Object.freeze({
   facts: Object.freeze({
     inspected: "Inspected",
     edition: "Measured against",
+    topics: "Own topics",
     premises: "Premises",
     client: "Ordered by",
     purpose: "Purpose",

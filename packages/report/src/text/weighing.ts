@@ -6,6 +6,7 @@ import { OPEN, SIGNATURE } from "../locales/outcome-en.ts";
 import { REASONING } from "../locales/reasoning-en.ts";
 import { decidingComparison, sides } from "../words/comparison.ts";
 import { marginWords } from "../words/figure.ts";
+import { folderWords } from "../words/folder.ts";
 import { openPointWords } from "../words/open-point.ts";
 import { placeWords } from "../words/place.ts";
 import { inDoubt } from "../words/probability.ts";
@@ -95,6 +96,7 @@ function heading(input: ReportInput, width: number, all: boolean): string[] {
   const { file } = installation;
   const lines = wrapped(`${file.brief.premises.address.join(", ")}`, width);
   lines.push(...wrapped(`Inspected ${file.inspectedOn} to ${edition.label}. File ${file.id}.`, width));
+  if (input.folder !== undefined) lines.push(...wrapped(folderWords(input.folder), width));
   if (file.invented === true) lines.push(...wrapped(WORDS.invented, width));
   const { count } = outcome;
   const chosen = (["C1", "C2", "C3", "FI"] as const).map((code) => `${code} ${count[code]}`).join("  ");

@@ -185,11 +185,12 @@ export type Statement =
   | Given
   | Formerly;
 
-/** A text as read: a topic, or a file of facts, states and contested points that topics share. */
+/** A text as read: a topic, what a firm adds to one, or a page of facts, states and contested points that topics share. */
 export interface Document extends Node {
   readonly file: string;
-  readonly kind: "topic" | "shared";
+  readonly kind: "topic" | "shared" | "more";
   readonly id: Word;
+  /** Empty where more is said of a topic. */
   readonly title: string;
   readonly group?: Word;
   /** Its place in the walk through the group; those without one come last. */

@@ -4,7 +4,10 @@ import { conditionLines } from "./condition.ts";
 
 /** A document as text, in the one spelling that the formatter gives. */
 export function printDocument(document: Document): string {
-  const lines = [...notes(document), `${document.kind} ${document.id.text}: ${document.title}`];
+  const lines = [
+    ...notes(document),
+    `${document.kind} ${document.id.text}${document.kind === "more" ? "" : `: ${document.title}`}`,
+  ];
   const add = (below: readonly string[]) => lines.push(...below.map((line) => (line === "" ? "" : `  ${line}`)));
   if (document.group !== undefined)
     add([`in ${document.group.text}${document.place === undefined ? "" : ` ${document.place}`}`]);

@@ -31,7 +31,7 @@ export class Desk {
   misspelt(
     line: Line,
     expected: string,
-    advice = "write it as shown; CONTRIBUTING has an example of each statement",
+    advice = "write it as shown; docs/topics-language.md has an example of each statement",
   ): undefined {
     return this.fault(spotIn(line), `"${short(line.text)}"`, expected, advice);
   }

@@ -30,6 +30,8 @@ const STATEMENTS: Readonly<Record<string, (line: Line, desk: Desk) => Statement 
 };
 /** What topics share; dangers and contradictions of a shared text hold in every topic that asks of what they speak. */
 const SHARED = new Set(["fact", "amount", "contested", "state", "danger", "contradiction"]);
+/** What may be added to a topic; nothing of it takes anything away. */
+const MORE = new Set(["fact", "amount", "contested", "route", "departure", "danger", "said", "remedy", "example"]);
 
 /** Reads one text. What can be read is read; everything wrong is told at once, each at its place. Never throws. */
 export function readDocument(
@@ -41,13 +43,16 @@ export function readDocument(
   const desk = new Desk(file);
   const [first, second] = lines;
   const { kind, id, title } =
-    (first && match(first, /^(?<kind>topic|shared) (?<id>[a-z0-9][a-z0-9-]*): (?<title>.+)$/)) ?? {};
-  if (first === undefined || kind === undefined || id === undefined || title === undefined) {
+    (first &&
+      (match(first, /^(?<kind>topic|shared) (?<id>[a-z0-9][a-z0-9-]*): (?<title>.+)$/) ??
+        match(first, /^(?<kind>more) (?<id>[a-z0-9][a-z0-9-]*)$/))) ??
+    {};
+  if (first === undefined || kind === undefined || id === undefined) {
     const at = first === undefined ? { line: 1, from: 1, to: 2 } : spotIn(first);
     desk.fault(
       at,
       first === undefined ? "an empty text" : `"${first.text.slice(0, 60)}"`,
-      '"topic" or "shared", an id, ":", and a title in the first line',
+      '"topic" or "shared", an id, ":", and a title in the first line, or "more" and the id of a topic',
       "one text is one topic, or one page of what topics share",
     );
     return { faults: desk.faults };
@@ -59,8 +64,17 @@ export function readDocument(
       "everything else below the first line, indented by two spaces",
       "one text is one topic",
     );
-  const document = readBody(first, { id, title: title.text, kind: kind.text === "topic" ? "topic" : "shared" }, desk);
+  const document = readBody(first, { id, title: title?.text ?? "", kind: kindOf(kind.text) }, desk);
   return { document: { ...document, notesAtEnd }, faults: desk.faults };
+}
+
+function kindOf(word: string): Document["kind"] {
+  return word === "topic" || word === "more" ? word : "shared";
+}
+
+/** What may stand in a text of a kind. */
+function mayStand(kind: Document["kind"], begins: string): boolean {
+  return kind === "topic" || (kind === "shared" ? SHARED : MORE).has(begins);
 }
 
 function readBody(first: Line, head: Pick<Document, "id" | "title" | "kind">, desk: Desk): Document {
@@ -74,9 +88,9 @@ function readBody(first: Line, head: Pick<Document, "id" | "title" | "kind">, de
     const { rest } = match(line, new RegExp(`^${begins} (?<rest>.+)$`)) ?? {};
     return rest === undefined ? (desk.misspelt(line, `"${begins}" and names`) ?? []) : listOf(rest, COMMA);
   };
-  const isShared = head.kind === "shared";
+  const isTopic = head.kind === "topic";
   readBelow(first, desk, [
-    ...(isShared
+    ...(!isTopic
       ? []
       : [
           {
@@ -105,7 +119,7 @@ function readBody(first: Line, head: Pick<Document, "id" | "title" | "kind">, de
       },
     },
     ...Object.entries(STATEMENTS)
-      .filter(([begins]) => !isShared || SHARED.has(begins))
+      .filter(([begins]) => mayStand(head.kind, begins))
       .map(([begins, read]) => ({
         begins,
         often: true,
@@ -115,7 +129,7 @@ function readBody(first: Line, head: Pick<Document, "id" | "title" | "kind">, de
         },
       })),
   ]);
-  if (!isShared && group === undefined)
+  if (isTopic && group === undefined)
     desk.fault(
       spotIn(first),
       "a topic of no part of the installation",

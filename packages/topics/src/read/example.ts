@@ -15,6 +15,7 @@ export function readExample(line: Line, desk: Desk): Example | undefined {
     const limited: (Node & { fact: Word; reason: string })[] = [];
     let taking: Example["taking"] = [];
     let end: Ending | undefined;
+    let isEndTold = false;
     readBelow(
       line,
       desk,
@@ -28,6 +29,7 @@ export function readExample(line: Line, desk: Desk): Example | undefined {
         {
           begins: "->",
           read: (one) => {
+            isEndTold = true;
             end = readEnding(one, desk);
           },
         },
@@ -40,6 +42,7 @@ export function readExample(line: Line, desk: Desk): Example | undefined {
         return true;
       },
     );
+    if (end === undefined && isEndTold) return undefined;
     if (end === undefined)
       return desk.fault(
         spotIn(line),

@@ -29,7 +29,7 @@ export function readFact(line: Line, desk: Desk): Fact | undefined {
     if (values.length < 2)
       desk.fault(
         spotIn(line),
-        `a fact with ${values.length} values`,
+        `a fact with ${values.length === 1 ? "one value" : "no values"}`,
         "two or more, the worst last",
         'write each as "value: what is so"',
       );
@@ -95,6 +95,7 @@ export function readAmount(line: Line, desk: Desk): Amount | undefined {
 /** What facts and amounts have in common. */
 class Asked {
   #effort: Effort | undefined;
+  #isEffortTold = false;
   #plain: string | undefined;
   #answered: Link | undefined;
   #recorded: Recorded | undefined;
@@ -104,6 +105,7 @@ class Asked {
       {
         begins: "found by",
         read: (line) => {
+          this.#isEffortTold = true;
           this.#effort = readEffort(line, desk);
         },
       },
@@ -129,7 +131,7 @@ class Asked {
   }
 
   effortOf(line: Line, desk: Desk): Effort {
-    if (this.#effort === undefined)
+    if (!this.#isEffortTold)
       desk.fault(
         spotIn(line),
         "nothing says what it takes to find it out",
@@ -155,7 +157,7 @@ function readEffort(line: Line, desk: Desk): Effort | undefined {
 }
 
 /** `value: clause [/ plain clause]`. */
-export function readValue(line: Line, desk: Desk): Value | undefined {
+function readValue(line: Line, desk: Desk): Value | undefined {
   const { name, clause, plain } =
     match(line, /^(?<name>[a-z0-9][a-z0-9.-]*): (?<clause>.+?)(?: \/ (?<plain>.+))?$/) ?? {};
   if (name === undefined || clause === undefined) return undefined;

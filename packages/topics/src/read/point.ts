@@ -38,7 +38,7 @@ export function readPoint(line: Line, desk: Desk): Point | undefined {
     if (positions.length < 2)
       desk.fault(
         spotIn(line),
-        `a contested point with ${positions.length} positions`,
+        `a contested point with ${positions.length === 1 ? "one position" : "no positions"}`,
         "two or more, the more usual first",
         'write each as "position: what is held"',
       );
@@ -79,7 +79,7 @@ export function readState(line: Line, desk: Desk): State | undefined {
     if (values.length < 2)
       desk.fault(
         spotIn(line),
-        `a state with ${values.length} values`,
+        `a state with ${values.length === 1 ? "one value" : "no values"}`,
         "two or more, the worst last",
         "write each with what is so",
       );

@@ -22,8 +22,10 @@ export function readBelow(line: Line, desk: Desk, places: readonly Place[], othe
       if (other?.(one) !== true) unknown(one, places, other !== undefined, desk);
       continue;
     }
-    if (place.often !== true && seen.has(place.begins))
+    if (place.often !== true && seen.has(place.begins)) {
       desk.fault(spotIn(one), `"${place.begins}" a second time`, "it once", "take one of the two away");
+      continue;
+    }
     seen.add(place.begins);
     place.read(one);
   }

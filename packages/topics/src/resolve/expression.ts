@@ -16,6 +16,7 @@ import {
 import type { Comparison, Condition, Word } from "../document/condition.ts";
 import type { Fact, Point, State } from "../document/document.ts";
 import { nearTo } from "../text/near.ts";
+import { checkLimit } from "./quantity.ts";
 import type { Scope } from "./scope.ts";
 
 const COMPARED: Readonly<Record<Comparison, (fact: string, limit: string) => Expression>> = {
@@ -72,7 +73,10 @@ function compared(
 ): Expression {
   const found = scope.find(name, within);
   if (found === undefined) return NEVER;
-  if (found.kind === "amount") return COMPARED[how](name.text, quantity.text);
+  if (found.kind === "amount") {
+    checkLimit(quantity, found, scope, within);
+    return COMPARED[how](name.text, quantity.text);
+  }
   scope.fault(name, `"${name.text}" compared with a quantity`, "an amount", "only amounts are compared", within);
   return NEVER;
 }

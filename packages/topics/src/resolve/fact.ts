@@ -1,15 +1,14 @@
-import { type FactOf, UNIT_SYMBOL, type Unit, type Worked } from "@good-grounds/core";
+import type { FactOf, Worked } from "@good-grounds/core";
 import type { Word } from "../document/condition.ts";
 import type { Amount, Fact, Link, Recorded } from "../document/document.ts";
 import { nearTo } from "../text/near.ts";
 import { isYesNo } from "./expression.ts";
+import { isWordOfConditions } from "./name.ts";
+import { checkAmount, unitOf } from "./quantity.ts";
 import type { Scope } from "./scope.ts";
 
-const BY_SYMBOL: ReadonlyMap<string, Unit> = new Map(
-  Object.entries(UNIT_SYMBOL)
-    .filter(([, symbol]) => symbol !== "")
-    .map(([unit, symbol]) => [symbol, unit as Unit]),
-);
+/** As many values as the reasoner keeps apart. */
+const MOST_VALUES = 30;
 
 /** A fact of a text as the reasoner asks it; `given` narrows its values. */
 export function factOf(node: Fact | Amount, scope: Scope, given: readonly string[] | undefined): FactOf | undefined {
@@ -17,17 +16,11 @@ export function factOf(node: Fact | Amount, scope: Scope, given: readonly string
   const within = [`${node.kind} ${node.name.text}`];
   const shared = { asks, effort, ...links(node, scope, within, given) };
   if (node.kind === "amount") {
-    const unit = BY_SYMBOL.get(node.unit.text);
-    if (unit === undefined)
-      return scope.fault(
-        node.unit,
-        `"${node.unit.text}" is no unit`,
-        `one of ${[...BY_SYMBOL.keys()].join(", ")}`,
-        "write its symbol",
-        within,
-      );
+    const unit = unitOf(node, scope, within);
+    if (unit === undefined) return undefined;
     return Object.freeze({ kind: "quantity", name: node.called, unit, worse: node.worse ?? null, ...shared });
   }
+  checkNames(node.values, node.name, scope, within);
   const clauses = Object.fromEntries(node.values.map(({ name, clause }) => [name.text, clause]));
   if (isYesNo(node))
     return Object.freeze({
@@ -98,7 +91,10 @@ function recordedOf({ property, gives }: Recorded, node: Fact | Amount, scope: S
 
 /** Tells a value that the fact does not have. */
 export function checkValue(value: Word, node: Fact | Amount, scope: Scope, within: readonly string[]): void {
-  if (node.kind === "amount") return;
+  if (node.kind === "amount") {
+    checkAmount(value, node, scope, within);
+    return;
+  }
   const there = node.values.map(({ name }) => name.text);
   if (there.includes(value.text)) return;
   const [near] = nearTo(value.text, there);
@@ -109,4 +105,30 @@ export function checkValue(value: Word, node: Fact | Amount, scope: Scope, withi
     near === undefined ? "write one of these" : `is it "${near}"?`,
     within,
   );
+}
+
+/** Tells values, or positions, that go by the same name or by one that conditions cannot speak of, and more of them than are kept apart. */
+export function checkNames(
+  values: readonly { readonly name: Word }[],
+  owner: Word,
+  scope: Scope,
+  within: readonly string[],
+  isPosition = false,
+): void {
+  if (values.length > MOST_VALUES)
+    scope.fault(owner, `${values.length} values`, `at most ${MOST_VALUES}`, "ask for it in two facts", within);
+  const seen = new Set<string>();
+  for (const { name } of values) {
+    if (isWordOfConditions(name.text, isPosition))
+      scope.fault(
+        name,
+        `"${name.text}" as a value`,
+        "a word that conditions are not made of",
+        "say in two words what is so",
+        within,
+      );
+    if (seen.has(name.text))
+      scope.fault(name, `"${name.text}" a second time`, "each value once", "take one of the two away", within);
+    seen.add(name.text);
+  }
 }

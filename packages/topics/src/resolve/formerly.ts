@@ -9,7 +9,7 @@ export function formerlyOf(draft: Draft): { readonly formerly?: Readonly<Record<
     const within = [`formerly ${name.text}`];
     if (draft.scope.get(name.text) !== undefined)
       draft.scope.fault(name, `"${name.text}" is asked today`, "a name that is no longer used", "take it away", within);
-    const before = formerly[name.text] ?? [];
+    const before = Object.hasOwn(formerly, name.text) ? (formerly[name.text] ?? []) : [];
     formerly[name.text] = before;
     if (fact === undefined) continue;
     const found = draft.scope.find(fact, within);

@@ -1,6 +1,7 @@
 import { ALWAYS, type Classification, leavesOf, type Statement } from "@good-grounds/core";
 import type { PlainWords, Remedy } from "../topic.ts";
 import { type Draft, type Rules, statements } from "./draft.ts";
+import { checkOnce } from "./example.ts";
 import { checkValue } from "./fact.ts";
 
 /** Sentences for whoever ordered the report, by classification, in the order of the text. */
@@ -8,7 +9,11 @@ export function clientOf(draft: Rules): Readonly<Partial<Record<Classification, 
   const client: Partial<Record<Classification, Statement[]>> = {};
   for (const { under, words, when, unsure } of statements(draft, "said")) {
     const within = [`said ${under}`];
-    for (const fact of unsure) draft.scope.find(fact, within);
+    for (const fact of unsure) {
+      const found = draft.scope.find(fact, within);
+      if (found?.kind === "contested" || found?.kind === "state")
+        draft.scope.fault(fact, `"${fact.text}" is no fact`, "facts", "only facts can be found out", within);
+    }
     const statement: Statement = {
       words,
       when: when === undefined ? ALWAYS : draft.rule(when, within),
@@ -28,7 +33,8 @@ export function plainOf({ scope, facts }: Draft): PlainWords {
     if (!Object.hasOwn(facts, name)) continue;
     if (named.plain !== undefined) open[name] = named.plain;
     for (const value of named.kind === "fact" ? named.values : [])
-      if (value.plain !== undefined) values[name] = { ...values[name], [value.name.text]: value.plain };
+      if (value.plain !== undefined)
+        values[name] = { ...(Object.hasOwn(values, name) ? values[name] : {}), [value.name.text]: value.plain };
   }
   return { facts: open, values };
 }
@@ -36,9 +42,14 @@ export function plainOf({ scope, facts }: Draft): PlainWords {
 export function remediesOf(draft: Draft): readonly Remedy[] {
   return statements(draft, "remedy").map(({ words, makes, fits }) => {
     const within = ["remedy"];
+    checkOnce(
+      makes.map(({ fact }) => fact),
+      draft.scope,
+      within,
+    );
     for (const { fact, value } of makes) {
       const found = draft.scope.find(fact, within);
-      if (found?.kind === "fact") checkValue(value, found, draft.scope, within);
+      if (found?.kind === "fact" || found?.kind === "amount") checkValue(value, found, draft.scope, within);
       else if (found?.kind === "state" || found?.kind === "contested")
         draft.scope.fault(
           fact,

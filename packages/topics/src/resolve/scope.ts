@@ -1,25 +1,40 @@
 import type { Word } from "../document/condition.ts";
 import type { Document } from "../document/document.ts";
-import type { TextFault } from "../text/fault.ts";
+import { type TextFault, together } from "../text/fault.ts";
 import { nearTo } from "../text/near.ts";
+import { nameFault } from "./name.ts";
 import { isNamed, type Named, namesIn, type Shared } from "./shared.ts";
 
-/** What may be spoken of in one topic, and what is wrong with what is spoken of. */
+/** What may be spoken of in one text, and what is wrong with what is spoken of. */
 export class Scope {
   readonly file: string;
-  readonly faults: TextFault[] = [];
+  readonly #faults: TextFault[] = [];
   readonly #names = new Map<string, Named>();
   readonly #sharedNames = new Set<string>();
   readonly #everywhere: Shared["everywhere"];
-  readonly #unknown = new Map<string, { fault: TextFault; also: number[] }>();
+  /** Names under "uses" that nothing shared has: told there, and nowhere else. */
+  readonly #missed = new Set<string>();
+  #isSilent = false;
 
   constructor(document: Document, shared: Shared) {
     this.file = document.file;
+    if (document.kind === "shared") {
+      // Shared texts speak of each other without saying so.
+      for (const one of [...shared.facts.values(), ...shared.states.values(), ...shared.points.values()])
+        this.#bring(one, shared);
+      this.#everywhere = [];
+      return;
+    }
     for (const word of document.uses) this.#use(word, shared);
     for (const statement of document.statements) if (isNamed(statement)) this.#own(statement, shared);
     this.#everywhere = shared.everywhere.filter(({ when }) =>
       namesIn(when).every((name) => this.#names.has(name) && this.#sharedNames.has(name)),
     );
+  }
+
+  /** Everything found wrong, each cause once. */
+  get faults(): readonly TextFault[] {
+    return together(this.#faults);
   }
 
   get(name: string): Named | undefined {
@@ -40,50 +55,54 @@ export class Scope {
   }
 
   fault(word: Word, found: string, expected: string, advice: string, within: readonly string[] = []): undefined {
-    this.faults.push({ file: this.file, at: word.at, found, expected, advice, within });
+    if (this.#isSilent) return undefined;
+    this.#faults.push({ file: word.at.file ?? this.file, at: word.at, found, expected, advice, within });
     return undefined;
   }
 
-  /** What is called so; a name that nothing has is told once, with every line on which it stands. */
+  /** What is wrong meanwhile is told elsewhere: in the shared text where it stands. */
+  silently<T>(made: () => T): T {
+    this.#isSilent = true;
+    try {
+      return made();
+    } finally {
+      this.#isSilent = false;
+    }
+  }
+
+  /** What is called so; a name that nothing has is told. */
   find(word: Word, within: readonly string[] = []): Named | undefined {
     const found = this.#names.get(word.text);
-    if (found !== undefined) return found;
-    const told = this.#unknown.get(word.text);
-    if (told !== undefined) {
-      if (!told.also.includes(word.at.line) && word.at.line !== told.fault.at.line) told.also.push(word.at.line);
-      return undefined;
-    }
+    if (found !== undefined || this.#missed.has(word.text)) return found;
     const names = [...this.#names.keys()];
     const [near] = nearTo(word.text, names);
-    const also: number[] = [];
-    const fault: TextFault = {
-      file: this.file,
-      at: word.at,
-      found: `nothing here is called "${word.text}"`,
-      expected: `one of ${names.join(", ") || "the facts of the topic (it has none)"}`,
-      advice: near === undefined ? 'define it, or name what is shared under "uses"' : `is it "${near}"?`,
+    return this.fault(
+      word,
+      `nothing here is called "${word.text}"`,
+      `one of ${names.join(", ") || "the facts of the topic (it has none)"}`,
+      near === undefined ? 'define it, or name what is shared under "uses"' : `is it "${near}"?`,
       within,
-      also,
-    };
-    this.faults.push(fault);
-    this.#unknown.set(word.text, { fault, also });
-    return undefined;
+    );
   }
 
   #use(word: Word, shared: Shared): void {
-    const found = shared.facts.get(word.text) ?? shared.states.get(word.text) ?? shared.points.get(word.text);
-    if (found === undefined) {
-      const all = [...shared.states.keys(), ...shared.facts.keys(), ...shared.points.keys()];
-      const [near] = nearTo(word.text, all);
-      this.fault(
-        word,
-        `nothing shared is called "${word.text}"`,
-        `one of ${all.join(", ") || "nothing (there are no shared texts)"}`,
-        near === undefined ? "see the shared folder" : `is it "${near}"?`,
-      );
+    const named = (name: string) => shared.facts.get(name) ?? shared.states.get(name) ?? shared.points.get(name);
+    const found = named(word.text);
+    if (found !== undefined) {
+      this.#bring(found, shared);
       return;
     }
-    this.#bring(found, shared);
+    const all = [...shared.states.keys(), ...shared.facts.keys(), ...shared.points.keys()];
+    const [near] = nearTo(word.text, all);
+    this.fault(
+      word,
+      `nothing shared is called "${word.text}"`,
+      `one of ${all.join(", ") || "nothing (there are no shared texts)"}`,
+      near === undefined ? "see the shared folder" : `is it "${near}"?`,
+    );
+    this.#missed.add(word.text);
+    const meant = near === undefined ? undefined : named(near);
+    if (meant !== undefined) this.#bring(meant, shared);
   }
 
   /** A state brings what its conditions speak of. */
@@ -102,6 +121,8 @@ export class Scope {
 
   #own(named: Named, shared: Shared): void {
     const { text } = named.name;
+    const wrong = nameFault(text);
+    if (wrong !== undefined) this.fault(named.name, wrong.found, wrong.expected, wrong.advice);
     if (shared.facts.has(text) || shared.states.has(text) || shared.points.has(text))
       this.fault(
         named.name,

@@ -20,8 +20,6 @@ export interface Shared {
   readonly everywhere: readonly (DangerNode | ContradictionNode)[];
 }
 
-export const NOTHING_SHARED: Shared = { facts: new Map(), states: new Map(), points: new Map(), everywhere: [] };
-
 /** Puts the shared texts together; a name given twice is told at the second place. */
 export function sharedOf(documents: readonly Document[]): {
   readonly shared: Shared;

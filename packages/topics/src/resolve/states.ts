@@ -1,4 +1,5 @@
 import { ALWAYS, type Expression, NEVER, type State } from "@good-grounds/core";
+import type { Condition } from "../document/condition.ts";
 import type { State as StateNode } from "../document/document.ts";
 import { expressionOf } from "./expression.ts";
 import { restricted, type Settled } from "./restrict.ts";
@@ -26,8 +27,13 @@ export function statesUnder(scope: Scope, facts: Settled["facts"]): StatesOfTopi
     if (possible.has(name) || underway.has(name)) return;
     underway.add(name);
     const within = [`state ${name}`];
+    // What is wrong with a shared state is told where it stands, and not again in every topic.
+    const ruleOf = (when: Condition) =>
+      scope.isShared(name)
+        ? scope.silently(() => expressionOf(when, scope, within))
+        : expressionOf(when, scope, within);
     const rules = node.values.map(({ when }) =>
-      when === undefined ? ALWAYS : restricted(resting(expressionOf(when, scope, within)), settled),
+      when === undefined ? ALWAYS : restricted(resting(ruleOf(when)), settled),
     );
     const reached = rules.findLastIndex(({ op }) => op === "always");
     const left = node.values.filter((_, i) => i >= reached && rules[i]?.op !== "never");

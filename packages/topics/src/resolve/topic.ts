@@ -22,11 +22,14 @@ import { examplesOf } from "./example.ts";
 import { expressionOf } from "./expression.ts";
 import { checkValue, factOf } from "./fact.ts";
 import { formerlyOf } from "./formerly.ts";
+import { nameFault } from "./name.ts";
 import { restricted } from "./restrict.ts";
 import { clientOf, plainOf, remediesOf } from "./said.ts";
 import { Scope } from "./scope.ts";
 import type { Shared } from "./shared.ts";
+import { checkCircles, checkFactsOnly } from "./state-faults.ts";
 import { statesUnder } from "./states.ts";
+import { checkTwice } from "./twice.ts";
 
 /** A topic as its text says it; undefined with a fault where the text does not hold together. */
 export function topicOf(
@@ -38,6 +41,10 @@ export function topicOf(
   const { states, settled } = statesUnder(scope, given);
   const rule = (condition: Condition, within: readonly string[]): Expression =>
     restricted(expressionOf(condition, scope, within), settled);
+  checkTwice(document, scope);
+  checkCircles(statements({ document }, "state"), scope);
+  const wrong = nameFault(document.id.text);
+  if (wrong !== undefined) scope.fault(document.id, wrong.found, wrong.expected, wrong.advice);
   const group = groupOf(document, scope);
   const rules = { document, scope, given, rule };
   const ruled = {
@@ -70,8 +77,9 @@ export function topicOf(
   return scope.faults.length > 0 ? { faults: scope.faults } : { topic, faults: [] };
 }
 
-function groupOf({ group, id }: Document, scope: Scope): TopicGroup | undefined {
-  const word = group ?? id;
+function groupOf({ group: word }: Document, scope: Scope): TopicGroup | undefined {
+  // That there is none was told where it was read.
+  if (word === undefined) return undefined;
   const found = TOPIC_GROUPS.find((one) => one === word.text);
   if (found !== undefined) return found;
   const [near] = nearTo(word.text, TOPIC_GROUPS);
@@ -93,6 +101,8 @@ function givenIn(document: Document, scope: Scope): ReadonlyMap<string, readonly
       continue;
     }
     for (const value of values) checkValue(value, found, scope, []);
+    if (given.has(fact.text))
+      scope.fault(fact, `"${fact.text}" is given a second time`, "each fact once", "take one of the two away");
     given.set(
       fact.text,
       values.map(({ text }) => text),
@@ -200,6 +210,7 @@ function dangersOf(draft: Rules): { readonly dangers?: readonly Danger[] } {
 
 function contradictionsOf(draft: Rules): { readonly contradictions?: readonly Contradiction[] } {
   const shared = draft.scope.everywhere().filter((one) => one.kind === "contradiction");
+  for (const { when } of statements(draft, "contradiction")) checkFactsOnly(when, draft.scope, ["contradiction"]);
   const contradictions = [...statements(draft, "contradiction"), ...shared].map(({ when, clause }) => ({
     when: draft.rule(when, ["contradiction"]),
     words: clause,

@@ -1,4 +1,3 @@
-import { TOPICS } from "../gathered.ts";
 import type { Topic } from "../topic.ts";
 import { dangersIn } from "./dangers-in.ts";
 import { notionsOfWord, type Term, termsOf } from "./notions.ts";
@@ -13,8 +12,8 @@ const WHOLE_TITLE = 0.3;
 const MOST_WORDS = 12;
 
 /** Topics that people mean by these words, the best first: by state, thing and place, and by their own words. */
-export function findTopics(text: string): readonly Topic[] {
-  const index = topicIndex();
+export function findTopics(text: string, topics: readonly Topic[]): readonly Topic[] {
+  const index = topicIndex(topics);
   const typed = plainWords(text)
     .slice(0, MOST_WORDS)
     .map((word) => spelt(word, index));
@@ -22,16 +21,17 @@ export function findTopics(text: string): readonly Topic[] {
   const said = new Set(terms.flatMap(({ stems }) => stems));
   const scores = terms.map((term, at) => scoresOf(term, at === terms.length - 1, index));
   const dangers = dangersIn(terms);
-  return TOPICS.map((topic, i) => {
-    const each = scores.map((score) => score[i] ?? 0);
-    // A topic that answers to all that was typed goes before one that answers to a part of it very well, and of two
-    // with the words in their title the one that is about little else.
-    const answered = each.filter((score) => score > 0).length / terms.length;
-    const titled = index.titles[i] ?? said;
-    const covered = [...titled].filter((word) => said.has(word)).length / titled.size;
-    const sum = each.reduce((total, score) => total + score, 0);
-    return { topic, score: sum * Math.sqrt(answered) * (1 + WHOLE_TITLE * covered) + (dangers.get(topic.id) ?? 0) };
-  })
+  return topics
+    .map((topic, i) => {
+      const each = scores.map((score) => score[i] ?? 0);
+      // A topic that answers to all that was typed goes before one that answers to a part of it very well, and of two
+      // with the words in their title the one that is about little else.
+      const answered = each.filter((score) => score > 0).length / terms.length;
+      const titled = index.titles[i] ?? said;
+      const covered = [...titled].filter((word) => said.has(word)).length / titled.size;
+      const sum = each.reduce((total, score) => total + score, 0);
+      return { topic, score: sum * Math.sqrt(answered) * (1 + WHOLE_TITLE * covered) + (dangers.get(topic.id) ?? 0) };
+    })
     .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score)
     .map(({ topic }) => topic);
@@ -52,7 +52,7 @@ function spelt(word: string, { vocabulary, spelling }: TopicIndex): string {
 
 /** How well each topic answers to one thing typed. */
 function scoresOf({ stems, notions }: Term, last: boolean, index: TopicIndex): Float64Array {
-  const best = new Float64Array(TOPICS.length);
+  const best = new Float64Array(index.titles.length);
   const reach = (key: string, less: number) => {
     for (const [at, weight] of index.postings.get(key) ?? [])
       if (weight * less > (best[at] ?? 0)) best[at] = weight * less;

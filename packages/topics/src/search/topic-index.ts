@@ -1,5 +1,4 @@
 import { statementsIn } from "@good-grounds/core";
-import { TOPICS } from "../gathered.ts";
 import type { Topic } from "../topic.ts";
 import { notionsOfWord, termsOf, wordsOfNotions } from "./notions.ts";
 import { SITE_WORDS } from "./site-words.ts";
@@ -24,17 +23,18 @@ export interface TopicIndex {
   readonly titles: readonly ReadonlySet<string>[];
 }
 
-let made: TopicIndex | undefined;
+const MADE = new WeakMap<readonly Topic[], TopicIndex>();
 
-/** The index of all topics; made when first asked for. */
-export function topicIndex(): TopicIndex {
-  made ??= makeIndex();
+/** The index of a list of topics; made when first asked for. */
+export function topicIndex(topics: readonly Topic[]): TopicIndex {
+  const made = MADE.get(topics) ?? makeIndex(topics);
+  MADE.set(topics, made);
   return made;
 }
 
-function makeIndex(): TopicIndex {
+function makeIndex(topics: readonly Topic[]): TopicIndex {
   const lists = new Map<string, Posting[]>();
-  for (const [at, one] of TOPICS.entries())
+  for (const [at, one] of topics.entries())
     for (const [key, weight] of weightsOf(one)) {
       const list = lists.get(key);
       if (list === undefined) lists.set(key, [[at, weight]]);
@@ -42,13 +42,13 @@ function makeIndex(): TopicIndex {
     }
   const postings = new Map(
     [...lists].map(([key, list]) => {
-      const rarity = Math.log(1 + TOPICS.length / list.length);
+      const rarity = Math.log(1 + topics.length / list.length);
       return [key, list.map(([at, weight]): Posting => [at, weight * rarity])];
     }),
   );
   const words = [...[...lists.keys()].filter((key) => !key.startsWith("=")), ...wordsOfNotions()];
   const uses = new Map(words.map((word) => [word, (lists.get(word)?.length ?? 0) + 3 * notionsOfWord(word).length]));
-  return { postings, vocabulary: new Set(words), spelling: new Spelling(uses), titles: TOPICS.map(titleWords) };
+  return { postings, vocabulary: new Set(words), spelling: new Spelling(uses), titles: topics.map(titleWords) };
 }
 
 function titleWords({ title }: Topic): ReadonlySet<string> {

@@ -14,6 +14,9 @@ export interface Line {
 
 /** As many levels as the language has, with room for conditions within conditions. */
 const MOST_LEVELS = 12;
+/** Longer lines nobody reads, and longer texts are no topics. */
+const MOST_ON_A_LINE = 1000;
+const MOST_IN_A_TEXT = 200_000;
 
 interface Open extends Line {
   readonly below: Open[];
@@ -24,6 +27,7 @@ export function linesOf(
   text: string,
   file: string,
 ): { readonly lines: readonly Line[]; readonly faults: readonly TextFault[]; readonly notesAtEnd: readonly string[] } {
+  if (text.length > MOST_IN_A_TEXT) return { lines: [], faults: [tooLong(text, file)], notesAtEnd: [] };
   const faults: TextFault[] = [];
   const top: Open[] = [];
   const stack: Open[] = [];
@@ -63,11 +67,27 @@ function indentFault(raw: string, line: Line, stack: readonly Line[], file: stri
     advice: "indent by two spaces for each level",
     within: [],
   });
+  if (raw.length > MOST_ON_A_LINE)
+    return {
+      ...fault(`a line of ${raw.length} characters`, `at most ${MOST_ON_A_LINE}`),
+      advice: 'say it in fewer words, or put conditions below "all of" or "any of"',
+    };
   if (/[^ ]/.test(spaces)) return fault("a tab or another blank in front of the line", "spaces alone");
   if (line.indent % 2 === 1 || line.indent > deepest)
     return fault(`${line.indent} spaces in front of the line`, `at most ${deepest}, and an even number`);
   if (line.indent / 2 > MOST_LEVELS) return fault("too many levels", `at most ${MOST_LEVELS}`);
   return undefined;
+}
+
+function tooLong({ length }: string, file: string): TextFault {
+  return {
+    file,
+    at: { line: 1, from: 1, to: 2 },
+    found: `a text of ${length} characters`,
+    expected: `at most ${MOST_IN_A_TEXT}`,
+    advice: "one text is one topic, or one page of what topics share",
+    within: [],
+  };
 }
 
 /** The place of a piece of a line's text, by its position in it. */

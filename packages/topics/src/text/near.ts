@@ -10,7 +10,7 @@ export function nearTo(name: string, names: readonly string[]): readonly string[
 }
 
 /** Letters to add, drop, change or turn round until one word is the other. */
-export function distance(a: string, b: string): number {
+function distance(a: string, b: string): number {
   let before: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {

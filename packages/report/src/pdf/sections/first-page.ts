@@ -4,6 +4,7 @@ import { CLASSIFICATION } from "../../locales/en.ts";
 import { OPEN, SIGNATURE } from "../../locales/outcome-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { SAFETY } from "../../locales/safety-en.ts";
+import { folderWords } from "../../words/folder.ts";
 import { openPointWords } from "../../words/open-point.ts";
 import { standingSignatures } from "../../words/signature.ts";
 import { type Cell, cell, gap } from "../cell.ts";
@@ -37,6 +38,7 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
     facts: [
       [REPORT.facts.inspected, inspected(file)],
       [REPORT.facts.edition, edition.label],
+      ...(input.folder === undefined ? [] : [[REPORT.facts.topics, folderWords(input.folder)] as [string, string]]),
       [REPORT.facts.premises, brief.premises.description ?? brief.use],
       [REPORT.facts.client, brief.client.name],
       [REPORT.facts.purpose, brief.purpose],

@@ -1,0 +1,15 @@
+export { drawing } from "./draw.ts";
+export { examplesComeOut } from "./examples.ts";
+export { lawsBrokenIn, warningsIn } from "./folder.ts";
+export type { LawBreak, LawSubject } from "./law.ts";
+export { LAWS, lawBreaks } from "./laws.ts";
+export { everythingMatters } from "./matters.ts";
+export { noWorseningLowers } from "./monotone.ts";
+export { type NamesKnown, namesUnknown } from "./names-known.ts";
+export * from "./read-directly.ts";
+export { gradeOf } from "./reading-grade.ts";
+export { remediesHelp } from "./remedies.ts";
+export { sentencesArePlain } from "./sentences.ts";
+export { sourcesAreNamed } from "./sources.ts";
+export { possibleIsUnion } from "./union.ts";
+export { unusedShared, type Warning, warningsOf } from "./warnings.ts";
