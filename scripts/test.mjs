@@ -11,6 +11,7 @@ const resultFile = "out/vitest.json";
 
 const checks = [
   { title: "lint (biome)", command: "biome", args: ["check", "--error-on-warnings", "."] },
+  { title: "texts of topics", command: "node", args: ["scripts/format-topics.ts", "--check"] },
   { title: "types (tsc)", command: "node", args: ["scripts/types.mjs"] },
   {
     title: "the checks themselves",

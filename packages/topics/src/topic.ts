@@ -1,4 +1,4 @@
-import type { Answer, Classification, Severity, Statements, Subject } from "@good-grounds/core";
+import type { Answer, Classification, Expression, Severity, Statements, Subject } from "@good-grounds/core";
 
 /** Parts of an installation under which topics are listed, in the order of a walk from the origin outwards. */
 export const TOPIC_GROUPS = [
@@ -22,6 +22,8 @@ export type TopicGroup = (typeof TOPIC_GROUPS)[number];
 export interface Remedy {
   readonly words: string;
   readonly changes: Readonly<Record<string, string>>;
+  /** Where it is a remedy at all; everywhere where left out. */
+  readonly where?: Expression;
 }
 
 /** A worked case of a topic. Run by one test for all of them. */

@@ -1,8 +1,11 @@
-import { type Compiled, type Knowledge, possibleSeverities, readAnswers, severitiesOf } from "@good-grounds/core";
+import { type Compiled, type Knowledge, possibleOf, possibleSeverities, readAnswers, ruleIn, severitiesOf } from "@good-grounds/core";
 import type { Remedy, Topic } from "@good-grounds/topics";
 import type { RemedyEffect } from "./results.ts";
 
-/** Remedies that lower what is possible, cheapest first; those that leave danger for certain come after the others. */
+/**
+ * Remedies that may fit what is known and lower what is possible, cheapest first; those that leave danger for certain come
+ * after the others.
+ */
 export function remediesThatHelp(
   topic: Topic,
   compiled: Compiled,
@@ -10,6 +13,7 @@ export function remediesThatHelp(
 ): readonly RemedyEffect[] {
   const before = possibleSeverities(compiled, masks);
   return topic.remedies
+    .filter(({ where }) => where === undefined || possibleOf(compiled, ruleIn(where, compiled), masks) !== 1)
     .flatMap((remedy) => {
       const leaves = possibleSeverities(compiled, masksAfter(remedy, compiled, masks));
       return isBetter(leaves, before) ? [{ remedy, after: severitiesOf(leaves) }] : [];

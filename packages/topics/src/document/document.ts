@@ -132,6 +132,8 @@ export interface RemedyNode extends Node {
   readonly kind: "remedy";
   readonly words: string;
   readonly makes: readonly { readonly fact: Word; readonly value: Word }[];
+  /** Where it is a remedy at all: nobody fits a device that is already there. */
+  readonly fits?: Condition;
 }
 
 export interface ExampleFact extends Node {

@@ -66,7 +66,7 @@ function printStatement(one: Statement): readonly string[] {
         ...deeper([...when(one.when), ...(one.unsure.length === 0 ? [] : [`unsure ${names(one.unsure)}`])]),
       ];
     case "remedy":
-      return [`remedy: ${one.words}`, ...deeper(makes(one.makes))];
+      return [`remedy: ${one.words}`, ...deeper([...makes(one.makes), ...condition("fits when", one.fits)])];
     case "given":
       return [`given ${one.fact.text} ${either(one.values)}`];
     case "formerly":

@@ -43,11 +43,12 @@ export function readSaid(line: Line, desk: Desk): Said | undefined {
   };
 }
 
-/** `remedy: what is done`, below it `makes NAME VALUE, ...`. */
+/** `remedy: what is done`, below it `makes NAME VALUE, ...`, and `fits when` where it is no remedy everywhere. */
 export function readRemedy(line: Line, desk: Desk): RemedyNode | undefined {
   const { words } = match(line, /^remedy: (?<words>.+)$/) ?? {};
   if (words === undefined) return desk.misspelt(line, '"remedy:" and what is done');
   let makes: RemedyNode["makes"] = [];
+  let fits: Condition | undefined;
   readBelow(line, desk, [
     {
       begins: "makes",
@@ -57,8 +58,14 @@ export function readRemedy(line: Line, desk: Desk): RemedyNode | undefined {
         else makes = listOf(list, COMMA).flatMap((pair) => pairOf(pair, desk));
       },
     },
+    {
+      begins: "fits when",
+      read: (one) => {
+        fits = readCondition(one, "fits when".length, desk);
+      },
+    },
   ]);
-  return { kind: "remedy", ...placed(line), words: words.text, makes };
+  return { kind: "remedy", ...placed(line), words: words.text, makes, ...(fits === undefined ? {} : { fits }) };
 }
 
 function pairOf(pair: Word, desk: Desk): RemedyNode["makes"] {

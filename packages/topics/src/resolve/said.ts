@@ -34,7 +34,7 @@ export function plainOf({ scope, facts }: Draft): PlainWords {
 }
 
 export function remediesOf(draft: Draft): readonly Remedy[] {
-  return statements(draft, "remedy").map(({ words, makes }) => {
+  return statements(draft, "remedy").map(({ words, makes, fits }) => {
     const within = ["remedy"];
     for (const { fact, value } of makes) {
       const found = draft.scope.find(fact, within);
@@ -50,6 +50,7 @@ export function remediesOf(draft: Draft): readonly Remedy[] {
     }
     // What the subject itself says is not asked; a remedy that changes it leads out of the subject.
     const changes = makes.filter(({ fact }) => Object.hasOwn(draft.facts, fact.text));
-    return { words, changes: Object.fromEntries(changes.map(({ fact, value }) => [fact.text, value.text])) };
+    const where = fits === undefined ? {} : { where: draft.rule(fits, within) };
+    return { words, ...where, changes: Object.fromEntries(changes.map(({ fact, value }) => [fact.text, value.text])) };
   });
 }
