@@ -269,7 +269,12 @@ const links = {
   },
   "socket-near-water": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
   "bath-rcd-and-bonding": {
-    "rcd-30ma": {
+    "in-time": {
+      by: "maximum-zs",
+      notMet: "no",
+      leaves: "one circuit that disconnects in time says nothing of every circuit of the room",
+    },
+    "room-rcds": {
       by: "additional-protection",
       notMet: "no",
       leaves: "one circuit with an RCD says nothing of every circuit of the room",
@@ -279,7 +284,7 @@ const links = {
   "bath-socket-position": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
   "garden-cable-unprotected": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
   "hot-tub-outdoors": {
-    "rcd-30ma": {
+    "suited-rcd": {
       by: "additional-protection",
       notMet: "no",
       leaves: "whether the type of an RCD that is there suits the tub",
@@ -289,7 +294,9 @@ const links = {
   "farm-protection": {
     bonding: { by: "bonding-continuity", leaves: "both: a main bond of water or oil is not the bond of a stall" },
   },
+  "electric-fence": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
   "floor-heating": {
+    "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES },
     insulation: {
       by: "insulation-resistance",
       leaves: "both: the reading of the circuit may be without the heating unit",
