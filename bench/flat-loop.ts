@@ -3,7 +3,7 @@
  * verdict. It is what the cost of grounds is measured against, and its verdicts have to be the same.
  */
 import type { Evidence, Fact, Unit, Verdict } from "@good-grounds/core";
-import { TERM } from "@good-grounds/core";
+import { notKnown, TERM } from "@good-grounds/core";
 import type { BondingConductor, Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
 import {
   ambientFactor,
@@ -171,11 +171,18 @@ function residual(circuit: Circuit): { present: boolean | undefined; chain: Befo
       unseen = true;
       chain.push({ rcd: undefined, works: OPEN, undelayed: undefined });
     }
+    if (at.residual.unseen !== undefined) {
+      found = true;
+      chain.push({ rcd: undefined, works: OPEN, undelayed: undefined });
+    }
     for (const rcd of at.residual.devices) {
       found = true;
       const mark = word(rcd.delay) ?? (rcd.timeAtRated.high <= 0.13 ? "general" : undefined);
       chain.push({ rcd, works: works(rcd), undelayed: mark === undefined ? undefined : mark === "general" });
     }
+    if (at.board.atOrigin.kind === "fact") continue;
+    unseen = true;
+    chain.push({ rcd: undefined, works: OPEN, undelayed: undefined });
   }
   return found ? { present: true, chain } : { present: unseen ? undefined : false, chain: [] };
 }
@@ -256,7 +263,7 @@ function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: Ret
   let scope: boolean | undefined;
   const shape = word(circuit.shape);
   if (shape === "distribution") scope = false;
-  else if (exact(circuit.device.rated) && shape !== undefined) {
+  else if (edition !== undefined && exact(circuit.device.rated) && shape !== undefined) {
     const ratedCurrent = circuit.device.rated.value;
     const withSockets = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: true });
     const without = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: false });
@@ -292,7 +299,7 @@ function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
   const { zs, r1r2 } = circuit.readings;
   const before = has(circuit.board.zdb)
     ? circuit.board.zdb
-    : circuit.board.feeder === undefined
+    : word(circuit.board.atOrigin) === true
       ? supply.ze
       : circuit.board.zdb;
   const plus = (a: Band, b: Band): Band => ({ v: a.v + b.v, l: a.l + b.l, h: a.h + b.h });
@@ -360,7 +367,7 @@ function insulation({ readings }: Circuit): Flat {
 const byWord = (fact: Fact<string | boolean>, good: string | boolean): Flat =>
   fact.kind !== "fact" ? OPEN : fact.word === good ? MET : NOT;
 
-function additional(circuit: Circuit, use: string, rcd: ReturnType<typeof residual>): Flat {
+function additional(circuit: Circuit, use: string | undefined, rcd: ReturnType<typeof residual>): Flat {
   const load = word(circuit.load);
   const dwelling = use === "dwelling" || use === "house-in-multiple-occupation";
   const wanted =
@@ -368,9 +375,9 @@ function additional(circuit: Circuit, use: string, rcd: ReturnType<typeof residu
     load === "mixed" ||
     load === "shower" ||
     load === "vehicle-charging" ||
-    (load === "lighting" && dwelling);
+    (load === "lighting" && (dwelling || use === undefined));
   if (load !== undefined && !wanted && word(circuit.socketOutlets) !== true) return NONE;
-  if (load === undefined || rcd.present === undefined) return OPEN;
+  if (load === undefined || rcd.present === undefined || (load === "lighting" && use === undefined)) return OPEN;
   const inCircuit = rcd.present
     ? any(
         ...rcd.chain.map((one) => {
@@ -388,7 +395,9 @@ function faultAt(circuit: Circuit, { supply }: Installation): Band & { phases: s
   let found: Evidence<"ampere"> | undefined;
   let method: string | undefined;
   let here = true;
+  let last = board;
   for (let at: typeof board | undefined = board; at !== undefined; at = at.feeder?.board) {
+    last = at;
     if (!has(at.faultCurrent)) continue;
     found = at.faultCurrent;
     method = word(at.faultCurrentMethod);
@@ -396,9 +405,10 @@ function faultAt(circuit: Circuit, { supply }: Installation): Band & { phases: s
     break;
   }
   if (found === undefined) {
-    found = has(supply.faultCurrent) ? supply.faultCurrent : board.faultCurrent;
+    // From nobody knows where: no limit either.
+    found = last.atOrigin.kind === "fact" && has(supply.faultCurrent) ? supply.faultCurrent : board.faultCurrent;
     method = word(supply.faultCurrentMethod);
-    here = board.feeder === undefined;
+    here = word(board.atOrigin) === true;
   }
   const phases = word(board.phases) ?? word(supply.phases);
   const low = here ? found.low : 0;
@@ -439,6 +449,8 @@ function breaking(circuit: Circuit, installation: Installation): Flat {
   const named = word(rating.upstreamStandard);
   const real = word(ahead.standard);
   const matches = named === undefined || real === undefined ? OPEN : named === real ? MET : NOT;
+  if (board.atOrigin.kind !== "fact")
+    return any(byOwn, all(within(fault, rating.value), OPEN, byWord(rating.devicesOfOneMake, true)));
   const rated = within(ahead.rated, rating.upstreamRated);
   return any(byOwn, all(within(fault, rating.value), matches, rated, byWord(rating.devicesOfOneMake, true)));
 }
@@ -647,9 +659,13 @@ function rcdTime(rcd: ResidualDevice): Flat {
   return all(...parts);
 }
 
+/** Nothing to bond: no service, and nothing else said that speaks of one. */
+const noService = ({ service, extraneous, connected }: BondingConductor) =>
+  word(service) === "no-such-service" && extraneous.kind !== "fact" && !word(connected);
+
 function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
   const extraneous = word(bond.extraneous);
-  if (extraneous === false) return NONE;
+  if (extraneous === false || noService(bond)) return NONE;
   const system = word(supply.earthing);
   let needed = Number.NaN;
   if (system === "TN-C-S")
@@ -667,7 +683,7 @@ function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
 }
 
 function bondContinuity(bond: BondingConductor): Flat {
-  if (word(bond.extraneous) === false) return NONE;
+  if (word(bond.extraneous) === false || noService(bond)) return NONE;
   const r = perMetre(bond.size, word(bond.material));
   return agrees(
     spread(bond.resistance, 0, 1),
@@ -750,8 +766,16 @@ function electrode(installation: Installation): Flat {
   return all(atMost(ra.value * largest.value, ra.low * largest.low, times(ra.high, largest.high), 50), allWork);
 }
 
+/** The first board that may be fed from the supply; one of which nobody knows whence it is fed tells nothing of the switch. */
+const firstBoard = (boards: Installation["boards"]) => {
+  const first = boards.find(({ atOrigin }) => word(atOrigin) !== false);
+  return first === undefined || first.atOrigin.kind === "fact" ? first : { mainSwitchRated: UNKNOWN_SWITCH };
+};
+const UNKNOWN_SWITCH = notKnown(TERM.ratedSwitch, []);
+
 function demand(installation: Installation): Flat {
-  const { supply, circuits, boards, file } = installation;
+  const { supply, circuits, boards } = installation;
+  const use = word(installation.use);
   const groups = new Map<string, Band[]>(DIVERSITY_LOADS.map((load) => [load, []]));
   for (const circuit of circuits) {
     if (word(circuit.shape) === "distribution") continue;
@@ -765,7 +789,7 @@ function demand(installation: Installation): Flat {
           : { v: rated.value, l: 0 * rated.value, h: rated.high };
     groups.get(diversityLoad(load))?.push(one);
   }
-  const premises = diversityPremises(file.brief.use);
+  const premises = diversityPremises(use ?? "other");
   const total = { v: 0, h: 0 };
   let counted = 0;
   let certainV = 0;
@@ -803,9 +827,11 @@ function demand(installation: Installation): Flat {
   const phases = word(supply.phases);
   const main = has(supply.mainSwitchRated)
     ? supply.mainSwitchRated
-    : (boards.find((board) => board.feeder === undefined)?.mainSwitchRated ?? supply.mainSwitchRated);
+    : (firstBoard(boards)?.mainSwitchRated ?? supply.mainSwitchRated);
   const judged = (x: Band): Flat => (Number.isNaN(x.v) ? OPEN : all(within(x, supply.device.rated), within(x, main)));
   if (has(supply.statedDemand)) return judged(band(supply.statedDemand));
+  if (use === undefined || installation.boardsListed.kind !== "fact") return OPEN;
+  if (boards.some(({ circuitsListed }) => circuitsListed.kind !== "fact")) return OPEN;
   if (phases === undefined || counted === 0 || Number.isNaN(certainV)) return OPEN;
   return judged(
     phases === "1"
@@ -816,7 +842,7 @@ function demand(installation: Installation): Flat {
 
 /** Every check of an installation in the order the weighing has them. */
 export function flatWeigh(installation: Installation): Flat[] {
-  const { supply, boards, circuits, file } = installation;
+  const { supply, boards, circuits } = installation;
   const out: Flat[] = [];
   const system = word(supply.earthing);
   const ze = system === undefined ? Number.NaN : typicalZe(system).value;
@@ -876,7 +902,7 @@ export function flatWeigh(installation: Installation): Flat[] {
       ring(circuit),
       insulation(circuit),
       byWord(circuit.readings.polarity, "correct"),
-      additional(circuit, file.brief.use, rcd),
+      additional(circuit, word(installation.use), rcd),
       breaking(circuit, installation),
       cpc(circuit, installation, rcd),
       capacity(circuit, installation),

@@ -5,6 +5,7 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { TERM, UNIT_SYMBOL } from "@good-grounds/core";
+import { type Field, THING_KIND_IDS, THING_KINDS } from "@good-grounds/inspection";
 
 const root = new URL("..", import.meta.url);
 const folder = new URL("packages/core/src/terms/", root);
@@ -41,6 +42,13 @@ const WORDS: readonly (readonly [string, string])[] = [
   ["PME", "protective multiple earthing, the usual form of TN-C-S"],
 ];
 
+/** What a field holds, in a word or a few. */
+function held({ kind, about, words }: Field): string {
+  if (words !== undefined) return Object.values(words).join("; ");
+  if ("unit" in about) return UNIT_SYMBOL[about.unit] || "a number";
+  return kind === "yes-no" ? "yes or no" : "–";
+}
+
 export function glossary(): string {
   const places = definitions();
   const rows = Object.entries(TERM)
@@ -59,6 +67,18 @@ export function glossary(): string {
     "| term | symbol | unit | identifier | defined in |",
     "|---|---|---|---|---|",
     ...rows,
+    "",
+    "## Things",
+    "",
+    "What may be recorded of each kind of thing in an inspection file, beside its id and where it is.",
+    "",
+    "| thing | property | as | member |",
+    "|---|---|---|---|",
+    ...THING_KIND_IDS.flatMap((kind) =>
+      Object.entries(THING_KINDS[kind].fields).map(
+        ([name, field]) => `| ${THING_KINDS[kind].noun} | ${field.about.name} | ${held(field)} | \`${kind}/${name}\` |`,
+      ),
+    ),
     "",
     "## Words",
     "",

@@ -43,3 +43,8 @@ export function inspectedItems(
     return { item: id, outcome: "not-applicable", reason: "nothing of the kind here" };
   });
 }
+
+/** Surge protection was looked for at every board and is at none of them. */
+export function withoutSurgeProtection(boards: readonly { readonly id: string }[]) {
+  return boards.map(({ id }, i) => ({ id: `surge-${i + 1}`, board: id, fitted: false }));
+}

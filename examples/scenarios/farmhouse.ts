@@ -1,6 +1,6 @@
 import { inspect } from "../simulate/inspect.ts";
 import type { TrueInstallation } from "../simulate/installation.ts";
-import { inspectedItems, inventedHash, METER, THERMOMETER } from "./common.ts";
+import { inspectedItems, inventedHash, METER, THERMOMETER, withoutSurgeProtection } from "./common.ts";
 
 const breaker = (rated: number, type: "B" | "C" = "B") =>
   ({ standard: "BS EN 60898", type, rated, kiloamperes: 6, energyClass: 3 }) as const;
@@ -178,7 +178,7 @@ export function farmhouse(seed = truth.seed) {
   const { boards, origin } = inspect({ ...truth, seed });
   return {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id: "GG-2026-0431",
     invented: true,
     title: "Farmhouse with outbuildings",
@@ -285,6 +285,30 @@ export function farmhouse(seed = truth.seed) {
       readings: origin,
     },
     boards,
+    things: {
+      places: [
+        { id: "barn-floor", name: "barn", kind: "outbuilding", comers: "anyone", wetness: "damp", special: ["farm"] },
+        {
+          id: "parlour",
+          name: "milking parlour",
+          kind: "outbuilding",
+          comers: "keeper",
+          wetness: "wet",
+          conducting: true,
+          special: ["farm"],
+        },
+      ],
+      electrodes: [
+        {
+          id: "rod",
+          name: "rod beside the back door",
+          kind: "rod",
+          accessible: true,
+          state: { notKnown: "limited", reason: "the clamp is under the lid of a chamber that does not lift" },
+        },
+      ],
+      surgeDevices: withoutSurgeProtection(boards),
+    },
     inspected: inspectedItems(
       [
         "dwelling",
@@ -314,6 +338,7 @@ export function farmhouse(seed = truth.seed) {
       {
         id: "f1",
         place: "barn",
+        things: [{ thing: "steel" }, { thing: "barn-floor" }],
         topic: "main-bonding-absent",
         facts: { bond: "none", extraneous: "shown-earthy" },
         what: "The steel frame of the barn is not bonded.",

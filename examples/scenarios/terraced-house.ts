@@ -1,6 +1,6 @@
 import { inspect } from "../simulate/inspect.ts";
 import type { TrueInstallation } from "../simulate/installation.ts";
-import { inspectedItems, inventedHash, METER, THERMOMETER } from "./common.ts";
+import { inspectedItems, inventedHash, METER, THERMOMETER, withoutSurgeProtection } from "./common.ts";
 
 const rcbo = (rated: number) =>
   ({ standard: "BS EN 61009", type: "B", rated, kiloamperes: 6, energyClass: 3 }) as const;
@@ -140,7 +140,7 @@ export function terracedHouse(seed = truth.seed) {
   const { boards, origin } = inspect({ ...truth, seed });
   return {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id: "GG-2026-0417",
     invented: true,
     title: "Let terraced house",
@@ -248,6 +248,7 @@ export function terracedHouse(seed = truth.seed) {
       readings: origin,
     },
     boards,
+    things: { surgeDevices: withoutSurgeProtection(boards) },
     inspected: inspectedItems(
       ["dwelling", "bath-or-shower", "outdoor-equipment", "buried-cable", "outbuilding", "fire-alarm"],
       {

@@ -1,6 +1,6 @@
 import { inspect } from "../simulate/inspect.ts";
 import type { TrueCircuit, TrueInstallation } from "../simulate/installation.ts";
-import { inspectedItems, inventedHash, METER, THERMOMETER } from "./common.ts";
+import { inspectedItems, inventedHash, METER, THERMOMETER, withoutSurgeProtection } from "./common.ts";
 
 const breaker = (rated: number, type: "B" | "C" | "D" = "C") =>
   ({ standard: "BS EN 60898", type, rated, kiloamperes: 10, energyClass: 3 }) as const;
@@ -253,7 +253,7 @@ export function workshop(seed = truth.seed) {
   const { boards, origin } = inspect({ ...truth, seed });
   return {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id: "GG-2026-0388",
     invented: true,
     title: "Workshop with a shop",
@@ -368,6 +368,7 @@ export function workshop(seed = truth.seed) {
       readings: origin,
     },
     boards,
+    things: { surgeDevices: withoutSurgeProtection(boards) },
     inspected: inspectedItems(
       ["outdoor-equipment", "escape-route", "combustible-contents", "fire-alarm"],
       {

@@ -26,7 +26,7 @@ export function inspect(installation: TrueInstallation) {
   const instrument = new Instrument(chance);
   const tested = trueReadings(installation, chance);
   const origin: Record<string, unknown> = {};
-  const boards = new Map<string, object>();
+  const boards = new Map<string, { readonly id: string }>();
   for (const [i, { day, testsFrom }] of installation.visits.entries()) {
     const clock = new Clock(day, testsFrom, chance);
     const read = (step: Step, shown: string, method?: string) => ({
@@ -52,10 +52,11 @@ export function inspect(installation: TrueInstallation) {
           read("residual", instrument.rcdTime(chance.between(0.018, 0.034))),
         ),
       );
-      boards.set(board.id, { ...live, circuits: entries });
+      const whole = { ...live, circuits: entries };
+      boards.set(board.id, whole);
     }
   }
-  return { origin, boards: installation.boards.map(({ id }) => boards.get(id)) };
+  return { origin, boards: installation.boards.flatMap(({ id }) => boards.get(id) ?? []) };
 }
 
 type Read = (step: Step, shown: string, method?: string) => object;
@@ -174,7 +175,6 @@ function liveBoard(
         button: "trips",
       },
     })),
-    surgeProtection: "not-fitted",
     readings: {
       zdb: read("loop", instrument.loop(loop.earth)),
       faultCurrent: read("loop", instrument.faultCurrent(NOMINAL_VOLTS / Math.min(loop.neutral, loop.earth))),

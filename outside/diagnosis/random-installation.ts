@@ -161,7 +161,7 @@ export function writtenFile({ truth, system }: Sound): WrittenFile {
   const { origin, boards } = inspect(truth);
   const file = {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id: `simulated-${truth.seed}`,
     invented: true,
     edition: "2018+A4",

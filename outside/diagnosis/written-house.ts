@@ -174,7 +174,7 @@ export function fileOf(house: WrittenHouse): InspectionFile {
   const { shed } = house;
   const data = {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id: `written-by-hand-${house.day}`,
     invented: true,
     edition: "2018+A4",

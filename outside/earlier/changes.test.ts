@@ -1,5 +1,5 @@
 import type { AgainstEarlier, MatchedCircuits } from "@good-grounds/core";
-import type { Installation } from "@good-grounds/inspection";
+import type { WholeInstallation } from "@good-grounds/inspection";
 import { thenAndNow } from "@good-grounds/readings";
 import { describe, expect, test } from "vitest";
 import { Chance } from "../../examples/simulate/chance.ts";
@@ -11,7 +11,8 @@ const first = (house: TrueInstallation, seed: number, more: object = {}) =>
   inspected(house, { day: "2021-10-05", seed: 2 * seed, ...more });
 const second = (house: TrueInstallation, seed: number, more: object = {}) =>
   inspected(house, { day: "2026-10-06", seed: 2 * seed + 1, ...more });
-const against = (now: Installation, past: Installation) => thenAndNow(now, [past]).earlier[0] as AgainstEarlier;
+const against = (now: WholeInstallation, past: WholeInstallation) =>
+  thenAndNow(now, [past]).earlier[0] as AgainstEarlier;
 const changed = ({ readings }: MatchedCircuits) =>
   readings.filter(({ change }) => change === "up" || change === "down");
 

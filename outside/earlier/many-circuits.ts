@@ -1,9 +1,13 @@
-import { type Installation, resolveInstallation } from "@good-grounds/inspection";
+import { resolveInstallation, type WholeInstallation } from "@good-grounds/inspection";
 import type { TrueInstallation } from "../../examples/simulate/installation.ts";
 import { inspected } from "./random-house.ts";
 
 /** An inspection of a house whose first circuit stands there over and over: two boards of so many circuits each. */
-export function manyCircuits(house: TrueInstallation, when: { day: string; seed: number }, each: number): Installation {
+export function manyCircuits(
+  house: TrueInstallation,
+  when: { day: string; seed: number },
+  each: number,
+): WholeInstallation {
   const installation = inspected(house, when);
   const [board] = installation.file.boards;
   const [one] = board?.circuits ?? [];

@@ -1,5 +1,5 @@
 import type { AgainstEarlier } from "@good-grounds/core";
-import { type Installation, resolveInstallation } from "@good-grounds/inspection";
+import { resolveInstallation, type WholeInstallation } from "@good-grounds/inspection";
 import { thenAndNow } from "@good-grounds/readings";
 import { describe, expect, test } from "vitest";
 import { Chance } from "../../examples/simulate/chance.ts";
@@ -12,10 +12,11 @@ import { inspected, randomHouse } from "./random-house.ts";
 const SEEDS = Array.from({ length: 40 }, (_, i) => 5000 + i);
 const first = (house: TrueInstallation, seed: number) => inspected(house, { day: "2021-10-05", seed: 2 * seed });
 const second = (house: TrueInstallation, seed: number) => inspected(house, { day: "2026-10-06", seed: 2 * seed + 1 });
-const against = (now: Installation, past: Installation) => thenAndNow(now, [past]).earlier[0] as AgainstEarlier;
+const against = (now: WholeInstallation, past: WholeInstallation) =>
+  thenAndNow(now, [past]).earlier[0] as AgainstEarlier;
 
 /** What was matched, by names, in an order of its own. */
-function said(past: Installation, now: Installation, swapped = false) {
+function said(past: WholeInstallation, now: WholeInstallation, swapped = false) {
   const found = swapped ? matchCircuits(now, past) : matchCircuits(past, now);
   const id = ({ id: name }: { readonly id: string }) => name;
   const [splits, merges] = swapped ? [found.merges, found.splits] : [found.splits, found.merges];
@@ -41,7 +42,7 @@ function said(past: Installation, now: Installation, swapped = false) {
 }
 
 /** The same inspection with its boards and circuits in another order. */
-function shuffled({ file }: Installation, chance: Chance): Installation {
+function shuffled({ file }: WholeInstallation, chance: Chance): WholeInstallation {
   const mixed = <T>(list: readonly T[]) =>
     list
       .map((one) => [chance.uniform(), one] as const)
@@ -122,7 +123,7 @@ describe("matching of circuits", () => {
         },
       ],
     };
-    const bare = (installation: Installation) =>
+    const bare = (installation: WholeInstallation) =>
       resolveInstallation({
         ...installation.file,
         boards: installation.file.boards.map((one) => ({

@@ -1,7 +1,7 @@
 /** Measures matching and comparison on many simulated pairs of inspections and prints the figures of results.md. */
 
 import type { AgainstEarlier, ThenAndNow } from "@good-grounds/core";
-import type { Installation } from "@good-grounds/inspection";
+import type { WholeInstallation } from "@good-grounds/inspection";
 import { thenAndNow } from "@good-grounds/readings";
 import { Chance } from "../../examples/simulate/chance.ts";
 import type { TrueInstallation } from "../../examples/simulate/installation.ts";
@@ -17,7 +17,7 @@ const first = (house: TrueInstallation, seed: number, more: object = {}) =>
 const second = (house: TrueInstallation, seed: number, more: object = {}) =>
   inspected(house, { day: "2026-10-06", seed: 2 * seed + 2, ...more });
 
-function against(now: Installation, past: Installation): AgainstEarlier {
+function against(now: WholeInstallation, past: WholeInstallation): AgainstEarlier {
   return (thenAndNow(now, [past]) as ThenAndNow).earlier[0] as AgainstEarlier;
 }
 

@@ -1,4 +1,4 @@
-import { type Installation, parseInspectionData, resolveInstallation } from "@good-grounds/inspection";
+import { parseInspectionData, resolveInstallation, type WholeInstallation } from "@good-grounds/inspection";
 import { Chance } from "../../examples/simulate/chance.ts";
 import { inspect } from "../../examples/simulate/inspect.ts";
 import type { TrueCable, TrueCircuit, TrueInstallation } from "../../examples/simulate/installation.ts";
@@ -112,7 +112,7 @@ export interface Inspected {
 }
 
 /** An inspection of the house as it truly is: the instrument's noise and the day are drawn anew from the seed. */
-export function inspected(house: TrueInstallation, how: Inspected): Installation {
+export function inspected(house: TrueInstallation, how: Inspected): WholeInstallation {
   const {
     day,
     seed,

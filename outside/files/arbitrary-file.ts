@@ -13,7 +13,7 @@ import fc from "fast-check";
 export function smallestFile(): InspectionFile {
   return {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id: "small",
     edition: "2018+A4",
     inspectedOn: "2026-10-20",

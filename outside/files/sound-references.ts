@@ -1,4 +1,5 @@
 import type { InspectionFile } from "@good-grounds/inspection";
+import { soundThings } from "./sound-things.ts";
 
 type Board = InspectionFile["boards"][number];
 type Circuit = Board["circuits"][number];
@@ -13,7 +14,10 @@ export function withSoundReferences(file: InspectionFile): InspectionFile {
   const photographs = once(file.photographs, ({ sha256 }) => sha256);
   const taken = { by: ids(people), with: ids(instruments) };
   const boards = feeding(once(file.boards)).map((board) => wired(board));
-  const observations = once(file.observations).map((one) => observed(one, boards, ids(people), photographs));
+  const things = soundThings(file.things, boards, "t");
+  const observations = once(file.observations).map((one, i) =>
+    observed({ ...one, ...brought(one, boards, `o${i}`) }, boards, ids(people), photographs),
+  );
   const { otherSources, ...supply } = file.supply;
   const mended: InspectionFile = {
     ...file,
@@ -28,6 +32,7 @@ export function withSoundReferences(file: InspectionFile): InspectionFile {
       ...(otherSources === undefined ? {} : { otherSources: once(otherSources) }),
     },
     boards,
+    ...(things === undefined ? {} : { things }),
     extent: {
       ...file.extent,
       sampling: file.extent.sampling.map((sample) => {
@@ -76,18 +81,34 @@ function feeding(boards: readonly Board[]): Board[] {
   });
 }
 
+/** A device that cannot be tested says why. */
+function explained<R extends { readonly testability?: unknown }>(rcd: R): R {
+  return rcd.testability === "cannot-be-tested" ? { ...rcd, whyNotTested: "as drawn" } : rcd;
+}
+
 function wired(board: Board): Board {
-  const rcds = once(board.rcds ?? []);
+  const rcds = once(board.rcds ?? []).map(explained);
   const circuits = once(board.circuits).map((circuit): Circuit => {
     const { rcd } = circuit;
+    if (rcd !== undefined && rcd !== "none" && "own" in rcd) return { ...circuit, rcd: { own: explained(rcd.own) } };
     if (rcd === undefined || rcd === "none" || !("board" in rcd)) return circuit;
     return { ...circuit, rcd: rcds.length === 0 ? "none" : { board: pick(ids(rcds), rcd.board) } };
   });
   return { ...board, circuits, ...(board.rcds === undefined ? {} : { rcds }) };
 }
 
+/** What an observation brings in, and that it speaks of the first of it. */
+function brought(
+  { brings }: InspectionFile["observations"][number],
+  boards: readonly Board[],
+  ids: string,
+): Pick<InspectionFile["observations"][number], "brings"> {
+  const sound = soundThings(brings, boards, ids);
+  return sound === undefined ? {} : { brings: sound };
+}
+
 function observed(
-  { board, circuit, choice, photographs, answers, ...rest }: InspectionFile["observations"][number],
+  { board, circuit, choice, photographs, answers, things: _, ...rest }: InspectionFile["observations"][number],
   boards: readonly Board[],
   people: readonly string[],
   held: InspectionFile["photographs"],

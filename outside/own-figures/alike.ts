@@ -1,8 +1,8 @@
-import { type Installation, parseInspectionData, resolveInstallation } from "@good-grounds/inspection";
+import { parseInspectionData, resolveInstallation, type WholeInstallation } from "@good-grounds/inspection";
 import { smallestFile } from "../files/arbitrary-file.ts";
 
 /** An installation of so many boards with 400 circuits each, all of them alike to the last digit. */
-export function alike(boards: number): Installation {
+export function alike(boards: number): WholeInstallation {
   const circuit = (i: number) => ({
     id: `c${i}`,
     designation: String(i),

@@ -129,7 +129,7 @@ export function randomInstallation(seed: number, again = false) {
   });
   return {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id: again ? `random-${seed}-earlier` : `random-${seed}`,
     invented: true,
     edition: "2018+A4",

@@ -63,7 +63,7 @@ describe.each([...new Set(FACTS.map(({ topic }) => topic))].map((topic) => [topi
             const [byStatement, byRecord] = [alone(stated, 0), alone(known, i + 1)];
             const place = `${name}: ${stated}, recorded ${known}`;
             expect(
-              byRecord.recorded.map(({ value }) => value),
+              byRecord.recorded.filter(({ fact }) => fact === name).map(({ value }) => value),
               place,
             ).toEqual([known]);
             if (stated === known) {

@@ -62,6 +62,7 @@ export function nearlyNothing(file: Editable): void {
       { id: "b", name: "Board", fedFrom: "supply", circuits: [{ id: "c", designation: "1", description: "lights" }] },
       { id: "e", name: "Board without circuits", fedFrom: "supply", circuits: [] },
     ],
+    things: {},
     observations: [],
     inspected: [],
     limitations: [],

@@ -1,4 +1,9 @@
-import { type InspectionFile, type Installation, parseInspection, resolveInstallation } from "@good-grounds/inspection";
+import {
+  type InspectionFile,
+  parseInspection,
+  resolveInstallation,
+  type WholeInstallation,
+} from "@good-grounds/inspection";
 import { thenAndNow } from "@good-grounds/readings";
 import type { ReportInput } from "@good-grounds/report";
 import { EXIT, type Host, Stop } from "./host.ts";
@@ -6,7 +11,7 @@ import { readText } from "./read.ts";
 import { issueLines } from "./words.ts";
 
 /** What a report is made from, with the comparison with earlier inspections where any are given. */
-export function withEarlier(input: ReportInput, earlier: readonly Installation[]): ReportInput {
+export function withEarlier(input: ReportInput, earlier: readonly WholeInstallation[]): ReportInput {
   return earlier.length === 0 ? input : { ...input, thenAndNow: thenAndNow(input.installation, earlier) };
 }
 
@@ -21,10 +26,10 @@ export async function readEarlier(
   paths: readonly string[],
   present: Pick<InspectionFile, "inspectedOn">,
   host: Host,
-): Promise<readonly Installation[]> {
+): Promise<readonly WholeInstallation[]> {
   if (paths.length > MOST)
     throw new Stop(EXIT.input, `--earlier: ${paths.length} files, where at most ${MOST} were expected.`);
-  const found: Installation[] = [];
+  const found: WholeInstallation[] = [];
   const seen = new Set<string>();
   for (const path of paths) {
     const parsed = parseInspection(await readText(path));

@@ -47,7 +47,7 @@ function withCables(
   installation: Installation,
   reasoned: ReturnType<typeof reasonObservations>,
 ): ReportInput["reasoned"] {
-  const observations = new Map(installation.file.observations.map((one) => [one.id, one]));
+  const observations = new Map(installation.observations.map((one) => [one.id, one]));
   return reasoned.map((one) => {
     const observation = observations.get(one.observation);
     const cable = observation === undefined ? undefined : cableOf(observation, installation);

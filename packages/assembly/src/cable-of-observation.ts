@@ -1,8 +1,6 @@
-import type { Circuit, InspectionFile, Installation } from "@good-grounds/inspection";
+import type { Circuit, Installation, ObservationEntry as Observation } from "@good-grounds/inspection";
 import type { CableDrawing } from "@good-grounds/report";
 import { type CableConstruction, type LayerRole, layersLeft, layersOf } from "@good-grounds/tables";
-
-type Observation = InspectionFile["observations"][number];
 
 /** What is outermost where a fact of a topic says so; `through` where whatever lies between sheath and core is gone as well. */
 interface Shows {
@@ -39,7 +37,7 @@ export function cableOf(observation: Observation, installation: Installation): C
   const circuit = installation.circuits.find(
     ({ id, board }) => id === observation.circuit && board.id === observation.board,
   );
-  const construction = circuit === undefined ? undefined : constructionOf(circuit, installation);
+  const construction = circuit === undefined ? undefined : constructionOf(circuit);
   if (shows === undefined || construction === undefined) return undefined;
   const cable = layersOf(construction);
   const over = cable.layers.filter(({ around, role }) => around === "all" && role !== "sheath");
@@ -53,10 +51,8 @@ export function cableOf(observation: Observation, installation: Installation): C
 }
 
 /** The construction where what is recorded of a circuit's cable leaves only one. */
-function constructionOf({ path, cable }: Circuit, { file }: Installation): CableConstruction | undefined {
-  const [, i, , j] = path as readonly ["boards", number, "circuits", number];
-  const cores = file.boards[i]?.circuits[j]?.cable?.cores;
-  const { kind, insulation } = cable;
+function constructionOf({ cable }: Circuit): CableConstruction | undefined {
+  const { kind, insulation, cores } = cable;
   if (kind.kind !== "fact") return undefined;
   if (kind.word === "flat-twin-and-cpc") return cores === undefined || cores === 2 ? "flat-twin-and-earth" : undefined;
   if (kind.word === "singles") return "single-insulated";

@@ -4,6 +4,7 @@ export { electrode } from "./checks/electrode.ts";
 export * from "./checks/index.ts";
 export { zsAgreement } from "./checks/zs-agreement.ts";
 export { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "./circuits/conductor-expectation.ts";
+export { isAtOrigin, isFedFromUnknown } from "./circuits/fed-from.ts";
 export { rcdWorks } from "./circuits/rcd-test.ts";
 export * from "./computations.ts";
 export * from "./curves/curves-of-circuit.ts";

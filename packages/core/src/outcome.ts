@@ -65,7 +65,8 @@ export interface ChoiceBelowFacts {
  * still stands open. Legal duties are a separate matter and never part of it.
  */
 export interface Outcome {
-  readonly edition: EditionId;
+  /** Null where none was chosen yet. */
+  readonly edition: EditionId | null;
   /**
    * `unsatisfactory` where a chosen classification makes it so, whatever stands open; `satisfactory` only where nothing
    * that decides stands open; else `not-determined`.

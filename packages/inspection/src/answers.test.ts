@@ -53,3 +53,27 @@ describe("counts of a sample", () => {
     );
   });
 });
+
+describe("RCDs that cannot be tested", () => {
+  const rcd = { testability: "cannot-be-tested" as const };
+  const boards = (more: object): InspectionFile["boards"] => [
+    {
+      id: "b",
+      name: "b",
+      fedFrom: "supply",
+      rcds: [{ id: "r", serves: "listed", ...rcd, ...more }],
+      circuits: [{ id: "c", designation: "1", description: "sockets", rcd: { own: { ...rcd, ...more } } }],
+    },
+  ];
+  const found = (more: object) =>
+    answerIssues({ ...smallestFile(), boards: boards(more) }).map(({ code, path }) => `${code} ${path.join("/")}`);
+
+  test("say why", () => {
+    expect(found({})).toEqual([
+      "without-reason boards/0/rcds/0/whyNotTested",
+      "without-reason boards/0/circuits/0/rcd/own/whyNotTested",
+    ]);
+    expect(found({ whyNotTested: "medical equipment behind it" })).toEqual([]);
+    expect(found({ testability: "can-be-tested" })).toEqual([]);
+  });
+});

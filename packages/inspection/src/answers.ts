@@ -3,7 +3,7 @@ import type { InspectionFile } from "./schema/file.ts";
 
 /** Answers and counts that cannot stand as they are: given twice, without what they rest on, or more than there are. */
 export function answerIssues(file: InspectionFile): readonly Issue[] {
-  return [...itemIssues(file), ...samplingIssues(file)];
+  return [...itemIssues(file), ...samplingIssues(file), ...untestableIssues(file)];
 }
 
 function itemIssues(file: InspectionFile): Issue[] {
@@ -42,6 +42,33 @@ function itemIssues(file: InspectionFile): Issue[] {
     }
   }
   return issues;
+}
+
+/** An RCD that is said to be beyond testing, without a word why. */
+function untestableIssues({ boards }: InspectionFile): Issue[] {
+  return boards.flatMap(({ rcds = [], circuits }, i) => [
+    ...rcds.flatMap((rcd, j) => withoutWhy(rcd, ["boards", i, "rcds", j])),
+    ...circuits.flatMap(({ rcd }, j) =>
+      rcd !== undefined && rcd !== "none" && "own" in rcd
+        ? withoutWhy(rcd.own, ["boards", i, "circuits", j, "rcd", "own"])
+        : [],
+    ),
+  ]);
+}
+
+type Rcd = NonNullable<InspectionFile["boards"][number]["rcds"]>[number];
+
+function withoutWhy({ testability, whyNotTested }: Pick<Rcd, "testability" | "whyNotTested">, path: Path): Issue[] {
+  if (testability !== "cannot-be-tested" || whyNotTested !== undefined) return [];
+  return [
+    {
+      code: "without-reason",
+      path: [...path, "whyNotTested"],
+      found: "nothing",
+      expected: "why the device cannot be tested",
+      advice: "say in a line what stood in the way",
+    },
+  ];
 }
 
 function samplingIssues(file: InspectionFile): Issue[] {

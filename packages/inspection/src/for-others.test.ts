@@ -4,7 +4,7 @@ import { parseInspectionData } from "./parse.ts";
 
 const least = {
   format: "good-grounds-inspection",
-  version: 2,
+  version: 3,
   id: "small",
   edition: "2018+A4",
   inspectedOn: "2026-10-20",

@@ -1,4 +1,6 @@
 export * from "./continuity.ts";
+export { type Draft, readDraft } from "./draft.ts";
+export * from "./fields/index.ts";
 export { forOthers } from "./for-others.ts";
 export * from "./installation/index.ts";
 export * from "./issues.ts";
@@ -8,6 +10,7 @@ export { MIGRATIONS, type Migration } from "./migrations/index.ts";
 export * from "./parse.ts";
 export { PRECAUTIONS } from "./precautions.ts";
 export * from "./print.ts";
+export type { DraftFile } from "./schema/draft.ts";
 export { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
-export { INSTRUMENT_RANGES } from "./schema/instrument.ts";
+export { INSTRUMENT_RANGES, type InstrumentRange } from "./schema/instrument.ts";
 export * from "./signed.ts";

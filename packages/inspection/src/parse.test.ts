@@ -324,6 +324,7 @@ describe("migrations", () => {
       })(),
       after: { ...smallestFile(), version: 2 },
     },
+    2: { before: { ...smallestFile(), version: 2 }, after: { ...smallestFile(), version: 3 } },
   };
 
   test.each(["inspectedOn", "visits"] as const)(

@@ -3,7 +3,7 @@ import { answerIssues } from "./answers.ts";
 import { deeperThan } from "./depth.ts";
 import { droppedMembers } from "./dropped.ts";
 import { bounded, schemaIssues, show } from "./issues.ts";
-import { MIGRATIONS } from "./migrations/index.ts";
+import { toToday } from "./migrations/index.ts";
 import { referenceIssues } from "./references.ts";
 import { repeatedMembers } from "./repeated.ts";
 import { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
@@ -95,13 +95,7 @@ function read(data: unknown, textIssues: () => readonly Issue[]): Parsed {
       ["version"],
     );
   }
-  const migrated: string[] = [];
-  let current: Record<string, unknown> = document;
-  for (const step of MIGRATIONS) {
-    if (current.version !== step.from) continue;
-    current = step.up(current);
-    migrated.push(step.what);
-  }
+  const { document: current, migrated } = toToday(document);
   const result = inspectionFile.safeParse(current);
   const issues = [
     ...textIssues(),

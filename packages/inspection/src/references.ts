@@ -1,5 +1,7 @@
 import type { Issue, Path } from "@good-grounds/core";
+import { duplicate, refer } from "./reference-issue.ts";
 import type { InspectionFile } from "./schema/file.ts";
+import { thingReferences } from "./things/references.ts";
 
 /** Ids that stand more than once among their kind, and references that lead nowhere, all of them, each with its path. */
 export function referenceIssues(file: InspectionFile): readonly Issue[] {
@@ -39,7 +41,7 @@ export function referenceIssues(file: InspectionFile): readonly Issue[] {
       }
     }
   }
-  issues.push(...feedingCycles(file));
+  issues.push(...feedingCycles(file), ...thingReferences(file));
 
   for (const [i, item] of file.inspected.entries()) {
     for (const [j, seen] of (item.observations ?? []).entries()) {
@@ -103,29 +105,9 @@ function unique(issues: Issue[], kind: string, rows: readonly { readonly id: str
   for (const [i, { id }] of rows.entries()) {
     const earlier = first.get(id);
     if (earlier === undefined) first.set(id, i);
-    else {
-      issues.push({
-        code: "duplicate-id",
-        path: [...path, i],
-        found: id,
-        expected: `an id that no other ${kind} has`,
-        advice: `entry ${earlier} has the same id; give one of them another`,
-      });
-    }
+    else issues.push(duplicate(id, [...path, i], kind, `entry ${earlier} has the same id`));
   }
   return new Set(first.keys());
-}
-
-function refer(issues: Issue[], known: ReadonlySet<string>, kind: string, id: string, path: Path): void {
-  if (known.has(id)) return;
-  const some = [...known].slice(0, 8).join(", ");
-  issues.push({
-    code: "unknown-reference",
-    path,
-    found: id,
-    expected: `the id of ${/^[aeiou]/.test(kind) ? "an" : "a"} ${kind} in this file`,
-    advice: known.size === 0 ? `no ${kind} is recorded; add it or remove this reference` : `known: ${some}`,
-  });
 }
 
 /** Boards that feed each other in a circle; the origin is never reached from them. */
@@ -178,6 +160,8 @@ function* takenReferences(file: InspectionFile): Generator<readonly [Path, "by" 
     [["boards"], file.boards],
     [["supply"], file.supply],
     [["conditions"], file.conditions],
+    [["things"], file.things],
+    ...file.observations.map(({ brings }, i): readonly [Path, unknown] => [["observations", i, "brings"], brings]),
   ];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     const [path, value] = next;

@@ -1,6 +1,7 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { forOthers } from "./for-others.ts";
+import { asVersion2 } from "./migrations/as-version-2.ts";
 import { printInspection } from "./print.ts";
 import type { InspectionFile } from "./schema/file.ts";
 
@@ -21,7 +22,18 @@ export function contentHash(file: InspectionFile): string {
 
 /** Every hash that a signature for this content may carry: today's first, then as earlier versions took it of the printed file. */
 export function contentHashes(file: InspectionFile): readonly string[] {
-  return [contentHash(file), hashOfText(printInspection({ ...file, signatures: [] }))];
+  const older = asVersion2({ ...file, signatures: [] });
+  return [
+    contentHash(file),
+    hashOfText(printInspection({ ...file, signatures: [] })),
+    // A file of version 2 that was signed stays signed when it is opened and written again.
+    ...(older === undefined ? [] : hashesOf(older)),
+  ];
+}
+
+function hashesOf(older: object): readonly string[] {
+  const { ownFigures: _, ...signed } = older as { readonly ownFigures?: unknown };
+  return [hashOfText(JSON.stringify(inOrder(signed))), hashOfText(`${JSON.stringify(older, null, 2)}\n`)];
 }
 
 function hashOfText(text: string): string {

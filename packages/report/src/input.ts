@@ -10,7 +10,7 @@ import type {
   ThenAndNow,
   Weighing,
 } from "@good-grounds/core";
-import type { Installation } from "@good-grounds/inspection";
+import type { WholeInstallation } from "@good-grounds/inspection";
 import type { RingDrawing } from "./drawings/ring.ts";
 import type { ReasonedObservation } from "./words/reasoning.ts";
 
@@ -51,7 +51,7 @@ export interface ReportMisfit extends Misfit {
 
 /** Everything a report is made from. Nothing else is looked up; nothing is judged again. */
 export interface ReportInput {
-  readonly installation: Installation;
+  readonly installation: WholeInstallation;
   readonly weighing: Weighing;
   readonly outcome: Outcome;
   readonly checks: readonly CheckLabel[];

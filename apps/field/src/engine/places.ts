@@ -1,4 +1,5 @@
 import type { Path } from "@good-grounds/core";
+import { THING_LISTS } from "../record/document.ts";
 
 /** Members of these lists are called by their id in a record. */
 const NAMED: ReadonlySet<string> = new Set([
@@ -11,6 +12,7 @@ const NAMED: ReadonlySet<string> = new Set([
   "rcds",
   "circuits",
   "observations",
+  ...THING_LISTS,
 ]);
 
 /** A place of a document as the record calls it: ["boards", 0, "circuits", 3] as "boards/cu/circuits/c4". */

@@ -32,6 +32,8 @@ export interface ReadingField extends FieldBase {
   readonly pointPath?: string;
   /** The function whose usual values it is held against, where they are not those of its own. */
   readonly usualOf?: KindId;
+  /** What it usually lies between, in the coherent unit, where that is not what its function usually shows. */
+  readonly usual?: readonly [low: number, high: number];
 }
 
 /** A field for one of a few words. */

@@ -1,4 +1,5 @@
 import type { Unit } from "@good-grounds/core";
+import type { InstrumentRange } from "@good-grounds/inspection";
 
 /** What an instrument shows in one of its functions. */
 export interface Kind {
@@ -35,3 +36,15 @@ export const KINDS = {
 } as const satisfies Readonly<Record<string, Kind>>;
 
 export type KindId = keyof typeof KINDS;
+
+/** What the keypad shows for each function of an instrument. */
+export const KIND_OF_RANGE: Readonly<Record<InstrumentRange, KindId>> = {
+  continuity: "continuity",
+  insulation: "insulation",
+  loop: "loop",
+  "fault-current": "fault-current",
+  "rcd-time": "time",
+  electrode: "electrode",
+  voltage: "voltage",
+  temperature: "temperature",
+};

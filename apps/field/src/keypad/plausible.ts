@@ -15,15 +15,21 @@ const SLIPS = [0.1, 10, 0.01, 100, 0.001, 1000];
 
 /**
  * Whether a reading may have slipped by a factor of ten, or is not what this function of an instrument usually shows.
- * It is only ever asked about. `expected` is what other readings lead to expect, in the coherent unit.
+ * It is only ever asked about. `expected` is what other readings lead to expect, in the coherent unit;
+ * `within` what this reading usually lies between, where that is not what the function usually shows.
  */
-export function doubtAbout(shown: string, id: KindId, expected: number | undefined): Doubt | undefined {
+export function doubtAbout(
+  shown: string,
+  id: KindId,
+  expected: number | undefined,
+  within: readonly [low: number, high: number] = KINDS[id].usual,
+): Doubt | undefined {
   const kind: Kind = KINDS[id];
   const written = parseWritten(shown, kind.unit);
   if ("code" in written || written.bound !== "exact") return undefined;
   const { value } = written;
   const near = (other: number) => expected === undefined || isNear(other, expected);
-  const usual = (other: number) => other >= kind.usual[0] && other <= kind.usual[1];
+  const usual = (other: number) => other >= within[0] && other <= within[1];
   if (usual(value) && near(value)) return undefined;
   if (expected === undefined || near(value)) return "unusual";
   // Far from what was expected, but no slip of the point explains it: that is for the checks to judge.

@@ -1,11 +1,13 @@
 import type { Value } from "../record/entry.ts";
 import type { Record as JobRecord } from "../record/record.ts";
-import { type Field, useField } from "../shell/job.ts";
+import { type Field, put, useField, useSession } from "../shell/job.ts";
 
 /** A place of the record, or a member within the one value that stands there: the operating time of a circuit's own RCD. */
 export interface Spot {
   readonly path: string;
   readonly inner?: readonly string[];
+  /** Written along with a value, so that what holds it is there: a new member of a list. */
+  readonly along?: readonly (readonly [path: string, value: Value])[];
 }
 
 export function spotId({ path, inner = [] }: Spot): string {
@@ -50,12 +52,13 @@ interface SpotField extends Field {
 
 /** What stands at a spot, and how to write it. */
 export function useSpot(spot: Spot): SpotField {
+  const session = useSession();
   const field = useField(spot.path);
-  const { inner = [] } = spot;
+  const { inner = [], along = [] } = spot;
   return {
     value: within(field.value, inner),
     standing: field.standing,
-    write: (value) => field.write(replaced(field.value, inner, value)),
+    write: (value) => put(session, ...along, [spot.path, replaced(field.value, inner, value)]),
     writeWhole: field.write,
   };
 }

@@ -76,7 +76,7 @@ export function useEntry(
     const tool = instrument === undefined ? {} : { with: instrument };
     write(field, { shown, at: momentNow(), ...by, ...tool });
     setEntered(field);
-    const about = doubtAbout(shown, field.usualOf ?? field.kind, field.expected);
+    const about = doubtAbout(shown, field.usualOf ?? field.kind, field.expected, field.usual);
     setDoubt(about === undefined ? undefined : { id: idOf(field), about });
     return about !== undefined;
   };

@@ -1,5 +1,19 @@
+import type { ThingKind } from "@good-grounds/inspection";
 import { type Entry, knewOf, type Value } from "./entry.ts";
 import type { Record as JobRecord } from "./record.ts";
+
+/** The lists of things in an inspection file; every thing is called by its id. */
+export const THING_LISTS = [
+  "places",
+  "enclosures",
+  "sections",
+  "joints",
+  "supplementaryBonds",
+  "electrodes",
+  "loads",
+  "surgeDevices",
+  "arcDevices",
+] as const satisfies readonly ThingKind[];
 
 /**
  * Places whose members are named in the record and stand as a list in the inspection file. `named`: the name is the
@@ -21,9 +35,11 @@ const LISTS: readonly { readonly path: string; readonly named: boolean }[] = [
   { path: "boards/*/circuits", named: true },
   { path: "boards/*/circuits/*/readings/crossLineNeutral", named: false },
   { path: "boards/*/circuits/*/readings/crossLineCpc", named: false },
+  ...THING_LISTS.map((list) => ({ path: `things/${list}`, named: true })),
   { path: "inspected", named: false },
   { path: "observations", named: true },
   { path: "observations/*/photographs", named: false },
+  { path: "observations/*/things", named: false },
   { path: "standingViews", named: false },
   { path: "photographs", named: false },
   { path: "signatures", named: false },
@@ -48,6 +64,7 @@ const WHOLE: readonly string[] = [
   "boards/*/circuits/*/cable/*",
   "boards/*/circuits/*/readings/*",
   "boards/*/circuits/*/liveBeforeContinuity",
+  "things/*/*/resistance",
   "observations/*/choice",
   "observations/*/madeSafe",
   "observations/*/facts/*",

@@ -60,7 +60,6 @@ export const UNNAMED = {
   board: "board without a name",
   designation: "–",
   description: "not described yet",
-  text: "not written yet",
 } as const;
 
 function capital(text: string): string {

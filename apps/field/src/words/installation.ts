@@ -285,6 +285,7 @@ export const SUPPLY = {
     origin: "At the origin, live",
     isolated: "At the origin, installation isolated",
     bonding: "Main bonding, dead",
+    further: "Further readings",
   },
   ze: "Ze",
   zeHint: "earthing conductor off",

@@ -2,7 +2,6 @@ import {
   CIRCUIT_LOADS,
   type CircuitLoad,
   type Fact,
-  fact,
   factNotKnown,
   isKnownFact,
   type Judgement,
@@ -51,14 +50,15 @@ export const additionalProtection = check({
   needs,
   gather(circuit, installation) {
     const { load, socketOutlets } = circuit;
-    const use = installation.file.brief.use;
-    if (isKnownFact(load) && !wanted(load.word, use) && !(isKnownFact(socketOutlets) && socketOutlets.word)) {
+    const { use } = installation;
+    const bySockets = isKnownFact(socketOutlets) && socketOutlets.word;
+    if (isKnownFact(load) && !bySockets && !mayBeWanted(load.word, use)) {
       return doesNotArise("today's edition does not ask it by what this circuit supplies", load);
     }
     const { rcd, residual, rcdTest, delay } = asAnswers(residualsBefore(circuit));
     return {
       load,
-      use: fact(ASKED.use, use, ["brief", "use"]),
+      use,
       rcd,
       residual,
       rcdTest,
@@ -68,7 +68,8 @@ export const additionalProtection = check({
   },
   conclude(given, reckon) {
     const { load, use, rcd } = given;
-    if (!isKnownFact(load) || !isKnownFact(use)) {
+    // Of lights alone it depends on the premises whether an RCD is asked.
+    if (!isKnownFact(load) || (load.word === "lighting" && !isKnownFact(use))) {
       return concluded(reckon.settled(QUESTION.additionalProtection, "not-known", "", load, use));
     }
     if (!isKnownFact(rcd)) return concluded(reckon.settled(QUESTION.additionalProtection, "not-known", "", rcd, load));
@@ -178,9 +179,12 @@ export const additionalProtection = check({
 
 const WANTED: ReadonlySet<CircuitLoad> = new Set(["socket-outlets", "mixed", "shower", "vehicle-charging"]);
 
-function wanted(load: CircuitLoad, use: PremisesUse): boolean {
+/** Whether it is asked by what the circuit supplies, or may be for all that is known of the premises. */
+function mayBeWanted(load: CircuitLoad, use: Fact<PremisesUse>): boolean {
   if (WANTED.has(load)) return true;
-  return load === "lighting" && (use === "dwelling" || use === "house-in-multiple-occupation");
+  return (
+    load === "lighting" && (!isKnownFact(use) || use.word === "dwelling" || use.word === "house-in-multiple-occupation")
+  );
 }
 
 /** One RCD that is sensitive, has no delay and works is enough, wherever it stands before the circuit. */

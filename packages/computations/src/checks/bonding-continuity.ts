@@ -1,7 +1,8 @@
-import { assumed, CONDUCTOR_MATERIALS, isKnownFact, TERM } from "@good-grounds/core";
+import { assumed, CONDUCTOR_MATERIALS, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { source } from "@good-grounds/tables";
-import { check, concluded, doesNotArise } from "../check.ts";
+import { check, concluded } from "../check.ts";
+import { bondNotAsked } from "../circuits/bond-not-asked.ts";
 import { perMetre } from "../circuits/conductor-expectation.ts";
 import { withLastDigit } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
@@ -24,9 +25,8 @@ export const bondingContinuity = check({
     length: asksQuantity(TERM.length, "12 m"),
   },
   gather(bond) {
-    if (isKnownFact(bond.extraneous) && !bond.extraneous.word) {
-      return doesNotArise("not an extraneous-conductive-part", bond.extraneous);
-    }
+    const notAsked = bondNotAsked(bond);
+    if (notAsked !== undefined) return notAsked;
     return { resistance: bond.resistance, bond: bond.size, material: bond.material, length: bond.length };
   },
   conclude({ resistance, bond, material, length }, reckon) {

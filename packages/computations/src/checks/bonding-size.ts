@@ -11,7 +11,8 @@ import {
 } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { cpcBySelection, mainBondingOther, mainBondingPme, notTabulated } from "@good-grounds/tables";
-import { check, concluded, doesNotArise } from "../check.ts";
+import { check, concluded } from "../check.ts";
+import { bondNotAsked } from "../circuits/bond-not-asked.ts";
 import { QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
 
@@ -38,9 +39,8 @@ export const bondingSize = check({
   regulations: ["411.3.1.2", "544.1.1"],
   needs,
   gather(bond, { supply }) {
-    if (isKnownFact(bond.extraneous) && !bond.extraneous.word) {
-      return doesNotArise("not an extraneous-conductive-part", bond.extraneous);
-    }
+    const notAsked = bondNotAsked(bond);
+    if (notAsked !== undefined) return notAsked;
     return {
       extraneous: bond.extraneous,
       connected: bond.connected,

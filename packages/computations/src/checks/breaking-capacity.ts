@@ -2,15 +2,18 @@ import {
   DEVICE_STANDARDS,
   DEVICE_TYPES,
   FAULT_CURRENT_METHODS,
+  factNotKnown,
   isKnown,
   isKnownFact,
   type Judgement,
+  notKnown,
   type Reckoner,
   TERM,
 } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import { check, concluded } from "../check.ts";
 import { faultAtBoard, greatestFault } from "../circuits/fault-at-board.ts";
+import { isFedFromUnknown } from "../circuits/fed-from.ts";
 import { NO_CONDITIONAL_RATING } from "../circuits/no-conditional-rating.ts";
 import { ownBreakingCapacity } from "../circuits/own-breaking-capacity.ts";
 import { ASKED, QUESTION } from "../matters.ts";
@@ -32,6 +35,12 @@ const needs = {
   oneMake: asksYesNo(MATTER.oneMake),
 };
 
+/** What stands ahead of a board of which nobody recorded whence it is fed. */
+const NO_DEVICE_AHEAD = Object.freeze({
+  standard: factNotKnown(MATTER.deviceStandard, ["fedFrom"]),
+  rated: notKnown(TERM.ratedCurrent, ["fedFrom"]),
+});
+
 /**
  * Whether a device can break the prospective fault current at its board, as a band: by its own breaking capacity Icn,
  * or by the conditional rating of the assembly, which holds only behind the named device and for devices of the
@@ -48,7 +57,7 @@ export const breakingCapacity = check({
   gather(circuit, installation) {
     const { board, device } = circuit;
     const rating = board.conditionalRating;
-    const ahead = board.feeder?.device ?? installation.supply.device;
+    const ahead = isFedFromUnknown(board) ? NO_DEVICE_AHEAD : (board.feeder?.device ?? installation.supply.device);
     return {
       ...faultAtBoard(board, installation),
       phases: isKnownFact(board.phases) ? board.phases : installation.supply.phases,

@@ -2,7 +2,6 @@ import {
   assumed,
   type CircuitLoad,
   type Evidence,
-  fact,
   isKnown,
   isKnownFact,
   notKnown,
@@ -57,9 +56,10 @@ export const maximumDemand = check({
       const kind: CircuitLoad = isKnownFact(circuit.load) ? circuit.load.word : "fixed-equipment";
       groups.get(diversityLoad(kind))?.push(loadOf(circuit, kind));
     }
-    const { supply, file } = installation;
+    const { supply, use } = installation;
+    for (const missing of notListed(installation)) groups.get("standard-circuits")?.push(missing);
     return {
-      use: fact(ASKED.use, file.brief.use, ["brief", "use"]),
+      use,
       phases: supply.phases,
       ...(Object.fromEntries(groups) as Record<DiversityLoad, Evidence<"ampere">[]>),
       stated: supply.statedDemand,
@@ -172,10 +172,21 @@ function loadOf(circuit: Circuit, kind: CircuitLoad): Evidence<"ampere"> {
   return assumed(TERM.demandPart, device.rated.value, why, [0, device.rated.high]);
 }
 
+/** What stands for circuits that nobody listed: a load that is not known, so that no sum is taken without them. */
+function notListed({ boards, boardsListed }: Installation): readonly Evidence<"ampere">[] {
+  return [boardsListed, ...boards.map(({ circuitsListed }) => circuitsListed)].flatMap((listed) =>
+    isKnownFact(listed) ? [] : [notKnown(TERM.demandPart, listed.detail.path)],
+  );
+}
+
 /** The switch at the origin, or that of the first board fed from the supply. */
 function mainSwitch({ supply, boards }: Installation): Evidence<"ampere"> {
   if (isKnown(supply.mainSwitchRated)) return supply.mainSwitchRated;
-  return boards.find((board) => board.feeder === undefined)?.mainSwitchRated ?? supply.mainSwitchRated;
+  const first = boards.find(({ atOrigin }) => !isKnownFact(atOrigin) || atOrigin.word);
+  if (first === undefined) return supply.mainSwitchRated;
+  // A board of which nobody recorded whence it is fed may be the first or not.
+  if (!isKnownFact(first.atOrigin)) return notKnown(TERM.ratedSwitch, first.atOrigin.detail.path);
+  return first.mainSwitchRated;
 }
 
 function demandOf(given: Given<typeof needs>, reckon: Reckoner): Evidence<"ampere"> {

@@ -1,5 +1,6 @@
 import { type Evidence, isKnown, type Matter, type Remark, TERM } from "@good-grounds/core";
 import { check, concluded } from "../check.ts";
+import { isAtOrigin } from "../circuits/fed-from.ts";
 import { ONLY_AT_THE_CEILING, withInstrumentDoubt, withUsualDoubt } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
 import { asksReading } from "../need.ts";
@@ -26,7 +27,7 @@ export const zsAgreement = check({
   gather: (circuit, installation) => ({
     zs: circuit.readings.zs,
     zdb: circuit.board.zdb,
-    ze: circuit.board.feeder === undefined ? installation.supply.ze : circuit.board.zdb,
+    ze: isAtOrigin(circuit.board) ? installation.supply.ze : circuit.board.zdb,
     r1r2: circuit.readings.r1r2,
   }),
   conclude({ zs, zdb, ze, r1r2 }, reckon) {

@@ -6,12 +6,14 @@ import {
   fact,
   isKnown,
   isKnownFact,
+  notKnown,
   type Reckoner,
   TERM,
 } from "@good-grounds/core";
 import type { Board, Installation } from "@good-grounds/inspection";
 import { source } from "@good-grounds/tables";
 import { ASKED } from "../matters.ts";
+import { isAtOrigin, isFedFromUnknown } from "./fed-from.ts";
 
 /** The prospective fault current that stands for a board, and where it was measured. */
 export interface FaultAtBoard {
@@ -22,15 +24,24 @@ export interface FaultAtBoard {
 
 /** The board's own reading; without one, that of the nearest place towards the origin, which is an upper limit. */
 export function faultAtBoard(board: Board, { supply }: Installation): FaultAtBoard {
+  let top = board;
   for (let at: Board | undefined = board; at !== undefined; at = at.feeder?.board) {
+    top = at;
     if (!isKnown(at.faultCurrent)) continue;
     const { faultCurrent, faultCurrentMethod: method } = at;
     return { faultCurrent, method, measuredHere: at === board ? HERE : NEARER };
   }
-  // A board beside the origin sees the origin's fault current, less what the tails take off.
   const { faultCurrent, faultCurrentMethod: method } = supply;
+  // Where nobody recorded whence a board is fed, nobody knows that the origin's fault current is its upper limit.
+  if (isFedFromUnknown(top))
+    return {
+      faultCurrent: notKnown(TERM.measuredFaultCurrent, top.atOrigin.detail.path),
+      method,
+      measuredHere: NEARER,
+    };
+  // A board beside the origin sees the origin's fault current, less what the tails take off.
   const recorded = isKnown(faultCurrent) ? faultCurrent : board.faultCurrent;
-  return { faultCurrent: recorded, method, measuredHere: board.feeder === undefined ? HERE : NEARER };
+  return { faultCurrent: recorded, method, measuredHere: isAtOrigin(board) ? HERE : NEARER };
 }
 
 const HERE = fact(ASKED.measuredHere, true, []);

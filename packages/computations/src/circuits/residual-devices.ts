@@ -54,13 +54,18 @@ export function residualsBefore(circuit: Circuit): ResidualsBefore {
   let there: Fact<boolean> | undefined;
   const devices: ResidualBefore[] = [];
   for (let at: Circuit | undefined = circuit; at !== undefined; at = at.board.feeder) {
-    const { present, devices: here } = at.residual;
-    if (here.length > 0) there ??= present;
+    const { present, devices: here, unseen } = at.residual;
+    if (here.length > 0 || unseen !== undefined) there ??= present;
+    if (unseen !== undefined) devices.push(notLookedAt(unseen.detail));
     if (!isKnownFact(present)) {
       open ??= present;
       devices.push(notLookedAt(present.detail));
     }
     for (const device of here) devices.push(beforeOf(device));
+    const { atOrigin } = at.board;
+    if (isKnownFact(atOrigin)) continue;
+    open ??= factNotKnown(MATTER.rcdPresent, atOrigin.detail.path);
+    devices.push(notLookedAt(atOrigin.detail));
   }
   if (there !== undefined) return { present: there, devices };
   return { present: open ?? circuit.residual.present, devices: [] };

@@ -14,9 +14,11 @@ export function standsUnderTable411(circuit: Circuit, installation: Installation
   }
   if (!isExact(device.rated)) return factNotKnown(ASKED.underTable411, [...path, "device", "rated"]);
   if (!isKnownFact(shape)) return factNotKnown(ASKED.underTable411, [...path, "shape"]);
+  const { edition } = installation;
+  if (edition === undefined) return factNotKnown(ASKED.edition, ["edition"]);
   const ratedCurrent = device.rated.value;
-  const withSockets = fallsUnderTable411(installation.edition, { ratedCurrent, socketOutlets: true });
-  const withoutSockets = fallsUnderTable411(installation.edition, { ratedCurrent, socketOutlets: false });
+  const withSockets = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: true });
+  const withoutSockets = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: false });
   const rating = device.rated.kind === "seen" ? device.rated.detail.text : `${ratedCurrent} A`;
   if (withSockets === withoutSockets)
     return fact(ASKED.underTable411, withSockets, shape.detail.path, `final circuit, ${rating}`);

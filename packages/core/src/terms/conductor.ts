@@ -18,6 +18,7 @@ export const CONDUCTOR = {
   area: term("area", "cross-sectional area", "S", "square-millimetre"),
   length: term("length", "length of the cable", "L", "metre"),
   depthInWall: term("depth-in-wall", "depth of the cable behind the surface of the wall", "", "metre"),
+  surgeLeads: term("surge-leads", "length of the leads of a surge protective device", "L", "metre"),
   ringLength: term("ring-length", "length of the ring", "L", "metre"),
   expectedLength: term("expected-length", "length that the resistance stands for", "R/r", "metre"),
   testTemperature: term("test-temperature", "conductor temperature during the test", "θ", "celsius"),

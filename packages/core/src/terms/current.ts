@@ -45,6 +45,7 @@ export const CURRENT = {
   demandPart: term("demand-part", "part of the demand", "I", "ampere"),
   ratedSwitch: term("rated-switch", "rated current of the main switch", "In", "ampere"),
   current: term("current", "current", "I", "ampere"),
+  ratedPower: term("rated-power", "rated power of the load", "P", "watt"),
   disconnectionTime: term("permitted-disconnection-time", "permitted disconnection time", "t,max", "second"),
   operatingTime: term("operating-time", "time in which the device operates", "t", "second"),
   rcdTime: term("rcd-time", "measured RCD operating time at IΔn", "tΔ", "second"),

@@ -4,6 +4,7 @@ import { term } from "./term.ts";
 export const VOLTAGE = {
   nominalVoltage: term("nominal-voltage", "nominal voltage to earth", "U0", "volt"),
   measuredVoltage: term("measured-voltage", "measured supply voltage", "U", "volt"),
+  neutralEarthVoltage: term("neutral-earth-voltage", "measured voltage between neutral and earth", "UN-PE", "volt"),
   leastVoltage: term("least-voltage", "lower limit of the supply voltage", "U,min", "volt"),
   greatestVoltage: term("greatest-voltage", "upper limit of the supply voltage", "U,max", "volt"),
   loopVoltage: term("loop-voltage", "voltage taken for the fault loop", "U0·Cmin", "volt"),

@@ -5,3 +5,4 @@ export * from "./device.ts";
 export * from "./emergency.ts";
 export * from "./premises.ts";
 export * from "./supply.ts";
+export * from "./things/index.ts";

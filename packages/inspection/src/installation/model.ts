@@ -1,45 +1,80 @@
 import type {
-  CableKind,
+  ButtonResult,
   CircuitLoad,
   CircuitShape,
-  ConductorMaterial,
-  CpcArrangement,
   DeviceStandard,
-  DeviceType,
   EarthingSystem,
-  EditionId,
   Evidence,
   Fact,
-  FaultCurrentMethod,
   Grouping,
-  Insulation,
+  Nation,
   Path,
-  RcdDelay,
-  RcdStandard,
-  RcdType,
+  PremisesUse,
   ReferenceMethod,
+  Tenure,
+  UnknownFact,
 } from "@good-grounds/core";
-import type { InspectionFile } from "../schema/file.ts";
+import type { BOARD_READINGS } from "../fields/board-readings.ts";
+import type { BOND, BOND_READINGS, BONDED_PART } from "../fields/bonding.ts";
+import type { CABLE_MAKE, CABLE_RUN, CABLE_SURROUNDED } from "../fields/cable.ts";
+import type { CIRCUIT_READINGS } from "../fields/circuit-readings.ts";
+import type { conductorFields } from "../fields/conductor.ts";
+import type { OVERCURRENT_DEVICE, RESIDUAL_DEVICE, RESIDUAL_STATE } from "../fields/device.ts";
+import type { LeavesOf } from "../fields/field.ts";
+import type { SUPPLY_READINGS } from "../fields/supply-readings.ts";
+import type { DraftFile } from "../schema/draft.ts";
+import type { Things } from "./things.ts";
+
+/** A list of the file. */
+type ListOf<K extends keyof DraftFile> = NonNullable<DraftFile[K]>;
+
+/** An observation as far as it was written down. */
+export type ObservationEntry = ListOf<"observations">[number];
 
 /**
  * An inspection file resolved for judging: references followed, every value an evidence leaf that knows its place in
  * the file. What was not recorded is a leaf that is not known; nothing is absent and nothing is made up.
  */
-export interface Installation {
-  readonly file: InspectionFile;
-  readonly edition: EditionId;
+export interface Installation<F extends DraftFile = DraftFile> {
+  /** What was resolved: for those who print or hand on what was written. Whatever judges reads the evidence. */
+  readonly file: F;
+  /** The edition the report is made to; undefined where none was chosen yet. */
+  readonly edition: F["edition"];
+  /** The number of the inspection; undefined where none was given. */
+  readonly id: F["id"];
+  /** Lines of the address of the premises; none where none was recorded. */
+  readonly address: readonly string[];
+  /** The day by which the next inspection is due, where the inspector named one. */
+  readonly nextInspectionBy: string | undefined;
+  readonly use: Fact<PremisesUse>;
+  readonly nation: Fact<Nation>;
+  readonly tenure: Fact<Tenure>;
+  /** The date of inspection, as a calendar day; undefined where it is not recorded. */
+  readonly inspectedOn: F["inspectedOn"];
+  readonly visits: ListOf<"visits">;
+  readonly instruments: ListOf<"instruments">;
+  /** What was stated in words and choices; empty where nothing was. */
+  readonly observations: ListOf<"observations">;
+  /** Not known where nobody recorded whether there are any. */
+  readonly observationsListed: Fact<boolean>;
+  readonly standingViews: ListOf<"standingViews">;
+  readonly inspected: ListOf<"inspected">;
+  readonly earthingOff: ListOf<"earthingOff">;
+  /** What the inspector wrote to checks of their own figures. */
+  readonly ownFigures: ListOf<"ownFigures">;
+  readonly decisionRule: DraftFile["decisionRule"];
   readonly supply: Supply;
   readonly boards: readonly Board[];
+  /** Not known where nobody recorded which boards there are, or where one could not be read. */
+  readonly boardsListed: Fact<boolean>;
   /** Every circuit of every board, in the order of the file. */
   readonly circuits: readonly Circuit[];
+  /** Things listed one by one, and those that observations bring in. */
+  readonly things: Things;
 }
 
-export interface OvercurrentDevice {
+export interface OvercurrentDevice extends LeavesOf<typeof OVERCURRENT_DEVICE> {
   readonly path: Path;
-  readonly standard: Fact<DeviceStandard>;
-  readonly type: Fact<DeviceType>;
-  readonly rated: Evidence<"ampere">;
-  readonly breakingCapacity: Evidence<"ampere">;
   /** Energy limiting class from the label, "1" to "3". */
   readonly energyClass: Fact<"1" | "2" | "3">;
   /** Let-through energy from the maker, where held. */
@@ -47,25 +82,19 @@ export interface OvercurrentDevice {
   readonly letThroughFrom: string | undefined;
 }
 
-export interface ResidualDevice {
+export interface ResidualDevice extends LeavesOf<typeof RESIDUAL_DEVICE>, LeavesOf<typeof RESIDUAL_STATE> {
   readonly path: Path;
   readonly id: string | undefined;
-  readonly standard: Fact<RcdStandard>;
-  readonly type: Fact<RcdType>;
-  readonly delay: Fact<RcdDelay>;
-  readonly rated: Evidence<"ampere">;
-  readonly residual: Evidence<"ampere">;
   readonly timeAtRated: Evidence<"second">;
   readonly timeAtFive: Evidence<"second">;
-  readonly button: Fact<"trips" | "does-not-trip">;
-  readonly servesWholeBoard: boolean;
+  readonly button: Fact<ButtonResult>;
+  /** Undefined where it is not recorded which circuits the device serves. */
+  readonly servesWholeBoard: boolean | undefined;
+  /** Why it cannot be tested, as written down. */
+  readonly whyNotTested: string | undefined;
 }
 
-export interface Conductor {
-  readonly size: Evidence<"square-millimetre">;
-  readonly material: Fact<ConductorMaterial>;
-  readonly length: Evidence<"metre">;
-}
+export type Conductor = LeavesOf<ReturnType<typeof conductorFields>>;
 
 export interface EarthingConductor extends Conductor {
   readonly path: Path;
@@ -74,31 +103,24 @@ export interface EarthingConductor extends Conductor {
   readonly mechanicallyProtected: Fact<boolean>;
 }
 
-export interface BondingConductor extends Conductor {
+export interface BondingConductor
+  extends Conductor,
+    LeavesOf<typeof BONDED_PART>,
+    LeavesOf<typeof BOND>,
+    LeavesOf<typeof BOND_READINGS> {
   readonly path: Path;
   readonly id: string;
-  readonly to: InspectionFile["supply"]["bonding"][number]["to"];
-  readonly extraneous: Fact<boolean>;
-  readonly connected: Fact<boolean>;
-  readonly resistance: Evidence<"ohm">;
+  /** Undefined where it is not recorded. */
+  readonly to: NonNullable<NonNullable<DraftFile["supply"]>["bonding"]>[number]["to"];
 }
 
-export interface Supply {
+export interface Supply extends LeavesOf<typeof SUPPLY_READINGS> {
   readonly path: Path;
   readonly earthing: Fact<EarthingSystem>;
   /** "1" or "3". */
   readonly phases: Fact<"1" | "3">;
   readonly public: Fact<boolean>;
   readonly nominalVoltage: Evidence<"volt">;
-  readonly voltage: Evidence<"volt">;
-  readonly ze: Evidence<"ohm">;
-  readonly ra: Evidence<"ohm">;
-  readonly lineNeutralLoop: Evidence<"ohm">;
-  readonly faultCurrent: Evidence<"ampere">;
-  readonly faultCurrentMethod: Fact<FaultCurrentMethod>;
-  readonly earthFaultCurrent: Evidence<"ampere">;
-  readonly polarity: Fact<"correct" | "incorrect">;
-  readonly phaseSequence: Fact<"correct" | "incorrect">;
   readonly device: OvercurrentDevice;
   readonly tails: Conductor;
   readonly neutral: Conductor;
@@ -116,70 +138,40 @@ export interface ConditionalRating {
   readonly devicesOfOneMake: Fact<boolean>;
 }
 
-export interface Board {
+export interface Board extends LeavesOf<typeof BOARD_READINGS> {
   readonly path: Path;
   readonly id: string;
   readonly name: string;
-  /** The circuit that feeds it; undefined when fed from the supply. */
+  /** The circuit that feeds it; undefined when it is fed from the supply or nobody recorded from where. */
   readonly feeder: Circuit | undefined;
+  readonly atOrigin: Fact<boolean>;
+  /** Not known where nobody recorded which circuits there are; a board may also have none. */
+  readonly circuitsListed: Fact<boolean>;
   readonly phases: Fact<"1" | "3">;
+  readonly enclosure: Fact<"metal" | "non-combustible" | "combustible" | "wood-backed">;
+  readonly mainSwitchPoles: Fact<"1" | "2" | "3" | "4">;
   readonly rcds: readonly ResidualDevice[];
-  readonly zdb: Evidence<"ohm">;
-  readonly faultCurrent: Evidence<"ampere">;
-  readonly faultCurrentMethod: Fact<FaultCurrentMethod>;
-  readonly polarity: Fact<"correct" | "incorrect">;
-  readonly phaseSequence: Fact<"correct" | "incorrect">;
-  /** All circuits of the board measured together. */
-  readonly insulationLiveLive: Evidence<"ohm">;
-  readonly insulationLiveEarth: Evidence<"ohm">;
+  /** How many RCDs that serve several circuits are listed; not known where nobody recorded whether there are any. */
+  readonly rcdsListed: Fact<"none" | "one" | "several">;
   readonly mainSwitchRated: Evidence<"ampere">;
   readonly conditionalRating: ConditionalRating | undefined;
   readonly circuits: readonly Circuit[];
 }
 
-export interface Cable {
+export interface Cable
+  extends LeavesOf<typeof CABLE_MAKE>,
+    LeavesOf<typeof CABLE_RUN>,
+    LeavesOf<typeof CABLE_SURROUNDED> {
   readonly path: Path;
-  readonly kind: Fact<CableKind>;
-  readonly insulation: Fact<Insulation>;
-  readonly material: Fact<ConductorMaterial>;
-  readonly line: Evidence<"square-millimetre">;
-  readonly neutral: Evidence<"square-millimetre">;
-  readonly cpc: Evidence<"square-millimetre">;
-  readonly cpcArrangement: Fact<CpcArrangement>;
   readonly cores: number | undefined;
   /** Every method the route may have; empty when none was recorded. */
   readonly methods: readonly Fact<ReferenceMethod>[];
-  readonly length: Evidence<"metre">;
-  readonly ambient: Evidence<"celsius">;
   readonly grouping: Fact<Grouping>;
   readonly groupedCircuits: Evidence<"ratio">;
-  readonly surroundedByInsulation: Evidence<"metre">;
 }
 
-export interface RingPoint {
-  readonly point: string;
-  readonly reading: Evidence<"ohm">;
-}
-
-export interface CircuitReadings {
+export interface CircuitReadings extends LeavesOf<typeof CIRCUIT_READINGS> {
   readonly path: Path;
-  readonly temperature: Evidence<"celsius">;
-  readonly r1: Evidence<"ohm">;
-  readonly rn: Evidence<"ohm">;
-  readonly r2: Evidence<"ohm">;
-  readonly crossLineNeutral: readonly RingPoint[];
-  readonly crossLineCpc: readonly RingPoint[];
-  readonly r1r2: Evidence<"ohm">;
-  readonly r2Only: Evidence<"ohm">;
-  readonly insulationVoltage: Fact<"250 V" | "500 V" | "1000 V">;
-  readonly insulationLiveLive: Evidence<"ohm">;
-  readonly insulationLiveEarth: Evidence<"ohm">;
-  /** The circuit's neutral against the neutrals of all others. */
-  readonly insulationBetweenNeutrals: Evidence<"ohm">;
-  readonly polarity: Fact<"correct" | "incorrect">;
-  readonly zs: Evidence<"ohm">;
-  readonly faultCurrent: Evidence<"ampere">;
-  readonly leakage: Evidence<"ampere">;
 }
 
 /** Which residual current devices stand before a circuit. */
@@ -188,6 +180,8 @@ export interface ResidualProtection {
   readonly present: Fact<boolean>;
   /** Devices in the way of the circuit's current within its own board, nearest to the circuit first. */
   readonly devices: readonly ResidualDevice[];
+  /** A device that the circuit names and of which nothing is recorded; undefined where there is none. */
+  readonly unseen: UnknownFact | undefined;
 }
 
 export interface Circuit {

@@ -1,7 +1,9 @@
-import { DEVICE_STANDARDS, FAULT_CURRENT_METHODS } from "@good-grounds/core";
+import { DEVICE_STANDARDS } from "@good-grounds/core";
 import * as z from "zod";
+import { BOARD_READINGS } from "../fields/board-readings.ts";
+import { shapeOf } from "../fields/field.ts";
 import { circuit } from "./circuit.ts";
-import { id, line, paragraph, reading, sharedMisfits, stated, statedQuantity } from "./common.ts";
+import { id, line, paragraph, sharedMisfits, stated, statedQuantity } from "./common.ts";
 import { mainSwitch, residualDevice } from "./device.ts";
 
 export const board = z.strictObject({
@@ -18,7 +20,6 @@ export const board = z.strictObject({
     .array(residualDevice.extend({ id, serves: z.enum(["whole-board", "listed"]) }))
     .max(60)
     .optional(),
-  surgeProtection: stated(z.enum(["fitted", "not-fitted"])).optional(),
   /** Conditional short-circuit rating of the assembly, and the upstream device it is tied to. */
   conditionalRating: z
     .strictObject({
@@ -30,24 +31,7 @@ export const board = z.strictObject({
       devicesOfOneMake: stated(z.boolean()).optional(),
     })
     .optional(),
-  readings: z
-    .strictObject({
-      zdb: reading("ohm", "earth fault loop impedance at the board").optional(),
-      faultCurrent: reading("ampere", "prospective fault current at the board").optional(),
-      faultCurrentMethod: stated(z.enum(FAULT_CURRENT_METHODS)).optional(),
-      polarity: stated(z.enum(["correct", "incorrect"])).optional(),
-      phaseSequence: stated(z.enum(["correct", "incorrect"])).optional(),
-      /** All circuits of the board measured together, everything switched on and connected as usual for the test. */
-      insulationLiveLive: reading(
-        "ohm",
-        "insulation resistance between live conductors, all circuits together",
-      ).optional(),
-      insulationLiveEarth: reading(
-        "ohm",
-        "insulation resistance between live conductors and earth, all circuits together",
-      ).optional(),
-    })
-    .optional(),
+  readings: z.strictObject(shapeOf(BOARD_READINGS)).optional(),
   circuits: z.array(circuit).max(400),
   sharedMisfits,
   note: paragraph.optional(),

@@ -9,12 +9,13 @@ import { instrument } from "./instrument.ts";
 import { conclusion, observation, photograph, signature } from "./observation.ts";
 import { earthingOff, precaution } from "./safety.ts";
 import { supply } from "./supply.ts";
+import { things } from "./things.ts";
 
 /** The marker every inspection file carries, so that another kind of document is recognised as such. */
 export const FORMAT = "good-grounds-inspection";
 
 /** The version this program writes. Older ones are migrated; newer ones are refused. */
-export const VERSION = 2;
+export const VERSION = 3;
 
 /** An inspection: everything that was agreed, seen, measured, judged and signed on one job. */
 export const inspectionFile = z
@@ -48,6 +49,7 @@ export const inspectionFile = z
     limitations: z.array(limitation).max(200),
     supply,
     boards: z.array(board).min(1).max(200),
+    things: things.optional(),
     inspected: z
       .array(
         z.strictObject({

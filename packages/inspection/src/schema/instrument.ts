@@ -13,6 +13,7 @@ export const INSTRUMENT_RANGES = [
   "voltage",
   "temperature",
 ] as const;
+export type InstrumentRange = (typeof INSTRUMENT_RANGES)[number];
 
 export const instrument = z.strictObject({
   id,
@@ -30,3 +31,6 @@ export const instrument = z.strictObject({
     .max(60)
     .optional(),
 });
+
+/** An instrument as far as it was written down. */
+export type Instrument = Pick<z.infer<typeof instrument>, "accuracy"> & { readonly id?: string | undefined };

@@ -1,6 +1,7 @@
 import { CLASSIFICATIONS } from "@good-grounds/core";
 import * as z from "zod";
 import { day, id, line, moment, notKnown, paragraph } from "./common.ts";
+import { things } from "./things.ts";
 
 const sha256 = z.string().regex(/^[0-9a-f]{64}$/, "a SHA-256 as 64 digits 0 to 9 and a to f");
 
@@ -10,6 +11,16 @@ export const observation = z.strictObject({
   board: id.optional(),
   circuit: id.optional(),
   place: line,
+  /**
+   * The things it speaks of, by id: one of the file's things, a bonding conductor, or an RCD of the board named here or of
+   * the observation's own. `quantity`: how many of those that are alike.
+   */
+  things: z
+    .array(z.strictObject({ thing: id, board: id.optional(), quantity: z.int().min(1).max(10_000).optional() }))
+    .max(100)
+    .optional(),
+  /** Things that no schedule lists and that this observation brings in: a cupboard, a lid. */
+  brings: things.optional(),
   what: paragraph,
   /** The subject of the observation, which decides what facts are asked for. */
   topic: id.optional(),

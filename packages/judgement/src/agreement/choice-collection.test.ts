@@ -24,7 +24,7 @@ function inspection(
 ): InspectionFile {
   return {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id,
     edition: "2018+A4",
     inspectedOn: "2026-10-20",

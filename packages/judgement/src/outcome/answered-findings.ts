@@ -1,12 +1,11 @@
 import type { Finding, Judgement, Path, Weighing } from "@good-grounds/core";
-import type { InspectionFile, Installation } from "@good-grounds/inspection";
+import type { Installation, ObservationEntry as Observation } from "@good-grounds/inspection";
 import { partsNamed } from "../reasoning/observation-reasoning.ts";
 import type { ObservationReasoning } from "../reasoning/results.ts";
 import { findingsAbout, findingsAt, spokenOf } from "../reasoning/spoken-of/index.ts";
 import { judgementFor } from "../reasoning/worked/index.ts";
 import { isWrittenReason } from "./written-reason.ts";
 
-type Observation = InspectionFile["observations"][number];
 type Named = NonNullable<Observation["answers"]>[number];
 
 /**
@@ -25,7 +24,7 @@ export function answeredFindings(
 ): ReadonlySet<Finding> {
   const whole = new Set<Finding>();
   const parts = new Map<Finding, Set<Judgement>>();
-  for (const observation of installation.file.observations) {
+  for (const observation of installation.observations) {
     if (!isAnswer(observation)) continue;
     for (const named of observation.answers ?? [])
       for (const finding of namedFindings(named, observation, installation, weighing)) whole.add(finding);

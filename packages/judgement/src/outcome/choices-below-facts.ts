@@ -20,14 +20,14 @@ export function followsAtLeast({ reasoning, least: stands }: ObservationReasonin
 
 /** Every observation classified lower than its stated facts give. */
 export function choicesBelowFacts(
-  { file }: Installation,
+  { observations }: Installation,
   reasoned: readonly ObservationReasoning[],
 ): readonly ChoiceBelowFacts[] {
   return reasoned.flatMap((one) => {
     const follows = followsAtLeast(one);
     const { chosen, observation, path } = one;
     if (follows === null || chosen === null || ADMITS[chosen] >= ADMITS[follows]) return [];
-    const reason = file.observations.find(({ id }) => id === observation)?.choice?.reason;
+    const reason = observations.find(({ id }) => id === observation)?.choice?.reason;
     return [{ observation, path, follows, chosen, reason: isWrittenReason(reason) ? reason : null }];
   });
 }

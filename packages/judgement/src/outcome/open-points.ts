@@ -18,7 +18,6 @@ export function openPoints(
   reasoned: readonly ObservationReasoning[],
   below: readonly ChoiceBelowFacts[],
 ): readonly OpenPoint[] {
-  const { file } = installation;
   const points: OpenPoint[] = [
     ...earthingOff(installation),
     ...below.flatMap(({ path, follows, chosen, reason }): OpenPoint[] =>
@@ -28,7 +27,7 @@ export function openPoints(
     ...unclassified(installation, reasoned),
     ...unanswered(weighing, answeredFindings(installation, weighing, reasoned)),
     ...untested(installation, weighing),
-    ...uninspected(file),
+    ...uninspected(installation),
   ];
   return points
     .map((point) => [rank(point), point] as const)
@@ -36,17 +35,15 @@ export function openPoints(
     .map(([, point]) => point);
 }
 
-function earthingOff({ file }: Installation): readonly OpenPoint[] {
-  const places = (file.earthingOff ?? []).flatMap(({ on }, i): Path[] =>
-    on === undefined ? [["earthingOff", i]] : [],
-  );
+function earthingOff({ earthingOff: times }: Installation): readonly OpenPoint[] {
+  const places = times.flatMap(({ on }, i): Path[] => (on === undefined ? [["earthingOff", i]] : []));
   return places.length === 0 ? [] : [{ kind: "earthing-off", places }];
 }
 
 /** Observations without a classification, by what their facts already give. */
-function unclassified({ file }: Installation, reasoned: readonly ObservationReasoning[]): readonly OpenPoint[] {
+function unclassified({ observations }: Installation, reasoned: readonly ObservationReasoning[]): readonly OpenPoint[] {
   const places = new Map<"C1" | "C2" | null, Path[]>();
-  for (const [i, { id, choice }] of file.observations.entries()) {
+  for (const [i, { id, choice }] of observations.entries()) {
     if (choice !== undefined) continue;
     const one = reasoned.find(({ observation }) => observation === id);
     const least = one === undefined ? null : followsAtLeast(one);

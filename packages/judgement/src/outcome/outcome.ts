@@ -1,4 +1,4 @@
-import type { Classification, Outcome, Weighing } from "@good-grounds/core";
+import { type Classification, isKnownFact, type Outcome, type Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { EDITION } from "@good-grounds/tables";
 import type { ObservationReasoning } from "../reasoning/results.ts";
@@ -15,25 +15,30 @@ export function outcomeOf(
   weighing: Weighing,
   reasoned: readonly ObservationReasoning[],
 ): Outcome {
-  const { file } = installation;
-  const rule = EDITION[file.edition];
+  const { edition, observations } = installation;
+  // Without an edition only what every one of them calls unsatisfactory is so.
+  const rules = edition === undefined ? Object.values(EDITION) : [EDITION[edition]];
   const count: Record<Classification, number> = { C1: 0, C2: 0, C3: 0, FI: 0, none: 0 };
   const because: string[] = [];
   const open: string[] = [];
-  for (const { id, choice } of file.observations) {
+  for (const { id, choice } of observations) {
     if (choice === undefined) {
       open.push(id);
       continue;
     }
     count[choice.classification] += 1;
-    if (rule.unsatisfactory.includes(choice.classification)) because.push(id);
+    if (rules.every(({ unsatisfactory }) => unsatisfactory.includes(choice.classification))) because.push(id);
   }
   const below = choicesBelowFacts(installation, reasoned);
   const points = openPoints(installation, weighing, reasoned, below);
-  const outcome = because.length > 0 ? "unsatisfactory" : points.length > 0 ? "not-determined" : "satisfactory";
-  const remarks = count.FI > 0 ? [{ code: "further-investigation", words: rule.furtherInvestigation }] : [];
+  const isClear = points.length === 0 && edition !== undefined && isKnownFact(installation.observationsListed);
+  const outcome = because.length > 0 ? "unsatisfactory" : isClear ? "satisfactory" : "not-determined";
+  const remarks =
+    count.FI > 0 && edition !== undefined
+      ? [{ code: "further-investigation", words: EDITION[edition].furtherInvestigation }]
+      : [];
   return Object.freeze({
-    edition: file.edition,
+    edition: edition ?? null,
     outcome,
     because,
     count: Object.freeze(count),

@@ -1,14 +1,14 @@
 import type { OpenPoint } from "@good-grounds/core";
-import { type InspectionFile, ITEMS } from "@good-grounds/inspection";
+import { type Installation, ITEMS } from "@good-grounds/inspection";
 import { isWrittenReason } from "./written-reason.ts";
 
-type Answer = InspectionFile["inspected"][number];
+type Answer = Installation["inspected"][number];
 
 /**
  * Items of the inspection without an answer, and items that nobody verified. Limited with a written reason is an answer,
  * and is shown as a limitation, unless more items are limited than were looked at; so is "not applicable", with a reason where the item arises everywhere.
  */
-export function uninspected({ inspected }: InspectionFile): readonly OpenPoint[] {
+export function uninspected({ inspected }: Pick<Installation, "inspected">): readonly OpenPoint[] {
   const count = (...outcomes: readonly Answer["outcome"][]) =>
     inspected.filter(({ outcome }) => outcomes.includes(outcome)).length;
   const seen = count("in-order", "observed");

@@ -1,24 +1,24 @@
 import { type Classification, SEVERITIES, type Weighing } from "@good-grounds/core";
-import type { InspectionFile, Installation } from "@good-grounds/inspection";
+import type { Installation, ObservationEntry as Observation } from "@good-grounds/inspection";
 import { topicById } from "@good-grounds/topics";
 import { reasonAbout } from "./reason-about.ts";
 import type { ObservationReasoning, TopicReasoning } from "./results.ts";
 import type { Part } from "./spoken-of/index.ts";
 
-type Observation = InspectionFile["observations"][number];
-
 /** Reasons about every observation that names a topic. Topics that do not exist are placed faults of `topicIssues`. */
 export function reasonObservations(installation: Installation, weighing: Weighing): readonly ObservationReasoning[] {
-  const { file } = installation;
-  return file.observations.flatMap((observation, number) => {
+  const { edition } = installation;
+  // What an edition asks is not known without it; then nothing follows from the facts.
+  if (edition === undefined) return [];
+  return installation.observations.flatMap((observation, number) => {
     const topic = observation.topic === undefined ? undefined : topicById(observation.topic);
     if (topic === undefined) return [];
     const { board, circuit, facts: said = {} } = observation;
     const reasoned = reasonAbout({
       topic,
-      edition: file.edition,
+      edition,
       said,
-      positions: positionsOf(observation, file),
+      positions: positionsOf(observation, installation),
       at: { installation, weighing, board, circuit, parts: partsNamed(observation) },
     });
     const chosen = observation.choice?.classification ?? null;
@@ -41,7 +41,7 @@ export function partsNamed({ answers = [] }: Pick<Observation, "answers">): read
 }
 
 /** The observation's own positions over the firm's standing views. */
-function positionsOf({ topic, positions = {} }: Observation, { standingViews = [] }: InspectionFile) {
+function positionsOf({ topic, positions = {} }: Observation, { standingViews }: Installation) {
   const standing = standingViews.filter((view) => view.topic === topic).map(({ point, position }) => [point, position]);
   const own = Object.entries(positions).map(([point, { position }]) => [point, position]);
   return Object.fromEntries([...standing, ...own]);

@@ -1,1 +1,2 @@
+export { type DatedInstallation, isDated } from "./dated.ts";
 export { type ThenAndNowOptions, thenAndNow } from "./then-and-now.ts";

@@ -7,6 +7,7 @@ import {
   type Trend,
 } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
+import type { DatedInstallation } from "./dated.ts";
 import { type Divided, type Matching, matchCircuits } from "./match/match.ts";
 import { differenceOf, LEVEL } from "./readings/change.ts";
 import { circuitChanges, isAbsent, type Job } from "./readings/circuit.ts";
@@ -27,23 +28,21 @@ export interface ThenAndNowOptions {
  * Earlier ones in any order. Throws RangeError where one is not earlier.
  */
 export function thenAndNow(
-  now: Installation,
-  earlier: readonly Installation[],
+  now: DatedInstallation,
+  earlier: readonly DatedInstallation[],
   { level = LEVEL }: ThenAndNowOptions = {},
 ): ThenAndNow {
   const reckon = new Reckoner(true);
-  const today = now.file.inspectedOn;
-  if (earlier.some(({ file }) => file.inspectedOn >= today))
+  const today = now.inspectedOn;
+  if (earlier.some(({ inspectedOn }) => inspectedOn >= today))
     throw new RangeError("an earlier inspection has to be earlier");
-  const ordered = [...earlier].sort(
-    (a, b) => order(a.file.inspectedOn, b.file.inspectedOn) || order(a.file.id, b.file.id),
-  );
+  const ordered = [...earlier].sort((a, b) => order(a.inspectedOn, b.inspectedOn) || order(a.id ?? "", b.id ?? ""));
   const present: Job = { installation: now, doubt: new JobDoubt(now, "now") };
   const before = ordered.map((installation, i) => ({
     job: { installation, doubt: new JobDoubt(installation, String(i)) },
     matching: matchCircuits(installation, now),
   }));
-  const nextOn = now.file.conclusion?.nextInspection?.by ?? null;
+  const nextOn = now.nextInspectionBy ?? null;
   return {
     level,
     assurance: ASSURANCE,
@@ -55,7 +54,7 @@ export function thenAndNow(
 
 function against(past: Job, now: Job, matching: Matching, level: number, reckon: Reckoner): AgainstEarlier {
   const jobs = { past, now, boards: matching.boards };
-  const { file } = past.installation;
+  const { id, inspectedOn } = past.installation;
   const position = new Map(now.installation.circuits.map((circuit, i) => [circuit, i]));
   const same = matching.pairs.map(
     ({ past: a, now: b, confidence, because }): MatchedCircuits => ({
@@ -69,8 +68,8 @@ function against(past: Job, now: Job, matching: Matching, level: number, reckon:
   );
   const inOrder = matching.pairs.map((pair, i) => [position.get(pair.now) ?? 0, same[i] as MatchedCircuits] as const);
   return {
-    id: file.id,
-    inspectedOn: file.inspectedOn,
+    id: id ?? "",
+    inspectedOn,
     otherAddress: addressOf(past.installation) !== addressOf(now.installation),
     byNameOnly: matching.byNameOnly,
     circuits: [
@@ -106,7 +105,7 @@ function trendsOf(
   nextOn: string | null,
   reckon: Reckoner,
 ): readonly Trend[] {
-  const today = present.installation.file.inspectedOn;
+  const today = present.installation.inspectedOn;
   const partners = before.map(({ matching }) => new Map(matching.pairs.map(({ past, now }) => [now, past])));
   const ofCircuits = present.installation.circuits.flatMap((circuit) => {
     const all = before.flatMap(({ job }, i) => {
@@ -123,8 +122,8 @@ function at({ path, board, id, designation, description }: Circuit): CircuitAt {
   return { path, board: board.name, id, designation, description };
 }
 
-function addressOf({ file }: Installation): string {
-  return file.brief.premises.address
+function addressOf({ address }: Installation): string {
+  return address
     .join(" ")
     .toLowerCase()
     .replaceAll(/[^\p{L}\p{N}]+/gu, " ")

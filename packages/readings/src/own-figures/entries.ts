@@ -1,5 +1,5 @@
 import type { Path } from "@good-grounds/core";
-import type { InspectionFile } from "@good-grounds/inspection";
+import type { DraftFile } from "@good-grounds/inspection";
 
 /** A reading as it stands in the file, whatever it is of. */
 export interface Entry {
@@ -14,8 +14,8 @@ export interface Entry {
 }
 
 /** Every reading of supply, boards and conditions, in the order of the file. The schema bounds how deep it goes. */
-export function entriesOf(file: InspectionFile): readonly Entry[] {
-  const only = file.instruments.length === 1 ? file.instruments[0]?.id : undefined;
+export function entriesOf(file: DraftFile): readonly Entry[] {
+  const only = file.instruments?.length === 1 ? file.instruments[0]?.id : undefined;
   const entries: Entry[] = [];
   const walk = (value: unknown, path: Path): void => {
     if (typeof value !== "object" || value === null) return;

@@ -67,7 +67,7 @@ function circuit(given: Given, i: number): object {
 function resolved(circuits: readonly Given[], more: object = {}) {
   const data = {
     format: "good-grounds-inspection",
-    version: 2,
+    version: 3,
     id: "job",
     edition: "2018+A4",
     inspectedOn: DAY,

@@ -24,7 +24,7 @@ const ONE_STORY: ReadonlySet<string> = new Set([
  */
 export function lookAtOwnFigures(installation: Installation, earlier?: InspectionFile): OwnFigures {
   const job = jobOf(installation, earlier === undefined ? undefined : jobOf(resolveInstallation(earlier), undefined));
-  const notes = installation.file.ownFigures ?? [];
+  const notes = installation.ownFigures;
   const looked = LOOKS.map((look) => ({ look, result: look.look(job) }));
   const toConfirm = oneStory(
     looked

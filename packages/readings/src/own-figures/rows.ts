@@ -1,3 +1,4 @@
+import { isAtOrigin } from "@good-grounds/computations";
 import { type Evidence, isKnown, isKnownFact, type Measured, TERM, type Unit } from "@good-grounds/core";
 import type { Cable, Circuit, Installation } from "@good-grounds/inspection";
 import { conductorResistance, temperatureFactor } from "@good-grounds/tables";
@@ -82,7 +83,7 @@ function read(installation: Installation): readonly Row[] {
       const { readings, shape } = circuit;
       const own = (evidence: Evidence<"ohm">) => figureOf(evidence, "continuity");
       const known = (figures: readonly (Figure | undefined)[]) => figures.filter((one) => one !== undefined);
-      const atOrigin = board.feeder === undefined ? ze : undefined;
+      const atOrigin = isAtOrigin(board) ? ze : undefined;
       const device = circuit.residual.devices.find(({ path }) => path.at(-1) === "own");
       return {
         circuit,

@@ -43,7 +43,7 @@ export function conformityOf(
 /** How sure every finding of a weighing is, by the rule the inspection names. */
 export function conformities(weighing: Weighing, installation: Installation): ReadonlyMap<Finding, Conformity> {
   const table = instrumentTableOf(installation);
-  const rule = installation.file.decisionRule ?? DEFAULT_RULE;
+  const rule = installation.decisionRule ?? DEFAULT_RULE;
   const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
   return new Map(all.map((finding) => [finding, conformityOf(finding.judgement, table, rule)]));
 }

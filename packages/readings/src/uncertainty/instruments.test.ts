@@ -6,7 +6,7 @@ const at = (hour: number) => `2026-10-20T${String(hour).padStart(2, "0")}:00:00+
 
 function table(leadsNulled?: InspectionFile["instruments"][number]["leadsNulled"]) {
   const instruments = [{ id: "mft", kind: "tester", serial: "1", leadsNulled }];
-  return instrumentTableOf({ file: { instruments } as unknown as InspectionFile });
+  return instrumentTableOf({ instruments: instruments as unknown as InspectionFile["instruments"] });
 }
 
 describe("what nulling left of the leads", () => {
@@ -33,7 +33,7 @@ describe("what nulling left of the leads", () => {
   });
 
   test("a split that is no part of one is refused", () => {
-    const file = { instruments: [] } as unknown as InspectionFile;
-    for (const part of [-0.1, 1.1, Number.NaN]) expect(() => instrumentTableOf({ file }, part)).toThrow(RangeError);
+    for (const part of [-0.1, 1.1, Number.NaN])
+      expect(() => instrumentTableOf({ instruments: [] }, part)).toThrow(RangeError);
   });
 });

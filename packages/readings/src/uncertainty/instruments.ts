@@ -39,10 +39,13 @@ interface Nulling {
 }
 
 /** The instruments of an inspection, with the nullings of their leads. */
-export function instrumentTableOf({ file }: Pick<Installation, "file">, commonPart = COMMON_PART): InstrumentTable {
+export function instrumentTableOf(
+  { instruments }: Pick<Installation, "instruments">,
+  commonPart = COMMON_PART,
+): InstrumentTable {
   if (!(commonPart >= 0 && commonPart <= 1)) throw new RangeError(`no part of a variance: ${commonPart}`);
   const nullings = new Map(
-    file.instruments.map(({ id, leadsNulled }) => [id, (leadsNulled ?? []).map(nulling).sort((a, b) => a.at - b.at)]),
+    instruments.map(({ id, leadsNulled }) => [id ?? "", (leadsNulled ?? []).map(nulling).sort((a, b) => a.at - b.at)]),
   );
   return Object.freeze({
     commonPart,

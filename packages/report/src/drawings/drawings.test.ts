@@ -163,6 +163,7 @@ describe("every drawing is well-formed, inside its frame, with labels apart", ()
     const [board] = file.boards;
     const long = "A name that is much longer than there is room for in any drawing of this kind whatsoever";
     const [circuit] = board.circuits;
+    file.things = {};
     file.boards = Array.from({ length: 12 }, (_, i) => ({
       ...board,
       id: `b${i}`,

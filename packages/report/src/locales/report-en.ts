@@ -320,6 +320,7 @@ export const REPORT = Object.freeze({
     sequence: "Phase sequence",
     conditional: "Conditional rating",
     rcd: (id: string) => `RCD ${id}`,
+    surgeType: (type: string) => `type ${type}`,
     surgeWord: Object.freeze({ fitted: "fitted", "not-fitted": "not fitted" }),
     wholeBoard: "whole board",
     note: "Note",

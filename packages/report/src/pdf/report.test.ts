@@ -282,18 +282,23 @@ describe("the layers between live metal and a person", () => {
     reportModel(inputOf(text)).drawings.filter(({ svg }) => svg.includes("Layers between live metal and a person"));
 
   test("are drawn beside the argument", () => {
-    const [drawn, ...others] = layersOf(file({ covering: "bare", "gets-in": "hand" }));
+    const [drawn, ...others] = layersOf(file({ "live-covering": "bare", "gets-in": "hand" }));
     expect(others).toEqual([]);
     expect(drawn?.svg).toContain("1 the covering of the live part: gone");
     expect(drawn?.svg).toContain("Not known");
     const door = {
-      opens: "hand",
-      fixing: "whole",
+      "cover-opens": "hand",
+      "cover-fixing": "whole",
       "hinges-carry": "yes",
       "barrier-behind": "no",
       "gets-in": "nothing",
     };
-    const tails = { covering: "basic-sound", wears: "moved", "who-comes": "named-keeper", "allowed-opening": "no" };
+    const tails = {
+      "live-covering": "basic-sound",
+      wears: "moved",
+      "who-comes": "named-keeper",
+      "allowed-opening": "no",
+    };
     const [whole] = layersOf(file({ ...door, ...tails, "arms-reach": "within", obstacle: "none" }));
     expect(whole?.svg).toContain("gets past what is around it");
     expect(whole?.svg).not.toContain("…");
@@ -304,7 +309,7 @@ describe("the layers between live metal and a person", () => {
   });
 
   test.skipIf(!hasTools)("stand in the printed report", () => {
-    const path = written("layers.pdf", file({ covering: "double-or-reinforced" }));
+    const path = written("layers.pdf", file({ "live-covering": "double-or-reinforced" }));
     expect(wordsOf(path)).toContain("1 the covering of the live part: holds");
     expect(tool("pdfinfo", "-struct-text", path)).toContain("Layers between the live part");
     expect(beyondThePage(path)).toEqual([]);

@@ -64,12 +64,12 @@ function placesWords(paths: readonly Path[], installation: Installation, most: n
 function placed(path: Path, installation: Installation): { readonly group: string; readonly member?: string } {
   const [head, i, kind, j] = path;
   if (head === "observations" && typeof i === "number") {
-    const one = installation.file.observations[i];
-    return { group: one === undefined ? placeWords(path, installation) : `${one.place} (${one.id})` };
+    const one = installation.observations[i];
+    return { group: one?.place === undefined ? placeWords(path, installation) : `${one.place} (${one.id})` };
   }
   if (head === "boards" && typeof i === "number" && kind === "circuits" && typeof j === "number" && path.length === 4) {
     const board = installation.boards[i];
-    return { group: board?.name ?? `board ${i + 1}`, member: board?.circuits[j]?.designation ?? String(j + 1) };
+    return { group: board?.name || `board ${i + 1}`, member: board?.circuits[j]?.designation || String(j + 1) };
   }
   return { group: placeWords(path, installation) };
 }

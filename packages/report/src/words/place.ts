@@ -7,10 +7,10 @@ export function placeWords(path: Path, installation: Installation): string {
   const [head, i, kind, j, ...rest] = path;
   if (head === "boards" && typeof i === "number") {
     const board = installation.boards[i];
-    const name = board?.name ?? `board ${i + 1}`;
+    const name = board?.name || `board ${i + 1}`;
     if (kind === "circuits" && typeof j === "number") {
       const circuit = board?.circuits[j];
-      return [name, `circuit ${circuit?.designation ?? j + 1}`, ...tail(rest)].join(", ");
+      return [name, `circuit ${circuit?.designation || j + 1}`, ...tail(rest)].join(", ");
     }
     if (kind === "rcds" && typeof j === "number") {
       return [name, WORDS.rcd(board?.rcds[j]?.id ?? String(j + 1)), ...tail(rest)].join(", ");
@@ -19,7 +19,7 @@ export function placeWords(path: Path, installation: Installation): string {
   }
   if (head === "supply") {
     const bond = i === "bonding" && typeof kind === "number" ? installation.supply.bonding[kind] : undefined;
-    if (bond !== undefined) return [WORDS.bond(bond.to), ...tail(path.slice(3))].join(", ");
+    if (bond !== undefined) return [WORDS.bond(bond.to ?? bond.id), ...tail(path.slice(3))].join(", ");
     return ["supply", ...tail(path.slice(1))].join(", ");
   }
   return tail(path).join(", ") || "file";

@@ -130,7 +130,7 @@ function fileOf(said: ReadonlyMap<RingNeed, string>, points: readonly Point[]): 
 /** What an inspection file has around a circuit, where nothing is known of it. */
 const AROUND = Object.freeze({
   format: "good-grounds-inspection",
-  version: 2,
+  version: 3,
   id: "one-ring",
   edition: "2018+A4",
   inspectedOn: "2026-10-20",

@@ -1,12 +1,10 @@
 import type { Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
-import type { Filled } from "../draft.ts";
 
 /** A job as it was weighed. */
 export interface Weighed {
   readonly installation: Installation;
   readonly weighing: Weighing;
-  readonly filled: readonly Filled[];
 }
 
 /** What the engine has before it between one request and the next. */

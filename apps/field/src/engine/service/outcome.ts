@@ -1,6 +1,6 @@
 import { CHECKS } from "@good-grounds/computations";
 import type { OpenPoint, Path } from "@good-grounds/core";
-import { resolveInstallation, signatureStandings } from "@good-grounds/inspection";
+import { type DraftFile, parseInspectionData, resolveDraft, signatureStandings } from "@good-grounds/inspection";
 import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { OPEN, openPointWords } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
@@ -13,7 +13,8 @@ export function outcomeOfData(data: Data): OutcomeView {
   const draft = draftOf(data);
   if (draft === undefined) throw new Error(ENGINE.unreadable);
   const { file } = draft;
-  const installation = resolveInstallation(file);
+  const whole = draft.missing.length + draft.left.length > 0 ? undefined : parseInspectionData(data);
+  const installation = resolveDraft(draft);
   const weighing = weigh(installation);
   const { outcome, points, below } = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
   const context = { installation, checks: CHECKS };
@@ -24,8 +25,7 @@ export function outcomeOfData(data: Data): OutcomeView {
       words: openPointWords(point, context),
     })),
     // A file that is not whole yet is not what anybody signed.
-    signatures:
-      draft.filled.length + draft.left.length > 0 ? file.signatures.map(() => "changed") : signatureStandings(file),
+    signatures: whole?.ok === true ? signatureStandings(whole.file) : (file.signatures ?? []).map(() => "changed"),
     below: below.map(({ path, observation, follows, chosen, reason }) => ({
       path: recordPath(path, file),
       words: `${placeOf(file, path) || observation}: ${OPEN.belowBeside(follows, chosen, reason)}`,
@@ -33,8 +33,8 @@ export function outcomeOfData(data: Data): OutcomeView {
   };
 }
 
-function placeOf(file: { readonly observations: readonly { readonly place: string }[] }, [, i]: Path): string {
-  return typeof i === "number" ? (file.observations[i]?.place ?? "") : "";
+function placeOf({ observations = [] }: DraftFile, [, i]: Path): string {
+  return typeof i === "number" ? (observations[i]?.place ?? "") : "";
 }
 
 /** Where a point is put right: what was not tested, among the readings of its place. */

@@ -1,4 +1,4 @@
-import { type InspectionFile, parseInspectionData, resolveInstallation } from "@good-grounds/inspection";
+import { type InspectionFile, parseInspectionData, resolveDraft } from "@good-grounds/inspection";
 import { lookAtOwnFigures } from "@good-grounds/readings";
 import { placeWords } from "@good-grounds/report";
 import { draftOf } from "../draft.ts";
@@ -8,7 +8,7 @@ import type { Data, ToConfirm } from "../protocol.ts";
 export function ownFiguresOf(data: Data, earlier: Data | undefined): readonly ToConfirm[] {
   const draft = draftOf(data);
   if (draft === undefined) return [];
-  const installation = resolveInstallation(draft.file);
+  const installation = resolveDraft(draft);
   return lookAtOwnFigures(installation, earlierFile(earlier)).toConfirm.map(
     ({ check, title, test, words, numbers, readings, innocent, notes }) => ({
       check,

@@ -5,7 +5,7 @@ import { ENGINE } from "../../words/engine.ts";
 import { recordPath } from "../places.ts";
 import type { Pictures } from "../protocol.ts";
 import type { Desk } from "./desk.ts";
-import { findingView, restsOn } from "./finding-view.ts";
+import { findingView } from "./finding-view.ts";
 import { ringsOf } from "./rings.ts";
 import { worstOf } from "./weigh.ts";
 
@@ -17,14 +17,12 @@ const ROWS = 24;
 
 export function picturesOf({ weighed }: Desk): Pictures {
   if (weighed === undefined) return { diagram: [], curves: [], rings: [], samples: [] };
-  const { installation, weighing, filled } = weighed;
+  const { installation, weighing } = weighed;
   const { file } = installation;
   const findingsOf = new Map(installation.circuits.map(({ path }, i) => [path, weighing.circuits[i] ?? []]));
-  const unsure = filled.filter(({ words }) => words !== undefined);
   return {
     diagram: lineDiagram(installation, {
-      verdictOf: (path) =>
-        worstOf((findingsOf.get(path) ?? []).map((finding) => findingView(finding, restsOn(finding, unsure)))),
+      verdictOf: (path) => worstOf((findingsOf.get(path) ?? []).map(findingView)),
       rowsPerDrawing: ROWS,
     }),
     curves: installation.circuits
@@ -38,7 +36,7 @@ export function picturesOf({ weighed }: Desk): Pictures {
         svg: timeCurrentCurve(curves),
       })),
     rings: ringsOf(installation),
-    samples: file.extent.sampling.map(({ what, population, inspected, defective }) => ({
+    samples: (file.extent?.sampling ?? []).map(({ what, population, inspected, defective }) => ({
       what,
       seen: ENGINE.sampled(inspected, population, defective),
       leaves:

@@ -1,6 +1,6 @@
 import { isKnown } from "@good-grounds/core";
-import { resolveInstallation } from "@good-grounds/inspection";
-import { thenAndNow } from "@good-grounds/readings";
+import { resolveDraft } from "@good-grounds/inspection";
+import { isDated, thenAndNow } from "@good-grounds/readings";
 import { trendLines, trendSparkline } from "@good-grounds/report";
 import { draftOf } from "../draft.ts";
 import type { Data, TrendView } from "../protocol.ts";
@@ -10,10 +10,12 @@ import type { Weighed } from "./desk.ts";
 export function trendsOf(weighed: Weighed | undefined, earlier: readonly Data[]): readonly TrendView[] {
   if (weighed === undefined) return [];
   const { installation } = weighed;
+  if (!isDated(installation)) return [];
   const before = earlier
-    .flatMap((data) => draftOf(data)?.file ?? [])
-    .filter(({ inspectedOn }) => inspectedOn < installation.file.inspectedOn)
-    .map(resolveInstallation);
+    .flatMap((data) => draftOf(data) ?? [])
+    .map(resolveDraft)
+    .filter(isDated)
+    .filter(({ inspectedOn }) => inspectedOn < installation.inspectedOn);
   if (before.length === 0) return [];
   return trendLines(thenAndNow(installation, before), installation).map(({ where, label, history, says, trend }) => ({
     name: `${where}, ${label}`,

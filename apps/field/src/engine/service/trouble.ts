@@ -1,7 +1,6 @@
 import type { Issue } from "@good-grounds/core";
-import { type Installation, parseInspectionData } from "@good-grounds/inspection";
+import { FORMAT, type Installation, parseInspectionData, VERSION } from "@good-grounds/inspection";
 import { placeWords } from "@good-grounds/report";
-import { draftOf } from "../draft.ts";
 import { filePlace, issueWords } from "../issue-words.ts";
 import { recordPath } from "../places.ts";
 import type { Data, Trouble } from "../protocol.ts";
@@ -9,16 +8,11 @@ import type { Desk } from "./desk.ts";
 
 /** What keeps a job from being a finished file: everything the parser says, in plain words. */
 export function troublesOf({ weighed }: Desk, data: Data): readonly Trouble[] {
-  const parsed = parseInspectionData({ ...draftMarks(data), ...data });
+  // Marks of the format are the program's own and nobody is asked for them.
+  const parsed = parseInspectionData({ format: FORMAT, version: VERSION, ...data });
   if (parsed.ok) return [];
   const installation = weighed?.installation;
   return parsed.issues.map((issue) => inWords(issue, data, installation));
-}
-
-/** Marks of the format are the program's own and nobody is asked for them. */
-function draftMarks(data: Data): Data {
-  const draft = draftOf(data)?.file;
-  return draft === undefined ? {} : { format: draft.format, version: draft.version };
 }
 
 /** An issue of the parser as a plain sentence, at a place a screen can go to. */

@@ -1,5 +1,5 @@
 import { type Finding, type Path, SEVERITY, type Verdict, type Weighing } from "@good-grounds/core";
-import { resolveInstallation } from "@good-grounds/inspection";
+import { resolveDraft } from "@good-grounds/inspection";
 import { weigh } from "@good-grounds/judgement";
 import { argumentLines, placeWords } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
@@ -7,30 +7,24 @@ import { draftOf } from "../draft.ts";
 import { recordPath } from "../places.ts";
 import type { Data, Line, PlaceView, Trouble, ViewChange } from "../protocol.ts";
 import type { Desk, Weighed } from "./desk.ts";
-import { findingView, restsOn } from "./finding-view.ts";
+import { findingView } from "./finding-view.ts";
 import { inWords } from "./trouble.ts";
 
 export function weighData(desk: Desk, data: Data): ViewChange {
   const draft = draftOf(data);
   if (draft === undefined) throw new Error(ENGINE.unreadable);
-  const { file, filled, left } = draft;
-  const installation = resolveInstallation(file);
+  const { file, missing, left } = draft;
+  const installation = resolveDraft(draft);
   const weighing = weigh(installation);
-  const weighed = { installation, weighing, filled };
+  const weighed = { installation, weighing };
   desk.weighed = weighed;
   const places = placesOf(weighed);
   return {
-    missing: filled.flatMap(({ path, words }) =>
-      words === undefined
-        ? []
-        : [
-            {
-              path: recordPath(path, file),
-              place: placeWords(path.slice(0, -1), installation),
-              words: ENGINE.missing(words),
-            },
-          ],
-    ),
+    missing: missing.map(({ path, words }) => ({
+      path: recordPath(path, file),
+      place: placeWords(path.slice(0, -1), installation),
+      words: ENGINE.missing(words),
+    })),
     trouble: left.map((issue): Trouble => inWords(issue, data, installation)),
     order: places.map(({ path }) => path),
     changed: places.filter((place) => {
@@ -58,9 +52,8 @@ function allOf(weighing: Weighing): readonly Finding[] {
 }
 
 /** Every place in the order of the installation, also one without findings. */
-function placesOf({ installation, weighing, filled }: Weighed): readonly PlaceView[] {
+function placesOf({ installation, weighing }: Weighed): readonly PlaceView[] {
   const { file, supply, boards, circuits } = installation;
-  const unsure = filled.filter(({ words }) => words !== undefined);
   const groups = [
     { path: supply.path, findings: weighing.supply },
     ...boards.map(({ path }, i) => ({ path, findings: weighing.boards[i] ?? [] })),
@@ -73,7 +66,7 @@ function placesOf({ installation, weighing, filled }: Weighed): readonly PlaceVi
       own.set(at, [...(own.get(at) ?? []), finding]);
     }
     const views = [...own].map(([at, of]): PlaceView => {
-      const shown = of.map((finding) => findingView(finding, restsOn(finding, unsure)));
+      const shown = of.map(findingView);
       return {
         path: recordPath(at, file),
         kind: kindOf(at),

@@ -9,6 +9,7 @@ import { linkTo } from "../../shell/route.ts";
 import { INSTALLATION } from "../../words/installation.ts";
 import { PARTS } from "../../words/parts.ts";
 import { boardName } from "../readings/names.ts";
+import { thingsAt } from "./things-at.ts";
 import type { Said } from "./way-row.tsx";
 
 interface BoardRowProps {
@@ -68,8 +69,9 @@ export function BoardRow({ board, depth, current, onAddCircuit, onSaid }: BoardR
               type="button"
               onClick={() => {
                 setOpen(false);
-                put(session, [path, null]);
-                onSaid({ words: INSTALLATION.removed(name), undo: [[path, true]] });
+                const gone = [path, ...thingsAt(session.record, board)];
+                put(session, ...gone.map((at) => [at, null] as const));
+                onSaid({ words: INSTALLATION.removed(name), undo: gone.map((at) => [at, true] as const) });
               }}
             >
               {INSTALLATION.remove}

@@ -12,6 +12,10 @@ import { ObserveHere } from "../observations/observe-here.tsx";
 import { allCircuits, boardName, circuitName } from "../readings/names.ts";
 import { servedBy } from "../readings/served.ts";
 import { rcdName } from "./rcd-name.ts";
+import { surgeSpot } from "./surge-spot.ts";
+
+/** Whether a device is fitted, as the file has it. */
+const FITTED = (word: string) => word === "fitted";
 
 /** The particulars of one board. */
 export function BoardParticulars({ board }: { readonly board: string }) {
@@ -19,6 +23,7 @@ export function BoardParticulars({ board }: { readonly board: string }) {
   const path = `boards/${board}`;
   const record = useRecord();
   const name = usePicked((now) => boardName(now, board));
+  const surge = surgeSpot(record, board);
   return (
     <>
       <h2 tabIndex={-1} data-start="">
@@ -45,9 +50,10 @@ export function BoardParticulars({ board }: { readonly board: string }) {
             />
             <StatedWord spot={{ path: `${path}/enclosure` }} label={BOARD.enclosure} options={ENCLOSURE} />
             <StatedWord
-              spot={{ path: `${path}/surgeProtection` }}
+              spot={surge}
               label={BOARD.surge}
               options={{ fitted: BOARD.fitted, "not-fitted": BOARD.notFitted }}
+              {...(surge.fitted === "word" ? {} : { written: FITTED })}
             />
           </Section>
           <Section title={BOARD.mainSwitch}>

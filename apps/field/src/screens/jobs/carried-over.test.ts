@@ -8,6 +8,9 @@ const EXAMPLES = ["terraced-house", "workshop", "farmhouse"];
 /** Members that belong to the day on which they were made, wherever they stand. */
 const OF_THE_DAY = ["readings", "shown", "notTaken", "resistance", "connected", "heatDamage", "liveBeforeContinuity"];
 
+/** What a new inspection may begin with. */
+const MEMBERS = ["title", "brief", "supply", "boards", "things"];
+
 function membersOf(value: unknown): string[] {
   if (typeof value !== "object" || value === null) return [];
   const own = Array.isArray(value) ? [] : Object.keys(value);
@@ -24,9 +27,7 @@ describe.each(EXAMPLES)("a new inspection from the file of %s", (name) => {
   test("has nothing that was measured, found or judged", () => {
     expect(membersOf(file).some((member) => OF_THE_DAY.includes(member))).toBe(true);
     expect(membersOf(carried).filter((member) => OF_THE_DAY.includes(member))).toEqual([]);
-    expect(Object.keys(carried).filter((member) => !["title", "brief", "supply", "boards"].includes(member))).toEqual(
-      [],
-    );
+    expect(Object.keys(carried).filter((member) => !MEMBERS.includes(member))).toEqual([]);
   });
 
   test("has every board and circuit with its device and cable", () => {
@@ -42,5 +43,32 @@ describe.each(EXAMPLES)("a new inspection from the file of %s", (name) => {
     expect(carried.brief.lastInspection).toBe(file.inspectedOn);
     expect(carried.brief.records).toEqual([{ kind: "condition report", date: file.inspectedOn, reference: file.id }]);
     expect("purpose" in carried.brief).toBe(false);
+  });
+});
+
+describe("things of the inspection before", () => {
+  const text = readFileSync(new URL("../../../../../examples/workshop.json", import.meta.url), "utf8");
+  const parsed = parseInspection(text);
+  if (!parsed.ok) throw new Error("the example does not parse");
+
+  test("are carried over as they were built, without their state and what was measured", () => {
+    const things = {
+      places: [{ id: "hall", special: ["none"], note: "n" }],
+      enclosures: [{ id: "lid", firmness: "whole" }],
+      sections: [{ id: "s", line: "2.5 mm²", layer: "sheathed" }],
+      electrodes: [{ id: "rod", kind: "rod", resistance: { shown: "20 Ω" }, season: "dry", state: "sound" }],
+      loads: [{ id: "oven", power: "3 kW" }],
+      surgeDevices: [{ id: "spd", fitted: true, indicator: "in-order" }],
+      arcDevices: [{ id: "arc", fitted: true, button: "trips", testability: "can-be-tested", indicator: "in-order" }],
+    };
+    const carried = carriedOver({ ...parsed.file, things: things as InspectionFile["things"] });
+    expect(carried.things).toEqual({
+      places: [{ id: "hall", special: ["none"] }],
+      sections: [{ id: "s", line: "2.5 mm²" }],
+      electrodes: [{ id: "rod", kind: "rod" }],
+      loads: [{ id: "oven", power: "3 kW" }],
+      surgeDevices: [{ id: "spd", fitted: true }],
+      arcDevices: [{ id: "arc", fitted: true }],
+    });
   });
 });

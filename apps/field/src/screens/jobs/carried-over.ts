@@ -5,7 +5,7 @@ type Circuit = Board["circuits"][number];
 type Rcd = NonNullable<Board["rcds"]>[number];
 
 /** What of last time's file a new inspection starts from. */
-export type CarriedOver = Pick<InspectionFile, "title" | "supply" | "boards"> & {
+export type CarriedOver = Pick<InspectionFile, "title" | "supply" | "boards" | "things"> & {
   readonly brief: Omit<InspectionFile["brief"], "purpose">;
 };
 
@@ -25,9 +25,27 @@ export function carriedOver(file: InspectionFile): CarriedOver {
     },
     supply: {
       ...supply,
-      bonding: bonding.map(({ resistance, connected, heatDamage, ...bond }) => bond),
+      bonding: bonding.map(({ resistance, partResistance, connected, condition, heatDamage, ...bond }) => bond),
     },
     boards: file.boards.map(board),
+    ...(file.things === undefined ? {} : { things: things(file.things) }),
+  };
+}
+
+/** Things as they were built: without their state, what wears on them and what was measured. */
+function things(lists: NonNullable<InspectionFile["things"]>): NonNullable<InspectionFile["things"]> {
+  const { places, sections, loads, electrodes, surgeDevices, arcDevices } = lists;
+  return {
+    ...(places === undefined ? {} : { places: places.map(({ note, ...rest }) => rest) }),
+    ...(sections === undefined ? {} : { sections: sections.map(({ note, layer, ...rest }) => rest) }),
+    ...(electrodes === undefined
+      ? {}
+      : { electrodes: electrodes.map(({ note, resistance, season, state, ...rest }) => rest) }),
+    ...(loads === undefined ? {} : { loads: loads.map(({ note, ...rest }) => rest) }),
+    ...(surgeDevices === undefined ? {} : { surgeDevices: surgeDevices.map(({ note, indicator, ...rest }) => rest) }),
+    ...(arcDevices === undefined
+      ? {}
+      : { arcDevices: arcDevices.map(({ note, indicator, button, testability, ...rest }) => rest) }),
   };
 }
 
@@ -38,8 +56,10 @@ function board({ readings: _, note: __, rcds, circuits, ...rest }: Board): Board
 function rcd<R extends Omit<Rcd, "id" | "serves">>({
   readings: _,
   note: __,
+  testability: ___,
+  whyNotTested: ____,
   ...rest
-}: R): Omit<R, "readings" | "note"> {
+}: R): Omit<R, "readings" | "note" | "testability" | "whyNotTested"> {
   return rest;
 }
 

@@ -1,5 +1,6 @@
+import { FIELDS_AT } from "@good-grounds/inspection";
 import type { About, AnyField, FieldGroup, ReadingField } from "../../keypad/fields.ts";
-import type { KindId } from "../../keypad/kinds.ts";
+import { KIND_OF_RANGE, type KindId } from "../../keypad/kinds.ts";
 import { membersOf } from "../../record/document.ts";
 import type { Record as JobRecord } from "../../record/record.ts";
 import { BONDED, SUPPLY } from "../../words/installation.ts";
@@ -7,6 +8,19 @@ import { READINGS } from "../../words/readings.ts";
 import { faultCurrentFrom, figureAt } from "../readings/expected.ts";
 
 const about = (...checks: readonly string[]): readonly About[] => checks.map((check) => ({ place: "supply", check }));
+
+/** Readings that have their place among the tests below; every other one of the fields stands among the further ones. */
+const ARRANGED: ReadonlySet<string> = new Set([
+  "ze",
+  "ra",
+  "lineNeutralLoop",
+  "faultCurrent",
+  "earthFaultCurrent",
+  "voltage",
+]);
+const FURTHER = Object.entries(FIELDS_AT["supply/readings"]).flatMap(([name, field]) =>
+  "range" in field && field.range !== undefined && !ARRANGED.has(name) ? [[name, field.range, field] as const] : [],
+);
 
 /** The tests at the origin: what is measured live with everything as found, then Ze with the installation isolated. */
 export function supplyGroups(record: JobRecord): readonly FieldGroup[] {
@@ -68,6 +82,13 @@ export function supplyGroups(record: JobRecord): readonly FieldGroup[] {
         ...(isTT ? [reading("ra", "electrode", SUPPLY.ra, SUPPLY.raHint, ["electrode"])] : []),
         reading("earthFaultCurrent", "fault-current", SUPPLY.pefc, SUPPLY.pefcHint, [], { optional: true }),
       ],
+    },
+    {
+      title: SUPPLY.groups.further,
+      folded: true as const,
+      fields: FURTHER.map(([name, range, { label, help, usual }]) =>
+        reading(name, KIND_OF_RANGE[range], label, help, [], usual === undefined ? {} : { usual }),
+      ),
     },
     {
       title: SUPPLY.groups.bonding,

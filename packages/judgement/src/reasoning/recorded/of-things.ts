@@ -1,10 +1,20 @@
-import type { BondingConductor, Circuit, ResidualDevice, Supply } from "@good-grounds/inspection";
+import type { Board, BondingConductor, Circuit, Installation, ResidualDevice, Supply } from "@good-grounds/inspection";
 import type { SpokenOf } from "../spoken-of/index.ts";
 import type { Leaf } from "./property.ts";
 
 /** A leaf of the supply, which every observation of an inspection may lean on. */
 export function ofSupply<T>({ installation }: SpokenOf, leaf: (supply: Supply) => T): readonly Leaf<T>[] {
   return [[installation.supply.path, leaf(installation.supply)]];
+}
+
+/** A leaf of the place as a whole: its use, nation and tenure. */
+export function ofPremises<T>({ installation }: SpokenOf, leaf: (installation: Installation) => T): readonly Leaf<T>[] {
+  return [[["brief"], leaf(installation)]];
+}
+
+/** A leaf of the board spoken of, also where one of its circuits is; none where no board is. */
+export function ofBoard<T>({ board }: SpokenOf, leaf: (board: Board) => T): readonly Leaf<T>[] {
+  return board === undefined ? [] : [[board.path, leaf(board)]];
 }
 
 /** A leaf of the circuit spoken of; none where no circuit is. */

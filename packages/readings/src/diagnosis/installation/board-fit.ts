@@ -1,3 +1,4 @@
+import { isAtOrigin } from "@good-grounds/computations";
 import type { Board, Installation } from "@good-grounds/inspection";
 import { CIRCUIT_FAULTS } from "./circuit-faults.ts";
 import { type Block, type CircuitBlock, circuitBlock, LENGTHS_DEVIATION, SharedErrors } from "./circuit-model.ts";
@@ -74,7 +75,7 @@ export function boardReadings(
   lineNeutral: number | undefined,
 ): BoardReadings | undefined {
   const zdb = readingOf(board.zdb);
-  const ze = board.feeder === undefined ? readingOf(installation.supply.ze) : undefined;
+  const ze = isAtOrigin(board) ? readingOf(installation.supply.ze) : undefined;
   const loop = zdb ?? ze;
   const meters = new Set<string>();
   const loops: number[] = [];

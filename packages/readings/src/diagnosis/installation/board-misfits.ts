@@ -1,3 +1,4 @@
+import { isAtOrigin } from "@good-grounds/computations";
 import {
   type Evidence,
   isKnownFact,
@@ -151,7 +152,7 @@ function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: Installa
   // Two readings that agree were not both misread.
   const borneOut =
     !loop.isZe &&
-    board.feeder === undefined &&
+    isAtOrigin(board) &&
     ze !== undefined &&
     Math.abs(ze.value - reading.value) < 3 * Math.hypot(wholeDeviation(ze), wholeDeviation(reading), 0.02);
   const wrong = suspect(
@@ -167,7 +168,7 @@ function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: Installa
     suspect(
       "earthing-conductor-off",
       false,
-      tn && board.feeder === undefined ? 0.45 : 0.02,
+      tn && isAtOrigin(board) ? 0.45 : 0.02,
       logSpread(x, 1, 500),
       reading.value,
       `the earthing conductor was off while the circuits were tested: about ${ohms(x)} more on every Zs`,

@@ -1,3 +1,4 @@
+import { isAtOrigin } from "@good-grounds/computations";
 import { isKnownFact, type Misfit } from "@good-grounds/core";
 import type { Board, Installation } from "@good-grounds/inspection";
 import { boardReadings } from "./board-fit.ts";
@@ -32,7 +33,7 @@ export function diagnoseInstallation(installation: Installation): readonly Misfi
   for (const board of boards) {
     left -= board.circuits.length;
     if (left < 0) break;
-    const readings = boardReadings(board, installation, fedBy, board.feeder === undefined ? lineNeutral : undefined);
+    const readings = boardReadings(board, installation, fedBy, isAtOrigin(board) ? lineNeutral : undefined);
     if (readings !== undefined) found.push(...boardMisfits(readings, installation));
   }
   found.push(

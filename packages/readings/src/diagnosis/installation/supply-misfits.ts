@@ -1,3 +1,4 @@
+import { isAtOrigin } from "@good-grounds/computations";
 import { type Evidence, isKnownFact, type Misfit, type Path, printQuantity } from "@good-grounds/core";
 import type { Installation, Supply } from "@good-grounds/inspection";
 import { systemMisfit } from "./earthing-system-misfit.ts";
@@ -19,9 +20,7 @@ const LEAST_BONDED = 0.02;
 export function supplyMisfits(installation: Installation): readonly Misfit[] {
   const { supply, boards } = installation;
   return [
-    ...boards.map((board) =>
-      board.feeder === undefined ? loopAtBoard(supply, board.zdb, board.path, board.name) : undefined,
-    ),
+    ...boards.map((board) => (isAtOrigin(board) ? loopAtBoard(supply, board.zdb, board.path, board.name) : undefined)),
     electrode(supply),
     systemMisfit(supply),
     ...currentMisfits(installation),

@@ -1,3 +1,4 @@
+import { isAtOrigin } from "@good-grounds/computations";
 import {
   type ComparedReading,
   type Evidence,
@@ -7,14 +8,15 @@ import {
   type ReadingChange,
   type Reckoner,
 } from "@good-grounds/core";
-import type { Board, Circuit, Installation } from "@good-grounds/inspection";
+import type { Board, Circuit } from "@good-grounds/inspection";
+import type { DatedInstallation } from "../dated.ts";
 import { differenceOf, ratioOf, silent } from "./change.ts";
 import type { JobDoubt } from "./doubt.ts";
 import { asRead, at20, circuitPartAt20 } from "./normalise.ts";
 
 /** One side of a comparison. */
 export interface Job {
-  readonly installation: Installation;
+  readonly installation: DatedInstallation;
   readonly doubt: JobDoubt;
 }
 
@@ -95,7 +97,7 @@ function loopsBefore(
   const sameBoard = boards.get(past.board) === now.board;
   if (sameBoard && isBounded(za) && isBounded(zb)) return [za, zb] as const;
   const [oa, ob] = [a.installation.supply.ze, b.installation.supply.ze];
-  const atOrigin = past.board.feeder === undefined && now.board.feeder === undefined;
+  const atOrigin = isAtOrigin(past.board) && isAtOrigin(now.board);
   return atOrigin && isBounded(oa) && isBounded(ob) ? ([oa, ob] as const) : undefined;
 }
 

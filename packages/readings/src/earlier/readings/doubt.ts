@@ -24,7 +24,11 @@ export class JobDoubt {
     this.#table = instrumentTableOf(installation);
     this.#errors = new Errors(this.#table);
     this.#job = job;
-    this.#serials = new Map(installation.file.instruments.map(({ id, serial }) => [id, serial.trim().toLowerCase()]));
+    this.#serials = new Map(
+      installation.instruments.flatMap(({ id, serial }) =>
+        id === undefined || serial === undefined ? [] : [[id, serial.trim().toLowerCase()] as const],
+      ),
+    );
   }
 
   of(leaf: Known<"ohm"> | Known<"celsius">): Doubted {

@@ -27,7 +27,7 @@ export function supplyChanges(past: Job, now: Job, level: number, reckon: Reckon
   const [coolThen, coolNow] = [temperatureOf(past), temperatureOf(now)];
   for (const [one, other] of bonds(a.bonding, b.bonding)) {
     if (isAbsent(one.resistance) && isAbsent(other.resistance)) continue;
-    const named = { reading: "bonding" as const, about: other.to };
+    const named = { reading: "bonding" as const, about: other.to ?? "" };
     const before = at20(one.resistance, coolThen, past.doubt, reckon);
     changes.push(differenceOf(named, before, at20(other.resistance, coolNow, now.doubt, reckon), level));
   }
@@ -35,9 +35,8 @@ export function supplyChanges(past: Job, now: Job, level: number, reckon: Reckon
 }
 
 /** The temperature stated for the whole job. */
-function temperatureOf({ installation: { circuits, file } }: Job): Evidence<"celsius"> {
+function temperatureOf({ installation: { circuits } }: Job): Evidence<"celsius"> {
   const unknown = notKnown(TERM.testTemperature, ["conditions", "conductorTemperature"]);
-  if (file.conditions?.conductorTemperature === undefined) return unknown;
   const leaves = circuits.map(({ readings }) => readings.temperature);
   return leaves.find((leaf) => leaf.kind === "measured" && leaf.detail.path[0] === "conditions") ?? unknown;
 }
@@ -49,6 +48,7 @@ function bonds(before: readonly BondingConductor[], after: readonly BondingCondu
     return found.length === 1 && to !== "other" ? found[0] : undefined;
   };
   return after.flatMap((bond) => {
+    if (bond.to === undefined) return [];
     const [one, other] = [only(before, bond.to), only(after, bond.to)];
     return one === undefined || other === undefined ? [] : [[one, other] as const];
   });

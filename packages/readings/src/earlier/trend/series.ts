@@ -73,5 +73,5 @@ function pointOf(
   if (reading.kind !== "measured" || !(reading.value > 0)) return [];
   const { text, bound } = reading.detail;
   const deviation = Math.hypot(standardOf(doubt.of(reading)) / reading.value, surroundings);
-  return [{ on: installation.file.inspectedOn, value: reading.value, text, bound, deviation }];
+  return [{ on: installation.inspectedOn, value: reading.value, text, bound, deviation }];
 }

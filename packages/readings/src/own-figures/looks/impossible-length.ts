@@ -1,3 +1,5 @@
+import { isKnownFact } from "@good-grounds/core";
+import type { Installation } from "@good-grounds/inspection";
 import { type Found, type Look, WEIGHT } from "../look.ts";
 import { CABLE_ASSUMED, type Row } from "../rows.ts";
 import { leavesOf, number } from "../words.ts";
@@ -8,6 +10,11 @@ const LONGEST = { dwelling: 250, other: 1000 } as const;
 
 /** Times the stated length a reading must come to before it is called impossible rather than an error of the length. */
 const MUCH_LONGER = 5;
+
+/** Only where it is known to be one are the shorter lengths of a dwelling taken. */
+function isDwelling({ use }: Installation): boolean {
+  return isKnownFact(use) && use.word === "dwelling";
+}
 
 function lookAt(row: Row, dwelling: boolean): readonly Found[] {
   const { r1r2, r1, r2, cable, circuit, zs, before } = row;
@@ -61,7 +68,7 @@ export const impossibleLength: Look = {
   look(job) {
     const rows = job.rows.filter(({ cable }) => cable !== undefined);
     if (rows.length === 0) return { because: "no cable has sizes, material and length" };
-    const dwelling = job.installation.file.brief.use === "dwelling";
+    const dwelling = isDwelling(job.installation);
     return rows.flatMap((row) => lookAt(row, dwelling));
   },
 };

@@ -6,7 +6,7 @@ const MOST_DAYS = 366;
 const DAY = 86_400_000;
 
 function missing({ entries, installation }: Job): readonly Found[] {
-  const { instruments } = installation.file;
+  const { instruments } = installation;
   const without = entries.filter(({ instrument }) => instrument === undefined);
   if (without.length === 0) return [];
   return [
@@ -24,14 +24,16 @@ function missing({ entries, installation }: Job): readonly Found[] {
 }
 
 function overdue({ entries, installation }: Job): readonly Found[] {
-  const { instruments, inspectedOn } = installation.file;
+  const { instruments, inspectedOn } = installation;
   const late = instruments.flatMap(({ id, kind, serial, checked }) => {
     const times = entries.flatMap(({ instrument, at }) => (instrument === id && at !== undefined ? [at] : []));
     const used = times.length > 0 || entries.some(({ instrument }) => instrument === id);
     if (checked === undefined || !used) return [];
-    const last = times.reduce((a, b) => Math.max(a, b), times[0] ?? Date.parse(inspectedOn));
+    const last = times.reduce((a, b) => Math.max(a, b), times[0] ?? Date.parse(inspectedOn ?? checked));
     const days = Math.floor((last - Date.parse(checked)) / DAY);
-    return days > MOST_DAYS || days < 0 ? [{ words: `${kind}, ${serial}, checked ${checked}`, days }] : [];
+    return days > MOST_DAYS || days < 0
+      ? [{ words: `${[kind, serial].filter(Boolean).join(", ")}, checked ${checked}`, days }]
+      : [];
   });
   if (late.length === 0) return [];
   return [

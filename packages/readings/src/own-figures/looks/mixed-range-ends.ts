@@ -19,7 +19,7 @@ export const mixedRangeEnds: Look = {
     "an end of range was written from habit",
   ],
   look(job) {
-    const several = job.installation.file.instruments.length > 1;
+    const several = job.installation.instruments.length > 1;
     const taken = job.rows.flatMap(({ circuit }) => {
       const { insulationVoltage, insulationLiveLive, insulationLiveEarth } = circuit.readings;
       const voltage = isKnownFact(insulationVoltage) ? insulationVoltage.word : "not recorded";

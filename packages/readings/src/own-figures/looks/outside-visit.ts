@@ -16,7 +16,7 @@ export const outsideVisit: Look = {
   look({ entries, installation }) {
     const timed = entries.filter(({ at }) => at !== undefined);
     if (timed.length === 0) return { because: "no reading has a time" };
-    const visits = installation.file.visits.map(({ date, arrived, left }) => ({
+    const visits = installation.visits.map(({ date, arrived, left }) => ({
       date,
       from: arrived === undefined ? Number.NEGATIVE_INFINITY : Date.parse(arrived),
       to: left === undefined ? Number.POSITIVE_INFINITY : Date.parse(left),

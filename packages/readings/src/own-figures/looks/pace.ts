@@ -28,7 +28,7 @@ export const pace: Look = {
       if (to - from + 1 > count) [count, seconds] = [to - from + 1, span];
     }
     if (count === 0) return [];
-    const { visits } = installation.file;
+    const { visits } = installation;
     return [
       {
         words: `${count} readings were entered within ${seconds < 120 ? `${seconds.toFixed(0)} s` : `${(seconds / 60).toFixed(0)} min`}.`,

@@ -29,7 +29,7 @@ export const sameTemperature: Look = {
     if (first === undefined || !own.every(({ value, detail }) => sameShown(value, first.value, detail.resolution)))
       return [];
     const days = new Set(own.flatMap(({ detail }) => detail.taken.at?.slice(0, 10) ?? []));
-    const cold = first.value === OF_TABLES && COLD.has(installation.file.inspectedOn.slice(5, 7));
+    const cold = first.value === OF_TABLES && COLD.has(installation.inspectedOn?.slice(5, 7) ?? "");
     if (!cold && days.size < 3) return [];
     return [
       {

@@ -22,7 +22,9 @@ export const sameWords: Look = {
     "a sentence prepared beforehand, with the place written beside it",
   ],
   look({ installation }) {
-    const { observations } = installation.file;
+    const observations = installation.observations.flatMap(({ id, what, place }) =>
+      what === undefined || place === undefined ? [] : [{ id, what, place }],
+    );
     if (observations.length < 2) return { because: "fewer than two observations" };
     const long = observations.filter(({ what }) => normal(what).split(" ").length >= LEAST_WORDS);
     return [...grouped(long, ({ what }) => normal(what)).values()].flatMap((same) => {

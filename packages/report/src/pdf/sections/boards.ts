@@ -1,5 +1,14 @@
 import type { Finding } from "@good-grounds/core";
-import type { Board, Circuit, InspectionFile, ResidualDevice } from "@good-grounds/inspection";
+import {
+  type Board,
+  type Circuit,
+  type Field,
+  type InspectionFile,
+  type Installation,
+  type ResidualDevice,
+  THING_KINDS,
+  type Thing,
+} from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { VERDICT_SHORT } from "../../locales/en.ts";
 import { MISFITS } from "../../locales/misfits-en.ts";
@@ -21,6 +30,9 @@ import { shortNumber } from "./circuit-number.ts";
 import { barOf, figuresFromMemory, permittedTime, worstVerdict } from "./reading-finding.ts";
 import { circuitReadings, inUnit } from "./readings.ts";
 import { takenBy } from "./taken.ts";
+
+/** Labels of what is known of a surge protective device are those of its fields. */
+const SURGE_DEVICE = THING_KINDS.surgeDevices.fields;
 
 /** Every board with its particulars, its circuits and their protection, and their readings. */
 export function boards(input: ReportInput, drawings: Drawings) {
@@ -74,7 +86,7 @@ function particularsOf(
     [words.fault, fullCell(board.faultCurrent)],
     [words.polarity, fullFactCell(board.polarity, REPORT.polarityWord)],
     ...(three ? ([[words.sequence, fullFactCell(board.phaseSequence, REPORT.polarityWord)]] as const) : []),
-    [words.surge, surge(written?.surgeProtection)],
+    [words.surge, surge(installation, board)],
     ...(conditional === undefined ? [] : ([[words.conditional, fullCell(conditional.value)]] as const)),
     ...insulationTogether(board),
     ...board.rcds.map((rcd) => [words.rcd(rcd.id ?? ""), rcdParticulars(rcd)] as const),
@@ -104,8 +116,26 @@ function mainSwitch({ mainSwitchRated }: Board, written: InspectionFile["boards"
   ]);
 }
 
-function surge(stated: InspectionFile["boards"][number]["surgeProtection"]): Cell {
-  return typeof stated === "string" ? cell(REPORT.board.surgeWord[stated]) : statedCell(stated);
+/** Surge protective devices of the board: whether there is one, and what is known of each. */
+function surge({ things }: Installation, { id }: Board): Cell {
+  const devices = things.at("surgeDevices", { board: id });
+  if (devices.length === 0) return statedCell(undefined);
+  return joined(devices.map(({ state }) => surgeDevice(state)));
+}
+
+function surgeDevice({ fitted, type, indicator }: Thing<"surgeDevices">["state"]): Cell {
+  if (fitted.kind !== "fact") return fullFactCell(fitted);
+  const there = cell(REPORT.board.surgeWord[fitted.word ? "fitted" : "not-fitted"]);
+  if (!fitted.word) return there;
+  return joined([
+    there,
+    ...(type.kind === "fact" ? [cell(REPORT.board.surgeType(type.word))] : []),
+    ...(indicator.kind === "fact" ? [cell(labelled(SURGE_DEVICE.indicator, indicator.word))] : []),
+  ]);
+}
+
+function labelled({ label, words }: Field, word: string): string {
+  return `${label.toLowerCase()} ${words?.[word] ?? word}`;
 }
 
 function rcdParticulars(rcd: ResidualDevice): Cell {

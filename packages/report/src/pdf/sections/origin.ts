@@ -1,4 +1,5 @@
-import type { Conductor } from "@good-grounds/inspection";
+import type { Evidence, Unit } from "@good-grounds/core";
+import { type Conductor, FIELDS_AT, type Supply } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import {
@@ -16,6 +17,12 @@ import {
 } from "../cell.ts";
 import { keptWhole } from "../whole.ts";
 import { takenBy } from "./taken.ts";
+
+const SUPPLY_READINGS = FIELDS_AT["supply/readings"];
+/** The readings of the origin that are quantities. */
+type SupplyReading = {
+  [K in keyof typeof SUPPLY_READINGS]: Supply[K] extends Evidence<Unit> ? K : never;
+}[keyof typeof SUPPLY_READINGS];
 
 type Row = readonly [label: string, cell: Cell];
 
@@ -91,7 +98,28 @@ function readings({ installation }: ReportInput): readonly Row[] {
     [words.faultCurrent, joined([fullCell(s.faultCurrent), ...method])],
     [words.earthFaultCurrent, fullCell(s.earthFaultCurrent)],
     [words.demand, joined([fullCell(s.statedDemand), ...(demand === undefined ? [] : [cell(demand.method)])])],
+    ...furtherReadings(s),
   ];
+}
+
+/** Readings that have a row of their own above or among the particulars. */
+const ARRANGED: ReadonlySet<string> = new Set([
+  "ze",
+  "ra",
+  "lineNeutralLoop",
+  "faultCurrent",
+  "earthFaultCurrent",
+  "voltage",
+]);
+
+/** Every other reading of the origin that was taken or is not known for a reason, by the name its field has. */
+function furtherReadings(supply: Supply): readonly Row[] {
+  return Object.entries(SUPPLY_READINGS).flatMap(([name, { kind, label }]): readonly Row[] => {
+    if (kind !== "reading" || ARRANGED.has(name)) return [];
+    const reading = supply[name as SupplyReading];
+    const isSilent = reading.kind === "not-known" && reading.detail.silence === "absent";
+    return isSilent ? [] : [[label, fullCell(reading)]];
+  });
 }
 
 function protection({ installation }: ReportInput): readonly Row[] {
@@ -142,7 +170,7 @@ function earths({ installation }: ReportInput): readonly Row[] {
       : ([[words.electrode, joined([cellOr(electrode.kind), cellOr(electrode.location)])]] as const)),
     ...s.bonding.map((bond): Row => {
       const description = file.supply.bonding.find(({ id }) => id === bond.id)?.description;
-      const label = words.bonding(bond.to.replaceAll("-", " "), description ?? "");
+      const label = words.bonding((bond.to ?? "").replaceAll("-", " "), description ?? "");
       if (bond.extraneous.kind === "fact" && !bond.extraneous.word) return [label, cell(words.notExtraneous)];
       const resistance = fullCell(bond.resistance);
       const connected = factCell(bond.connected);

@@ -1,4 +1,4 @@
-import { ofBoard } from "../file-leaves.ts";
+import { ofBoard } from "../of-things.ts";
 import { worded } from "../property.ts";
 
 /** What the enclosure of the board is made of. */
@@ -6,5 +6,5 @@ export const boardEnclosure = worded(
   "board-enclosure",
   "enclosure of the board",
   ["metal", "non-combustible", "combustible", "wood-backed"],
-  (spoken) => ofBoard(spoken, "enclosure", "enclosure of the board", ({ enclosure }) => enclosure),
+  (spoken) => ofBoard(spoken, ({ enclosure }) => enclosure),
 );

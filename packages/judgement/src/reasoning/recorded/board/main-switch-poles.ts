@@ -1,9 +1,7 @@
-import { ofBoard } from "../file-leaves.ts";
+import { ofBoard } from "../of-things.ts";
 import { worded } from "../property.ts";
 
 /** How many poles the main switch of the board opens. */
 export const mainSwitchPoles = worded("main-switch-poles", "poles of the main switch", ["1", "2", "3", "4"], (spoken) =>
-  ofBoard(spoken, "mainSwitch", "poles of the main switch", ({ mainSwitch }) =>
-    mainSwitch?.poles === undefined ? undefined : String(mainSwitch.poles),
-  ),
+  ofBoard(spoken, (board) => board.mainSwitchPoles),
 );

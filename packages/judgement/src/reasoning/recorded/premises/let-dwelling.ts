@@ -1,13 +1,22 @@
-import { ofBrief } from "../file-leaves.ts";
+import { type Fact, fact, factNotKnown, isKnownFact, matter, type PremisesUse, type Tenure } from "@good-grounds/core";
+import { ofPremises } from "../of-things.ts";
 import { stated } from "../property.ts";
+
+const LET_DWELLING = matter("let-dwelling", "a home that is let");
 
 /** Whether it is a home that somebody rents. Tenure "other" leaves it open. */
 export const letDwelling = stated("let-dwelling", "a home that is let", (spoken) =>
-  ofBrief(spoken, "tenure", "a home that is let", ({ use, tenure }) => {
-    const isHome = use === undefined ? undefined : use === "dwelling" || use === "house-in-multiple-occupation";
-    if (isHome === false) return false;
-    if (tenure === undefined || tenure === "other") return undefined;
-    const isLet = tenure === "private-rented" || tenure === "social-rented";
-    return isLet ? isHome : false;
+  ofPremises(spoken, ({ use, tenure }) => {
+    const isLet = isLetHome(use, tenure);
+    return isLet === undefined
+      ? factNotKnown(LET_DWELLING, ["brief", "tenure"])
+      : fact(LET_DWELLING, isLet, ["brief", "tenure"]);
   }),
 );
+
+function isLetHome(use: Fact<PremisesUse>, tenure: Fact<Tenure>): boolean | undefined {
+  const isHome = isKnownFact(use) ? use.word === "dwelling" || use.word === "house-in-multiple-occupation" : undefined;
+  if (isHome === false) return false;
+  if (!isKnownFact(tenure) || tenure.word === "other") return undefined;
+  return tenure.word === "private-rented" || tenure.word === "social-rented" ? isHome : false;
+}

@@ -1,8 +1,6 @@
 import { TENURES } from "@good-grounds/core";
-import { ofBrief } from "../file-leaves.ts";
+import { ofPremises } from "../of-things.ts";
 import { worded } from "../property.ts";
 
 /** How the premises are held. */
-export const tenure = worded("tenure", "tenure", TENURES, (spoken) =>
-  ofBrief(spoken, "tenure", "tenure", (brief) => brief.tenure),
-);
+export const tenure = worded("tenure", "tenure", TENURES, (spoken) => ofPremises(spoken, ({ tenure }) => tenure));

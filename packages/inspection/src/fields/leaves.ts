@@ -17,10 +17,8 @@ import {
   type Unit,
   type Written,
 } from "@good-grounds/core";
-import type { InspectionFile } from "../schema/file.ts";
-import type { INSTRUMENT_RANGES } from "../schema/instrument.ts";
+import type { Instrument, InstrumentRange } from "../schema/instrument.ts";
 
-type Range = (typeof INSTRUMENT_RANGES)[number];
 type Silence = "limited" | "not-verified" | "not-applicable";
 type NotStated = { readonly notKnown: Silence; readonly reason: string };
 type StatedQuantity = string | { readonly from: string; readonly to: string } | NotStated;
@@ -40,12 +38,12 @@ type WordOf<T> = Extract<T, string | boolean>;
 /** Makes evidence leaves of what a file states. Instruments are looked up once per file. */
 export class Leaves {
   readonly #accuracies = new Map<string, Accuracy | null>();
-  readonly #instruments: ReadonlyMap<string, InspectionFile["instruments"][number]>;
-  readonly #only: string | undefined;
+  readonly #instruments: ReadonlyMap<string, Instrument>;
+  readonly #only: Instrument | undefined;
 
-  constructor(file: InspectionFile) {
-    this.#instruments = new Map(file.instruments.map((instrument) => [instrument.id, instrument]));
-    this.#only = file.instruments.length === 1 ? file.instruments[0]?.id : undefined;
+  constructor(instruments: readonly Instrument[]) {
+    this.#instruments = new Map(instruments.flatMap((one) => (one.id === undefined ? [] : [[one.id, one] as const])));
+    this.#only = instruments.length === 1 ? instruments[0] : undefined;
   }
 
   /** A quantity as stated: a value, a range, or not known. */
@@ -65,10 +63,16 @@ export class Leaves {
    * A reading, its band from the accuracy of the instrument it names. A job with a single instrument need not name it;
    * with several, a reading that names none is taken as shown.
    */
-  reading<U extends Unit>(term: Term<U>, entry: ReadingEntry | undefined, range: Range, path: Path): Evidence<U> {
+  reading<U extends Unit>(
+    term: Term<U>,
+    entry: ReadingEntry | undefined,
+    range: InstrumentRange,
+    path: Path,
+  ): Evidence<U> {
     if (entry === undefined) return notKnown(term, path);
     if ("notTaken" in entry) return notKnown(term, path, entry.notTaken, entry.reason);
-    const instrument = entry.with ?? this.#only;
+    const instrument = entry.with ?? this.#only?.id;
+    const used = entry.with === undefined ? this.#only : this.#instruments.get(entry.with);
     const taken: Taken = Object.freeze({
       ...(entry.at === undefined ? {} : { at: entry.at }),
       ...(entry.by === undefined ? {} : { by: entry.by }),
@@ -76,7 +80,7 @@ export class Leaves {
       ...(entry.method === undefined ? {} : { method: entry.method }),
       ...(entry.note === undefined ? {} : { note: entry.note }),
     });
-    return measured(term, must(entry.shown, term.unit), path, this.#accuracy(instrument, range), taken);
+    return measured(term, must(entry.shown, term.unit), path, this.#accuracy(used, range), taken);
   }
 
   /** A fact as stated: a word, or not known. */
@@ -86,12 +90,12 @@ export class Leaves {
     return fact(about, entry as WordOf<T>, path);
   }
 
-  #accuracy(instrument: string | undefined, range: Range): Accuracy | null {
+  #accuracy(instrument: Instrument | undefined, range: InstrumentRange): Accuracy | null {
     if (instrument === undefined) return null;
-    const key = `${instrument} ${range}`;
+    const key = `${instrument.id} ${range}`;
     const held = this.#accuracies.get(key);
     if (held !== undefined) return held;
-    const text = this.#instruments.get(instrument)?.accuracy?.[range];
+    const text = instrument.accuracy?.[range];
     const accuracy = text === undefined ? null : (parseAccuracy(text) ?? null);
     this.#accuracies.set(key, accuracy);
     return accuracy;

@@ -3,6 +3,16 @@ import { matter } from "@good-grounds/core";
 /** Facts a file can state, by identifier. */
 export const MATTER = Object.freeze({
   earthingSystem: matter("earthing-system", "system earthing"),
+  premisesUse: matter("use", "use of the premises"),
+  nation: matter("nation", "nation"),
+  tenure: matter("tenure", "tenure"),
+  boardEnclosure: matter("board-enclosure", "enclosure of the board"),
+  mainSwitchPoles: matter("main-switch-poles", "poles of the main switch"),
+  rcdsListed: matter("board-rcds", "RCDs listed in the board"),
+  atOrigin: matter("board-at-origin", "the board is fed from the supply itself"),
+  observationsListed: matter("observations-listed", "the observations are listed"),
+  boardsListed: matter("boards-listed", "the boards are listed"),
+  circuitsListed: matter("circuits-listed", "the circuits of the board are listed"),
   phases: matter("phases", "number of phases"),
   publicSupply: matter("public-supply", "supply from the public network"),
   deviceStandard: matter("device-standard", "standard of the protective device"),

@@ -1,0 +1,66 @@
+import type { Matter, Path, Term } from "@good-grounds/core";
+import type * as z from "zod";
+import type { InstrumentRange } from "../schema/instrument.ts";
+import type { Leaves } from "./leaves.ts";
+
+/** What a field holds: a reading off an instrument, a quantity stated, one or several of a few words, yes or no, a number. */
+export type FieldKind = "reading" | "quantity" | "word" | "words" | "yes-no" | "count" | "points";
+
+/** How a field is called and explained to the person who fills it in. */
+export interface Said {
+  /** As an electrician says it on site: "R1+R2". */
+  readonly label: string;
+  /** Beside the label, where that is short: "furthest point". */
+  readonly help?: string;
+  /** What it means in messages about the file and in the published schema; the term's own words where left out. */
+  readonly meaning?: string;
+  /** What a sound or a faulty one may lie between, in the coherent unit; the app asks about anything else. */
+  readonly usual?: readonly [low: number, high: number];
+}
+
+/**
+ * The one description of a member of the inspection file that is evidence. The schema of the file, the leaf of the resolved
+ * installation, and labels of app and report are all made of it.
+ */
+export interface Field<S extends z.ZodType = z.ZodType, R = unknown> extends Said {
+  readonly kind: FieldKind;
+  /** The quantity or the fact it is, by the name the glossary has for it. */
+  readonly about: Term | Matter;
+  /** Labels of the words, where it is one or several of a few. */
+  readonly words?: Readonly<Record<string, string>>;
+  /** Which function of an instrument reads it; its accuracy makes the band. */
+  readonly range?: InstrumentRange;
+  readonly schema: S;
+  /** The evidence leaf of what stands at a place. Nothing recorded is a leaf that is not known. */
+  leaf(leaves: Leaves, entry: z.output<S> | undefined, path: Path): R;
+}
+
+/** Fields of one thing, by the name of the member that holds each. */
+export type FieldSet = Readonly<Record<string, Field>>;
+
+/** Members of a strict object for a set of fields: every one may be left out. */
+export type ShapeOf<F extends FieldSet> = { [K in keyof F]: z.ZodOptional<F[K]["schema"]> };
+
+/** What is recorded of a set of fields. */
+export type EntryOf<F extends FieldSet> = { readonly [K in keyof F]?: z.output<F[K]["schema"]> | undefined };
+
+/** The evidence leaves of a set of fields: each is there, known or not. */
+export type LeavesOf<F extends FieldSet> = { readonly [K in keyof F]: ReturnType<F[K]["leaf"]> };
+
+export function shapeOf<F extends FieldSet>(fields: F): ShapeOf<F> {
+  return Object.fromEntries(
+    Object.entries(fields).map(([name, { schema }]) => [name, schema.optional()]),
+  ) as ShapeOf<F>;
+}
+
+/** The leaves of what was recorded at a place; of nothing at all where there is no entry. */
+export function leavesOf<F extends FieldSet>(
+  fields: F,
+  leaves: Leaves,
+  entry: EntryOf<F> | undefined,
+  path: Path,
+): LeavesOf<F> {
+  const found: Record<string, unknown> = {};
+  for (const [name, field] of Object.entries(fields)) found[name] = field.leaf(leaves, entry?.[name], [...path, name]);
+  return found as LeavesOf<F>;
+}
