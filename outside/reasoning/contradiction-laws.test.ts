@@ -25,7 +25,10 @@ function recordedFact(topic: Topic, name: string, values: readonly string[]): To
   if (fact === undefined) throw new Error(`no fact ${name}`);
   const gives = Object.fromEntries(values.map((value, i) => [(VALUES[i] as string).toLowerCase(), value]));
   const others = Object.entries(topic.facts).map(([other, { recorded: _, ...about }]) => [other, about] as const);
-  const facts = { ...Object.fromEntries(others), [name]: { ...fact, recorded: { property: "earthing-system", gives } } };
+  const facts = {
+    ...Object.fromEntries(others),
+    [name]: { ...fact, recorded: { property: "earthing-system", gives } },
+  };
   return { ...topic, facts: facts as Topic["facts"] };
 }
 

@@ -189,3 +189,41 @@ describe("metal of a stall, livestock; the pool likewise", () => {
     expect(answers(one)).toEqual({});
   });
 });
+
+describe("a battery store outdoors, fixed as its maker asks", () => {
+  const outdoors = { place: "outside", "as-maker-asks": true, detection: true };
+
+  test.each([
+    ["swollen or leaking, and cool", { condition: "damaged", heat: "none" }, "C2"],
+    ["swollen, nobody felt for heat", { condition: "damaged" }, null],
+    ["sound, and hot or smoking now", { condition: "sound", heat: "now" }, "C1"],
+    ["venting", { condition: "venting" }, "C1"],
+  ])("%s", (_, facts, classification) => {
+    const { one } = farmhouse({ topic: "battery-place", facts: { ...outdoors, ...facts } });
+    expect(one.reasoning.classification).toBe(classification);
+    for (const severity of one.reasoning.possible) expect(["C1", "C2"]).toContain(severity);
+    for (const words of Object.values(one.client)) expect(words).not.toContain("sound");
+  });
+});
+
+describe("metal of a stall with livestock, and metal round a pool, that nothing bonds", () => {
+  test.each([
+    ["farm-protection", { livestock: true, bonding: false, "rcd-socket": true, "rcd-fire": true, damage: "sound" }],
+    ["pool-equipment", { zone: "outside", protection: "selv", bonding: false, ip: true }],
+  ])("%s: C2, whatever the main bonds of water and oil read", (topic, facts) => {
+    const { one } = farmhouse({ topic, facts, answers: [{ check: "bonding-continuity", part: "water" }] });
+    expect(one.against).toEqual([]);
+    expect(one.reasoning.classification).toBe("C2");
+  });
+});
+
+describe("what is recorded of the RCD and the earthing of a charging point is not asked", () => {
+  test("in a house on TT whose RCDs are dead", () => {
+    const { one } = farmhouse(on("h1", "ev-direct-current", { "direct-current": "dealt" }), deadRcds);
+    expect(one.recorded.map(({ fact, value }) => [fact, value])).toEqual([
+      ["point-rcd", "none"],
+      ["fault-protection-by-rcd", "yes"],
+    ]);
+    expect(one.reasoning.classification).toBe("C2");
+  });
+});

@@ -44,7 +44,10 @@ export const PLACES: readonly SameClass[] = [
     { cable: "armoured", route: "out-of-harm", "live-covering": "bare", "arms-reach": "beyond", ...DRY },
     COUNTS,
   ),
-  row("outdoor-enclosure", "blank missing, a finger reaches the busbar", { closed: "broken-open", "arms-reach": "within" }),
+  row("outdoor-enclosure", "blank missing, a finger reaches the busbar", {
+    closed: "broken-open",
+    "arms-reach": "within",
+  }),
   row("outdoor-enclosure", "crane conductors 4 m up in a workshop open to all", {
     closed: "broken-open",
     "arms-reach": "beyond",
@@ -56,7 +59,10 @@ export const PLACES: readonly SameClass[] = [
     { closed: "broken-open", "arms-reach": "beyond", obstacle: "none", ...DRY },
     COUNTS,
   ),
-  row("outdoor-luminaire-damaged", "bare bar, nothing around, anyone comes", { light: "showing", ...BARE_AROUND_NOTHING }),
+  row("outdoor-luminaire-damaged", "bare bar, nothing around, anyone comes", {
+    light: "showing",
+    ...BARE_AROUND_NOTHING,
+  }),
   row("outdoor-luminaire-damaged", "crane conductors 4 m up in a workshop open to all", {
     light: "showing",
     "arms-reach": "beyond",

@@ -1,4 +1,12 @@
-import { type Compiled, type Knowledge, possibleOf, possibleSeverities, readAnswers, ruleIn, severitiesOf } from "@good-grounds/core";
+import {
+  type Compiled,
+  type Knowledge,
+  possibleOf,
+  possibleSeverities,
+  readAnswers,
+  ruleIn,
+  severitiesOf,
+} from "@good-grounds/core";
 import type { Remedy, Topic } from "@good-grounds/topics";
 import type { RemedyEffect } from "./results.ts";
 
