@@ -7,7 +7,9 @@ export function formerlyOf(draft: Draft): { readonly formerly?: Readonly<Record<
   const formerly: Record<string, readonly FormerFact[]> = {};
   for (const { name, fact, values } of statements(draft, "formerly")) {
     const within = [`formerly ${name.text}`];
-    if (draft.scope.get(name.text) !== undefined)
+    // What a state brings and the subject settles is not asked any more, though its name is known here.
+    const isAsked = Object.hasOwn(draft.facts, name.text) || !draft.scope.isBrought(name.text);
+    if (draft.scope.get(name.text) !== undefined && isAsked)
       draft.scope.fault(name, `"${name.text}" is asked today`, "a name that is no longer used", "take it away", within);
     const before = formerly[name.text] ?? [];
     formerly[name.text] = before;
