@@ -227,3 +227,40 @@ describe("what is recorded of the RCD and the earthing of a charging point is no
     expect(one.reasoning.classification).toBe("C2");
   });
 });
+
+describe("what the file of a farmhouse on TT says of its board is not asked", () => {
+  const at = (topic: string, facts: Record<string, unknown>, edit?: (board: Record<string, unknown>) => void) =>
+    farmhouse({ board: "house", topic, facts }, ({ boards: [house] }) => {
+      if (house !== undefined) edit?.(house as unknown as Record<string, unknown>);
+    }).one;
+  const recorded = ({ recorded: all }: ReturnType<typeof at>) =>
+    Object.fromEntries(all.map(({ fact, value }) => [fact, value]));
+
+  test("poles of the main switch, phases and earthing", () => {
+    const one = at("main-switch-poles", {});
+    expect(recorded(one)).toEqual({ poles: "both", phases: "one", "earthing-system": "tt" });
+    expect(one.reasoning.classification).toBe("none");
+  });
+
+  test("one pole on TT: C2 wherever it is the line that opens, and the file's two poles against it are a contradiction", () => {
+    const onePole = (board: Record<string, unknown>) => {
+      board.mainSwitch = { poles: 1 };
+    };
+    expect(at("main-switch-poles", { poles: "line-only" }, onePole).reasoning.classification).toBe("C2");
+    const against = at("main-switch-poles", { poles: "line-only" });
+    expect(against.against.map(({ fact, value }) => [fact, value])).toEqual([["poles", "both"]]);
+    expect([against.reasoning.classification, against.least]).toEqual([null, "C2"]);
+  });
+
+  test("a metal enclosure", () => {
+    const one = at("board-combustible", { premises: "home", "asked-when-fitted": false, "heat-or-loose": "loose" });
+    expect(recorded(one)).toEqual({ combustible: "no" });
+    expect(one.reasoning.classification).toBe("C2");
+  });
+
+  test("whether a surge protective device is fitted", () => {
+    const one = at("surge-protection-absent", { "what-hangs-on-it": "goods", "asked-when-made": true });
+    expect(recorded(one).state).toMatch(/declined/);
+    expect(one.reasoning.possible).toEqual(["none", "C3"]);
+  });
+});

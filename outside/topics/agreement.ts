@@ -18,26 +18,26 @@ const cannot = (reason: string): Answer => ({ notKnown: "limited", reason });
 export const READINGS: Readonly<Record<string, GivenReading>> = {
   "live-cu-no-cover": {
     topic: "board-cover-missing",
-    facts: { "live-touchable": true, cover: "off", access: "anyone" },
+    facts: { "gets-in": "hand", "cover-fixing": "open", "who-comes": "anyone" },
   },
   "live-blank-missing": {
     topic: "board-blank-missing",
-    facts: { "finger-reaches-live": true, gap: "in-line", access: "anyone" },
-    alternatives: { C2: { facts: { "finger-reaches-live": false } } },
+    facts: { "gets-in": "finger", "cover-fixing": "hole", "who-comes": "anyone" },
+    alternatives: { C2: { facts: { "gets-in": "finger-short" } } },
   },
   "live-blank-missing-dead-way": {
     topic: "board-blank-missing",
-    facts: { "finger-reaches-live": false, gap: "in-line", access: "anyone" },
-    alternatives: { C3: { facts: { gap: "out-of-line" } } },
+    facts: { "gets-in": "finger-short", "cover-fixing": "hole", "who-comes": "anyone" },
+    alternatives: { C3: { facts: { "cover-fixing": "slight" } } },
   },
   "live-locked-room-blank": {
     topic: "board-blank-missing",
-    facts: { "finger-reaches-live": true, gap: "in-line", access: "skilled-only" },
-    alternatives: { C1: { facts: { access: "key-about" } } },
+    facts: { "gets-in": "finger", "cover-fixing": "hole", "who-comes": "skilled-only" },
+    alternatives: { C1: { facts: { "who-comes": "many-keys" } } },
   },
   "live-top-opening": {
     topic: "board-top-opening",
-    facts: { opening: "slot", "drops-likely": false },
+    facts: { "gets-in": "wire-on-top", "cover-fixing": "whole", "top-reached": true, "drops-likely": false },
     alternatives: { C2: { facts: { "drops-likely": true } } },
   },
   "live-socket-cracked": {
@@ -119,7 +119,13 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "cu-plastic-stairs": {
     topic: "board-combustible",
-    facts: { combustible: true, premises: "home", "asked-when-fitted": false, heat: "none", "only-way-out": true },
+    facts: {
+      combustible: true,
+      premises: "home",
+      "asked-when-fitted": false,
+      "heat-or-loose": "none",
+      "only-way-out": true,
+    },
     alternatives: { none: { positions: { standing: "met-its-edition" } } },
   },
   "afdd-absent-dwelling": { topic: "arc-detection-absent", facts: { fitted: false, use: "ordinary" } },
@@ -170,8 +176,11 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "mixed-makes": {
     topic: "mixed-devices",
-    facts: { devices: "other", fit: "good", heat: "none" },
-    alternatives: { none: { positions: { weight: "no-danger-shown" } }, C2: { facts: { fit: "poor", heat: "marks" } } },
+    facts: { devices: "other", fit: "good", "heat-or-loose": "none" },
+    alternatives: {
+      none: { positions: { weight: "no-danger-shown" } },
+      C2: { facts: { fit: "poor", "heat-or-loose": "marks" } },
+    },
   },
   "breaking-capacity-backed": {
     topic: "breaking-capacity-exceeded",
@@ -180,8 +189,8 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "drawing-chart": { topic: "circuit-chart-missing", facts: { chart: "missing", marked: false } },
   "isolation-main": {
     topic: "main-switch-poles",
-    facts: { poles: "line-only", system: "tn-c-s", "otherwise-sound": true },
-    alternatives: { C3: { facts: { system: "tn-s" } } },
+    facts: { poles: "line-only", phases: "one", "earthing-system": "tn-c-s", "otherwise-sound": true },
+    alternatives: { C3: { facts: { "earthing-system": "tn-s" } } },
   },
   "firestop-missing": {
     topic: "fire-stopping",

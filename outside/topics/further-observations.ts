@@ -52,11 +52,11 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "live-knockout-side": {
     situation: "A 20 mm knockout is open in the side of a consumer unit; the finger touches nothing live.",
     topic: "board-blank-missing",
-    facts: { "finger-reaches-live": false, gap: "in-line", access: "anyone" },
+    facts: { "gets-in": "finger-short", "cover-fixing": "hole", "who-comes": "anyone" },
     usual: "C2",
     alternatives: {
-      C3: { condition: "live metal lies well out of line", facts: { gap: "out-of-line" } },
-      C1: { condition: "the finger touches live metal", facts: { "finger-reaches-live": true } },
+      C3: { condition: "live metal lies well out of line", facts: { "cover-fixing": "slight" } },
+      C1: { condition: "the finger touches live metal", facts: { "gets-in": "finger" } },
     },
   },
   "live-jb-no-lid": {
@@ -69,16 +69,16 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "live-board-door": {
     situation: "The outer door of a distribution board is gone; its inner cover is whole and screwed on.",
     topic: "board-cover-missing",
-    facts: { "live-touchable": false, cover: "slight" },
+    facts: { "gets-in": "nothing", "cover-fixing": "slight", "hinges-carry": true, "cover-opens": "tool" },
     usual: "C3",
-    alternatives: { none: { condition: "the cover is whole without the door", facts: { cover: "sound" } } },
+    alternatives: { none: { condition: "the cover is whole without the door", facts: { "cover-fixing": "whole" } } },
   },
   "live-shield-timer": {
     situation: "A panel opened by hand to set a timer has lost the shield over its terminals.",
     topic: "board-inner-shield",
-    facts: { "live-behind": true, outer: "by-hand", "opened-by": "ordinary" },
+    facts: { "barrier-behind": false, "cover-opens": "stands-open", "who-comes": "anyone" },
     usual: "C1",
-    alternatives: { C2: { condition: "only skilled persons open it", facts: { "opened-by": "skilled-only" } } },
+    alternatives: { C2: { condition: "only skilled persons open it", facts: { "who-comes": "skilled-only" } } },
   },
   "basic-ins-meter-box": {
     situation: "Sound single-insulated tails inside a meter cupboard that shuts.",
@@ -297,9 +297,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cu-wooden-back": {
     situation: "A board is open at its rear to the wood it is screwed to; connections lie open to the wood.",
     topic: "old-wooden-board",
-    facts: { wood: "live-on-wood", "live-reach": false, heat: "none", insulation: "supple" },
+    facts: { wood: "live-on-wood", "gets-in": "nothing", "heat-or-loose": "none", insulation: "supple" },
     usual: "C3",
-    alternatives: { C2: { condition: "a terminal is loose", facts: { heat: "loose" } } },
+    alternatives: { C2: { condition: "a terminal is loose", facts: { "heat-or-loose": "loose" } } },
   },
   "cu-hanging": {
     situation: "The consumer unit hangs by its cables.",
@@ -310,7 +310,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cu-no-grommet": {
     situation: "Cables enter a steel board over a bare edge, sheath whole, circuits with tested earth.",
     topic: "board-cable-entry",
-    facts: { gap: "closed", edge: "sharp", "case-fault-cleared": true },
+    facts: { "gets-in": "nothing", "cover-fixing": "whole", edge: "sharp", "case-fault-cleared": true },
     usual: "C3",
     alternatives: { C2: { condition: "the edge has cut in", facts: { edge: "cut-in" } } },
   },
@@ -335,9 +335,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cu-stored": {
     situation: "Coats and paper lie against a sound consumer unit under the stairs.",
     topic: "board-things-stored",
-    facts: { stored: "burns", board: "sound" },
+    facts: { stored: "burns", heat: "none", closed: true },
     usual: "C3",
-    alternatives: { C2: { condition: "marks of heat in the board", facts: { board: "faulty" } } },
+    alternatives: { C2: { condition: "marks of heat in the board", facts: { heat: "marks" } } },
   },
   "cu-no-main-switch": {
     situation: "There is no main switch.",
@@ -378,7 +378,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "spd-absent": {
     situation: "No surge protective device in a house wired in 2010.",
     topic: "surge-protection-absent",
-    facts: { state: "none", "asked-when-made": false },
+    facts: { state: "none", "what-hangs-on-it": "goods", "asked-when-made": false },
     usual: "C3",
     alternatives: { none: { condition: "older than the requirement", positions: { "older-board": "no-entry" } } },
   },
@@ -397,9 +397,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "fuse-carrier-broken": {
     situation: "A fuse carrier is cracked; no live metal is touched.",
     topic: "fuse-carrier-broken",
-    facts: { carrier: "cracked", "finger-reaches-live": false, access: "anyone" },
+    facts: { "cover-fixing": "loose", "gets-in": "nothing", "who-comes": "anyone" },
     usual: "C2",
-    alternatives: { C1: { condition: "the way is open", facts: { carrier: "missing", "finger-reaches-live": true } } },
+    alternatives: { C1: { condition: "the way is open", facts: { "cover-fixing": "hole", "gets-in": "finger" } } },
   },
   "breaking-capacity": {
     situation: "Fault current 7.7 kA, breakers of 3 kA, no conditional rating, supply fuse of 100 A ahead.",
@@ -1003,18 +1003,24 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "danger-bars-behind-rail": {
     situation: "Bare bars behind a rail in a room that anyone enters, with notices.",
     topic: "live-parts-out-of-reach",
-    facts: { reach: "obstacle", control: "anyone", notice: true },
+    facts: {
+      "arms-reach": "within",
+      obstacle: "secured",
+      "who-comes": "anyone",
+      "wet-or-conductive": false,
+      notice: true,
+    },
     usual: "C1",
     alternatives: { C2: { condition: "the rail counts as a layer", positions: { distance: "counts" } } },
   },
   "live-crane-wires": {
     situation: "Bare crane conductors 4 m up in a workshop that anyone enters.",
     topic: "live-parts-out-of-reach",
-    facts: { reach: "beyond", control: "anyone" },
+    facts: { "arms-reach": "beyond", obstacle: "none", "who-comes": "anyone", "wet-or-conductive": false },
     usual: "C1",
     alternatives: {
       C2: { condition: "height counts as a layer", positions: { distance: "counts" } },
-      none: { condition: "skilled persons only, notices", facts: { control: "skilled-only", notice: true } },
+      none: { condition: "skilled persons only, notices", facts: { "who-comes": "skilled-only", notice: true } },
     },
   },
   "water-ceiling-light": {

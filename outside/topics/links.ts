@@ -93,7 +93,37 @@ const links = {
     },
     "rcd-in-time": { ...RCD_DISCONNECTS, met: "yes", notMet: "no" },
   },
-  "board-blank-missing": { "finger-reaches-live": { by: "opening-access", ...BY_HAND } },
+  "board-blank-missing": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+  },
+  "board-cover-missing": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+    "cover-opens": { by: "enclosure-opening", ...BY_HAND },
+  },
+  "board-inner-shield": { "cover-opens": { by: "enclosure-opening", ...BY_HAND } },
+  "board-top-opening": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+  },
+  "board-cable-entry": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+  },
+  "fuse-carrier-broken": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+  },
+  "live-parts-out-of-reach": { obstacle: { by: "obstacles", ...BY_HAND } },
+  "old-wooden-board": { "gets-in": { by: "opening-access", ...BY_HAND } },
+  "device-faulty": {
+    "circuit-sound": {
+      by: "insulation-resistance",
+      notMet: "no",
+      leaves: "good insulation: it says nothing of a short circuit in what is plugged in, nor of the load",
+    },
+  },
   "basic-protection": {
     "gets-in": { by: "opening-access", ...BY_HAND },
     "allowed-opening": { by: "larger-opening", ...BY_HAND },

@@ -11,18 +11,19 @@ export function withFormerFacts(
 ): Readonly<Record<string, Answer>> {
   const { formerly } = topic;
   if (formerly === undefined) return facts;
-  const now: Record<string, Answer> = {};
-  const over: Record<string, Answer> = {};
+  // Names come from files: a map takes any of them as it is, "__proto__" too.
+  const now = new Map<string, Answer>();
+  const over = new Map<string, Answer>();
   for (const [name, answer] of Object.entries(facts)) {
     const ways = Object.hasOwn(formerly, name) ? formerly[name] : undefined;
-    if (ways === undefined) now[name] = answer;
+    if (ways === undefined) now.set(name, answer);
     for (const { fact, says } of ways ?? []) {
       // What the subject itself says today is not asked any more.
       const read = Object.hasOwn(topic.facts, fact) ? readNow(answer, says) : undefined;
-      if (read !== undefined) over[fact] = read;
+      if (read !== undefined) over.set(fact, read);
     }
   }
-  return { ...over, ...now };
+  return Object.fromEntries([...over, ...now]);
 }
 
 function readNow(answer: Answer, says: Readonly<Record<string, string>>): Answer | undefined {

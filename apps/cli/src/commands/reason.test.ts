@@ -47,11 +47,11 @@ test("what is danger by itself stands in the argument and in JSON, whatever else
 
 describe("facts given", () => {
   test("the argument says what follows, why, and what would change it, within 80 columns", async () => {
-    const { code, out, err } = await goodgrounds([BLANK, "finger-reaches-live=yes", "gap=in-line", "access=anyone"]);
+    const { code, out, err } = await goodgrounds([BLANK, "gets-in=finger", "cover-fixing=hole", "who-comes=anyone"]);
     expect([code, err]).toEqual([0, ""]);
     for (const part of [
       "Follows from the facts: C1",
-      "[seen] a finger put through the gap reaches live metal",
+      "[seen] a finger (12 mm, jointed) reaches the live part",
       "Why not C2",
       "What would change it",
       "What would put it right",
@@ -61,7 +61,7 @@ describe("facts given", () => {
   });
 
   test("JSON holds the possible set, the next question with what each answer leaves, and the deciding facts", async () => {
-    const { code, out } = await goodgrounds([BLANK, "gap=in-line", "access=skilled-only", "--json"]);
+    const { code, out } = await goodgrounds([BLANK, "cover-fixing=slight", "who-comes=skilled-only", "--json"]);
     expect(code).toBe(0);
     const answer = JSON.parse(out);
     expect(answer).toMatchObject({
@@ -71,10 +71,13 @@ describe("facts given", () => {
       possible: ["C3", "C2"],
       classification: null,
     });
-    expect(answer.next.fact).toBe("finger-reaches-live");
+    expect(answer.next.fact).toBe("gets-in");
     expect(answer.next.answers).toEqual([
-      { value: "no", possible: ["C3"] },
-      { value: "yes", possible: ["C2"] },
+      { value: "nothing", possible: ["C3"] },
+      { value: "finger-short", possible: ["C3"] },
+      { value: "wire-on-top", possible: ["C3"] },
+      { value: "finger", possible: ["C2"] },
+      { value: "hand", possible: ["C2"] },
     ]);
     expect(answer.contested[0].positions).toHaveLength(2);
     expect(answer.deciding.up.length).toBeGreaterThan(0);
@@ -95,8 +98,8 @@ describe("facts given", () => {
   test("a position is taken by name", async () => {
     const { out } = await goodgrounds([
       BLANK,
-      "finger-reaches-live=yes",
-      "access=skilled-only",
+      "gets-in=finger",
+      "who-comes=skilled-only",
       "locked-board=does-not-count",
       "--json",
     ]);
@@ -109,7 +112,7 @@ describe("wrong input exits 2 and names everything", () => {
     [["no-such-topic"], /no topic/],
     [["board"], /Did you mean/],
     [[], /no topic given/],
-    [[BLANK, "gap"], /no pair/],
+    [[BLANK, "gets-in"], /no pair/],
     [[BLANK, "--edition", "1970"], /editions are/],
   ] as const)("%j", async (args, message) => {
     const { code, err } = await goodgrounds(args);
@@ -118,7 +121,7 @@ describe("wrong input exits 2 and names everything", () => {
   });
 
   test.each([
-    ["a fact", [BLANK, "gap=tight", "gap=in-line"]],
+    ["a fact", [BLANK, "gets-in=finger", "gets-in=hand"]],
     ["a figure", ["rcd-does-not-trip", "at-rated=20 ms", "at-rated=900 ms"]],
     ["a position", [BLANK, "locked-board=counts", "locked-board=does-not-count"]],
   ] as const)("%s given twice, which would leave one unread", async (_, args) => {
@@ -138,7 +141,7 @@ describe("wrong input exits 2 and names everything", () => {
     expect(err).toContain("1 problem");
   });
 
-  test.each([[`${"x".repeat(50_000)}=yes`], [`gap=${"x".repeat(50_000)}`], [`locked-board=${"x".repeat(50_000)}`]])(
+  test.each([[`${"x".repeat(50_000)}=yes`], [`gets-in=${"x".repeat(50_000)}`], [`locked-board=${"x".repeat(50_000)}`]])(
     "a message shows no more of a huge word than helps",
     async (pair) => {
       const { code, err } = await goodgrounds([BLANK, pair]);
@@ -158,7 +161,7 @@ describe("wrong input exits 2 and names everything", () => {
   });
 
   test("two wrong facts are two problems, in text and in JSON", async () => {
-    const { code, err, out } = await goodgrounds([BLANK, "gap=huge", "colour=white", "--json"]);
+    const { code, err, out } = await goodgrounds([BLANK, "gets-in=huge", "colour=white", "--json"]);
     expect(code).toBe(2);
     expect(err).toContain("2 problems");
     expect(JSON.parse(out).issues.map(({ code: one }: { code: string }) => one)).toEqual([
@@ -204,14 +207,14 @@ test("every topic is listed and describes itself with an example that works", as
 });
 
 test.each([0, 10, 500])("a terminal that reports %i columns still gets lines that can be read", async (columns) => {
-  const { out } = await goodgrounds([BLANK, "finger-reaches-live=yes", "access=anyone"], undefined, columns);
+  const { out } = await goodgrounds([BLANK, "gets-in=finger", "who-comes=anyone"], undefined, columns);
   const longest = Math.max(...out.split("\n").map((line) => [...line].length));
   expect(longest).toBeGreaterThanOrEqual(20);
   expect(longest).toBeLessThanOrEqual(100);
 });
 
 test("garbage and the end of input leave what was understood", async () => {
-  const { code, out, err } = await goodgrounds([BLANK], "garbage\n99\n0\n-1\n\u0000\u001b[A\nyes\n");
+  const { code, out, err } = await goodgrounds([BLANK], "garbage\n99\n0\n-1\n\u0000\u001b[A\nfinger\n");
   expect(code).toBe(0);
   expect(err.match(/none of the answers/g)).toHaveLength(5);
   expect(out).toContain("Still possible: C2 or C1");
@@ -230,7 +233,7 @@ test("JSON has the members that docs/cli.md states, and no others", async () => 
     ([, names = "", holds = ""]) =>
       [[...names.matchAll(/`([a-zA-Z]+)(?:\[\])?`/g)].map(([, name]) => name), holds] as const,
   );
-  const { out } = await goodgrounds([BLANK, "gap=in-line", "access=skilled-only", "--json"]);
+  const { out } = await goodgrounds([BLANK, "cover-fixing=slight", "who-comes=skilled-only", "--json"]);
   const answer = JSON.parse(out);
   const stated = ["format", "version", ...rows.flatMap(([names]) => names)];
   expect(Object.keys(answer).sort()).toEqual(stated.sort());

@@ -78,8 +78,8 @@ describe("layers between live metal and a person", () => {
   });
 
   test("a topic that asks something else has none", () => {
-    const topic = topicById("board-blank-missing");
-    if (topic === undefined) throw new Error("no topic board-blank-missing");
+    const topic = topicById("board-conductor-order");
+    if (topic === undefined) throw new Error("no topic board-conductor-order");
     expect(reasonAbout({ topic, edition: "2018+A4", said: {} }).between).toBeUndefined();
   });
 });

@@ -35,9 +35,22 @@ export function reasonObservations(installation: Installation, weighing: Weighin
   });
 }
 
-/** Single bonding conductors and RCDs that an observation names. */
-export function partsNamed({ answers = [] }: Pick<Observation, "answers">): readonly Part[] {
-  return answers.flatMap(({ part, board }) => (part === undefined ? [] : [{ id: part, board }]));
+/** Single bonding conductors, RCDs and things that an observation names, or brings in. */
+export function partsNamed({
+  answers = [],
+  things = [],
+  brings,
+}: Pick<Observation, "answers" | "things" | "brings">): readonly Part[] {
+  return [
+    ...things.map(({ thing, board }) => ({ id: thing, board })),
+    ...thingIds(brings).map((id) => ({ id })),
+    ...answers.flatMap(({ part, board }) => (part === undefined ? [] : [{ id: part, board }])),
+  ];
+}
+
+/** Ids of the things in a list of them by kind. */
+function thingIds(brings: Observation["brings"]): readonly string[] {
+  return Object.values(brings ?? {}).flatMap((kind) => (kind ?? []).map(({ id }) => id));
 }
 
 /** The observation's own positions over the firm's standing views. */

@@ -3,14 +3,18 @@ import type { Condition } from "../document/condition.ts";
 import type { Document } from "../document/document.ts";
 import type { Scope } from "./scope.ts";
 
-/** What the parts of a topic are made from. */
-export interface Draft {
+/** What the rules of a topic are made from. */
+export interface Rules {
   readonly document: Document;
   readonly scope: Scope;
   /** Facts that the subject itself says, with the values it leaves. */
   readonly given: ReadonlyMap<string, readonly string[]>;
-  readonly facts: Readonly<Record<string, FactOf>>;
   readonly rule: (condition: Condition, within: readonly string[]) => Expression;
+}
+
+/** What the other parts of a topic are made from. */
+export interface Draft extends Rules {
+  readonly facts: Readonly<Record<string, FactOf>>;
 }
 
 /** The statements of one kind. */

@@ -1,10 +1,10 @@
 import { ALWAYS, type Classification, type Statement } from "@good-grounds/core";
 import type { PlainWords, Remedy } from "../topic.ts";
-import { type Draft, statements } from "./draft.ts";
+import { type Draft, type Rules, statements } from "./draft.ts";
 import { checkValue } from "./fact.ts";
 
 /** Sentences for whoever ordered the report, by classification, in the order of the text. */
-export function clientOf(draft: Draft): Readonly<Partial<Record<Classification, readonly Statement[]>>> {
+export function clientOf(draft: Rules): Readonly<Partial<Record<Classification, readonly Statement[]>>> {
   const client: Partial<Record<Classification, Statement[]>> = {};
   for (const { under, words, when, unsure } of statements(draft, "said")) {
     const within = [`said ${under}`];

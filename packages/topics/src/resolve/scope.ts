@@ -10,7 +10,6 @@ export class Scope {
   readonly faults: TextFault[] = [];
   readonly #names = new Map<string, Named>();
   readonly #sharedNames = new Set<string>();
-  readonly #broughtNames = new Set<string>();
   readonly #everywhere: Shared["everywhere"];
   readonly #unknown = new Map<string, { fault: TextFault; also: number[] }>();
 
@@ -34,11 +33,6 @@ export class Scope {
 
   isShared(name: string): boolean {
     return this.#sharedNames.has(name);
-  }
-
-  /** Whether it is here because a state speaks of it, not because the topic names it. */
-  isBrought(name: string): boolean {
-    return this.#broughtNames.has(name);
   }
 
   all(): readonly Named[] {
@@ -90,7 +84,6 @@ export class Scope {
       return;
     }
     this.#bring(found, shared);
-    this.#broughtNames.delete(word.text);
   }
 
   /** A state brings what its conditions speak of. */
@@ -103,10 +96,7 @@ export class Scope {
     for (const { when } of named.values)
       for (const one of when === undefined ? [] : namesIn(when)) {
         const found = shared.facts.get(one) ?? shared.states.get(one) ?? shared.points.get(one);
-        if (found !== undefined && !this.#names.has(one)) {
-          this.#broughtNames.add(one);
-          this.#bring(found, shared);
-        }
+        if (found !== undefined) this.#bring(found, shared);
       }
   }
 

@@ -9,15 +9,15 @@ import {
   type HarmPath,
   type Layer,
   NEVER,
-  type State,
   stateIs,
 } from "@good-grounds/core";
 import type { Condition } from "../document/condition.ts";
-import type { Amount, Document, Fact, LayerNode, Point, State as StateNode } from "../document/document.ts";
+import type { Amount, Document, Fact, LayerNode, Point } from "../document/document.ts";
 import type { TextFault } from "../text/fault.ts";
 import { nearTo } from "../text/near.ts";
 import { TOPIC_GROUPS, type Topic, type TopicGroup } from "../topic.ts";
-import { type Draft, statements } from "./draft.ts";
+import { type Asked, askedIn } from "./asked.ts";
+import { type Draft, type Rules, statements } from "./draft.ts";
 import { examplesOf } from "./example.ts";
 import { expressionOf } from "./expression.ts";
 import { checkValue, factOf } from "./fact.ts";
@@ -26,7 +26,7 @@ import { restricted } from "./restrict.ts";
 import { clientOf, plainOf, remediesOf } from "./said.ts";
 import { Scope } from "./scope.ts";
 import type { Shared } from "./shared.ts";
-import { spokenOf } from "./spoken.ts";
+import { statesUnder } from "./states.ts";
 
 /** A topic as its text says it; undefined with a fault where the text does not hold together. */
 export function topicOf(
@@ -35,43 +35,39 @@ export function topicOf(
 ): { readonly topic?: Topic; readonly faults: readonly TextFault[] } {
   const scope = new Scope(document, shared);
   const given = givenIn(document, scope);
+  const { states, settled } = statesUnder(scope, given);
   const rule = (condition: Condition, within: readonly string[]): Expression =>
-    restricted(expressionOf(condition, scope, within), given);
+    restricted(expressionOf(condition, scope, within), settled);
   const group = groupOf(document, scope);
-  const whole = { document, scope, given, facts: factsOf(scope, given), rule };
-  const rules = {
-    paths: routesOf(whole),
-    departures: departuresOf(whole),
-    ...statesOf(whole),
-    ...dangersOf(whole),
-    ...contradictionsOf(whole),
-    client: clientOf(whole),
+  const rules = { document, scope, given, rule };
+  const ruled = {
+    paths: routesOf(rules),
+    departures: departuresOf(rules),
+    ...dangersOf(rules),
+    ...contradictionsOf(rules),
+    client: clientOf(rules),
   };
-  // What a state brings and nothing speaks of, since the subject itself settles it, is neither asked nor contested.
-  const spoken = spokenOf(rules);
-  const isAsked = (name: string) => spoken.has(name) || !scope.isBrought(name);
-  const draft = { ...whole, facts: only(whole.facts, isAsked) };
+  const asked = askedIn(new Set(document.uses.map(({ text }) => text)), scope, states, ruled);
+  const facts = factsOf(scope, given, asked);
+  const draft = { ...rules, facts };
   const topic: Topic = Object.freeze({
     id: document.id.text,
     title: document.title,
     group: group ?? TOPIC_GROUPS[0],
     items: document.items.map(({ text }) => text),
-    facts: draft.facts,
+    facts,
     shared: scope
       .all()
-      .flatMap(({ kind, name: { text } }) => (kind !== "state" && scope.isShared(text) && isAsked(text) ? [text] : [])),
-    contested: only(pointsOf(scope), isAsked),
-    ...rules,
-    ...formerlyOf(draft),
+      .flatMap(({ kind, name: { text } }) => (kind !== "state" && scope.isShared(text) && asked(text) ? [text] : [])),
+    contested: pointsOf(scope, asked),
+    ...ruled,
+    ...(Object.keys(states).length === 0 ? {} : { states }),
+    ...formerlyOf(draft, asked),
     plain: plainOf(draft),
     remedies: remediesOf(draft),
     examples: examplesOf(draft),
   });
   return scope.faults.length > 0 ? { faults: scope.faults } : { topic, faults: [] };
-}
-
-function only<T>(named: Readonly<Record<string, T>>, isKept: (name: string) => boolean): Readonly<Record<string, T>> {
-  return Object.fromEntries(Object.entries(named).filter(([name]) => isKept(name)));
 }
 
 function groupOf({ group, id }: Document, scope: Scope): TopicGroup | undefined {
@@ -106,25 +102,25 @@ function givenIn(document: Document, scope: Scope): ReadonlyMap<string, readonly
 }
 
 /** Every fact that may be asked; one that the subject settles is none. */
-function factsOf(scope: Scope, given: Draft["given"]): Readonly<Record<string, FactOf>> {
+function factsOf(scope: Scope, given: Draft["given"], asked: Asked): Readonly<Record<string, FactOf>> {
   return Object.fromEntries(
     scope
       .all()
       .filter((named): named is Fact | Amount => named.kind === "fact" || named.kind === "amount")
       .flatMap((node) => {
         const left = given.get(node.name.text);
-        if (left?.length === 1) return [];
+        if (left?.length === 1 || !asked(node.name.text)) return [];
         const fact = factOf(node, scope, left);
         return fact === undefined ? [] : [[node.name.text, fact] as const];
       }),
   );
 }
 
-function pointsOf(scope: Scope): Readonly<Record<string, ContestedPoint>> {
+function pointsOf(scope: Scope, asked: Asked): Readonly<Record<string, ContestedPoint>> {
   return Object.fromEntries(
     scope
       .all()
-      .filter((named): named is Point => named.kind === "contested")
+      .filter((named): named is Point => named.kind === "contested" && asked(named.name.text))
       .map(({ name, question, positions }) => [
         name.text,
         {
@@ -137,7 +133,7 @@ function pointsOf(scope: Scope): Readonly<Record<string, ContestedPoint>> {
   );
 }
 
-function routesOf(draft: Draft): readonly HarmPath[] {
+function routesOf(draft: Rules): readonly HarmPath[] {
   return statements(draft, "route").map((route) => {
     const within = [`route ${route.name.text}`];
     return {
@@ -152,7 +148,7 @@ function routesOf(draft: Draft): readonly HarmPath[] {
 
 function layerOf(
   { name, provision, words, regulations, holding }: LayerNode,
-  draft: Draft,
+  draft: Rules,
   within: readonly string[],
 ): Layer {
   const shared = { id: name.text, provision, words, regulations };
@@ -181,7 +177,7 @@ function layerOf(
   return { ...shared, gone: stateIs(text, worst), sound: stateIs(text, best) };
 }
 
-function departuresOf(draft: Draft): readonly Departure[] {
+function departuresOf(draft: Rules): readonly Departure[] {
   return statements(draft, "departure").map(({ when, clause, regulations }) => ({
     when: draft.rule(when, ["departure"]),
     words: clause,
@@ -189,7 +185,7 @@ function departuresOf(draft: Draft): readonly Departure[] {
   }));
 }
 
-function dangersOf(draft: Draft): { readonly dangers?: readonly Danger[] } {
+function dangersOf(draft: Rules): { readonly dangers?: readonly Danger[] } {
   const shared = draft.scope.everywhere().filter((one) => one.kind === "danger");
   const dangers = [...statements(draft, "danger"), ...shared].map(({ name, least, clause, regulations, when }) => ({
     id: name.text,
@@ -202,7 +198,7 @@ function dangersOf(draft: Draft): { readonly dangers?: readonly Danger[] } {
   return possible.length === 0 ? {} : { dangers: possible };
 }
 
-function contradictionsOf(draft: Draft): { readonly contradictions?: readonly Contradiction[] } {
+function contradictionsOf(draft: Rules): { readonly contradictions?: readonly Contradiction[] } {
   const shared = draft.scope.everywhere().filter((one) => one.kind === "contradiction");
   const contradictions = [...statements(draft, "contradiction"), ...shared].map(({ when, clause }) => ({
     when: draft.rule(when, ["contradiction"]),
@@ -210,19 +206,4 @@ function contradictionsOf(draft: Draft): { readonly contradictions?: readonly Co
   }));
   const possible = contradictions.filter(({ when }) => when.op !== "never");
   return possible.length === 0 ? {} : { contradictions: possible };
-}
-
-function statesOf(draft: Draft): { readonly states?: Readonly<Record<string, State>> } {
-  const states = draft.scope
-    .all()
-    .filter((named): named is StateNode => named.kind === "state")
-    .map(({ name, thing, words, values }): readonly [string, State] => {
-      const within = [`state ${name.text}`];
-      const says = values.map(
-        ({ name: value, clause, when }) =>
-          [value.text, { words: clause, ...(when === undefined ? {} : { when: draft.rule(when, within) }) }] as const,
-      );
-      return [name.text, { of: thing, words, values: Object.fromEntries(says) }];
-    });
-  return states.length === 0 ? {} : { states: Object.fromEntries(states) };
 }

@@ -1,4 +1,13 @@
-import type { Board, BondingConductor, Circuit, Installation, ResidualDevice, Supply } from "@good-grounds/inspection";
+import type {
+  Board,
+  BondingConductor,
+  Circuit,
+  Installation,
+  ResidualDevice,
+  Supply,
+  Thing,
+  ThingKind,
+} from "@good-grounds/inspection";
 import type { SpokenOf } from "../spoken-of/index.ts";
 import type { Leaf } from "./property.ts";
 
@@ -30,4 +39,13 @@ export function ofRcds<T>({ rcds }: SpokenOf, leaf: (rcd: ResidualDevice) => T):
 /** A leaf of each bonding conductor that may be meant. */
 export function ofBonds<T>({ bonds }: SpokenOf, leaf: (bond: BondingConductor) => T): readonly Leaf<T>[] {
   return bonds.map((bond) => [bond.path, leaf(bond)]);
+}
+
+/** A leaf of each thing of a kind that is spoken of. */
+export function ofThings<K extends ThingKind, T>(
+  { things }: SpokenOf,
+  kind: K,
+  leaf: (state: Thing<K>["state"]) => T,
+): readonly Leaf<T>[] {
+  return things.filter((thing): thing is Thing<K> => thing.kind === kind).map(({ path, state }) => [path, leaf(state)]);
 }

@@ -2,6 +2,7 @@ import { boardEnclosure } from "./board/board-enclosure.ts";
 import { boardRcds } from "./board/board-rcds.ts";
 import { mainSwitchPoles } from "./board/main-switch-poles.ts";
 import { surgeProtection } from "./board/surge-protection.ts";
+import { bondCondition } from "./bond/bond-condition.ts";
 import { bondConnected } from "./bond/bond-connected.ts";
 import { bondExtraneous } from "./bond/bond-extraneous.ts";
 import { bondSize } from "./bond/bond-size.ts";
@@ -16,6 +17,16 @@ import { socketOutlets } from "./circuit/socket-outlets.ts";
 import { deviceRated } from "./device/device-rated.ts";
 import { deviceStandard } from "./device/device-standard.ts";
 import { deviceType } from "./device/device-type.ts";
+import { enclosureCovering } from "./enclosure/enclosure-covering.ts";
+import { enclosureEntry } from "./enclosure/enclosure-entry.ts";
+import { enclosureFirmness } from "./enclosure/enclosure-firmness.ts";
+import { enclosureObstacle } from "./enclosure/enclosure-obstacle.ts";
+import { enclosureOpenedBy } from "./enclosure/enclosure-opened-by.ts";
+import { hingesCarry } from "./enclosure/hinges-carry.ts";
+import { lockWorks } from "./enclosure/lock-works.ts";
+import { enclosureWear } from "./enclosure/wear.ts";
+import { whoComes } from "./enclosure/who-comes.ts";
+import { placeWetness } from "./place/place-wetness.ts";
 import { letDwelling } from "./premises/let-dwelling.ts";
 import { nation } from "./premises/nation.ts";
 import { premisesUse } from "./premises/premises-use.ts";
@@ -41,6 +52,7 @@ export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
   boardRcds,
   mainSwitchPoles,
   surgeProtection,
+  bondCondition,
   bondConnected,
   bondExtraneous,
   bondSize,
@@ -55,6 +67,16 @@ export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
   deviceRated,
   deviceStandard,
   deviceType,
+  enclosureCovering,
+  enclosureEntry,
+  enclosureFirmness,
+  enclosureObstacle,
+  enclosureOpenedBy,
+  enclosureWear,
+  hingesCarry,
+  lockWorks,
+  whoComes,
+  placeWetness,
   letDwelling,
   nation,
   premisesUse,

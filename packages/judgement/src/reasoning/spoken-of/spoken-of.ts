@@ -1,11 +1,11 @@
 import type { Weighing } from "@good-grounds/core";
-import type { Board, BondingConductor, Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
+import type { Board, BondingConductor, Circuit, Installation, ResidualDevice, Thing } from "@good-grounds/inspection";
 
 /** Where an observation is made and which parts it names, as in the file. */
 export interface Place {
   readonly board?: string | undefined;
   readonly circuit?: string | undefined;
-  /** Single bonding conductors and RCDs that it names by id. */
+  /** Single bonding conductors, RCDs and listed things that it names by id. */
   readonly parts?: readonly Part[];
 }
 
@@ -29,6 +29,8 @@ export interface SpokenOf {
   readonly rcds: readonly ResidualDevice[];
   /** The bonding conductors it may mean: those it names, else all, where it names no board. */
   readonly bonds: readonly BondingConductor[];
+  /** The things it names; a thing nobody named is not spoken of, however few there are. */
+  readonly things: readonly Thing[];
 }
 
 /** What an observation speaks of, as far as its place and the parts it names tell. */
@@ -51,6 +53,7 @@ export function spokenOf(installation: Installation, weighing: Weighing, place: 
     circuit,
     rcds: namedRcds.length > 0 ? namedRcds : rcdsThere,
     bonds: namedBonds.length > 0 ? namedBonds : bondsThere,
+    things: parts.flatMap(({ id }) => installation.things.byId(id) ?? []),
   };
 }
 
