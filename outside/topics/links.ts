@@ -312,7 +312,17 @@ const links = {
     bonding: { by: "supplementary-bonding", ...BY_HAND },
   },
   "bath-socket-position": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
-  "garden-cable-unprotected": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "garden-cable-unprotected": {
+    "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES },
+    "live-covering": { by: "live-insulation", ...BY_HAND },
+  },
+  "outdoor-enclosure": { obstacle: { by: "obstacles", ...BY_HAND } },
+  "outdoor-luminaire-damaged": { obstacle: { by: "obstacles", ...BY_HAND } },
+  "battery-direct-current": { obstacle: { by: "obstacles", ...BY_HAND } },
+  "pv-cable-damaged": {
+    obstacle: { by: "obstacles", ...BY_HAND },
+    "live-covering": { by: "live-insulation", ...BY_HAND },
+  },
   "hot-tub-outdoors": {
     "suited-rcd": {
       by: "additional-protection",
