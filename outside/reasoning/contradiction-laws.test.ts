@@ -19,17 +19,15 @@ function recording(number: number) {
   return found;
 }
 
-/** The topic with one fact answered by that property, value by value, and no other by anything recorded. */
+/** The topic with one fact answered by that property, value by value. */
 function recordedFact(topic: Topic, name: string, values: readonly string[]): Topic {
   const fact = topic.facts[name];
   if (fact === undefined) throw new Error(`no fact ${name}`);
   const gives = Object.fromEntries(values.map((value, i) => [(VALUES[i] as string).toLowerCase(), value]));
-  const others = Object.entries(topic.facts).map(([other, { recorded: _, ...about }]) => [other, about] as const);
-  const facts = {
-    ...Object.fromEntries(others),
-    [name]: { ...fact, recorded: { property: "earthing-system", gives } },
-  };
-  return { ...topic, facts: facts as Topic["facts"] };
+  // What the file records of other facts is not what is tried here.
+  const others = Object.entries(topic.facts).map(([id, { recorded: _, ...one }]) => [id, one as typeof fact] as const);
+  const recorded = { property: "earthing-system", gives };
+  return { ...topic, facts: { ...Object.fromEntries(others), [name]: { ...fact, recorded } } };
 }
 
 const ranks = (possible: readonly Severity[]) => possible.map((severity) => SEVERITIES.indexOf(severity));

@@ -41,8 +41,8 @@ describe("what the observation says against what a finding of the same subject s
   });
 
   test("what the observation left open as several is narrowed by what a finding shows", () => {
-    const one = about("rcd-none-tt", { rcd: "working | none", system: "tt" });
-    expect(one.worked.find(({ fact }) => fact === "rcd")?.value).toBe("none");
+    const one = about("rcd-none-tt", { rcd: "working | none", "earthing-system": "tt" });
+    expect(one.recorded.find(({ fact }) => fact === "rcd")?.value).toBe("none");
     expect(one.against).toEqual([]);
   });
 });

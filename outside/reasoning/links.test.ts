@@ -51,7 +51,7 @@ describe("the cable of the circuit says nothing of another cable", () => {
       { outlets: "several", fused: false, load: "heavy", heat: "none" },
       "2.5 mm²",
     ],
-    ["c3", "circuits-mixed", "smallest-carries", { mix: "doubled", terminal: "holds" }, "1 mm²"],
+    ["c3", "circuits-mixed", "smallest-carries", { mix: "doubled", terminal: "holds", heat: "none" }, "1 mm²"],
     [
       "c3",
       "flexible-cord-as-fixed-wiring",
@@ -85,7 +85,7 @@ describe("main bonds say nothing of other metal, and one bond nothing of another
   });
 
   test("gas at 10 mm² and water at 6 mm²: the size of the one spoken of is open", () => {
-    const one = reasoned({ topic: "main-bonding-undersized", facts: { "heat-damage": false } });
+    const one = reasoned({ topic: "main-bonding-undersized", facts: { heat: "none" } });
     expect(answered(one)).toEqual({});
     expect(one.reasoning.open).toContain("table-size");
   });

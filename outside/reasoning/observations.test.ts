@@ -80,9 +80,9 @@ describe("an RCD whose button is dead and whose time is good", () => {
     Object.fromEntries(Object.entries(figures).filter(([name]) => !Object.hasOwn(facts, name)));
 
   test.each([
-    ["rcd-does-not-trip", { operates: "yes" }],
-    ["rcd-slow-at-five-times", { "in-time-at-rated": "yes", "in-time-at-five": "yes" }],
-    ["rcd-test-not-possible", { operates: "yes" }],
+    ["rcd-does-not-trip", { "rcd-operates": "yes" }],
+    ["rcd-slow-at-five-times", { "rcd-operates": "yes", "in-time-at-five": "yes" }],
+    ["rcd-test-not-possible", { "rcd-operates": "yes" }],
   ])("%s reads the time from its time only", (id, expected) => {
     const topic = topicById(id);
     if (topic === undefined) throw new Error(id);

@@ -18,10 +18,10 @@ function linked(id: string, links: Readonly<Record<string, Recorded>>): Topic {
   return { ...topic, facts };
 }
 
-const SYSTEM: Recorded = { property: "earthing-system", gives: { tt: "tt", "tn-s": "tn", "tn-c-s": "tn" } };
-const noRcd = linked("rcd-none-tt", { system: SYSTEM });
+const SYSTEM: Recorded = { property: "earthing-system", gives: { tt: "tt", "tn-s": "tn-s", "tn-c-s": "tn-c-s" } };
+const noRcd = linked("rcd-none-tt", { "earthing-system": SYSTEM });
 const typeOfRcd = linked("rcd-type-ac", {
-  type: { property: "rcd-type", gives: { ac: "ac", a: "a", f: "a", b: "b" } },
+  "rcd-type": { property: "rcd-type", gives: { ac: "ac", a: "a", f: "a", b: "b" } },
 });
 const smallBond = linked("main-bonding-undersized", {
   size: { property: "bond-size", gives: {} },
@@ -39,15 +39,15 @@ describe("a fact that the file records", () => {
   test("is answered with its place and not asked again", () => {
     const one = about(noRcd, WORKS);
     expect(one.recorded.map(({ fact, value, words }) => [fact, value, words])).toEqual([
-      ["system", "tt", "system earthing: TT"],
+      ["earthing-system", "tt", "system earthing: TT"],
     ]);
-    expect(one.reasoning.grounds.get("system")).toMatchObject({
+    expect(one.reasoning.grounds.get("earthing-system")).toMatchObject({
       kind: "fact",
       how: "seen",
       detail: { path: ["supply", "earthing"] },
     });
-    expect(one.reasoning.open).not.toContain("system");
-    expect(one.reasoning.next?.fact).not.toBe("system");
+    expect(one.reasoning.open).not.toContain("earthing-system");
+    expect(one.reasoning.next?.fact).not.toBe("earthing-system");
   });
 
   test.each([
@@ -57,35 +57,42 @@ describe("a fact that the file records", () => {
   ])("%s: it is asked", (_, supply) => {
     const one = about(noRcd, { ...WORKS, supply });
     expect(one.recorded).toEqual([]);
-    expect(one.reasoning.grounds.has("system")).toBe(false);
+    expect(one.reasoning.grounds.has("earthing-system")).toBe(false);
   });
 
   test("stated otherwise: a contradiction to settle, in the possible set and in words", () => {
     const dead: House = { rcds: { circuit: rcd("30 mA", "dead") } };
-    const one = about(noRcd, dead, { system: "tn" });
-    expect(one.against.map(({ fact, value, stated }) => [fact, value, stated])).toEqual([["system", "tt", "tn"]]);
+    const one = about(noRcd, dead, { "earthing-system": "tn-s" });
+    expect(one.against.map(({ fact, value, stated }) => [fact, value, stated])).toEqual([
+      ["earthing-system", "tt", "tn-s"],
+    ]);
     const possible = (system: string) =>
-      reasonAbout({ topic: noRcd, edition: "2018+A4", said: { system, rcd: "none", "breaker-disconnects": false } })
-        .reasoning.possible;
-    expect(new Set(one.reasoning.possible)).toEqual(new Set([...possible("tt"), ...possible("tn")]));
+      reasonAbout({
+        topic: noRcd,
+        edition: "2018+A4",
+        said: { "earthing-system": system, rcd: "none", "breaker-disconnects": false },
+      }).reasoning.possible;
+    expect(new Set(one.reasoning.possible)).toEqual(new Set([...possible("tt"), ...possible("tn-s")]));
     expect(one.least).toBe(possible("tt")[0]);
     const [first] = reasoningParts(one);
     expect(first?.heading).toBe("To settle first");
     expect(first?.lines.map(({ words }) => words)).toEqual([
-      "The inspection file (system earthing: TT) says that the system is TT. The observation says that the system is TN. Settle which is so.",
+      "The inspection file (system earthing: TT) says that it is TT, with an electrode of the consumer's own. The observation says that it is TN-S, with an earth of the distributor's own. Settle which is so.",
     ]);
   });
 
   test("that the inspector could not settle stays so, with the record beside it", () => {
     const limited = { notKnown: "limited", reason: "not opened" } as const;
-    const one = about(noRcd, WORKS, { system: limited });
+    const one = about(noRcd, WORKS, { "earthing-system": limited });
     expect(one.recorded).toEqual([]);
-    expect(one.reasoning.grounds.get("system")?.kind).toBe("fact-not-known");
-    expect(one.against.map(({ fact, value, stated }) => [fact, value, stated])).toEqual([["system", "tt", null]]);
+    expect(one.reasoning.grounds.get("earthing-system")?.kind).toBe("fact-not-known");
+    expect(one.against.map(({ fact, value, stated }) => [fact, value, stated])).toEqual([
+      ["earthing-system", "tt", null],
+    ]);
   });
 
   test("stated as one of several: the record says which", () => {
-    const one = about(noRcd, WORKS, { system: "tt | tn" });
+    const one = about(noRcd, WORKS, { "earthing-system": "tt | tn-s" });
     expect(one.recorded.map(({ value }) => value)).toEqual(["tt"]);
     expect(one.against).toEqual([]);
   });
@@ -152,7 +159,7 @@ describe("RCDs of a board", () => {
 
 describe("the state of an RCD", () => {
   const gives = { works: "yes", slow: "no", dead: "no" };
-  const topic = linked("rcd-does-not-trip", { operates: { property: "rcd-state", gives } });
+  const topic = linked("rcd-does-not-trip", { "rcd-operates": { property: "rcd-state", gives } });
   // Only what is recorded is looked at here.
   const bare: Topic = {
     ...topic,
@@ -173,11 +180,11 @@ describe("the state of an RCD", () => {
     const readings = { atRated: { shown: ">300 ms" }, button: "trips" };
     const house = { rcds: { circuit: { ...rcd("30 mA", "works"), readings } } } as unknown as House;
     const with_ = (answers: Readonly<Record<string, string>>): Topic => {
-      const { operates, ...others } = bare.facts;
+      const { "rcd-operates": operates, ...others } = bare.facts;
       if (operates === undefined) throw new Error("no such fact");
       return {
         ...bare,
-        facts: { ...others, operates: { ...operates, recorded: { property: "rcd-state", gives: answers } } },
+        facts: { ...others, "rcd-operates": { ...operates, recorded: { property: "rcd-state", gives: answers } } },
       };
     };
     expect(about(with_(gives), house).recorded.map(({ value }) => value)).toEqual(["no"]);
@@ -203,6 +210,7 @@ describe("every property", () => {
     circuit: installation.boards[1]?.circuits[0],
     rcds: installation.boards.flatMap(({ rcds }) => rcds),
     bonds: installation.supply.bonding,
+    things: installation.things.all,
   });
   const OF_THE_BRIEF = ["premises-use", "tenure", "nation", "let-dwelling", "board-rcds"];
 

@@ -15,7 +15,7 @@ describe("an RCD spoken of", () => {
       rcds: { board: dead },
       observation: { topic, board: "b", circuit: "c", facts: {} },
     });
-    expect(answers(one)).toMatchObject({ operates: "no" });
+    expect(answers(one)).toMatchObject({ "rcd-operates": "no" });
   });
 
   test("at its circuit, where it is the circuit's own: one of the board before it says nothing of it", () => {
@@ -23,7 +23,7 @@ describe("an RCD spoken of", () => {
       rcds: { circuit: dead, board: works },
       observation: { topic, board: "b", circuit: "c", facts: {} },
     });
-    expect(answers(one)).toMatchObject({ operates: "no" });
+    expect(answers(one)).toMatchObject({ "rcd-operates": "no" });
     expect(one.differing).toEqual([]);
   });
 
@@ -31,15 +31,15 @@ describe("an RCD spoken of", () => {
     const one = reasonedIn({ rcds: { board: works, circuit: dead }, observation: { topic, board: "b", facts: {} } });
     expect(answers(one)).toEqual({});
     expect(one.differing.map(({ fact, answers }) => [fact, answers.map(({ value }) => value).sort()])).toEqual([
-      ["operates", ["no", "yes"]],
+      ["rcd-operates", ["no", "yes"]],
       ["button", ["no", "yes"]],
     ]);
-    expect(one.reasoning.open).toContain("operates");
+    expect(one.reasoning.open).toContain("rcd-operates");
   });
 
   test("at the board: answered where all of them say the same", () => {
     const one = reasonedIn({ rcds: { board: dead, circuit: dead }, observation: { topic, board: "b", facts: {} } });
-    expect(answers(one)).toMatchObject({ operates: "no" });
+    expect(answers(one)).toMatchObject({ "rcd-operates": "no" });
   });
 
   test("at the board, named: answered by that one", () => {
@@ -48,7 +48,7 @@ describe("an RCD spoken of", () => {
       rcds: { board: works, circuit: dead },
       observation: { topic, board: "b", facts: {}, answers: named },
     });
-    expect(answers(one)).toMatchObject({ operates: "yes" });
+    expect(answers(one)).toMatchObject({ "rcd-operates": "yes" });
     expect(one.worked[0]?.of).toEqual([["boards", 1, "rcds", 0]]);
   });
 
@@ -64,7 +64,7 @@ describe("an RCD spoken of", () => {
 });
 
 describe("a bond spoken of", () => {
-  const facts = { "heat-damage": false };
+  const facts = { heat: "none" };
   const sizeOf = (one: ReturnType<typeof reasonedInExample>) => answers(one)["table-size"];
 
   test("gas at 10 mm² and water at 6 mm², not said which: open, and both are shown", () => {

@@ -42,36 +42,49 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "live-socket-cracked": {
     topic: "accessory-broken",
-    facts: { "finger-touches-live": false, damage: "cracked-through" },
-    alternatives: { C3: { facts: { damage: "hairline" } } },
+    facts: { "gets-in": "nothing", "cover-fixing": "loose" },
+    alternatives: { C3: { facts: { "cover-fixing": "slight" } } },
   },
   "live-metalwork": { topic: "metalwork-live", facts: { voltage: "228 V", "made-dead": false } },
   "basic-ins-broken-door": {
     topic: "meter-tails-exposed",
-    facts: { insulation: "single-layer", around: "open", knocks: "likely" },
-    alternatives: { C3: { facts: { knocks: "unlikely" } } },
+    facts: {
+      "live-covering": "basic-sound",
+      "gets-in": "hand",
+      "cover-fixing": "open",
+      wears: "heat-weather-rodents",
+      "who-comes": "anyone",
+      heat: "none",
+    },
+    alternatives: { C3: { facts: { wears: "nothing" } } },
   },
   "basic-ins-downlight": {
     topic: "sheath-missing",
-    facts: { cores: "whole", place: "closed", joint: "none" },
+    facts: { "live-covering": "basic-sound", "gets-in": "nothing", "cover-opens": "tool", joint: "none" },
     alternatives: { C2: { facts: { joint: "open-combustible" } } },
   },
   "socket-no-cpc": { topic: "socket-no-cpc", facts: { "earth-path": "open", feeds: "class-1" } },
   "earthing-10": {
     topic: "earthing-conductor-undersized",
-    facts: { adiabatic: true, "table-size": false, "below-pme-size": false, "heat-damage": false },
+    facts: { adiabatic: true, "table-size": false, "below-pme-size": false, heat: "none" },
     alternatives: { C3: { positions: { method: "selection-only" } } },
   },
   "earthing-fails-adiabatic": {
     topic: "earthing-conductor-undersized",
-    facts: { adiabatic: false, "table-size": false },
+    facts: { adiabatic: false, "table-size": false, heat: "none" },
   },
-  "bond-absent-gas": { topic: "main-bonding-absent", facts: { bond: "none", extraneous: "shown-earthy" } },
-  "bond-absent-water": { topic: "main-bonding-absent", facts: { bond: "none", extraneous: "metal-entry" } },
+  "bond-absent-gas": {
+    topic: "main-bonding-absent",
+    facts: { lightning: false, bond: "none", extraneous: "shown-earthy" },
+  },
+  "bond-absent-water": {
+    topic: "main-bonding-absent",
+    facts: { lightning: false, bond: "none", extraneous: "metal-entry" },
+  },
   "rcd-socket-near-door": {
     topic: "sockets-no-rcd",
     facts: { "rcd-30ma": false, "outdoor-use": "likely", "other-socket": false },
-    alternatives: { C3: { facts: { "other-socket": true, "used-by": "ordinary", "exception-recorded": false } } },
+    alternatives: { C3: { facts: { "other-socket": true, "used-by": "ordinary", "risk-assessment": false } } },
   },
   "rcd-lighting": {
     topic: "lighting-no-rcd",
@@ -103,7 +116,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "rcd-slow-5x": {
     topic: "rcd-slow-at-five-times",
-    facts: { "in-time-at-rated": true, "in-time-at-five": false, "additional-protection": true },
+    facts: { "rcd-operates": true, "in-time-at-five": false, "rcd-role": "additional" },
     alternatives: {
       none: { positions: { "five-times": "not-counted" } },
       C3: { positions: { "five-times": "advise" } },
@@ -138,7 +151,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
     topic: "zs-over-limit",
     facts: { disconnects: "in-time", by: "rcd-only", "rcd-tested": true, unaccounted: false },
     alternatives: {
-      C3: { positions: { "rcd-in-place": "improve" } },
+      C3: { facts: { "earthing-system": "tn-c-s" }, positions: { "rcd-in-place": "improve" } },
       FI: { facts: { unaccounted: true, "failing-joint": cannot("the joint could not be found") } },
     },
   },
@@ -149,7 +162,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "zs-tt-mcb": { topic: "zs-over-limit", facts: { disconnects: "not-in-time", by: "overcurrent" } },
   "double-pole-fuse": {
     topic: "neutral-fused",
-    facts: { "neutral-device": "alone" },
+    facts: { "in-neutral": "fuse" },
   },
   "cpc-light-class2": {
     topic: "lighting-no-cpc",
@@ -171,7 +184,7 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "fuse-3036-ok": { topic: "rewirable-fuses", facts: { "wire-right": true, "cables-adequate": true } },
   "accessory-loose": {
     topic: "accessory-loose",
-    facts: { fixing: "loose", "live-in-reach": false, strain: false },
+    facts: { fixing: "loose", "gets-in": "nothing", strain: false },
     alternatives: { C2: { facts: { strain: true } } },
   },
   "mixed-makes": {
@@ -198,7 +211,10 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
     alternatives: { C3: { facts: { opening: "single-cable" } } },
   },
   "downlight-insulation": { topic: "downlight-insulation", facts: { covered: true, scorch: true } },
-  "vir-bare": { topic: "rubber-or-lead-cable", facts: { insulation: "bare", enclosure: "open" } },
+  "vir-bare": {
+    topic: "rubber-or-lead-cable",
+    facts: { "live-covering": "bare", "gets-in": "hand", "who-comes": "anyone" },
+  },
   "supply-unknown": {
     topic: "means-of-earthing-hidden",
     facts: { "means-seen": "nothing", "loop-usual": true, path: cannot("the plaster would have to be opened") },
@@ -225,6 +241,6 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "shaver-non-iso": { topic: "shaver-outlet", facts: { isolating: false, place: "zone-2", sprayed: false } },
   "cut-out-crack": {
     topic: "distributor-equipment-damaged",
-    facts: { "live-reachable": true, damage: "cracked" },
+    facts: { "gets-in": "finger", "cover-fixing": "hole", "who-comes": "anyone" },
   },
 };

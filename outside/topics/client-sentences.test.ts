@@ -59,6 +59,7 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("what a client is tol
   test.each(EDITIONS)("%s: only under the classification that follows, and only what holds", (edition) => {
     const compiled = compiledTopic(topic, edition);
     for (const values of drawn(compiled)) {
+      // Of statements that cannot all be true nothing is said.
       if (!canBeAt(compiled, values)) continue;
       const severity = severityAt(compiled, values);
       for (const classification of SEVERITIES) {
@@ -160,7 +161,7 @@ describe("a sentence that the facts deny is not said", () => {
     const one = reasonAbout({
       topic,
       edition: "2018+A4",
-      said: { "finger-touches-live": true, damage: "cracked-through" },
+      said: { "gets-in": "finger", "cover-fixing": "hole" },
     });
     expect(clientSentence(observed(one, "C1"))).toContain("A finger can touch live metal");
     const words = clientSentence(observed(one, "C1", "The circuit was locked off."));
@@ -171,7 +172,7 @@ describe("a sentence that the facts deny is not said", () => {
   test("a fact that a computation contradicts counts as not known", () => {
     const topic = topicById("rcd-test-not-possible");
     if (topic === undefined) throw new Error("no such topic");
-    const said = { operates: true, "button-reach": "covered", notice: true };
+    const said = { "rcd-operates": true, "button-reach": "covered", "rcd-notice": "there" };
     const about = (more: Readonly<Record<string, string>>) =>
       reasonAbout({ topic, edition: "2018+A4", said: { ...said, ...more } });
     expect(about({}).client.C3).toContain("You cannot test the safety switch");

@@ -4,6 +4,15 @@ const ENCLOSED = "live metal that something still covers or keeps apart: a layer
 const ABSENT = "how a part is made or placed, not what has happened to it";
 const PART_OF = "says more of a state that another fact of the topic names, and nothing without it";
 
+const CASES_AT_INTAKE = [
+  "intake-hot",
+  "distributor-equipment-damaged",
+  "supply-tampered",
+  "meter-tails-exposed",
+  "connector-block-open",
+  "origin-isolator",
+];
+
 export const CONSIDERED: Readonly<Record<string, string>> = Object.freeze({
   "basic-protection gets-in finger-short": ENCLOSED,
   "basic-protection gets-in wire-on-top": ENCLOSED,
@@ -20,16 +29,40 @@ export const CONSIDERED: Readonly<Record<string, string>> = Object.freeze({
   "old-wooden-board gets-in finger-short": ENCLOSED,
   "old-wooden-board gets-in wire-on-top": ENCLOSED,
   "fuse-carrier-broken gets-in finger-short": ENCLOSED,
-  "supply-tampered joints taped": ENCLOSED,
-  "joint-not-enclosed terminals taped": ENCLOSED,
-  "lampholder-or-rose-open state off": ENCLOSED,
+  ...Object.fromEntries(
+    CASES_AT_INTAKE.flatMap((topic) => [
+      [`${topic} gets-in finger-short`, ENCLOSED],
+      [`${topic} gets-in wire-on-top`, ENCLOSED],
+    ]),
+  ),
+  "meter-tails-exposed wears heat-weather-rodents": SURROUNDINGS,
+  "cable-damaged wears heat-weather-rodents": SURROUNDINGS,
+  "sheath-missing wears heat-weather-rodents": SURROUNDINGS,
+  "sheath-missing live-covering basic-damaged": ENCLOSED,
+  "trunking-or-conduit-open wears heat-weather-rodents": SURROUNDINGS,
+  "trunking-or-conduit-open live-covering basic-damaged": ENCLOSED,
+  "trunking-or-conduit-open gets-in hand": "what lies open may be sheathed, which a hand may touch",
+  "flexible-cord-as-fixed-wiring wears heat-weather-rodents": SURROUNDINGS,
+  "joint-not-enclosed live-covering basic-damaged": ENCLOSED,
+  "accessory-broken gets-in finger-short": ENCLOSED,
+  "accessory-loose gets-in finger-short": ENCLOSED,
+  "accessory-overheated gets-in finger-short": ENCLOSED,
+  "lampholder-or-rose-open gets-in finger-short": ENCLOSED,
+  "luminaire-heat gets-in finger-short": ENCLOSED,
   "polarity-reversed-at-point live-when-off in-use": PART_OF,
-  "neutral-switched-or-fused live-in-use yes": PART_OF,
+  "neutral-switched-or-fused live-when-off in-use": PART_OF,
+  "neutral-fused live-when-off in-use": PART_OF,
+  "circuit-unidentified gets-in finger-short": ENCLOSED,
+  "circuit-unidentified gets-in wire-on-top": ENCLOSED,
+  "live-conductors-unterminated gets-in finger-short": ENCLOSED,
+  "live-conductors-unterminated gets-in wire-on-top": ENCLOSED,
+  "live-conductors-unterminated live-covering basic-damaged": ENCLOSED,
+  "live-conductors-unterminated wears heat-weather-rodents": SURROUNDINGS,
   "accessory-overheated cause-removed no": PART_OF,
   "board-overheating cause put-right-today": PART_OF,
   "board-overheating cause still-there": PART_OF,
   "insulation-falling cause deteriorating": PART_OF,
-  "accessory-overheated marks browned":
+  "accessory-overheated heat-marks browned":
     "browned and whole; with its cause put right it is a mark and no more, and while it is not it is one event away",
   "board-overheating marks discoloured":
     "insulation still whole and supple; with its cause put right it is a mark and no more",
@@ -49,7 +82,7 @@ export const CONSIDERED: Readonly<Record<string, string>> = Object.freeze({
   "cpc-unsleeved near-terminals yes": ENCLOSED,
   "cpc-unsleeved sleeve bare": "a protective conductor is not live",
   "downlight-insulation covered yes": SURROUNDINGS,
-  "downlight-insulation heat cool": ABSENT,
+  "downlight-insulation gives-off cool": ABSENT,
   "emergency-switching-missing danger foreseeable": "what could happen, against which the topic asks for a device",
   "hot-equipment-clearance clearance short": SURROUNDINGS,
   "hot-equipment-clearance clearance touching": SURROUNDINGS,

@@ -23,31 +23,47 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "live-socket-smashed": {
     situation: "A socket-outlet in a bedroom is smashed, and a live terminal can be touched.",
     topic: "accessory-broken",
-    facts: { "finger-touches-live": true, damage: "cracked-through" },
+    facts: { "gets-in": "finger", "cover-fixing": "hole" },
     usual: "C1",
-    alternatives: { C2: { condition: "the circuit has been locked off", facts: { "finger-touches-live": false } } },
+    alternatives: { C2: { condition: "a finger goes in and falls short", facts: { "gets-in": "finger-short" } } },
   },
   "live-switch-no-plate": {
     situation: "A light switch has no plate; bare terminals at 1.4 m.",
     topic: "accessory-broken",
-    facts: { "finger-touches-live": true },
+    facts: { "cover-fixing": "open" },
     usual: "C1",
   },
   "live-lampholder": {
     situation: "A pendant lampholder is broken, and live metal other than the lamp contacts is in reach.",
     topic: "lampholder-or-rose-open",
-    facts: { state: "live-open" },
+    facts: { "gets-in": "finger", "allowed-opening": false, "cover-fixing": "hole" },
     usual: "C1",
     alternatives: {
-      C2: { condition: "only from steps", facts: { "from-the-floor": false }, positions: { height: "counts" } },
+      C2: {
+        condition: "only from steps",
+        facts: { "arms-reach": "long-things", "wet-or-conductive": false },
+        positions: { distance: "counts" },
+      },
     },
   },
   "live-cable-end": {
     situation: "The cable of a removed cooker sticks out of the kitchen wall, live, its cores bare.",
     topic: "live-conductors-unterminated",
-    facts: { live: "live", ends: "bare", place: "in-reach" },
+    facts: {
+      live: "live",
+      "live-covering": "bare",
+      "gets-in": "hand",
+      "arms-reach": "within",
+      obstacle: "none",
+      "who-comes": "anyone",
+    },
     usual: "C1",
-    alternatives: { C2: { condition: "ends in taped connectors", facts: { ends: "taped" } } },
+    alternatives: {
+      C2: {
+        condition: "ends in taped connectors",
+        facts: { "live-covering": "basic-damaged", "wet-or-conductive": false },
+      },
+    },
   },
   "live-knockout-side": {
     situation: "A 20 mm knockout is open in the side of a consumer unit; the finger touches nothing live.",
@@ -62,9 +78,14 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "live-jb-no-lid": {
     situation: "A junction box in a loft used for storage has no lid; bare terminals can be touched.",
     topic: "joint-not-enclosed",
-    facts: { enclosure: "cover-off", terminals: "bare", place: "in-reach" },
+    facts: { enclosure: "cover-off", "live-covering": "bare", "gets-in": "hand", "who-comes": "anyone" },
     usual: "C1",
-    alternatives: { C2: { condition: "the loft is entered now and then only", facts: { place: "seldom-entered" } } },
+    alternatives: {
+      C2: {
+        condition: "nobody enters the loft in use, its hatch is shut",
+        facts: { "gets-in": "nothing", "cover-opens": "hand", connection: "tight", combustible: false },
+      },
+    },
   },
   "live-board-door": {
     situation: "The outer door of a distribution board is gone; its inner cover is whole and screwed on.",
@@ -83,39 +104,77 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "basic-ins-meter-box": {
     situation: "Sound single-insulated tails inside a meter cupboard that shuts.",
     topic: "meter-tails-exposed",
-    facts: { insulation: "single-layer", around: "cupboard" },
+    facts: {
+      "live-covering": "basic-sound",
+      "gets-in": "nothing",
+      "cover-fixing": "whole",
+      "hinges-carry": true,
+      "cover-opens": "hand",
+      wears: "nothing",
+      "who-comes": "anyone",
+      heat: "none",
+    },
     usual: "C3",
     alternatives: { none: { condition: "the cupboard counts as enclosure", positions: { cupboard: "enough" } } },
   },
   "basic-ins-tails-hall": {
     situation: "Single-insulated tails cross a hallway wall at knee height.",
     topic: "meter-tails-exposed",
-    facts: { insulation: "single-layer", around: "open", knocks: "likely" },
+    facts: {
+      "live-covering": "basic-sound",
+      "gets-in": "hand",
+      "cover-fixing": "open",
+      wears: "knocks",
+      "who-comes": "anyone",
+      heat: "none",
+    },
     usual: "C2",
-    alternatives: { C3: { condition: "high up, out of the way", facts: { knocks: "unlikely" } } },
+    alternatives: { C3: { condition: "high up, out of the way", facts: { wears: "nothing" } } },
   },
   "basic-ins-sheath-short": {
     situation: "The sheath of a flat cable ends 50 mm before a consumer unit in a cupboard; sound cores show.",
     topic: "sheath-missing",
-    facts: { cores: "whole", place: "undisturbed", joint: "none" },
+    facts: {
+      "live-covering": "basic-sound",
+      "gets-in": "nothing",
+      "cover-opens": "hand",
+      "who-comes": "anyone",
+      wears: "nothing",
+      joint: "none",
+    },
     usual: "C3",
-    alternatives: { C2: { condition: "stored things pull at them", facts: { place: "disturbed" } } },
+    alternatives: { C2: { condition: "stored things pull at them", facts: { wears: "moved" } } },
   },
   "basic-ins-choc-block": {
     situation: "A connector strip without a box joins cables above a light, lying on timber.",
     topic: "joint-not-enclosed",
-    facts: { enclosure: "none", terminals: "shrouded", place: "closed", combustible: true, connection: "tight" },
+    facts: {
+      enclosure: "none",
+      "live-covering": "basic-sound",
+      "gets-in": "nothing",
+      "cover-opens": "tool",
+      combustible: true,
+      connection: "tight",
+    },
     usual: "C2",
     alternatives: { C3: { condition: "nothing that burns is near", facts: { combustible: false } } },
   },
   "basic-ins-trunking": {
     situation: "A trunking lid is missing at shoulder height; single cores show.",
     topic: "trunking-or-conduit-open",
-    facts: { cover: "open", contents: "cores", place: "in-reach", metal: "not-metal" },
+    facts: {
+      "cover-fixing": "open",
+      "gets-in": "hand",
+      "live-covering": "basic-sound",
+      "arms-reach": "within",
+      "who-comes": "anyone",
+      wears: "knocks",
+      metal: "not-metal",
+    },
     usual: "C2",
     alternatives: {
-      C3: { condition: "above arm's reach", facts: { place: "away" } },
-      C1: { condition: "bare metal shows", facts: { contents: "bare" } },
+      C3: { condition: "above arm's reach, nothing knocks it", facts: { "arms-reach": "beyond", wears: "nothing" } },
+      C1: { condition: "bare metal shows", facts: { "live-covering": "bare" } },
     },
   },
   // Sockets
@@ -139,7 +198,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     facts: { wetting: "near" },
     usual: "C3",
     alternatives: {
-      none: { condition: "no distance is laid down", facts: { wetting: "away" } },
+      none: { condition: "no distance is laid down", positions: { "near-and-dry": "leave-it" } },
       C2: { condition: "splashed, no RCD", facts: { wetting: "splashed", "rcd-30ma": false } },
     },
   },
@@ -155,7 +214,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "socket-scorched": {
     situation: "A socket-outlet is browned round the pins of a heater's plug.",
     topic: "accessory-overheated",
-    facts: { marks: "browned", "cause-removed": false, "hot-now": false },
+    facts: { "heat-marks": "browned", "cause-removed": false, "hot-now": false, "gets-in": "nothing" },
     usual: "C2",
     alternatives: { C3: { condition: "the plug was the cause and is gone", facts: { "cause-removed": true } } },
   },
@@ -209,14 +268,14 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "earthing-6": {
     situation: "A sound 6 mm² earthing conductor on PME; the adiabatic check is met.",
     topic: "earthing-conductor-undersized",
-    facts: { adiabatic: true, "table-size": false, "below-pme-size": true, "heat-damage": false },
+    facts: { adiabatic: true, "table-size": false, "below-pme-size": true, heat: "none" },
     usual: "C3",
     alternatives: { C2: { condition: "below bonding size on PME", positions: { "pme-current": "danger" } } },
   },
   "bond-6mm": {
     situation: "A 6 mm² gas bond, long in service, never hot, on PME with 25 mm² tails.",
     topic: "main-bonding-undersized",
-    facts: { "table-size": false, size: "6 mm²", pme: true, "heat-damage": false },
+    facts: { "table-size": false, size: "6 mm²", pme: true, heat: "none" },
     usual: "C3",
     alternatives: {
       none: { condition: "no danger shown", positions: { "small-bond": "nothing" } },
@@ -232,7 +291,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "bond-plastic-service": {
     situation: "The water service is plastic; copper pipes indoors are not bonded.",
     topic: "main-bonding-absent",
-    facts: { bond: "none", extraneous: "insulated" },
+    facts: { lightning: false, bond: "none", extraneous: "insulated" },
     usual: "none",
     alternatives: { C2: { condition: "measured earthy", facts: { extraneous: "shown-earthy" } } },
   },
@@ -245,19 +304,19 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "bond-steel-frame": {
     situation: "The steel frame of a shop stands in the ground, without bonding.",
     topic: "main-bonding-absent",
-    facts: { bond: "none", extraneous: "metal-entry" },
+    facts: { lightning: false, bond: "none", extraneous: "metal-entry" },
     usual: "C2",
   },
   "tt-no-rcd": {
     situation: "A TT house with breakers only; the loop is 60 ohm.",
     topic: "rcd-none-tt",
-    facts: { system: "tt", rcd: "none", "breaker-disconnects": false },
+    facts: { "earthing-system": "tt", rcd: "none", "breaker-disconnects": false },
     usual: "C2",
   },
   "tt-electrode-high": {
     situation: "An electrode of 450 ohm in poor soil, the same as at the last report; 30 mA RCDs trip.",
     topic: "electrode-resistance",
-    facts: { "suits-rcds": true, "above-200": true, cause: "soil" },
+    facts: { "earthing-system": "tt", "suits-rcds": true, "above-200": true, cause: "soil" },
     usual: "C3",
     alternatives: {
       none: { condition: "within 50 V", positions: { "high-value": "within-limit" } },
@@ -267,14 +326,14 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "tt-metal-board": {
     situation: "Double-insulated tails enter a metal board on TT by a bare hole; the first RCD is inside.",
     topic: "tt-unprotected-length",
-    facts: { tails: "double", board: "metal", upstream: false },
+    facts: { "earthing-system": "tt", tails: "double", board: "metal", upstream: false },
     usual: "C2",
     alternatives: { C3: { condition: "tails double insulated", positions: { "metal-board": "improvement" } } },
   },
   "tt-electrode-off": {
     situation: "The conductor is off the earth rod.",
     topic: "electrode-condition",
-    facts: { connected: "off" },
+    facts: { "earthing-system": "tt", connected: "off" },
     usual: "C2",
   },
   // Boards
@@ -348,7 +407,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cu-breaker-40": {
     situation: "A 40 A breaker protects 2.5 mm² to sockets in a wall, 24 A as installed.",
     topic: "overload-device-oversize",
-    facts: { "within-cable": false, excess: "large", load: "can-exceed" },
+    facts: { "within-cable": false, excess: "large", load: "can-exceed", heat: "none" },
     usual: "C2",
     alternatives: {
       C3: {
@@ -368,7 +427,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cu-two-in-one": {
     situation: "Two circuits share one breaker that protects both cables; the terminal holds both.",
     topic: "circuits-mixed",
-    facts: { mix: "doubled", "smallest-carries": true, terminal: "holds" },
+    facts: { mix: "doubled", "smallest-carries": true, terminal: "holds", heat: "none" },
     usual: "C3",
     alternatives: {
       none: { condition: "one circuit with branches", positions: { doubling: "nothing" } },
@@ -412,21 +471,27 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "rcd-no-trip": {
     situation: "A 30 mA RCD for sockets does not trip by instrument.",
     topic: "rcd-does-not-trip",
-    facts: { operates: false, role: "additional" },
+    facts: { "rcd-operates": false, "rcd-role": "additional" },
     usual: "C2",
     alternatives: { C3: { condition: "as if absent", positions: { "fitted-but-dead": "same-as-absent" } } },
   },
   "rcd-button": {
     situation: "The test button does nothing; by instrument the RCD trips in 22 ms.",
     topic: "rcd-does-not-trip",
-    facts: { operates: true, button: false },
+    facts: { "rcd-operates": true, button: false },
     usual: "C3",
-    alternatives: { C2: { condition: "a failing device", positions: { "button-only": "failing" } } },
+    alternatives: {
+      C2: {
+        condition: "a failing device",
+        facts: { "rcd-role": "additional" },
+        positions: { "button-only": "failing" },
+      },
+    },
   },
   "rcd-type-ac": {
     situation: "Type AC RCDs of 2012 serve the sockets of a TN flat.",
     topic: "rcd-type-ac",
-    facts: { type: "ac", loads: "pulsating", role: "additional", "asked-when-made": false },
+    facts: { "rcd-type": "ac", loads: "pulsating", "rcd-role": "additional", "asked-when-made": false },
     usual: "C3",
     alternatives: {
       none: { condition: "older than the restriction", positions: { "older-type": "no-entry" } },
@@ -436,10 +501,10 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "rcd-one-way": {
     situation: "A one-way RCBO is fed backwards by solar panels and gives additional protection.",
     topic: "rcd-one-way-fed-backwards",
-    facts: { "fed-from-load": true, direction: "one-way", role: "additional" },
+    facts: { "fed-from-load": true, direction: "one-way", "rcd-role": "additional" },
     usual: "C3",
     alternatives: {
-      C2: { condition: "fault protection", facts: { role: "fault-protection" } },
+      C2: { condition: "fault protection", facts: { "rcd-role": "fault-protection" } },
       none: { condition: "maker's paper", facts: { direction: "either-way" } },
     },
   },
@@ -485,7 +550,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "ring-broken-line": {
     situation: "The line of a 32 A kitchen ring is open.",
     topic: "ring-broken",
-    facts: { "live-conductor-open": true, legs: "overloadable" },
+    facts: { "live-conductor-open": true, legs: "overloadable", heat: "none" },
     usual: "C2",
     alternatives: {
       C3: {
@@ -541,10 +606,10 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "polarity-switch": {
     situation: "The single-pole light switch is in the neutral.",
     topic: "neutral-switched-or-fused",
-    facts: { opens: "by-switch", "live-in-use": false },
+    facts: { opens: "by-switch", "live-when-off": "needs-tool" },
     usual: "C2",
     alternatives: {
-      C1: { condition: "live in ordinary use", facts: { "live-in-use": true, "line-also": false } },
+      C1: { condition: "live in ordinary use", facts: { "live-when-off": "in-use", "line-also": false } },
     },
   },
   "polarity-es": {
@@ -557,7 +622,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "polarity-supply": {
     situation: "The incoming supply is reversed.",
     topic: "supply-polarity-reversed",
-    facts: { correct: false, "earth-live": false, "all-double-pole": false },
+    facts: { correct: false, "metal-live": false, "all-double-pole": false, heat: "none" },
     usual: "C2",
     alternatives: { C1: { condition: "danger now", positions: { "reversed-now": "now" } } },
   },
@@ -585,14 +650,20 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "vir-sound": {
     situation: "Rubber insulation, supple, in closed boxes.",
     topic: "rubber-or-lead-cable",
-    facts: { insulation: "supple", enclosure: "closed", "metal-sheath": "not-metal", "hot-ends": true },
+    facts: {
+      "live-covering": "basic-sound",
+      rubber: "supple",
+      "gets-in": "nothing",
+      "metal-sheath": "not-metal",
+      "hot-ends": true,
+    },
     usual: "none",
-    alternatives: { C3: { condition: "hard, still whole", facts: { insulation: "hard" } } },
+    alternatives: { C3: { condition: "hard, still whole", facts: { rubber: "hard" } } },
   },
   "vir-brittle": {
     situation: "Rubber insulation crumbles at a touch, in closed boxes.",
     topic: "rubber-or-lead-cable",
-    facts: { insulation: "crumbles", enclosure: "closed" },
+    facts: { "live-covering": "basic-damaged", "gets-in": "nothing", "cover-opens": "tool" },
     usual: "C2",
   },
   "pvc-green": {
@@ -638,9 +709,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cable-nailed": {
     situation: "A nail has gone through a cable within reach; copper shows.",
     topic: "cable-damaged",
-    facts: { damage: "bare-metal", reach: "in-reach" },
+    facts: { "live-covering": "bare", "gets-in": "hand", "who-comes": "anyone" },
     usual: "C1",
-    alternatives: { C2: { condition: "under a floor", facts: { reach: "closed" } } },
+    alternatives: { C2: { condition: "under a floor", facts: { "gets-in": "nothing", "cover-opens": "tool" } } },
   },
   "cable-buried-flat": {
     situation: "Flat twin cable lies 100 mm deep in a flower bed.",
@@ -664,9 +735,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cable-iz-insulation": {
     situation: "A 32 A cooker cable lies in insulation and carries 22 A there.",
     topic: "cable-under-insulation",
-    facts: { covered: "surrounded", "within-cable": false, load: "heavy" },
+    facts: { covered: "surrounded", "within-cable": false, load: "heavy", heat: "none" },
     usual: "C2",
-    alternatives: { C3: { condition: "lightly loaded, no heat", facts: { load: "light", heat: "none" } } },
+    alternatives: { C3: { condition: "lightly loaded, no heat", facts: { load: "light" } } },
   },
   "joint-under-floor": {
     situation: "Screw joint box under a fixed floor; good readings.",
@@ -678,7 +749,12 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "joint-twisted": {
     situation: "A twisted and taped joint under the floor, no box.",
     topic: "joint-not-enclosed",
-    facts: { enclosure: "none", terminals: "taped", connection: "doubtful" },
+    facts: {
+      enclosure: "none",
+      "live-covering": "basic-damaged",
+      "wet-or-conductive": false,
+      connection: "doubtful",
+    },
     usual: "C2",
   },
   "segregation-data": {
@@ -692,9 +768,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "elv-driver-loose": {
     situation: "A driver of downlights lies loose in the void, cool.",
     topic: "lighting-transformer",
-    facts: { place: "loose", heat: "none", "safe-source": true, bare: "insulated" },
+    facts: { place: "loose", "heat-done": "none", "safe-source": true, bare: "insulated" },
     usual: "C3",
-    alternatives: { C2: { condition: "a terminal is browned", facts: { heat: "browned" } } },
+    alternatives: { C2: { condition: "a terminal is browned", facts: { "heat-done": "browned" } } },
   },
   "motor-restart": {
     situation: "A bench saw starts again by itself after a loss of supply.",
@@ -705,10 +781,13 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "accessory-hot": {
     situation: "An immersion heater switch is melted and too hot to hold.",
     topic: "accessory-overheated",
-    facts: { marks: "melted", "hot-now": true },
+    facts: { "heat-marks": "melted", "hot-now": true },
     usual: "C1",
     alternatives: {
-      C2: { condition: "browned, cool now", facts: { marks: "browned", "hot-now": false, "cause-removed": false } },
+      C2: {
+        condition: "browned, cool now",
+        facts: { "heat-marks": "browned", "hot-now": false, "cause-removed": false, "gets-in": "nothing" },
+      },
     },
   },
   "accessory-flush-lug": {
@@ -728,13 +807,13 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "immersion-plug": {
     situation: "A 3 kW immersion heater on a 13 A plug; plug and flex are not marked.",
     topic: "equipment-connection-open",
-    facts: { joint: "outlet", "fuse-over-flex": false },
+    facts: { joined: "outlet", "fuse-over-flex": false },
     usual: "none",
   },
   "shower-cable": {
     situation: "A 10.5 kW shower on 6 mm² under insulation.",
     topic: "shower-overloaded",
-    facts: { "load-over-cable": true, "device-over-cable": true, heat: false },
+    facts: { "load-over-cable": true, "device-over-cable": true, heat: "none" },
     usual: "C2",
     alternatives: { C3: { condition: "short use", positions: { "short-use": "is-an-answer" } } },
   },
@@ -822,21 +901,21 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "supply-looped": {
     situation: "The service is looped from next door before the main fuses; no heat.",
     topic: "looped-supply",
-    facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none" },
+    facts: { shared: "before-the-fuse", "earth-from": "own", heat: "none", "metal-live": false },
     usual: "none",
     alternatives: { C3: { condition: "to be separated", positions: { loop: "improvement" } } },
   },
   "supply-seals": {
     situation: "The seal of the cut-out is missing; nothing else is changed.",
     topic: "supply-tampered",
-    facts: { found: "seals", joints: "enclosed" },
+    facts: { found: "seals", "gets-in": "nothing", "cover-fixing": "whole", heat: "none" },
     usual: "none",
     alternatives: { C3: { condition: "worth an entry", positions: { "seal-missing": "improvement" } } },
   },
   "supply-pitch": {
     situation: "Filling compound has run out of the cut-out, which is whole.",
     topic: "distributor-equipment-damaged",
-    facts: { "live-reachable": false, damage: "surface", heat: "marks" },
+    facts: { "gets-in": "nothing", "cover-fixing": "whole", fixed: true, heat: "marks" },
     usual: "C2",
   },
   "supply-tails-small": {
@@ -943,7 +1022,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "danger-bond-browned": {
     situation: "The main bond to gas is of 10 mm², as it should be, and its insulation is browned and stiff.",
     topic: "main-bonding-undersized",
-    facts: { "table-size": true, size: "10 mm²", pme: true, "heat-damage": true },
+    facts: { "table-size": true, size: "10 mm²", pme: true, heat: "marks" },
     usual: "C2",
   },
   "danger-broken-neutral": {
@@ -991,7 +1070,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "danger-cut-out-smokes": {
     situation: "The cut-out smokes under load; its case is whole and the distributor has been told.",
     topic: "distributor-equipment-damaged",
-    facts: { "live-reachable": false, damage: "surface", heat: "now", reported: true },
+    facts: { "gets-in": "nothing", "cover-fixing": "whole", fixed: true, heat: "now", reported: true },
     usual: "C1",
   },
   "danger-tail-smokes": {

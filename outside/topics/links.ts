@@ -21,6 +21,10 @@ const RCD_LEAVES =
 const BY_HAND = {
   leaves: "everything: no check of the file looks at it; figures given with the observation answer it",
 };
+const OPENING = { "gets-in": { by: "opening-access", ...BY_HAND } };
+const FIXING = { "cover-fixing": { by: "barrier-secured", ...BY_HAND } };
+const OPENS = { "cover-opens": { by: "enclosure-opening", ...BY_HAND } };
+const COVERING = { "live-covering": { by: "live-insulation", ...BY_HAND } };
 const WHICH_BOND = "several bonds that do not say the same: which of them is meant is not known";
 const WHICH_RCD = "several RCDs of a board that do not say the same, and an RCD without readings";
 const RCD_DISCONNECTS = {
@@ -30,7 +34,19 @@ const RCD_DISCONNECTS = {
 };
 const JOINT = { by: "r1r2-length", matter: "resistance-not-above" };
 
+const GAPS = {
+  "gets-in": { by: "opening-access", ...BY_HAND },
+  "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+};
+const LID = { ...GAPS, "cover-opens": { by: "enclosure-opening", ...BY_HAND } };
+
 const links = {
+  "intake-hot": GAPS,
+  "distributor-equipment-damaged": GAPS,
+  "supply-tampered": GAPS,
+  "origin-isolator": GAPS,
+  "connector-block-open": LID,
+  "meter-tails-exposed": { ...LID, "live-covering": { by: "live-insulation", ...BY_HAND } },
   "supply-polarity-reversed": {
     correct: { by: "supply-polarity", met: "yes", notMet: "no", leaves: "polarity not tested" },
   },
@@ -163,7 +179,7 @@ const links = {
     },
   },
   "rcd-none-tt": {
-    rcd: { ...RCD_DISCONNECTS, met: "working", notMet: "voltage-operated | none" },
+    rcd: { ...RCD_DISCONNECTS, met: "working", notMet: "proved-voltage-operated | none" },
     "breaker-disconnects": {
       by: "maximum-zs",
       matter: "overcurrent-disconnects",
@@ -173,21 +189,35 @@ const links = {
     },
   },
   "rcd-does-not-trip": {
-    operates: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
+    "rcd-operates": { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
     button: { by: "rcd-time", matter: "rcd-button", met: "yes", notMet: "no", leaves: WHICH_RCD },
   },
   "rcd-test-not-possible": {
-    operates: { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
+    "rcd-operates": { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
   },
   "rcd-slow-at-five-times": {
-    "in-time-at-rated": { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
+    "rcd-operates": { by: "rcd-time", matter: "rcd-not-slow", met: "yes", notMet: "no", leaves: WHICH_RCD },
     "in-time-at-five": { by: "rcd-time", matter: "rcd-five", met: "yes", notMet: "no", leaves: WHICH_RCD },
   },
   "rcd-standing-leakage": { "over-share": { by: "leakage-within", ...BY_HAND } },
   "rcd-time-delay-missing": { series: { by: "rcds-grade", ...BY_HAND } },
   "sockets-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
-  "mobile-outdoors-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "mobile-outdoors-no-rcd": { "rcd-or-separated": { ...RCD_30, leaves: RCD_LEAVES } },
   "lighting-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "fixed-equipment-no-rcd": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "socket-no-cpc": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "circuit-unidentified": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+    "cover-opens": { by: "enclosure-opening", ...BY_HAND },
+  },
+  "live-conductors-unterminated": {
+    "gets-in": { by: "opening-access", ...BY_HAND },
+    "cover-fixing": { by: "barrier-secured", ...BY_HAND },
+    "cover-opens": { by: "enclosure-opening", ...BY_HAND },
+    "live-covering": { by: "live-insulation", ...BY_HAND },
+    obstacle: { by: "obstacles", ...BY_HAND },
+  },
   "circuits-mixed": {
     "smallest-carries": {
       ...CAPACITY,
@@ -197,6 +227,13 @@ const links = {
   },
   "overload-device-oversize": {
     "within-cable": { ...CAPACITY, met: "yes", notMet: "no", leaves: "a shape of circuit not recorded" },
+    excess: {
+      by: "cable-capacity",
+      matter: "device-within-tenth",
+      met: "slight",
+      notMet: "large",
+      leaves: "a method of installation that was not seen",
+    },
   },
   "voltage-drop-high": {
     within: { by: "voltage-drop", met: "yes", notMet: "no", leaves: "a load or length not recorded" },
@@ -218,7 +255,7 @@ const links = {
       notMet: "rcd-only",
       leaves: "a reading or device not recorded",
     },
-    "rcd-tested": { ...RCD_DISCONNECTS, met: "yes", notMet: "no" },
+    "rcd-tested": { ...RCD_DISCONNECTS, met: "yes", notMet: "none | no" },
     unaccounted: {
       ...JOINT,
       met: "no",
@@ -272,6 +309,7 @@ const links = {
   },
   "cable-through-joist": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
   "flexible-cord-as-fixed-wiring": {
+    ...COVERING,
     "within-cable": { ...CAPACITY, leaves: "both: the cable of the circuit is not the cord" },
   },
   "joint-inaccessible": {
@@ -288,7 +326,19 @@ const links = {
       leaves: "the conductor recorded carries the device: the weakest is another",
     },
   },
-  "accessory-broken": { "finger-touches-live": { by: "opening-access", ...BY_HAND } },
+  "accessory-broken": { ...OPENING, ...FIXING },
+  "accessory-loose": OPENING,
+  "accessory-overheated": OPENING,
+  "luminaire-heat": OPENING,
+  "lampholder-or-rose-open": { ...OPENING, ...FIXING, "allowed-opening": { by: "larger-opening", ...BY_HAND } },
+  "adaptors-as-fixed-wiring": COVERING,
+  "equipment-connection-open": COVERING,
+  "cable-damaged": { ...COVERING, ...OPENING, ...OPENS },
+  "sheath-missing": { ...COVERING, ...OPENING, ...OPENS },
+  "joint-not-enclosed": { ...COVERING, ...OPENING, ...OPENS },
+  "rubber-or-lead-cable": { ...COVERING, ...OPENING, ...OPENS },
+  "trunking-or-conduit-open": { ...COVERING, ...OPENING, ...FIXING },
+  "overhead-cable": COVERING,
   "shower-overloaded": {
     "device-over-cable": {
       ...CAPACITY,

@@ -1,4 +1,4 @@
-import { bitsOf, type Compiled, possibleLeaves, settledIn } from "@good-grounds/core";
+import { bitsOf, type Compiled, isContradicted, possibleSeverities, settledIn } from "@good-grounds/core";
 
 /** What asking in some way comes to when every value of every fact is as likely as the next. */
 export interface Questions {
@@ -19,7 +19,7 @@ export function questionsNeeded(
     if (before !== undefined) return before;
     const node = settledIn(compiled, compiled.root, known);
     let needed: Questions = { mean: 0, worst: 0 };
-    if (bitsOf(possibleLeaves(compiled, node, known)).length > 1) {
+    if (!isSettled(compiled, known)) {
       const variable = ask(node, known);
       if (variable === undefined) throw new Error("nothing to ask although it is not settled");
       const after = bitsOf(known[variable] as number).map((value) =>
@@ -47,11 +47,16 @@ export function questionsOn(
     let known = [...masks];
     for (let asked = 0; ; asked++) {
       const node = settledIn(compiled, compiled.root, known);
-      if (bitsOf(possibleLeaves(compiled, node, known)).length < 2) return asked;
+      if (isSettled(compiled, known)) return asked;
       const variable = ask(node, known);
       if (variable === undefined) throw new Error("nothing to ask although it is not settled");
       known = known.map((mask, i) => (i === variable ? 1 << (one[i] as number) : mask));
     }
   });
   return counts.reduce((sum, count) => sum + count, 0) / counts.length;
+}
+
+/** Nothing is left to ask: one severity is possible, or what was answered cannot all be true and has to be settled first. */
+function isSettled(compiled: Compiled, known: readonly number[]): boolean {
+  return isContradicted(compiled, known) || bitsOf(possibleSeverities(compiled, known)).length < 2;
 }

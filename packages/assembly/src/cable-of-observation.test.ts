@@ -25,6 +25,11 @@ const ARMOURED = { kind: "armoured", insulation: "90C-thermosetting" };
 describe("the cable an observation is about", () => {
   // Flat twin: copper, insulation, sheath. Armoured: copper, insulation, bedding, armour, sheath (BS 6004, BS 5467).
   test.each([
+    ["sheath-missing", { "live-covering": "basic-sound" }, {}, ["conductor", "insulation", "(sheath)"]],
+    ["sheath-missing", { "live-covering": "bare" }, {}, ["conductor", "(insulation)", "(sheath)"]],
+    ["cable-damaged", { "live-covering": "basic-sound" }, {}, ["conductor", "insulation", "(sheath)"]],
+    ["cable-damaged", { "live-covering": "bare" }, {}, ["conductor", "(insulation)", "(sheath)"]],
+    // As earlier files say it.
     ["sheath-missing", { cores: "whole" }, {}, ["conductor", "insulation", "(sheath)"]],
     ["sheath-missing", { cores: "live-bare" }, {}, ["conductor", "(insulation)", "(sheath)"]],
     ["cable-damaged", { damage: "sheath" }, {}, ["conductor", "insulation", "(sheath)"]],
@@ -40,10 +45,16 @@ describe("the cable an observation is about", () => {
   });
 
   test.each([
-    ["a sheath that is only marked", "cable-damaged", { damage: "surface" }, {}],
-    ["an armour of which nothing is known", "cable-damaged", { damage: "sheath" }, ARMOURED],
-    ["a fact that is not settled", "cable-damaged", { damage: { notKnown: "limited", reason: "boxed in" } }, {}],
-    ["several that are possible", "cable-damaged", { damage: "sheath | insulation" }, {}],
+    ["a sheath that is only marked", "cable-damaged", { "live-covering": "sheathed" }, {}],
+    ["a sheath that is only marked, as earlier files say it", "cable-damaged", { damage: "surface" }, {}],
+    ["an armour of which nothing is known", "cable-damaged", { "live-covering": "basic-sound" }, ARMOURED],
+    [
+      "a fact that is not settled",
+      "cable-damaged",
+      { "live-covering": { notKnown: "limited", reason: "boxed in" } },
+      {},
+    ],
+    ["several that are possible", "cable-damaged", { "live-covering": "basic-sound | basic-damaged" }, {}],
     ["a construction that is not one", "cable-damaged", { damage: "bare-metal" }, { kind: "rubber" }],
     ["a cable nobody saw", "cable-damaged", { damage: "bare-metal" }, { kind: { notKnown: "limited", reason: "-" } }],
     ["another subject", "lighting-no-rcd", { premises: "home" }, {}],

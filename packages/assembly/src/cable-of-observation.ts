@@ -8,32 +8,32 @@ interface Shows {
   readonly through: boolean;
 }
 
-/** Topics whose facts say down to which layer a cable is open. */
-const SHOWN: Readonly<Record<string, { readonly fact: string; readonly values: Readonly<Record<string, Shows>> }>> = {
-  "sheath-missing": {
-    fact: "cores",
-    values: {
-      whole: { outermost: "insulation", through: true },
-      nicked: { outermost: "insulation", through: true },
-      "live-bare": { outermost: "conductor", through: true },
-    },
-  },
-  "cable-damaged": {
-    fact: "damage",
-    values: {
-      // An opened sheath does not say what became of an armour below it.
-      sheath: { outermost: "insulation", through: false },
-      insulation: { outermost: "insulation", through: true },
-      "bare-metal": { outermost: "conductor", through: true },
-    },
-  },
+/** A fact that says down to which layer a cable is open. */
+interface Asked {
+  readonly fact: string;
+  readonly values: Readonly<Record<string, Shows>>;
+}
+
+const CORE: Shows = { outermost: "insulation", through: true };
+const METAL: Shows = { outermost: "conductor", through: true };
+/** An opened sheath does not say what became of an armour below it. */
+const UNDER_SHEATH: Shows = { outermost: "insulation", through: false };
+
+/** Topics that say so, by the fact of today and those of earlier files. */
+const SHOWN: Readonly<Record<string, readonly Asked[]>> = {
+  "sheath-missing": [
+    { fact: "live-covering", values: { "basic-sound": CORE, "basic-damaged": CORE, bare: METAL } },
+    { fact: "cores", values: { whole: CORE, nicked: CORE, "live-bare": METAL } },
+  ],
+  "cable-damaged": [
+    { fact: "live-covering", values: { "basic-sound": UNDER_SHEATH, "basic-damaged": CORE, bare: METAL } },
+    { fact: "damage", values: { sheath: UNDER_SHEATH, insulation: CORE, "bare-metal": METAL } },
+  ],
 };
 
 /** The section of the cable an observation is about; undefined where its construction or what is left of it is not recorded. */
 export function cableOf(observation: Observation, installation: Installation): CableDrawing | undefined {
-  const asked = SHOWN[observation.topic ?? ""];
-  const answer = asked === undefined ? undefined : observation.facts?.[asked.fact];
-  const shows = typeof answer === "string" ? asked?.values[answer] : undefined;
+  const shows = shownIn(observation);
   const circuit = installation.circuits.find(
     ({ id, board }) => id === observation.circuit && board.id === observation.board,
   );
@@ -48,6 +48,12 @@ export function cableOf(observation: Observation, installation: Installation): C
   const drawn = cable.layers.filter(({ role }) => role !== "identification");
   const layers = drawn.map((layer) => (left.includes(layer) ? layer : { ...layer, gone: true }));
   return { name: cable.name, shape: cable.shape, cores: cable.cores, layers };
+}
+
+function shownIn({ topic = "", facts = {} }: Observation): Shows | undefined {
+  const asked = SHOWN[topic]?.find(({ fact }) => facts[fact] !== undefined);
+  const answer = asked === undefined ? undefined : facts[asked.fact];
+  return typeof answer === "string" ? asked?.values[answer] : undefined;
 }
 
 /** The construction where what is recorded of a circuit's cable leaves only one. */

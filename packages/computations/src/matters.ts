@@ -65,6 +65,10 @@ export const QUESTION = Object.freeze({
   cableCarries: matter("cable-carries", "the device protects the cable against overload"),
   loadWithinDevice: matter("load-within-device", "design current at most the rated current"),
   deviceWithinCable: matter("device-within-cable", "rated current at most the capacity of the cable as installed"),
+  deviceWithinTenth: matter(
+    "device-within-tenth",
+    "rated current no more than a tenth above the capacity of the cable as installed",
+  ),
   loadWithinCable: matter(
     "load-within-cable",
     "design current of a load that cannot overload, at most the capacity of the cable",

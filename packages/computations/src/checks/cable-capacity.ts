@@ -105,23 +105,32 @@ export const cableCapacity = check({
   conclude(given, reckon) {
     const { shape, rated, designCurrent } = given;
     const capacity = asInstalled(given, reckon);
-    const protects = reckon.atMost(QUESTION.deviceWithinCable, rated, usable(given, capacity, reckon));
+    const allowed = usable(given, capacity, reckon);
+    const protects = reckon.atMost(QUESTION.deviceWithinCable, rated, allowed);
+    const overByTenth = reckon.product(TERM.cableCapacity, allowed, TENTH_OVER);
+    const nearly = reckon.atMost(QUESTION.deviceWithinTenth, rated, overByTenth);
     if (!isKnownFact(shape)) {
       const open = (about: typeof QUESTION.cableCarries) =>
         reckon.settled(about, "not-known", "ring or radial", shape, capacity);
-      return concluded(open(QUESTION.cableCarries), [], [], [open(QUESTION.deviceWithinCable)]);
+      return concluded(
+        open(QUESTION.cableCarries),
+        [],
+        [],
+        [open(QUESTION.deviceWithinCable), open(QUESTION.deviceWithinTenth)],
+      );
     }
     if (shape.word === "ring") {
       const asRing = asRingFinal(given, capacity, reckon);
       return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], conditions(given), [
         reckon.any(QUESTION.deviceWithinCable, asRing, protects),
+        reckon.any(QUESTION.deviceWithinTenth, asRing, nearly),
       ]);
     }
     const judgement = reckon.any(QUESTION.cableCarries, protects, ...otherwiseProtected(given, capacity, reckon));
     const remarks = [...conditions(given), ...restsOnRelay(given, protects)];
-    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT], [protects]);
+    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT], [protects, nearly]);
     const within = reckon.atMost(QUESTION.loadWithinDevice, designCurrent, rated);
-    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks, [protects]);
+    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks, [protects, nearly]);
   },
   examples: [
     {
@@ -436,6 +445,7 @@ const RING_SIZE = published(TERM.requiredArea, 2.5, RING, "conductors of a ring 
 const RING_MINERAL = published(TERM.requiredArea, 1.5, RING, "mineral insulated conductors of a ring final circuit");
 const RING_LEG = published(TERM.requiredCapacity, 20, RING, "cable of a ring final circuit");
 const RING_DEVICE = published(TERM.permittedRatedCurrent, 32, RING, "device of a ring final circuit, 30 A or 32 A");
+const TENTH_OVER = assumed(TERM.tenthOver, 1.1, "how far above the capacity still counts as slightly");
 const RELAY_NOT_RECORDED = factNotKnown(ASKED.overloadRelay, ["load"]);
 const AT_30 = assumed(
   TERM.ambientFactor,

@@ -42,6 +42,7 @@ export const FACTOR = {
   half: term("half", "half", "½", "ratio"),
   quarter: term("quarter", "quarter", "¼", "ratio"),
   two: term("two", "two", "2", "ratio"),
+  tenthOver: term("tenth-over", "a tenth more", "1.1", "ratio"),
   root3: term("root-three", "square root of three", "√3", "ratio"),
   diversity: term("diversity", "diversity factor", "", "ratio"),
   operatingUncertainty: term(

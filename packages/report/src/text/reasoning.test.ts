@@ -58,7 +58,8 @@ describe("what the person who ordered the report is told", () => {
       }),
       "o1",
     );
-    expect(known.data).toContain("A cable lies in wool or foam. We could not find out if it gets too hot");
-    expect(toldOf(EXAMPLE, "o1").data).toContain("We could not see how a cable lies");
+    expect(known.data).toContain("A cable lies in wool or foam. We could not find out whether");
+    expect(known.data).not.toContain("how it lies");
+    expect(toldOf(EXAMPLE, "o1").data).toMatch(/A cable may lie in wool or foam.* We could not find out how it lies/);
   });
 });

@@ -1,4 +1,4 @@
-import { type Expression, type State, statementsIn } from "@good-grounds/core";
+import { type Expression, leavesOf, type State, statementsIn } from "@good-grounds/core";
 import type { Topic } from "../topic.ts";
 import type { Scope } from "./scope.ts";
 
@@ -19,17 +19,22 @@ export function askedIn(
 ): Asked {
   const spokenOf = new Set<string>();
   const look = (rule: Expression): void => {
-    if (rule.op === "all" || rule.op === "any") return rule.of.forEach(look);
-    if (rule.op === "not") return look(rule.of);
-    const name =
-      "fact" in rule ? rule.fact : rule.op === "held" ? rule.point : rule.op === "state" ? rule.state : undefined;
-    if (name === undefined || spokenOf.has(name)) return;
-    spokenOf.add(name);
-    if (rule.op !== "state") return;
-    for (const { when } of Object.values(states[name]?.values ?? {})) if (when !== undefined) look(when);
+    for (const leaf of leavesOf(rule)) {
+      const name = nameIn(leaf);
+      if (name === undefined || spokenOf.has(name)) continue;
+      spokenOf.add(name);
+      if (leaf.op !== "state") continue;
+      for (const { when } of Object.values(states[name]?.values ?? {})) if (when !== undefined) look(when);
+    }
   };
   for (const rule of rulesOf(ruled)) look(rule);
   return (name) => !scope.isShared(name) || uses.has(name) || spokenOf.has(name);
+}
+
+function nameIn(leaf: Expression): string | undefined {
+  if ("fact" in leaf) return leaf.fact;
+  if (leaf.op === "held") return leaf.point;
+  return leaf.op === "state" ? leaf.state : undefined;
 }
 
 function rulesOf({ paths, departures, dangers = [], contradictions = [], client }: Ruled): readonly Expression[] {

@@ -15,7 +15,7 @@ const BY_SYMBOL: ReadonlyMap<string, Unit> = new Map(
 export function factOf(node: Fact | Amount, scope: Scope, given: readonly string[] | undefined): FactOf | undefined {
   const { question: asks, effort } = node;
   const within = [`${node.kind} ${node.name.text}`];
-  const shared = { asks, effort, ...links(node, scope, within) };
+  const shared = { asks, effort, ...links(node, scope, within, given) };
   if (node.kind === "amount") {
     const unit = BY_SYMBOL.get(node.unit.text);
     if (unit === undefined)
@@ -52,26 +52,35 @@ export function factOf(node: Fact | Amount, scope: Scope, given: readonly string
   });
 }
 
-function links(node: Fact | Amount, scope: Scope, within: readonly string[]) {
+function links(node: Fact | Amount, scope: Scope, within: readonly string[], given: readonly string[] | undefined) {
   const { answered, recorded } = node;
   return {
-    ...(answered === undefined ? {} : { worked: workedOf(answered, node, scope, within) }),
+    ...(answered === undefined ? {} : { worked: workedOf(answered, node, scope, within, given) }),
     ...(recorded === undefined ? {} : { recorded: recordedOf(recorded, node, scope, within) }),
   };
 }
 
-function workedOf(link: Link, node: Fact | Amount, scope: Scope, within: readonly string[]): Worked {
+/** A finding says no more than what the subject itself leaves open. */
+function workedOf(
+  link: Link,
+  node: Fact | Amount,
+  scope: Scope,
+  within: readonly string[],
+  given: readonly string[] | undefined,
+): Worked {
   for (const value of [...link.met, ...link.notMet]) checkValue(value, node, scope, within);
   const part = ({ by, matter }: Pick<Link, "by" | "matter">) => ({
     by: by.text,
     ...(matter === undefined ? {} : { matter: matter.text }),
   });
-  const together = (values: readonly Word[]) => values.map(({ text }) => text).join(" | ");
+  const left = (values: readonly Word[]) =>
+    values.map(({ text }) => text).filter((value) => given === undefined || given.includes(value));
+  const [met, notMet] = [left(link.met), left(link.notMet)];
   return {
     ...part(link),
     ...(link.and.length === 0 ? {} : { and: link.and.map(part) }),
-    ...(link.met.length === 0 ? {} : { met: together(link.met) }),
-    ...(link.notMet.length === 0 ? {} : { notMet: together(link.notMet) }),
+    ...(met.length === 0 ? {} : { met: met.join(" | ") }),
+    ...(notMet.length === 0 ? {} : { notMet: notMet.join(" | ") }),
     ...(link.findings === undefined ? {} : { findings: link.findings }),
   };
 }

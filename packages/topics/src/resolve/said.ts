@@ -1,4 +1,4 @@
-import { ALWAYS, type Classification, type Statement } from "@good-grounds/core";
+import { ALWAYS, type Classification, leavesOf, type Statement } from "@good-grounds/core";
 import type { PlainWords, Remedy } from "../topic.ts";
 import { type Draft, type Rules, statements } from "./draft.ts";
 import { checkValue } from "./fact.ts";
@@ -50,7 +50,13 @@ export function remediesOf(draft: Draft): readonly Remedy[] {
     }
     // What the subject itself says is not asked; a remedy that changes it leads out of the subject.
     const changes = makes.filter(({ fact }) => Object.hasOwn(draft.facts, fact.text));
-    const where = fits === undefined ? {} : { where: draft.rule(fits, within) };
-    return { words, ...where, changes: Object.fromEntries(changes.map(({ fact, value }) => [fact.text, value.text])) };
+    const where = fits === undefined ? ALWAYS : draft.rule(fits, within);
+    // Where it rests on something that the subject settles and nobody is asked, the remedy fits everywhere.
+    const isAsked = [...leavesOf(where)].every((leaf) => !("fact" in leaf) || Object.hasOwn(draft.facts, leaf.fact));
+    return {
+      words,
+      ...(fits === undefined || !isAsked ? {} : { where }),
+      changes: Object.fromEntries(changes.map(({ fact, value }) => [fact.text, value.text])),
+    };
   });
 }

@@ -4,6 +4,8 @@
  */
 export const SITE_WORDS: Readonly<Record<string, string>> = Object.freeze({
   // Intake
+  "intake-hot":
+    "smoke smoking smouldering buzzing fizzing crackling sizzling arcing burning smell fishy hot warm too hot to touch glowing cutout head meter tails isolator henley intake who to call emergency fire brigade thermal image warmer",
   "distributor-equipment-damaged":
     "bakelite service fuse bits incoming head hot to touch supply company fuse carrier holder perished supply cable into house paper lead cutout mains dno service head cutout pitch compound leaking cracked burnt tail smoking incoming cable meter broken",
   "supply-tampered":

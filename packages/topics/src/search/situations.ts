@@ -20,6 +20,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
   ["loose", "busbar breaker board+wire board+neutral", "board-terminations"],
   ["hot", "board breaker busbar mainswitch", "board-overheating board-terminations"],
   ["hot wet", "cutout meter", "distributor-equipment-damaged"],
+  ["hot", "cutout meter tails block", "intake-hot"],
   ["wet", "board", "board-damp"],
   ["broken showing cut loose hanging", "cutout meter", "distributor-equipment-damaged"],
   ["showing", "tails", "meter-tails-exposed connector-block-open"],

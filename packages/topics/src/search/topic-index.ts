@@ -55,7 +55,7 @@ function titleWords({ title }: Topic): ReadonlySet<string> {
   return new Set(termsOf(plainWords(title)).flatMap(({ stems }) => stems));
 }
 
-function weightsOf({ id, title, facts, client }: Topic): ReadonlyMap<string, number> {
+function weightsOf({ id, title, facts, shared, client }: Topic): ReadonlyMap<string, number> {
   const weights = new Map<string, number>();
   const raise = (key: string, weight: number) => {
     if (weight > (weights.get(key) ?? 0)) weights.set(key, weight);
@@ -69,7 +69,9 @@ function weightsOf({ id, title, facts, client }: Topic): ReadonlyMap<string, num
   add(title, WEIGHT.title);
   for (const word of id.split("-")) raise(stemOf(word), WEIGHT.id);
   for (const word of plainWords(SITE_WORDS[id] ?? "")) add(word, WEIGHT.site);
-  for (const fact of Object.values(facts)) {
+  for (const [name, fact] of Object.entries(facts)) {
+    // What many topics ask in the same words tells none of them from the others.
+    if (shared.includes(name)) continue;
     add(fact.asks, WEIGHT.asks);
     if (fact.kind === "yes-no") add(`${fact.yes}. ${fact.no}`, WEIGHT.clauses);
     if (fact.kind === "choice") add(Object.values(fact.values).join(" "), WEIGHT.clauses);
