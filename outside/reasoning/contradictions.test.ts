@@ -13,10 +13,10 @@ function about(topic: string, facts: Record<string, unknown>, choice?: string, r
 }
 
 describe("what the observation says against what a finding of the same subject shows", () => {
-  const bath = { bonding: false, parts: "earthed-metal", "electric-shower": false };
+  const pond = { voltage: "mains", cable: "sound" };
 
   test("neither is silently preferred: both readings stay possible, and the fact stays open", () => {
-    const one = about("bath-rcd-and-bonding", { ...bath, "rcd-30ma": true });
+    const one = about("pond-or-water-feature", { ...pond, "rcd-30ma": true });
     expect(one.against.map(({ fact, value }) => [fact, value])).toEqual([["rcd-30ma", "no"]]);
     expect(one.reasoning.possible).toContain("C2");
     expect(one.reasoning.classification).toBeNull();
@@ -24,8 +24,8 @@ describe("what the observation says against what a finding of the same subject s
   });
 
   test("a choice below the worse of both readings differs, whichever of them was stated", () => {
-    expect(about("bath-rcd-and-bonding", { ...bath, "rcd-30ma": true }, "none").choice).toBe("differs");
-    expect(about("bath-rcd-and-bonding", { ...bath, "rcd-30ma": true }, "C2").choice).not.toBe("differs");
+    expect(about("pond-or-water-feature", { ...pond, "rcd-30ma": true }, "none").choice).toBe("differs");
+    expect(about("pond-or-water-feature", { ...pond, "rcd-30ma": true }, "C2").choice).not.toBe("differs");
     const sound = { circuit: rcd("30 mA", "works") };
     const stated = { disconnects: "not-in-time" };
     expect(about("zs-over-limit", stated, "none", sound).choice).toBe("differs");
@@ -34,7 +34,7 @@ describe("what the observation says against what a finding of the same subject s
 
   test("a limitation is no contradiction: it stands, and what the finding shows is beside it", () => {
     const limited = { notKnown: "limited", reason: "the board could not be opened" };
-    const one = about("bath-rcd-and-bonding", { ...bath, "rcd-30ma": limited });
+    const one = about("pond-or-water-feature", { ...pond, "rcd-30ma": limited });
     expect(one.worked).toEqual([]);
     expect(one.reasoning.unsettled).toEqual(["rcd-30ma"]);
     expect(one.against.map(({ fact, value }) => [fact, value])).toEqual([["rcd-30ma", "no"]]);
@@ -48,17 +48,17 @@ describe("what the observation says against what a finding of the same subject s
 });
 
 describe("in the ledger of what stands open", () => {
-  const bath = { bonding: false, parts: "earthed-metal", "electric-shower": false };
+  const pond = { voltage: "mains", cable: "sound" };
   const pointsOf = (facts: Record<string, unknown>, reason: string) => {
     const choice = { classification: "C3", reason, by: "inspector" };
-    const observation = { topic: "bath-rcd-and-bonding", board: "b", circuit: "c", facts, choice };
+    const observation = { topic: "pond-or-water-feature", board: "b", circuit: "c", facts, choice };
     const { installation, weighing } = weighedHouse({ rcds: dead, observation });
     const { points } = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
     return { points: points.filter(({ kind }) => kind === "contradiction"), installation };
   };
 
   test("a contradiction without a written reason is a point of its own", () => {
-    const { points, installation } = pointsOf({ ...bath, "rcd-30ma": true }, "–");
+    const { points, installation } = pointsOf({ ...pond, "rcd-30ma": true }, "–");
     expect(points).toEqual([{ kind: "contradiction", places: [["observations", 0]] }]);
     const [point] = points;
     if (point === undefined) throw new Error("no point");
@@ -66,9 +66,9 @@ describe("in the ledger of what stands open", () => {
   });
 
   test("one that somebody wrote a reason for is none, nor is what fits", () => {
-    expect(pointsOf({ ...bath, "rcd-30ma": true }, "The room has an RCD of its own, tested.").points).toEqual([]);
-    expect(pointsOf({ ...bath, "rcd-30ma": false }, "–").points).toEqual([]);
+    expect(pointsOf({ ...pond, "rcd-30ma": true }, "The pond has an RCD of its own, tested.").points).toEqual([]);
+    expect(pointsOf({ ...pond, "rcd-30ma": false }, "–").points).toEqual([]);
     const limited = { notKnown: "limited", reason: "the board could not be opened" };
-    expect(pointsOf({ ...bath, "rcd-30ma": limited }, "–").points).toEqual([]);
+    expect(pointsOf({ ...pond, "rcd-30ma": limited }, "–").points).toEqual([]);
   });
 });

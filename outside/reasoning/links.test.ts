@@ -149,7 +149,7 @@ describe("an RCD says nothing of the fuse or breaker, nor of every circuit of a 
       on("c4", "bath-rcd-and-bonding", { bonding: false, parts: "earthed-metal", "electric-shower": false }),
     );
     expect(answered(one)).toEqual({});
-    expect(one.reasoning.open).toEqual(["rcd-30ma"]);
+    expect(one.reasoning.open).toEqual(["room-rcds", "in-time", "main-bonded"]);
   });
 
   test("cores behind a good reading", () => {

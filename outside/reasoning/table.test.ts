@@ -28,15 +28,14 @@ describe("a farmhouse on TT, Zs above 90 Ω, every RCD over 1999 ms, buttons dea
 
   test("a bathroom without bonding: C2, and no working RCD is said to be there", () => {
     const { one } = farmhouse(on("h1", "bath-rcd-and-bonding", BATH), deadRcds);
-    expect(answers(one)).toEqual({ "rcd-30ma": "no" });
+    expect(answers(one)).toEqual({ "room-rcds": "no", "in-time": "no" });
     expect(one.reasoning.classification).toBe("C2");
   });
 
-  test("the same at a circuit of which no RCD is asked: open, and never a working one", () => {
+  test("the same at a circuit of which no RCD is asked: C2, since nothing disconnects, and never a working one", () => {
     const { one } = farmhouse(on("h3", "bath-rcd-and-bonding", BATH), deadRcds);
-    expect(answers(one)).toEqual({});
-    expect(one.reasoning.open).toEqual(["rcd-30ma"]);
-    expect(one.reasoning.possible).toContain("C2");
+    expect(answers(one)).toEqual({ "in-time": "no" });
+    expect(one.reasoning.classification).toBe("C2");
   });
 
   test("supplementary bonding, B32: neither breaker nor RCD disconnects, C2", () => {
@@ -230,6 +229,44 @@ describe("metal of a stall, livestock; the pool likewise", () => {
       answers: [{ check: "bonding-continuity", part: "water" }],
     });
     expect(answers(one)).toEqual({});
+  });
+});
+
+describe("a battery store outdoors, fixed as its maker asks", () => {
+  const outdoors = { place: "outside", "as-maker-asks": true, detection: true };
+
+  test.each([
+    ["swollen or leaking, and cool", { condition: "damaged", heat: "none" }, "C2"],
+    ["swollen, nobody felt for heat", { condition: "damaged" }, null],
+    ["sound, and hot or smoking now", { condition: "sound", heat: "now" }, "C1"],
+    ["venting", { condition: "venting" }, "C1"],
+  ])("%s", (_, facts, classification) => {
+    const { one } = farmhouse({ topic: "battery-place", facts: { ...outdoors, ...facts } });
+    expect(one.reasoning.classification).toBe(classification);
+    for (const severity of one.reasoning.possible) expect(["C1", "C2"]).toContain(severity);
+    for (const words of Object.values(one.client)) expect(words).not.toContain("sound");
+  });
+});
+
+describe("metal of a stall with livestock, and metal round a pool, that nothing bonds", () => {
+  test.each([
+    ["farm-protection", { livestock: true, bonding: false, "rcd-socket": true, "rcd-fire": true, damage: "sound" }],
+    ["pool-equipment", { zone: "outside", protection: "selv", bonding: false, ip: true }],
+  ])("%s: C2, whatever the main bonds of water and oil read", (topic, facts) => {
+    const { one } = farmhouse({ topic, facts, answers: [{ check: "bonding-continuity", part: "water" }] });
+    expect(one.against).toEqual([]);
+    expect(one.reasoning.classification).toBe("C2");
+  });
+});
+
+describe("what is recorded of the RCD and the earthing of a charging point is not asked", () => {
+  test("in a house on TT whose RCDs are dead", () => {
+    const { one } = farmhouse(on("h1", "ev-direct-current", { "direct-current": "dealt" }), deadRcds);
+    expect(one.recorded.map(({ fact, value }) => [fact, value])).toEqual([
+      ["point-rcd", "none"],
+      ["fault-protection-by-rcd", "yes"],
+    ]);
+    expect(one.reasoning.classification).toBe("C2");
   });
 });
 

@@ -373,10 +373,9 @@ export const CLIENT_CASES: readonly ClientCase[] = [
   },
   {
     topic: "bath-heater-in-reach",
-    facts: { reach: "stretch", "live-element": true, suited: true },
-    positions: { distance: "counts" },
+    facts: { reach: "easy", "live-element": true, suited: true },
     untrue: "is not made for wet rooms",
-    said: "Live parts of a bathroom heater",
+    said: "live parts that wet hands can touch",
   },
   {
     topic: "bath-heater-in-reach",
@@ -392,9 +391,16 @@ export const CLIENT_CASES: readonly ClientCase[] = [
   },
   {
     topic: "battery-place",
-    facts: { place: "inside-apart", condition: "damaged", "as-maker-asks": true, detection: true },
+    facts: { place: "inside-apart", condition: "damaged", heat: "none", "as-maker-asks": true, detection: true },
     untrue: "a fire could trap you",
     said: "The battery is damaged",
+  },
+  {
+    topic: "battery-place",
+    facts: { place: "outside", condition: "damaged", heat: "none", "as-maker-asks": true, detection: true },
+    chosen: "C3",
+    untrue: "It is sound",
+    said: "",
   },
   {
     topic: "ev-open-pen",
@@ -574,15 +580,15 @@ export const CLIENT_CASES: readonly ClientCase[] = [
   },
   {
     topic: "dusty-or-storage-place",
-    facts: { dust: "clean", enclosure: true, "rcd-300ma": true, heat: true },
+    facts: { dust: "clean", enclosure: true, "rcd-300ma": true, heat: "marks" },
     untrue: "Dust or stock could",
     said: "have been hot",
   },
   {
     topic: "escape-route-equipment",
-    facts: { route: "one-of-several", what: "needed-only", "low-smoke": true, heat: true },
+    facts: { route: "one-of-several", standing: "needed-only", heat: "marks" },
     untrue: "trap people",
-    said: "are loose or have been hot",
+    said: "have been hot",
   },
   // A choice that the facts do not bear out: the inspector's own words stand alone.
   {

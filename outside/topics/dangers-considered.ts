@@ -97,7 +97,11 @@ export const CONSIDERED: Readonly<Record<string, string>> = Object.freeze({
   "luminaire-heat near-fuel too-near": SURROUNDINGS,
   "meter-tails-entry edge bare": ABSENT,
   "mobile-outdoors-no-rcd used-outdoors open": "bare is not said of metal here: equipment used in the open",
-  "outdoor-luminaire-damaged state weathered": ENCLOSED,
+  "outdoor-luminaire-damaged light weathered": ENCLOSED,
+  "part-not-inspected hides danger":
+    "what may be there, of which nothing is known; what is found is observed by itself",
+  "pv-cable-damaged live-covering basic-damaged": "placing out of reach under skilled control is a measure by itself",
+  "pv-cable-damaged wears heat-weather-rodents": SURROUNDINGS,
   "sauna-equipment heat-rated no": ABSENT,
   "sheath-missing joint open-clear": SURROUNDINGS,
   "sheath-missing joint open-combustible": SURROUNDINGS,

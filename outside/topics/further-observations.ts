@@ -929,15 +929,15 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   },
   // Other sources
   "ev-no-rcd": {
-    situation: "A charging point has no RCD of its own.",
+    situation: "A charging point has no RCD.",
     topic: "ev-direct-current",
-    facts: { "rcd-30ma": false },
+    facts: { "point-rcd": "none" },
     usual: "C2",
   },
   "ev-type-ac": {
     situation: "A charging point has a type AC RCD and no d.c. detection.",
     topic: "ev-direct-current",
-    facts: { "rcd-30ma": true, "direct-current": "type-ac" },
+    facts: { "point-rcd": "own", "direct-current": "type-ac" },
     usual: "C2",
     alternatives: {
       C3: { condition: "remote", facts: { "fault-protection-by-rcd": false }, positions: { "dc-blinds": "remote" } },
@@ -952,9 +952,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "pv-mixed-connectors": {
     situation: "Solar connectors of two kinds are mated, cool and tight; cables sound.",
     topic: "pv-cable-damaged",
-    facts: { connectors: "mixed", insulation: "sound", "rubbing-or-hanging": false },
+    facts: { connectors: "mixed", "live-covering": "double-or-reinforced", heat: "none", "rubbing-or-hanging": false },
     usual: "C3",
-    alternatives: { C2: { condition: "one is discoloured", facts: { connectors: "overheated" } } },
+    alternatives: { C2: { condition: "one is discoloured", facts: { heat: "marks" } } },
   },
   "gen-floating": {
     situation: "A backup inverter feeds circuits without a neutral-earth link.",
@@ -965,7 +965,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "bess-loft": {
     situation: "A sound battery store stands in a loft against its maker's instructions; no alarm.",
     topic: "battery-place",
-    facts: { place: "loft-or-void", condition: "sound", "as-maker-asks": false, detection: false },
+    facts: { place: "loft-or-void", condition: "sound", heat: "none", "as-maker-asks": false, detection: false },
     usual: "C2",
     alternatives: { C3: { condition: "linked alarm", facts: { detection: true } } },
   },
@@ -1033,10 +1033,11 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     usual: "C1",
   },
   "danger-battery-outdoors": {
-    situation: "A battery store outdoors, fixed as its maker asks, is swollen and warm.",
+    situation: "A battery store outdoors, fixed as its maker asks, is swollen and cool.",
     topic: "battery-place",
-    facts: { place: "outside", condition: "damaged", "as-maker-asks": true, detection: true },
+    facts: { place: "outside", condition: "damaged", heat: "none", "as-maker-asks": true, detection: true },
     usual: "C2",
+    alternatives: { C1: { condition: "it is too hot to touch", facts: { heat: "now" } } },
   },
   "danger-clean-store": {
     situation: "A clean store; the switch-fuse on its wall is scorched.",

@@ -349,7 +349,12 @@ const links = {
   },
   "socket-near-water": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
   "bath-rcd-and-bonding": {
-    "rcd-30ma": {
+    "in-time": {
+      by: "maximum-zs",
+      notMet: "no",
+      leaves: "one circuit that disconnects in time says nothing of every circuit of the room",
+    },
+    "room-rcds": {
       by: "additional-protection",
       notMet: "no",
       leaves: "one circuit with an RCD says nothing of every circuit of the room",
@@ -357,9 +362,19 @@ const links = {
     bonding: { by: "supplementary-bonding", ...BY_HAND },
   },
   "bath-socket-position": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
-  "garden-cable-unprotected": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
+  "garden-cable-unprotected": {
+    "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES },
+    "live-covering": { by: "live-insulation", ...BY_HAND },
+  },
+  "outdoor-enclosure": { obstacle: { by: "obstacles", ...BY_HAND } },
+  "outdoor-luminaire-damaged": { obstacle: { by: "obstacles", ...BY_HAND } },
+  "battery-direct-current": { obstacle: { by: "obstacles", ...BY_HAND } },
+  "pv-cable-damaged": {
+    obstacle: { by: "obstacles", ...BY_HAND },
+    "live-covering": { by: "live-insulation", ...BY_HAND },
+  },
   "hot-tub-outdoors": {
-    "rcd-30ma": {
+    "suited-rcd": {
       by: "additional-protection",
       notMet: "no",
       leaves: "whether the type of an RCD that is there suits the tub",
@@ -369,7 +384,9 @@ const links = {
   "farm-protection": {
     bonding: { by: "bonding-continuity", leaves: "both: a main bond of water or oil is not the bond of a stall" },
   },
+  "electric-fence": { "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES } },
   "floor-heating": {
+    "rcd-30ma": { ...RCD_30, leaves: RCD_LEAVES },
     insulation: {
       by: "insulation-resistance",
       leaves: "both: the reading of the circuit may be without the heating unit",

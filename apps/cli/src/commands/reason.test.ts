@@ -24,7 +24,7 @@ async function goodgrounds(args: readonly string[], typed?: string, columns = 80
 const BLANK = "board-blank-missing";
 
 test("what is danger by itself stands in the argument and in JSON, whatever else is answered", async () => {
-  const store = ["battery-place", "place=outside", "as-maker-asks=yes", "detection=yes"];
+  const store = ["battery-place", "place=outside", "as-maker-asks=yes", "detection=yes", "heat=none"];
   const { out } = await goodgrounds([...store, "condition=damaged"]);
   const flat = out.replaceAll(/\s+/g, " ");
   expect(flat).toContain("Follows from the facts: C2");
@@ -35,16 +35,14 @@ test("what is danger by itself stands in the argument and in JSON, whatever else
   const sound = await goodgrounds([...store, "condition=sound"]);
   expect(sound.out).not.toContain("danger whatever else");
   const { dangers } = JSON.parse((await goodgrounds([...store, "condition=damaged", "--json"])).out);
-  expect(dangers).toEqual([
-    {
-      id: "damaged",
-      least: "C2",
-      words: "the store is damaged, swollen, leaking or hot, wherever it stands",
-      regulations: ["134.1.1", "421.1.1"],
-      holds: "true",
-      because: ["fact condition"],
-    },
-  ]);
+  expect(dangers).toContainEqual({
+    id: "damaged",
+    least: "C2",
+    words: "the store is damaged, swollen or leaking, wherever it stands",
+    regulations: ["134.1.1", "421.1.1"],
+    holds: "true",
+    because: ["fact condition"],
+  });
 });
 
 describe("facts given", () => {

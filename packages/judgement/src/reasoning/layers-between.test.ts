@@ -28,6 +28,14 @@ describe("layers between live metal and a person", () => {
     expect(states(found)).toEqual([["the covering of the live part", "holds"]]);
   });
 
+  test("none where nothing live shows, and nobody can touch any", () => {
+    const topic = topicById("outdoor-luminaire-damaged");
+    if (topic === undefined) throw new Error("no topic outdoor-luminaire-damaged");
+    const drawn = (light: string) => reasonAbout({ topic, edition: "2018+A4", said: { light } }).between;
+    expect(drawn("whole")).toBeUndefined();
+    expect(drawn("showing")).toBeDefined();
+  });
+
   test("why several layers come to one is said, and only then", () => {
     const door = {
       "gets-in": "nothing",

@@ -1,4 +1,12 @@
-import { type Compiled, type Expression, type Knowledge, possibleLeaves, ruleIn, stateIs } from "@good-grounds/core";
+import {
+  type Compiled,
+  type CompiledPath,
+  type Expression,
+  type Knowledge,
+  possibleLeaves,
+  ruleIn,
+  stateIs,
+} from "@good-grounds/core";
 
 /** How a layer stands; `not-known` where more than one is still possible. */
 type LayerStanding = "holds" | "one-event" | "gone" | "not-known";
@@ -26,11 +34,12 @@ const OUTWARDS = ["covering-layer", "enclosure-layer", "distance-layer", "access
 
 /**
  * The layers of basic protection as far as they are known, to be drawn; undefined for a subject that does not rest on
- * them. Where what they come to is settled, layers of which nothing is known do not matter and are left out.
+ * them, and where no route that rests on them is there. Where what they come to is settled, layers of which nothing is known do not matter and are left out.
  */
 export function layersBetween(compiled: Compiled, knowledge: Knowledge): LayersBetween | undefined {
   const { states = {} } = compiled.subject;
   if (![WHOLE, ...OUTWARDS].every((name) => Object.hasOwn(states, name))) return undefined;
+  if (!compiled.paths.some((path) => restsOnThem(path) && mayBeThere(path, compiled, knowledge))) return undefined;
   const { state, words } = standingOf(WHOLE, compiled, knowledge);
   const layers = OUTWARDS.map((name) => standingOf(name, compiled, knowledge));
   const several = layers.filter((one) => one.state === "one-event").length > 1;
@@ -40,6 +49,14 @@ export function layersBetween(compiled: Compiled, knowledge: Knowledge): LayersB
     because: state === "one-event" && several ? whyNotAdded(compiled, knowledge) : "",
     layers: state === "not-known" ? layers : layers.filter((one) => one.state !== "not-known"),
   };
+}
+
+function restsOnThem({ path }: CompiledPath): boolean {
+  return path.layers.some(({ gone }) => gone.op === "state" && gone.state === WHOLE);
+}
+
+function mayBeThere({ exists }: CompiledPath, compiled: Compiled, { masks }: Knowledge): boolean {
+  return (possibleLeaves(compiled, exists, masks) & (1 << 1)) !== 0;
 }
 
 /** Why layers are not added up, by the covering of the live part. */

@@ -1,13 +1,18 @@
 import type { FormerFact } from "../topic.ts";
+import type { Asked } from "./asked.ts";
 import { type Draft, statements } from "./draft.ts";
 import { checkValue } from "./fact.ts";
 
 /** How answers of earlier files to facts that have other names now are read. */
-export function formerlyOf(draft: Draft): { readonly formerly?: Readonly<Record<string, readonly FormerFact[]>> } {
+export function formerlyOf(
+  draft: Draft,
+  asked: Asked,
+): { readonly formerly?: Readonly<Record<string, readonly FormerFact[]>> } {
   const formerly: Record<string, readonly FormerFact[]> = {};
   for (const { name, fact, values } of statements(draft, "formerly")) {
     const within = [`formerly ${name.text}`];
-    if (draft.scope.get(name.text) !== undefined)
+    // What a state brings and the subject settles is not asked any more, though its name is known here.
+    if (draft.scope.get(name.text) !== undefined && asked(name.text))
       draft.scope.fault(name, `"${name.text}" is asked today`, "a name that is no longer used", "take it away", within);
     const before = Object.hasOwn(formerly, name.text) ? (formerly[name.text] ?? []) : [];
     formerly[name.text] = before;

@@ -69,7 +69,7 @@ export function topicOf(
     contested: pointsOf(scope, asked),
     ...ruled,
     ...(Object.keys(states).length === 0 ? {} : { states }),
-    ...formerlyOf(draft),
+    ...formerlyOf(draft, asked),
     plain: plainOf(draft),
     remedies: remediesOf(draft),
     examples: examplesOf(draft),

@@ -295,9 +295,14 @@ export const SITE_WORDS: Readonly<Record<string, string>> = Object.freeze({
   "medical-place": "hospital dental dentist surgery theatre ward bonding it system earth bar supply patient vet",
   "pitch-or-mooring-supply": "caravan hook up pole campsite marina pedestal bollard boat rcd broken socket",
   "pool-equipment": "swimming pool light pump room bonding zone rcd underwater",
+  "site-distribution":
+    "site 110v yellow transformer cabin hut market stall fairground funfair festival marquee temporary supply tower builders supply events stage fete",
+  "electric-fence": "electric fence energiser energizer fencer shepherd fencing wire horse cattle pulses earth stake",
   "sauna-equipment": "sauna steam room light heater cable wiring heat",
   // Sources
   "battery-isolation": "battery isolator isolated missing switch off store cant disconnect dc",
+  "battery-direct-current":
+    "battery terminals bare links dc fuse missing dc isolator battery bank lead acid busbar inverter cables no fuse 48v bess dc side",
   "battery-place":
     "loft bedroom under stairs escape position hot swollen leaking batteries garage location inside lithium",
   "ev-direct-current": "ev charger car 6ma rdc-dd type a type b rcd dc protection no rcd missing",
@@ -318,6 +323,8 @@ export const SITE_WORDS: Readonly<Record<string, string>> = Object.freeze({
   "cpc-unsleeved": "bare earth no sleeving sleeve green yellow missing cpc",
   "notice-missing":
     "label sticker sign warning missing next inspection due test rcd six monthly quarterly dual supply mixed colours solar no labels alternative",
+  "part-not-inspected":
+    "not inspected no access locked room could not get in cant get in lim limitation furniture in way refused access behind kitchen units boarded over not tested unable to access",
   "wrong-label":
     "main switch not labelled no label isolators switches unmarked isolator unlabelled wrong label sign which machine mislabelled says incorrect labelled",
   // Fire
