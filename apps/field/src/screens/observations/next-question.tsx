@@ -1,4 +1,4 @@
-import type { QuestionView } from "../../engine/protocol.ts";
+import type { QuestionView } from "../../engine/reason-view.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { join } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
