@@ -1,8 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import type { Value } from "../record/entry.ts";
-import { draftOf } from "./draft.ts";
 import { Engine, type Port } from "./messenger.ts";
+import { oneCircuit } from "./one-circuit.ts";
 import type { Data, Reply, Request } from "./protocol.ts";
 import { openService } from "./service/index.ts";
 
@@ -39,81 +38,7 @@ function open(): { readonly engine: Engine; readonly port: InProcess } {
   return { engine: new Engine(() => port), port };
 }
 
-const small = (readings: Value): Data => ({
-  brief: { use: "dwelling" },
-  supply: { earthing: "TN-C-S", nominalVoltage: "230 V", bonding: [] },
-  boards: [
-    {
-      id: "cu",
-      name: "CU",
-      fedFrom: "supply",
-      circuits: [
-        {
-          id: "c1",
-          designation: "1",
-          description: "sockets",
-          device: { standard: "BS EN 60898", type: "B", rated: "32 A" },
-          rcd: "none",
-          readings,
-        },
-      ],
-    },
-  ],
-});
-
-describe("an unfinished document", () => {
-  it("that has nothing yet can be read, and what a report needs is named", () => {
-    const draft = draftOf({});
-    expect(draft?.left).toEqual([]);
-    expect(draft?.missing.map(({ words }) => words)).toContain("the client's name");
-    // What only the format asks for, nobody is asked for.
-    expect(draft?.missing.map(({ path }) => path[0])).not.toContain("photographs");
-    // And nothing is made up.
-    expect(draft?.file).toEqual({});
-  });
-
-  it("that is finished is left as it is", () => {
-    const draft = draftOf(house());
-    expect(draft?.missing).toEqual([]);
-    expect(draft?.file).toEqual(house());
-  });
-
-  it("is not changed by being read", () => {
-    const data = small({});
-    const before = structuredClone(data);
-    draftOf(data);
-    expect(data).toEqual(before);
-  });
-
-  it("keeps everything else when one value is damaged", () => {
-    const draft = draftOf(small({ zs: { shown: "1,2 ohm" }, r1r2: { shown: "0.40 Ω" } }));
-    const [circuit] = draft?.file.boards?.[0]?.circuits ?? [];
-    expect(circuit?.readings?.zs).toBeUndefined();
-    expect(circuit?.readings?.r1r2).toEqual({ shown: "0.40 Ω" });
-    expect(draft?.left[0]?.path.slice(-2)).toEqual(["zs", "shown"]);
-  });
-
-  it.each([
-    ["a list where an object belongs", { supply: [] }],
-    ["a word where a list belongs", { boards: "none" }],
-    ["a number where an object belongs", { brief: 3, boards: [7, null, { id: "b" }] }],
-    ["members that no file has", { boards: [{ id: "b", colour: "red", circuits: [{ id: "c", speed: 4 }] }] }],
-    ["references that lead nowhere", { boards: [{ id: "b", circuits: [{ id: "c", rcd: { board: "no" } }] }] }],
-    ["boards that feed each other", { boards: [{ id: "a", fedFrom: { board: "a", circuit: "x" }, circuits: [] }] }],
-    ["two of the same name", { boards: [{ id: "a" }, { id: "a" }] }],
-    ["another kind of document", { format: "something-else", version: 99 }],
-  ])("survives %s", (_, data) => {
-    const draft = draftOf(data);
-    expect(draft).toBeDefined();
-    expect(draft?.left.length).toBeGreaterThan(0);
-  });
-
-  it.each([[null], [[]], ["text"], [undefined]])("is none where there is no object: %s", (data) => {
-    expect(draftOf(data)).toBeUndefined();
-  });
-});
-
-describe("the engine", () => {
+describe("the engine, weighing a job", () => {
   it("weighs a job with every place named as in the record", async () => {
     const view = await open().engine.weigh(house());
     expect(view?.missing).toEqual([]);
@@ -129,7 +54,7 @@ describe("the engine", () => {
   });
 
   it("gives no verdict that would rest on what nobody wrote down", async () => {
-    const data = small({});
+    const data = oneCircuit({});
     const { use: _, ...brief } = data.brief as { readonly use: string };
     const lights = structuredClone(data) as { boards: { circuits: { load?: string; socketOutlets?: boolean }[] }[] };
     Object.assign(lights.boards[0]?.circuits[0] ?? {}, { load: "lighting", socketOutlets: false });
@@ -142,35 +67,6 @@ describe("the engine", () => {
     const without = find(await engine.weigh({ ...(lights as unknown as Data), brief }));
     expect(without?.verdict).toBe("not-known");
     expect(without?.missing).toContain("use of the premises");
-  });
-
-  it("answers the last of several requests and lets the others go", async () => {
-    const { engine, port } = open();
-    const answers = await Promise.all([
-      engine.weigh(small({})),
-      engine.weigh(small({ zs: { shown: "1.00 Ω" } })),
-      engine.weigh(small({ zs: { shown: "9.00 Ω" } })),
-    ]);
-    expect(answers.slice(0, 2)).toEqual([undefined, undefined]);
-    const zs = answers[2]?.places
-      .find(({ kind }) => kind === "circuit")
-      ?.findings.find((one) => one.check === "maximum-zs");
-    expect(zs?.verdict).toBe("not-met");
-    expect(port.asked.length).toBe(1);
-  });
-
-  it("lets go of a request that is overtaken while it is worked on", async () => {
-    const { engine, port } = open();
-    let goOn = () => {};
-    port.until = new Promise((done) => {
-      goOn = done;
-    });
-    const first = engine.weigh(small({}));
-    await expect.poll(() => port.asked.length).toBe(1);
-    const second = engine.weigh(house());
-    goOn();
-    expect(await first).toBeUndefined();
-    expect((await second)?.places.some(({ path }) => path === "boards/cu/circuits/c9")).toBe(true);
   });
 
   it("keeps places that did not change as the same objects", async () => {
@@ -186,10 +82,48 @@ describe("the engine", () => {
   });
 
   it("tells what damaged data is about and weighs the rest", async () => {
-    const view = await open().engine.weigh(small({ zs: { shown: "abc" } }));
+    const view = await open().engine.weigh(oneCircuit({ zs: { shown: "abc" } }));
     expect(view?.trouble[0]?.path).toBe("boards/cu/circuits/c1/readings/zs/shown");
     expect(view?.trouble[0]?.place).toBe("CU, circuit 1, zs, shown");
     expect(view?.places.some(({ kind }) => kind === "circuit")).toBe(true);
+  });
+
+  it("names what keeps a job from being finished", async () => {
+    const { engine } = open();
+    expect(await engine.check(house())).toEqual([]);
+    const troubles = await engine.check(oneCircuit({}));
+    expect(troubles.map(({ words }) => words)).toContain("Extent is missing.");
+  });
+});
+
+describe("the engine, asked again and again", () => {
+  it("answers the last of several requests and lets the others go", async () => {
+    const { engine, port } = open();
+    const answers = await Promise.all([
+      engine.weigh(oneCircuit({})),
+      engine.weigh(oneCircuit({ zs: { shown: "1.00 Ω" } })),
+      engine.weigh(oneCircuit({ zs: { shown: "9.00 Ω" } })),
+    ]);
+    expect(answers.slice(0, 2)).toEqual([undefined, undefined]);
+    const zs = answers[2]?.places
+      .find(({ kind }) => kind === "circuit")
+      ?.findings.find((one) => one.check === "maximum-zs");
+    expect(zs?.verdict).toBe("not-met");
+    expect(port.asked.length).toBe(1);
+  });
+
+  it("lets go of a request that is overtaken while it is worked on", async () => {
+    const { engine, port } = open();
+    let goOn = () => {};
+    port.until = new Promise((done) => {
+      goOn = done;
+    });
+    const first = engine.weigh(oneCircuit({}));
+    await expect.poll(() => port.asked.length).toBe(1);
+    const second = engine.weigh(house());
+    goOn();
+    expect(await first).toBeUndefined();
+    expect((await second)?.places.some(({ path }) => path === "boards/cu/circuits/c9")).toBe(true);
   });
 
   it("says why where nothing can be read, and goes on working", async () => {
@@ -212,7 +146,9 @@ describe("the engine", () => {
     expect(await engine.check(house())).toEqual([]);
     expect(started.length).toBe(2);
   });
+});
 
+describe("the engine, about what was weighed", () => {
   it("gives the argument of a finding line by line", async () => {
     const { engine } = open();
     await engine.weigh(house());
@@ -220,13 +156,6 @@ describe("the engine", () => {
     expect(lines[0]).toMatchObject({ depth: 0, tag: "met" });
     expect(lines.some(({ tag, words }) => tag === "measured" && words.includes("0.45 Ω"))).toBe(true);
     expect(await engine.argument("boards/cu/circuits/c1", "no-such-check")).toEqual([]);
-  });
-
-  it("names what keeps a job from being finished", async () => {
-    const { engine } = open();
-    expect(await engine.check(house())).toEqual([]);
-    const troubles = await engine.check(small({}));
-    expect(troubles.map(({ words }) => words)).toContain("Extent is missing.");
   });
 
   it("draws what was weighed", async () => {
@@ -252,7 +181,9 @@ describe("the engine", () => {
     expect(trends.every(({ svg, words }) => svg.startsWith("<svg") && words !== "")).toBe(true);
     expect(await engine.trends([])).toEqual([]);
   });
+});
 
+describe("the engine, reasoning", () => {
   it("reasons about a topic, and takes in what was measured at the place", async () => {
     const { engine } = open();
     const [topic] = (await engine.topics()).filter(({ id }) => id === "accessory-broken");

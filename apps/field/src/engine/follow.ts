@@ -3,7 +3,7 @@ import { documentOf } from "../record/document.ts";
 import type { Session } from "../record/session.ts";
 import { useSession } from "../shell/job.ts";
 import { engine } from "./client.ts";
-import type { PlaceView, View } from "./protocol.ts";
+import type { PlaceView, View } from "./view.ts";
 
 /** How the weighing of an open job stands. */
 export interface Weighing {

@@ -1,16 +1,7 @@
-import type {
-  Data,
-  Facts,
-  PlaceView,
-  Positions,
-  ReachAsked,
-  Reply,
-  Request,
-  Service,
-  View,
-  ViewChange,
-  Where,
-} from "./protocol.ts";
+import type { Data, Reply, Request, Service } from "./protocol.ts";
+import type { ReachAsked } from "./reach-view.ts";
+import type { Facts, Positions, Where } from "./reason-view.ts";
+import type { PlaceView, View, ViewChange } from "./view.ts";
 
 /** As much of a worker as the client needs; tests bring their own. */
 export interface Port {

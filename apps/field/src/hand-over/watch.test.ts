@@ -8,10 +8,10 @@ const watch = (signal = new AbortController().signal) => {
   return { signal, heard, onMoved: (done: number, of: number) => void heard.push([done, of]) };
 };
 
-describe("work that is watched", () => {
-  beforeEach(() => void vi.useFakeTimers());
-  afterEach(() => void vi.useRealTimers());
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
 
+describe("work that is watched", () => {
   test("gives what it gives, and says how far it is", async () => {
     const mine = watch();
     const work = watched(async (moved) => {
@@ -56,7 +56,14 @@ describe("work that is watched", () => {
     expect(await work).toBe("done");
   });
 
-  test("that is called off ends at once, and goes no step further", async () => {
+  test("that fails, fails", async () => {
+    await expect(watched(() => Promise.reject(new Error("broken")), watch())).rejects.toThrow("broken");
+    expect(vi.getTimerCount()).toBe(0);
+  });
+});
+
+describe("work that is called off", () => {
+  test("ends at once, and goes no step further", async () => {
     const stop = new AbortController();
     let move: Moved = () => undefined;
     const work = watched((moved) => {
@@ -70,16 +77,11 @@ describe("work that is watched", () => {
     expect(vi.getTimerCount()).toBe(0);
   });
 
-  test("is not begun where it was called off before", async () => {
+  test("is not begun where that was before", async () => {
     const stop = new AbortController();
     stop.abort(new Error("called off"));
     const work = vi.fn(never);
     await expect(watched(work, watch(stop.signal))).rejects.toThrow("called off");
     expect(work).not.toHaveBeenCalled();
-  });
-
-  test("that fails, fails", async () => {
-    await expect(watched(() => Promise.reject(new Error("broken")), watch())).rejects.toThrow("broken");
-    expect(vi.getTimerCount()).toBe(0);
   });
 });

@@ -72,7 +72,15 @@ describe("a file", () => {
     expect(plan.twice[0]).toHaveLength(2);
   });
 
-  test("of any content loses no cell: each is taken, stands twice, or is listed with the reason", () => {
+  test("too large, empty or broken is refused or empty, never half read", () => {
+    expect(sheetOf("a,b\n".repeat(30_000))).toBeUndefined();
+    expect(sheetOf("")?.rows).toEqual([]);
+    expect(sheetOf('a,b\n"1,2')?.faults.length).toBeGreaterThan(0);
+  });
+});
+
+describe("a file of any content", () => {
+  test("loses no cell: each is taken, stands twice, or is listed with the reason", () => {
     const cell = fc.oneof(
       fc.constantFrom("1", "2", "sockets", "0.35", "0,35", ">999", "OL", "n/a", "", "x"),
       fc.string({ maxLength: 12, unit: "grapheme" }),
@@ -108,11 +116,5 @@ describe("a file", () => {
       ),
       { numRuns: 1000 },
     );
-  });
-
-  test("too large, empty or broken is refused or empty, never half read", () => {
-    expect(sheetOf("a,b\n".repeat(30_000))).toBeUndefined();
-    expect(sheetOf("")?.rows).toEqual([]);
-    expect(sheetOf('a,b\n"1,2')?.faults.length).toBeGreaterThan(0);
   });
 });

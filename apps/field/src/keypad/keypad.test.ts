@@ -71,8 +71,10 @@ describe("what is typed", () => {
       ),
     );
   });
+});
 
-  it("by the keys is read as it stands on the display", () => {
+describe("what is typed key by key", () => {
+  it("is read as it stands on the display", () => {
     const keys = (...all: TextKey[]) => all.reduce(pressed, "");
     expect(keys("0", ".", "4", "2")).toBe("0.42");
     expect(keys(".", "4")).toBe("0.4");

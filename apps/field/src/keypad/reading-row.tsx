@@ -1,17 +1,16 @@
-import { useRef } from "preact/hooks";
 import { Conflict } from "../parts/conflict.tsx";
-import { KEYPAD } from "../words/keypad.ts";
 import { useTakenWords } from "./about.tsx";
-import { bringIntoView } from "./bring-into-view.ts";
+import { DoubtQuestion } from "./doubt-question.tsx";
 import type { ReadingField } from "./fields.ts";
 import { Findings } from "./findings.tsx";
 import { KINDS, type Kind } from "./kinds.ts";
 import type { Doubt } from "./plausible.ts";
 import { noValueOf, shownWords, takenOf } from "./reading.ts";
+import { ReadingBox } from "./reading-box.tsx";
 import { RowKeys } from "./row-keys.tsx";
 import { useSpot, within } from "./spot.ts";
 import { splitShown } from "./typed.ts";
-import type { TypedText } from "./use-entry.ts";
+import type { TypedText } from "./use-typing.ts";
 
 interface ReadingRowProps {
   readonly field: ReadingField;
@@ -43,8 +42,6 @@ export function ReadingRow({ field, id, isOpen, typed, fault, doubt, startsHere,
   const kept =
     taken === undefined ? { text: shownWords(value), symbol: kind.symbols[0] ?? "" } : splitShown(taken.shown, kind);
   const { text, symbol } = typed ?? kept;
-  const input = useRef<HTMLInputElement>(null);
-  const described = [`${id}?`, fault === undefined ? "" : `${id}!`].filter(Boolean).join(" ");
   const isSilent = typed === undefined && noValueOf(value) !== undefined;
   return (
     <div class={isOpen ? "reading open" : "reading"}>
@@ -53,35 +50,19 @@ export function ReadingRow({ field, id, isOpen, typed, fault, doubt, startsHere,
           {field.label}
           {field.hint !== undefined && <span class="quiet small"> {field.hint}</span>}
         </label>
-        <span class={isSilent ? "reading-box silent" : "reading-box"}>
-          <input
-            id={id}
-            ref={input}
-            data-start={startsHere ? "" : undefined}
-            type="text"
-            inputMode="none"
-            autoComplete="off"
-            enterKeyHint="next"
-            value={text}
-            aria-invalid={fault === undefined ? undefined : "true"}
-            aria-describedby={described}
-            onFocus={() => {
-              on.onOpen();
-              // What was mistyped is put right digit by digit; anything else is typed over.
-              if (typed === undefined) input.current?.select();
-              else input.current?.setSelectionRange(typed.text.length, typed.text.length);
-              bringIntoView(input.current);
-            }}
-            onInput={({ currentTarget }) => on.onType(currentTarget.value)}
-            onBlur={on.onLeave}
-            onKeyDown={(event) => {
-              if (event.key !== "Enter") return;
-              event.preventDefault();
-              on.onNext();
-            }}
-          />
-          {!isSilent && <span aria-hidden="true">{symbol}</span>}
-        </span>
+        <ReadingBox
+          id={id}
+          text={text}
+          symbol={symbol}
+          isSilent={isSilent}
+          typed={typed}
+          fault={fault}
+          startsHere={startsHere}
+          onOpen={on.onOpen}
+          onType={on.onType}
+          onLeave={on.onLeave}
+          onNext={on.onNext}
+        />
         {isOpen && <RowKeys label={field.label} onNoValue={on.onNoValue} onAbout={on.onAbout} />}
       </div>
       <span id={`${id}?`} class={words === "" ? "unseen" : "small quiet reading-taken"}>
@@ -93,22 +74,13 @@ export function ReadingRow({ field, id, isOpen, typed, fault, doubt, startsHere,
         </p>
       )}
       {doubt !== undefined && taken !== undefined && (
-        <fieldset class="doubt" aria-label={KEYPAD.isIt}>
-          <p>
-            <strong>{KEYPAD.isIt}</strong> {KEYPAD.asks[doubt]}
-          </p>
-          <div class="row">
-            <button type="button" onClick={on.onAgain}>
-              {KEYPAD.again}
-            </button>
-            <button type="button" onClick={on.onMistyped}>
-              {KEYPAD.mistyped}
-            </button>
-            <button type="button" onClick={on.onKeep}>
-              {KEYPAD.keepIt(taken.shown)}
-            </button>
-          </div>
-        </fieldset>
+        <DoubtQuestion
+          doubt={doubt}
+          shown={taken.shown}
+          onKeep={on.onKeep}
+          onAgain={on.onAgain}
+          onMistyped={on.onMistyped}
+        />
       )}
       <Findings about={field.about ?? []} isOpen={isOpen} hasValue={taken !== undefined} />
       <Conflict

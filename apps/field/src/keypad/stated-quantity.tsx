@@ -4,7 +4,8 @@ import { Conflict } from "../parts/conflict.tsx";
 import { useDraft } from "../parts/drafts.ts";
 import type { Value } from "../record/entry.ts";
 import { KEYPAD } from "../words/keypad.ts";
-import { NoValueDialog } from "./no-value.tsx";
+import { NotKnownButton } from "./not-known-button.tsx";
+import { NotKnownDialog } from "./not-known-dialog.tsx";
 import { readStated } from "./read-stated.ts";
 import { noValueOf, shownWords } from "./reading.ts";
 import { type Spot, spotId, useSpot, within } from "./spot.ts";
@@ -36,14 +37,7 @@ export function StatedQuantity({ spot, label, unit, symbol, usual = [], help }: 
       <legend>
         <label for={id}>{label}</label>
       </legend>
-      <button
-        type="button"
-        class="plain small not-known"
-        aria-label={`${label}: ${KEYPAD.notKnown}`}
-        onClick={() => setAsking(true)}
-      >
-        {KEYPAD.notKnown}
-      </button>
+      <NotKnownButton label={label} onAsk={() => setAsking(true)} />
       {help !== undefined && <p class="quiet small help">{help}</p>}
       <div class="choices">
         {usual.map((figure) => {
@@ -88,17 +82,7 @@ export function StatedQuantity({ spot, label, unit, symbol, usual = [], help }: 
         show={(one) => textOf(within(one, spot.inner), "") || shownWords(within(one, spot.inner))}
       />
       {asking && (
-        <NoValueDialog
-          label={label}
-          path={spotId(spot)}
-          value={none}
-          hasValue={value !== undefined}
-          onClose={() => setAsking(false)}
-          onKeep={(fresh) => {
-            setAsking(false);
-            write(fresh === undefined ? null : { notKnown: fresh.kind, reason: fresh.reason });
-          }}
-        />
+        <NotKnownDialog spot={spot} label={label} value={value} write={write} onClose={() => setAsking(false)} />
       )}
     </fieldset>
   );

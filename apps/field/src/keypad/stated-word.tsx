@@ -3,9 +3,11 @@ import { Conflict } from "../parts/conflict.tsx";
 import type { Value } from "../record/entry.ts";
 import { KEYPAD } from "../words/keypad.ts";
 import { PARTS } from "../words/parts.ts";
-import { NoValueDialog } from "./no-value.tsx";
+import { NotKnownButton } from "./not-known-button.tsx";
+import { NotKnownDialog } from "./not-known-dialog.tsx";
 import { noValueOf, shownWords } from "./reading.ts";
 import { type Spot, spotId, useSpot, within } from "./spot.ts";
+import { WordChoices } from "./word-choices.tsx";
 
 interface StatedWordProps {
   readonly spot: Spot;
@@ -38,30 +40,17 @@ export function StatedWord({
   const chosen = value === undefined ? undefined : words.find(([word]) => isSame(value, written(word)))?.[0];
   const none = noValueOf(value);
   const notKnown = isStated && (
-    <button
-      type="button"
-      class="plain small not-known"
-      aria-label={`${label}: ${KEYPAD.notKnown}`}
-      onClick={() => setAsking(true)}
-    >
-      {none === undefined ? KEYPAD.notKnown : shownWords(value)}
-    </button>
+    <NotKnownButton
+      label={label}
+      said={none === undefined ? KEYPAD.notKnown : shownWords(value)}
+      onAsk={() => setAsking(true)}
+    />
   );
   const rest = (
     <>
       <Conflict field={{ value, standing, write: writeWhole }} show={(one) => wordsOf(within(one, spot.inner))} />
       {asking && (
-        <NoValueDialog
-          label={label}
-          path={spotId(spot)}
-          value={none}
-          hasValue={value !== undefined}
-          onClose={() => setAsking(false)}
-          onKeep={(fresh) => {
-            setAsking(false);
-            write(fresh === undefined ? null : { notKnown: fresh.kind, reason: fresh.reason });
-          }}
-        />
+        <NotKnownDialog spot={spot} label={label} value={value} write={write} onClose={() => setAsking(false)} />
       )}
     </>
   );
@@ -92,20 +81,7 @@ export function StatedWord({
     <fieldset class="field stated">
       <legend>{label}</legend>
       {notKnown}
-      <div class="choices">
-        {words.map(([word, said], i) => (
-          <label key={word} class="choice">
-            <input
-              type="radio"
-              id={i === 0 ? id : `${id}=${word}`}
-              name={id}
-              checked={chosen === word}
-              onChange={() => write(written(word))}
-            />
-            <span>{said}</span>
-          </label>
-        ))}
-      </div>
+      <WordChoices id={id} words={words} chosen={chosen} onChoose={(word) => write(written(word))} />
       {rest}
     </fieldset>
   );

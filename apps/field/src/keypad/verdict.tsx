@@ -2,7 +2,7 @@ import type { Verdict } from "@good-grounds/core";
 import { VERDICT } from "@good-grounds/report";
 import { useState } from "preact/hooks";
 import { engine } from "../engine/client.ts";
-import type { FindingView, Line } from "../engine/protocol.ts";
+import type { FindingView, Line } from "../engine/view.ts";
 import { Dialog } from "../parts/dialog.tsx";
 import { Picture } from "../parts/picture.tsx";
 import { KEYPAD } from "../words/keypad.ts";

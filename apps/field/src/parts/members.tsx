@@ -4,6 +4,7 @@ import { join, membersOf, ORDER } from "../record/document.ts";
 import type { Value } from "../record/entry.ts";
 import { newName, put, useJob } from "../shell/job.ts";
 import { PARTS } from "../words/parts.ts";
+import { Removed } from "./removed.tsx";
 
 interface MembersProps {
   /** The place of the list. */
@@ -55,22 +56,13 @@ export function Members({ path, one, add, prefix, fresh, title, children }: Memb
           </fieldset>
         );
       })}
-      <div role="status">
-        {removed !== undefined && (
-          <div class="row between sheet">
-            <span>{PARTS.wasRemoved(removed.title)}</span>
-            <button
-              type="button"
-              onClick={() => {
-                put(session, [removed.at, true]);
-                setRemoved(undefined);
-              }}
-            >
-              {PARTS.undo}
-            </button>
-          </div>
-        )}
-      </div>
+      <Removed
+        title={removed?.title}
+        onUndo={() => {
+          if (removed !== undefined) put(session, [removed.at, true]);
+          setRemoved(undefined);
+        }}
+      />
       <button
         type="button"
         data-add

@@ -54,7 +54,9 @@ describe("texts in frames", () => {
       FIXED,
     );
   });
+});
 
+describe("texts in damaged frames", () => {
   test("with any one bit turned over, exactly the text that held it is missing", () => {
     fc.assert(
       fc.property(

@@ -11,7 +11,7 @@ import {
   sides,
   valueWords,
 } from "@good-grounds/report";
-import type { FindingView } from "../protocol.ts";
+import type { FindingView } from "../view.ts";
 
 const TITLES: ReadonlyMap<string, string> = new Map(CHECKS.map(({ id, title }) => [id, title]));
 

@@ -5,8 +5,9 @@ import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { OPEN, openPointWords } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
 import { draftOf } from "../draft.ts";
+import type { OutcomeView } from "../outcome-view.ts";
 import { recordPath } from "../places.ts";
-import type { Data, OutcomeView } from "../protocol.ts";
+import type { Data } from "../protocol.ts";
 
 /** The outcome of a job as far as it goes, and what stands open, danger first. */
 export function outcomeOfData(data: Data): OutcomeView {

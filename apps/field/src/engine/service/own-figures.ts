@@ -2,7 +2,8 @@ import { type InspectionFile, parseInspectionData, resolveDraft } from "@good-gr
 import { lookAtOwnFigures } from "@good-grounds/readings";
 import { placeWords } from "@good-grounds/report";
 import { draftOf } from "../draft.ts";
-import type { Data, ToConfirm } from "../protocol.ts";
+import type { ToConfirm } from "../outcome-view.ts";
+import type { Data } from "../protocol.ts";
 
 /** What is worth a second look in one's own figures, heaviest first. It is for the inspector alone. */
 export function ownFiguresOf(data: Data, earlier: Data | undefined): readonly ToConfirm[] {

@@ -9,7 +9,7 @@ import {
 import { Reckoner } from "@good-grounds/core";
 import { armsReachDrawing } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
-import type { ReachAsked, ReachView } from "../protocol.ts";
+import type { ReachAsked, ReachView } from "../reach-view.ts";
 
 /** A floor long enough that only the edge beside the part matters, m. */
 const FLOOR: readonly Spot[] = [

@@ -1,8 +1,8 @@
 import type { Installation } from "@good-grounds/inspection";
 import { lookAtRings } from "@good-grounds/readings";
 import { placeWords, ringDrawing, ringDrawingOf, ringSentences } from "@good-grounds/report";
+import type { RingPicture } from "../picture-view.ts";
 import { recordPath } from "../places.ts";
-import type { RingPicture } from "../protocol.ts";
 
 /** The rings that were read at their points, each with what explains its readings. */
 export function ringsOf(installation: Installation): readonly RingPicture[] {

@@ -33,7 +33,7 @@ import type {
   TopicLabel,
   ValueView,
   Where,
-} from "../protocol.ts";
+} from "../reason-view.ts";
 import type { Weighed } from "./desk.ts";
 
 export function labels(words?: string): readonly TopicLabel[] {

@@ -3,7 +3,8 @@ import { resolveDraft } from "@good-grounds/inspection";
 import { isDated, thenAndNow } from "@good-grounds/readings";
 import { trendLines, trendSparkline } from "@good-grounds/report";
 import { draftOf } from "../draft.ts";
-import type { Data, TrendView } from "../protocol.ts";
+import type { TrendView } from "../picture-view.ts";
+import type { Data } from "../protocol.ts";
 import type { Weighed } from "./desk.ts";
 
 /** Readings over the years, where inspections before this one are kept with the job. */

@@ -3,7 +3,8 @@ import { FORMAT, type Installation, parseInspectionData, VERSION } from "@good-g
 import { placeWords } from "@good-grounds/report";
 import { filePlace, issueWords } from "../issue-words.ts";
 import { recordPath } from "../places.ts";
-import type { Data, Trouble } from "../protocol.ts";
+import type { Data } from "../protocol.ts";
+import type { Trouble } from "../view.ts";
 import type { Desk } from "./desk.ts";
 
 /** What keeps a job from being a finished file: everything the parser says, in plain words. */

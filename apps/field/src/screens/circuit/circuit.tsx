@@ -1,16 +1,15 @@
-import { usePlace } from "../../engine/follow.ts";
-import { NUMBER, StatedWord, YES_NO } from "../../keypad/stated-word.tsx";
 import { usePicked } from "../../keypad/use-record.ts";
-import { FindingLine } from "../../keypad/verdict.tsx";
 import { Section } from "../../parts/section.tsx";
 import { TextField } from "../../parts/text-field.tsx";
 import { useSession } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
-import { BOARD, CIRCUIT, INSTALLATION, LOAD, SHAPE } from "../../words/installation.ts";
+import { CIRCUIT, INSTALLATION } from "../../words/installation.ts";
 import { ObserveHere } from "../observations/observe-here.tsx";
 import { circuitName } from "../readings/names.ts";
+import { AboutCircuit } from "./about-circuit.tsx";
 import { CableFields, RouteFields } from "./cable-fields.tsx";
 import { DeviceFields } from "./device-fields.tsx";
+import { FindingsAt } from "./findings-at.tsx";
 import { WhichRcd } from "./which-rcd.tsx";
 
 interface CircuitProps {
@@ -23,7 +22,6 @@ export function Circuit({ board, circuit }: CircuitProps) {
   const { job } = useSession();
   const path = `boards/${board}/circuits/${circuit}`;
   const name = usePicked((record) => circuitName(record, board, circuit));
-  const at = (member: string) => ({ path: `${path}/${member}` });
   return (
     <>
       <h2 tabIndex={-1} data-start="">
@@ -38,32 +36,7 @@ export function Circuit({ board, circuit }: CircuitProps) {
       </p>
       <div class="columns">
         <div>
-          <Section title={CIRCUIT.about}>
-            <div class="number-and-name">
-              <TextField path={`${path}/designation`} label={CIRCUIT.designation} />
-              <TextField
-                path={`${path}/description`}
-                label={CIRCUIT.description}
-                suggestions={CIRCUIT.descriptions}
-                startsHere
-              />
-            </div>
-            <StatedWord spot={at("shape")} label={CIRCUIT.shape} options={SHAPE} />
-            <StatedWord spot={at("load")} label={CIRCUIT.load} options={LOAD} />
-            <StatedWord
-              spot={at("socketOutlets")}
-              label={CIRCUIT.sockets}
-              options={{ yes: CIRCUIT.yes, no: CIRCUIT.no }}
-              written={YES_NO}
-            />
-            <StatedWord
-              spot={at("phases")}
-              label={CIRCUIT.phases}
-              options={{ "1": BOARD.one, "3": BOARD.three }}
-              written={NUMBER}
-            />
-            <TextField path={`${path}/points`} label={CIRCUIT.points} kind="count" />
-          </Section>
+          <AboutCircuit path={path} />
           <Section title={CIRCUIT.device}>
             <DeviceFields
               path={`${path}/device`}
@@ -89,19 +62,5 @@ export function Circuit({ board, circuit }: CircuitProps) {
         </div>
       </div>
     </>
-  );
-}
-
-/** What follows for one place. */
-export function FindingsAt({ path }: { readonly path: string }) {
-  const place = usePlace(path);
-  const findings = place?.findings.filter(({ verdict }) => verdict !== "not-applicable") ?? [];
-  if (place === undefined || findings.length === 0) return null;
-  return (
-    <Section title={CIRCUIT.findings(place.name)}>
-      {findings.map((finding) => (
-        <FindingLine key={finding.check} finding={finding} path={path} titled />
-      ))}
-    </Section>
   );
 }

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
-import type { Trouble } from "../../engine/protocol.ts";
+import type { Trouble } from "../../engine/view.ts";
 import { ChoiceField } from "../../parts/choice-field.tsx";
 import { Notice } from "../../parts/notice.tsx";
 import { Section } from "../../parts/section.tsx";

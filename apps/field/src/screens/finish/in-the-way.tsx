@@ -1,4 +1,4 @@
-import type { Trouble } from "../../engine/protocol.ts";
+import type { Trouble } from "../../engine/view.ts";
 import { placeWords } from "../../parts/place-words.ts";
 import { put, useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
-import type { Data, ToConfirm } from "../../engine/protocol.ts";
+import type { ToConfirm } from "../../engine/outcome-view.ts";
+import type { Data } from "../../engine/protocol.ts";
 import { useDraft } from "../../parts/drafts.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { Section } from "../../parts/section.tsx";

@@ -9,6 +9,7 @@ import { addMember, nextDesignation } from "./changes.ts";
 import { OriginRow } from "./origin-row.tsx";
 import { type TreeRow, treeOf } from "./tree.ts";
 import { type Said, WayRow } from "./way-row.tsx";
+import { WhatWasDone } from "./what-was-done.tsx";
 
 const Board = memo(BoardRow);
 const Way = memo(WayRow);
@@ -79,24 +80,13 @@ export function LineDiagram({ current }: LineDiagramProps) {
           </a>
         )}
       </div>
-      <div class="said" role="status">
-        {said !== undefined && (
-          <div class="sheet row between">
-            <span>{said.words}</span>
-            {said.undo !== undefined && (
-              <button
-                type="button"
-                onClick={() => {
-                  put(session, ...(said.undo ?? []));
-                  setSaid(undefined);
-                }}
-              >
-                {INSTALLATION.undo}
-              </button>
-            )}
-          </div>
-        )}
-      </div>
+      <WhatWasDone
+        said={said}
+        onUndo={(undo) => {
+          put(session, ...undo);
+          setSaid(undefined);
+        }}
+      />
     </>
   );
 }

@@ -1,5 +1,5 @@
 import { useWeighing } from "../../engine/follow.ts";
-import type { PlaceView } from "../../engine/protocol.ts";
+import type { PlaceView } from "../../engine/view.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { Toggle } from "../../parts/toggle.tsx";
 import { join } from "../../record/document.ts";

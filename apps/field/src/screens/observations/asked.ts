@@ -1,4 +1,4 @@
-import type { Facts, Positions, Where } from "../../engine/protocol.ts";
+import type { Facts, Positions, Where } from "../../engine/reason-view.ts";
 import { join } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
 import type { Record as JobRecord } from "../../record/record.ts";

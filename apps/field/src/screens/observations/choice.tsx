@@ -1,5 +1,5 @@
 import { CLASSIFICATIONS, type Classification } from "@good-grounds/core";
-import type { ReasonView } from "../../engine/protocol.ts";
+import type { ReasonView } from "../../engine/reason-view.ts";
 import { Conflict } from "../../parts/conflict.tsx";
 import { useDraft } from "../../parts/drafts.ts";
 import { fieldId } from "../../parts/field-id.ts";

@@ -1,4 +1,4 @@
-import type { ReasonView } from "../../engine/protocol.ts";
+import type { ReasonView } from "../../engine/reason-view.ts";
 import { join } from "../../record/document.ts";
 import { put, useSession } from "../../shell/job.ts";
 import { OBSERVATIONS } from "../../words/observations.ts";

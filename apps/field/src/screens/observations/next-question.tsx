@@ -1,10 +1,11 @@
-import { useState } from "preact/hooks";
-import type { QuestionView } from "../../engine/protocol.ts";
+import type { QuestionView } from "../../engine/reason-view.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { join } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
 import { put, useSession } from "../../shell/job.ts";
 import { OBSERVATIONS } from "../../words/observations.ts";
+import { CannotSay } from "./cannot-say.tsx";
+import { QuantityAnswer } from "./quantity-answer.tsx";
 import { severities } from "./severities.ts";
 
 interface NextQuestionProps {
@@ -16,8 +17,6 @@ interface NextQuestionProps {
 export function NextQuestion({ observation, question }: NextQuestionProps) {
   const session = useSession();
   const at = join(observation, `facts/${question.fact}`);
-  const [typed, setTyped] = useState("");
-  const [why, setWhy] = useState<string>();
   const answer = (value: Value) => put(session, [at, value]);
   const id = fieldId(at);
   return (
@@ -27,25 +26,7 @@ export function NextQuestion({ observation, question }: NextQuestionProps) {
         <strong>{question.asks}</strong>
       </p>
       {question.kind === "quantity" ? (
-        <form
-          class="row"
-          onSubmit={(event) => {
-            event.preventDefault();
-            const text = typed.trim().replace(",", ".");
-            if (text !== "") answer(/[a-zµΩ%²]/i.test(text) ? text : `${text} ${question.unit ?? ""}`.trim());
-          }}
-        >
-          <input
-            id={id}
-            inputMode="decimal"
-            autoComplete="off"
-            aria-labelledby={`${id}?`}
-            value={typed}
-            onInput={({ currentTarget }) => setTyped(currentTarget.value)}
-          />
-          <span>{question.unit}</span>
-          <button type="submit">{OBSERVATIONS.take}</button>
-        </form>
+        <QuantityAnswer id={id} unit={question.unit} onAnswer={answer} />
       ) : (
         <div class="answers">
           {question.leaves.map(({ value, words, possible }) => (
@@ -61,27 +42,7 @@ export function NextQuestion({ observation, question }: NextQuestionProps) {
           ))}
         </div>
       )}
-      {why === undefined ? (
-        <button type="button" class="plain" onClick={() => setWhy("")}>
-          {OBSERVATIONS.cannot}
-        </button>
-      ) : (
-        <form
-          onSubmit={(event) => {
-            event.preventDefault();
-            if (why.trim() !== "") answer({ notKnown: "limited", reason: why.trim() });
-          }}
-        >
-          <label for={`${id}-why`}>{OBSERVATIONS.why}</label>
-          <input
-            id={`${id}-why`}
-            maxLength={300}
-            value={why}
-            onInput={({ currentTarget }) => setWhy(currentTarget.value)}
-          />
-          <button type="submit">{OBSERVATIONS.take}</button>
-        </form>
-      )}
+      <CannotSay id={id} onAnswer={answer} />
     </fieldset>
   );
 }

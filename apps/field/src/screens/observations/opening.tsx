@@ -1,4 +1,4 @@
-import type { FigureView, ReasonView } from "../../engine/protocol.ts";
+import type { FigureView, ReasonView } from "../../engine/reason-view.ts";
 import { useDraft } from "../../parts/drafts.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { Picture } from "../../parts/picture.tsx";

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
-import type { ReachView } from "../../engine/protocol.ts";
+import type { ReachView } from "../../engine/reach-view.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { Picture } from "../../parts/picture.tsx";
 import { join } from "../../record/document.ts";

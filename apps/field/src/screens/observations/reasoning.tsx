@@ -1,5 +1,5 @@
 import type { Classification } from "@good-grounds/core";
-import type { ReasonView } from "../../engine/protocol.ts";
+import type { ReasonView } from "../../engine/reason-view.ts";
 import { Mark } from "../../parts/mark.tsx";
 import { Notice } from "../../parts/notice.tsx";
 import { join } from "../../record/document.ts";

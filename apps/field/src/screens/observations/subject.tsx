@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
-import type { TopicLabel } from "../../engine/protocol.ts";
+import type { TopicLabel } from "../../engine/reason-view.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { join } from "../../record/document.ts";
 import { put, useSession } from "../../shell/job.ts";

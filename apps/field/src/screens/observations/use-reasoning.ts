@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
-import type { ReasonView } from "../../engine/protocol.ts";
+import type { ReasonView } from "../../engine/reason-view.ts";
 import { documentOf } from "../../record/document.ts";
 import { useJob } from "../../shell/job.ts";
 import { askedOf } from "./asked.ts";

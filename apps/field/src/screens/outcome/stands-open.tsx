@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
-import type { OutcomeView } from "../../engine/protocol.ts";
+import type { OutcomeView } from "../../engine/outcome-view.ts";
 import { Section } from "../../parts/section.tsx";
 import { documentOf } from "../../record/document.ts";
 import { useJob } from "../../shell/job.ts";

@@ -1,4 +1,4 @@
-import type { Pictures } from "../../engine/protocol.ts";
+import type { Pictures } from "../../engine/picture-view.ts";
 import { useRecord } from "../../keypad/use-record.ts";
 import { membersOf } from "../../record/document.ts";
 import { PICTURES } from "../../words/installation.ts";

@@ -1,6 +1,6 @@
 import { SEVERITY } from "@good-grounds/core";
 import { useState } from "preact/hooks";
-import type { FindingView, PlaceView } from "../../engine/protocol.ts";
+import type { FindingView, PlaceView } from "../../engine/view.ts";
 import { FindingLine } from "../../keypad/verdict.tsx";
 import { PICTURES } from "../../words/installation.ts";
 

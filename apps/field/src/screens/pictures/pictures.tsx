@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
 import { useWeighing } from "../../engine/follow.ts";
-import type { Pictures as Drawings } from "../../engine/protocol.ts";
+import type { Pictures as Drawings } from "../../engine/picture-view.ts";
 import { Notice } from "../../parts/notice.tsx";
 import { Picture } from "../../parts/picture.tsx";
 import { Section } from "../../parts/section.tsx";

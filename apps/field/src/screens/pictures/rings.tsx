@@ -1,4 +1,4 @@
-import type { Pictures } from "../../engine/protocol.ts";
+import type { Pictures } from "../../engine/picture-view.ts";
 import { Picture } from "../../parts/picture.tsx";
 import { Section } from "../../parts/section.tsx";
 import { PICTURES } from "../../words/installation.ts";

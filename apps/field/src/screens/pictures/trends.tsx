@@ -1,6 +1,8 @@
 import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
-import type { Data, TrendView, View } from "../../engine/protocol.ts";
+import type { TrendView } from "../../engine/picture-view.ts";
+import type { Data } from "../../engine/protocol.ts";
+import type { View } from "../../engine/view.ts";
 import { Picture } from "../../parts/picture.tsx";
 import { Section } from "../../parts/section.tsx";
 import { useSession } from "../../shell/job.ts";

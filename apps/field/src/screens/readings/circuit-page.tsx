@@ -9,8 +9,9 @@ import { linkTo } from "../../shell/route.ts";
 import { READINGS } from "../../words/readings.ts";
 import { rcdName } from "../installation/rcd-name.ts";
 import { ObserveHere } from "../observations/observe-here.tsx";
-import { circuitGroups, type FreshName } from "./circuit-fields.ts";
+import { circuitGroups } from "./circuit-fields.ts";
 import { allCircuits, circuitName } from "./names.ts";
+import type { FreshName } from "./ring-points.ts";
 
 interface CircuitPageProps {
   readonly board: string;

@@ -6,16 +6,15 @@ import { EarthingReminders } from "../../shell/earthing.tsx";
 import { linkTo } from "../../shell/route.ts";
 import { askToKeep, type Storage, useStorage } from "../../shell/storage.ts";
 import { StoresNotice } from "../../shell/stores-notice.tsx";
-import { chooseTheme, THEMES, type Theme, theme } from "../../shell/theme.ts";
 import { UnkeptJobs } from "../../shell/unkept-jobs.tsx";
 import { useStores } from "../../shell/use-stores.ts";
 import { SETTINGS } from "../../words/settings.ts";
 import { SHELL } from "../../words/shell.ts";
 import { STORES } from "../../words/stores.ts";
+import { Light } from "./light.tsx";
 
 /** Light, storage and what the app is. */
 export default function Settings() {
-  const [chosen, setChosen] = useState<Theme>(theme);
   const [asked, setAsked] = useState(0);
   const storage = useStorage(asked);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -44,26 +43,7 @@ export default function Settings() {
         </h1>
         <div class="columns">
           <div>
-            <fieldset class="field">
-              <legend>{SETTINGS.light}</legend>
-              <p class="quiet small">{SETTINGS.lightHelp}</p>
-              <div class="choices">
-                {THEMES.map((one) => (
-                  <label key={one} class="choice">
-                    <input
-                      type="radio"
-                      name="theme"
-                      checked={chosen === one}
-                      onChange={() => {
-                        chooseTheme(one);
-                        setChosen(one);
-                      }}
-                    />
-                    <span>{SETTINGS.theme[one]}</span>
-                  </label>
-                ))}
-              </div>
-            </fieldset>
+            <Light />
             <Section title={SETTINGS.storage}>
               {storage !== undefined && <StorageWords storage={storage} />}
               {storage?.promised !== true && (

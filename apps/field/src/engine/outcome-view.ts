@@ -1,0 +1,23 @@
+/** The outcome that follows from what is recorded, and what stands open, danger first; each at a place of the record. */
+export interface OutcomeView {
+  readonly outcome: "satisfactory" | "unsatisfactory" | "not-determined";
+  readonly points: readonly { readonly path: string; readonly words: string }[];
+  /** How the signatures stand to what is recorded now; empty where nobody signed. */
+  readonly signatures: readonly ("signed" | "changed" | "unbound")[];
+  /** Choices below what the facts stated give. */
+  readonly below: readonly { readonly path: string; readonly words: string }[];
+}
+
+/** Something in the inspector's own figures to confirm before somebody else asks. */
+export interface ToConfirm {
+  readonly check: string;
+  readonly title: string;
+  /** What is held against what. */
+  readonly test: string;
+  readonly words: string;
+  readonly numbers: readonly string[];
+  readonly readings: readonly string[];
+  /** How it comes about in honest work. */
+  readonly innocent: readonly string[];
+  readonly notes: readonly string[];
+}
