@@ -17,6 +17,7 @@ import type { TextFault } from "../text/fault.ts";
 import { nearTo } from "../text/near.ts";
 import { TOPIC_GROUPS, type Topic, type TopicGroup } from "../topic.ts";
 import { type Asked, askedIn } from "./asked.ts";
+import { dangersOf } from "./dangers.ts";
 import { type Draft, type Rules, statements } from "./draft.ts";
 import { examplesOf } from "./example.ts";
 import { expressionOf } from "./expression.ts";
@@ -193,19 +194,6 @@ function departuresOf(draft: Rules): readonly Departure[] {
     words: clause,
     regulations,
   }));
-}
-
-function dangersOf(draft: Rules): { readonly dangers?: readonly Danger[] } {
-  const shared = draft.scope.everywhere().filter((one) => one.kind === "danger");
-  const dangers = [...statements(draft, "danger"), ...shared].map(({ name, least, clause, regulations, when }) => ({
-    id: name.text,
-    least,
-    when: draft.rule(when, [`danger ${name.text}`]),
-    words: clause,
-    regulations,
-  }));
-  const possible = dangers.filter(({ when }) => when.op !== "never");
-  return possible.length === 0 ? {} : { dangers: possible };
 }
 
 function contradictionsOf(draft: Rules): { readonly contradictions?: readonly Contradiction[] } {
