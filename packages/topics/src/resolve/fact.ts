@@ -49,7 +49,7 @@ function links(node: Fact | Amount, scope: Scope, within: readonly string[], giv
   const { answered, recorded } = node;
   return {
     ...(answered === undefined ? {} : { worked: workedOf(answered, node, scope, within, given) }),
-    ...(recorded === undefined ? {} : { recorded: recordedOf(recorded, node, scope, within) }),
+    ...(recorded === undefined ? {} : { recorded: recordedOf(recorded, node, scope, within, given) }),
   };
 }
 
@@ -78,15 +78,26 @@ function workedOf(
   };
 }
 
-/** Where nothing is said of the values they are the same as those of the fact. */
-function recordedOf({ property, gives }: Recorded, node: Fact | Amount, scope: Scope, within: readonly string[]) {
+/**
+ * Where nothing is said of the values they are the same as those of the fact. What the subject itself rules out is not
+ * answered: the file then speaks of something else than the subject does.
+ */
+function recordedOf(
+  { property, gives }: Recorded,
+  node: Fact | Amount,
+  scope: Scope,
+  within: readonly string[],
+  given: readonly string[] | undefined,
+) {
   for (const { values } of gives) for (const value of values) checkValue(value, node, scope, within);
   const same =
-    node.kind === "fact" && gives.length === 0 ? node.values.map(({ name }) => [name.text, name.text] as const) : [];
-  const pairs = gives.map(
-    ({ recorded, values }) => [recorded.text, values.map(({ text }) => text).join(" | ")] as const,
-  );
-  return { property: property.text, gives: Object.fromEntries([...same, ...pairs]) };
+    node.kind === "fact" && gives.length === 0 ? node.values.map(({ name }) => [name.text, [name.text]] as const) : [];
+  const pairs = gives.map(({ recorded, values }) => [recorded.text, values.map(({ text }) => text)] as const);
+  const left = [...same, ...pairs].flatMap(([recorded, values]) => {
+    const possible = values.filter((value) => given === undefined || given.includes(value));
+    return possible.length === 0 ? [] : [[recorded, possible.join(" | ")] as const];
+  });
+  return { property: property.text, gives: Object.fromEntries(left) };
 }
 
 /** Tells a value that the fact does not have. */
