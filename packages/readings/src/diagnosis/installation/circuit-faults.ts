@@ -1,7 +1,8 @@
 import { isKnown, isKnownFact, printQuantity, TERM } from "@good-grounds/core";
 import { conductorResistance } from "@good-grounds/tables";
-import { type CircuitBlock, isLive, type Nominal, recorded, type Slot } from "./circuit-model.ts";
+import { type CircuitBlock, type Nominal, recorded } from "./circuit-model.ts";
 import { type CircuitFault, type Effect, logGrid, type Surroundings, type Truth } from "./fault.ts";
+import { isLive, type Slot } from "./slot.ts";
 
 const ohms = (value: number) => printQuantity(value, "ohm");
 
