@@ -86,7 +86,29 @@ export function armsReachDrawing(data: ReachDrawing): string {
   });
   if (data.view === "elevation") for (const { corners: all } of data.surfaces) taken.push(...alongLine(all.map(to)));
   for (const { corners: all } of data.barriers) taken.push(...alongLine(all.map(to)));
-  const labels = [
+  const labels = named(data, to).map(({ at, words, bold, over }) => label(at, words, { bold, over }, frame, taken));
+  const inner = [
+    rect(0, 0, WIDTH, height, { fill: TOKENS.paper }),
+    text(MARGIN, 18, fitted(`${data.title}, ${data.view}`, WIDTH - 2 * MARGIN, 12), {
+      "font-size": 12,
+      "font-weight": 700,
+    }),
+    ...data.surfaces.map(({ corners: all }) => surface(all.map(to), data.view)),
+    outline(data.reach.map(([a, b]) => [to(a), to(b)] as const)),
+    ...data.barriers.map(({ corners: all, closes }) => barrier(all.map(to), closes)),
+    ...dimensions,
+    ...parts,
+    ...labels,
+    scaleBar(MARGIN, bottom + 22, scale),
+    legend(bottom + 44),
+    ...data.parts.map((part, i) => keyRow(part, i, rows, bottom + FOOT)),
+  ].join("");
+  return drawing(WIDTH, height, `${data.title}, ${data.view}`, describedIn(data, across, up), inner);
+}
+
+/** What is written into the drawing, and where each belongs; `over` may lie over its spot where that is free. */
+function named(data: ReachDrawing, to: (at: At) => At) {
+  return [
     ...data.parts.map((part, i) => ({
       at: middle(part.corners.map(to)),
       words: String(i + 1),
@@ -106,31 +128,18 @@ export function armsReachDrawing(data: ReachDrawing): string {
       bold: false,
       over: all.length > 2,
     })),
-  ].map(({ at, words, bold, over }) => label(at, words, { bold, over }, frame, taken));
-  const inner = [
-    rect(0, 0, WIDTH, height, { fill: TOKENS.paper }),
-    text(MARGIN, 18, fitted(`${data.title}, ${data.view}`, WIDTH - 2 * MARGIN, 12), {
-      "font-size": 12,
-      "font-weight": 700,
-    }),
-    ...data.surfaces.map(({ corners: all }) => surface(all.map(to), data.view)),
-    outline(data.reach.map(([a, b]) => [to(a), to(b)] as const)),
-    ...data.barriers.map(({ corners: all, closes }) => barrier(all.map(to), closes)),
-    ...dimensions,
-    ...parts,
-    ...labels,
-    scaleBar(MARGIN, bottom + 22, scale),
-    legend(bottom + 44),
-    ...data.parts.map((part, i) => keyRow(part, i, rows, bottom + FOOT)),
-  ].join("");
-  const described = [
+  ];
+}
+
+/** The drawing in words. */
+function describedIn(data: ReachDrawing, across: number, up: number): string {
+  return [
     `${data.view === "plan" ? "Seen from above" : "Seen from the side"}, ${across.toFixed(1)} m by ${up.toFixed(1)} m`,
     ...data.parts.map(partWords),
     ...data.surfaces.map(({ name }) => `Standing surface ${name}`),
     ...data.barriers.map(({ name, closes }) => `Barrier ${name}, ${closes ? "IP2X or better" : "less than IP2X"}`),
     ...data.dimensions.map(({ words }) => words),
-  ];
-  return drawing(WIDTH, height, `${data.title}, ${data.view}`, described.join(". "), inner);
+  ].join(". ");
 }
 
 type Box = readonly [left: number, top: number, right: number, bottom: number];
