@@ -1,5 +1,5 @@
 // npm run format: writes the texts of topics in their one spelling; with --check says which are not, and writes nothing.
-import { readFileSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import { faultText, formatted, ownTexts } from "@good-grounds/topics/texts";
 
 const folder = new URL("../packages/topics/text/", import.meta.url);
