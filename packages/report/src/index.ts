@@ -11,6 +11,7 @@ export { type DrawnTrend, trendSparkline } from "./drawings/then-and-now.ts";
 export { timeCurrentCurve } from "./drawings/time-current.ts";
 export * from "./input.ts";
 export * from "./locales/en.ts";
+export * from "./locales/labels.ts";
 export { OPEN } from "./locales/outcome-en.ts";
 export { REASONING, TOPIC_GROUP } from "./locales/reasoning-en.ts";
 export { renderArgument } from "./text/argument.ts";

@@ -1,3 +1,4 @@
+import { VERDICT } from "../locales/labels.ts";
 import { dimension, place, scaleBar } from "./reach-marks.ts";
 import { drawing, element, fitted, line, rect, text, textWidth } from "./svg.ts";
 import { TOKENS } from "./tokens.ts";
@@ -42,8 +43,8 @@ const MOST_HEIGHT = 460;
 const STATE_WORDS: Readonly<Record<ReachState, string>> = Object.freeze({
   out: "out of reach",
   within: "within reach",
-  "too-near": "too near to call",
-  "not-known": "not known",
+  "too-near": VERDICT["too-near"],
+  "not-known": VERDICT["not-known"],
 });
 
 /** The words of a part in the key: name, state, and the distance where it tells something. */
@@ -331,15 +332,10 @@ function label(
 }
 
 function legend(y: number): string {
-  const entries: readonly (readonly [ReachState, string])[] = [
-    ["out", "out of reach"],
-    ["within", "within reach"],
-    ["too-near", "too near to call"],
-    ["not-known", "not known"],
-  ];
-  const marks = entries.map(
-    ([state, words], i) =>
-      mark(state, [MARGIN + 5 + i * 98, y]) + text(MARGIN + 14 + i * 98, y + 3, words, { "font-size": TOKENS.small }),
+  const marks = (["out", "within", "too-near", "not-known"] as const).map(
+    (state, i) =>
+      mark(state, [MARGIN + 5 + i * 98, y]) +
+      text(MARGIN + 14 + i * 98, y + 3, STATE_WORDS[state], { "font-size": TOKENS.small }),
   );
   const x = MARGIN + 4 * 98;
   return (
