@@ -1,7 +1,7 @@
 /** Where the parts of the drawing of a ring stand. */
 export const WIDTH = 460;
 export const EDGE = 46;
-export const SPAN = WIDTH - 2 * EDGE;
+const SPAN = WIDTH - 2 * EDGE;
 export const HEADING = 16;
 /** The ring stands above the strip of readings; both share one scale of length. */
 export const RING_TOP = 74;
