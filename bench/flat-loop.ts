@@ -222,9 +222,9 @@ function marked(circuit: { device: Circuit["device"] }) {
   return { standard, type, rated: circuit.device.rated.value };
 }
 
-function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: ReturnType<typeof residual>): Flat {
+/** Zs with the conductors as warm as they may get. */
+function hotLoop(circuit: Circuit): Band {
   const { zs, r1r2, temperature } = circuit.readings;
-  const system = word(supply.earthing);
   const insulation = word(circuit.cable.insulation);
   const arrangement = word(circuit.cable.cpcArrangement);
   let f: Band;
@@ -244,11 +244,29 @@ function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: Ret
   else part = { v: zs.value, l: 0, h: zs.high };
   const add = { v: f.v / ft.v - 1, l: f.l / ft.h - 1, h: f.h / ft.l - 1 };
   const corners = [times(part.l, add.l), times(part.l, add.h), times(part.h, add.l), times(part.h, add.h)];
-  const hot = {
+  return {
     v: zs.value + times(part.v, add.v),
     l: zs.low + Math.min(...corners),
     h: zs.high + Math.max(...corners),
   };
+}
+
+/** Whether the shorter times of Table 41.1 are for the circuit. */
+function underTable411(circuit: Circuit, edition: Installation["edition"]): boolean | undefined {
+  const shape = word(circuit.shape);
+  if (shape === "distribution") return false;
+  if (edition === undefined || !exact(circuit.device.rated) || shape === undefined) return undefined;
+  const ratedCurrent = circuit.device.rated.value;
+  const withSockets = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: true });
+  const without = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: false });
+  const sockets = word(circuit.socketOutlets) ?? (word(circuit.load) === "socket-outlets" ? true : undefined);
+  return withSockets === without ? withSockets : sockets === undefined ? undefined : sockets ? withSockets : without;
+}
+
+function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: ReturnType<typeof residual>): Flat {
+  const { zs } = circuit.readings;
+  const system = word(supply.earthing);
+  const hot = hotLoop(circuit);
   const device = marked(circuit);
   const against = (kind: "final-41.1" | "other"): Flat => {
     if (system === undefined || !exact(supply.nominalVoltage) || device === undefined || Number.isNaN(hot.v))
@@ -260,16 +278,7 @@ function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: Ret
     const limit = (supply.nominalVoltage.value * 0.95) / ia.value;
     return atMost(hot.v, hot.l, hot.h, limit);
   };
-  let scope: boolean | undefined;
-  const shape = word(circuit.shape);
-  if (shape === "distribution") scope = false;
-  else if (edition !== undefined && exact(circuit.device.rated) && shape !== undefined) {
-    const ratedCurrent = circuit.device.rated.value;
-    const withSockets = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: true });
-    const without = fallsUnderTable411(edition, { ratedCurrent, socketOutlets: false });
-    const sockets = word(circuit.socketOutlets) ?? (word(circuit.load) === "socket-outlets" ? true : undefined);
-    scope = withSockets === without ? withSockets : sockets === undefined ? undefined : sockets ? withSockets : without;
-  }
+  const scope = underTable411(circuit, edition);
   let over: Flat;
   if (scope !== undefined) over = against(scope ? "final-41.1" : "other");
   else {
@@ -840,74 +849,81 @@ function demand(installation: Installation): Flat {
   );
 }
 
-/** Every check of an installation in the order the weighing has them. */
-export function flatWeigh(installation: Installation): Flat[] {
-  const { supply, boards, circuits } = installation;
-  const out: Flat[] = [];
+/** The checks of the origin of the supply. */
+function flatSupply(installation: Installation): Flat[] {
+  const { supply } = installation;
   const system = word(supply.earthing);
   const ze = system === undefined ? Number.NaN : typicalZe(system).value;
-  out.push(
+  const three = word(supply.phases);
+  const u = supply.voltage;
+  const zeCheck =
     system === "TT"
       ? NONE
       : has(supply.ze) && !Number.isNaN(ze)
         ? atMost(supply.ze.value, supply.ze.low, supply.ze.high, ze)
-        : OPEN,
-  );
-  const three = word(supply.phases);
-  out.push(
+        : OPEN;
+  const polarity =
     three === "1"
       ? byWord(supply.polarity, "correct")
       : three === "3"
         ? all(byWord(supply.polarity, "correct"), byWord(supply.phaseSequence, "correct"))
-        : all(byWord(supply.polarity, "correct"), OPEN),
-  );
-  out.push(electrode(installation));
-  const u = supply.voltage;
-  out.push(
+        : all(byWord(supply.polarity, "correct"), OPEN);
+  const voltage =
     word(supply.public) === false
       ? NONE
       : has(u)
         ? all(atLeast(u.value, u.low, u.high, 216.2), atMost(u.value, u.low, u.high, 253))
-        : OPEN,
-  );
-  {
-    const method = word(supply.faultCurrentMethod);
-    const i = supply.faultCurrent;
-    const f =
-      three === "3"
-        ? method === "line-neutral"
-          ? [2, 2, 2]
-          : method === "line-line"
-            ? [2 / Math.sqrt(3), 2 / Math.sqrt(3), 2 / Math.sqrt(3)]
-            : method === "three-phase"
-              ? [1, 1, 1]
-              : [2, 1, 2]
-        : [1, 1, 1];
-    const own = ownBreaking(supply.device);
-    out.push(
-      three === undefined || !has(i) || Number.isNaN(own.v)
-        ? OPEN
-        : atMost(i.value * (f[0] as number), i.low * (f[1] as number), i.high * (f[2] as number), own.v, own.l, own.h),
-    );
-  }
+        : OPEN;
+  return [zeCheck, polarity, electrode(installation), voltage, supplyBreaking(installation)];
+}
+
+/** Breaking capacity of the distributor's device, with the current as the method of its reading makes it. */
+function supplyBreaking({ supply }: Installation): Flat {
+  const three = word(supply.phases);
+  const method = word(supply.faultCurrentMethod);
+  const i = supply.faultCurrent;
+  const f =
+    three === "3"
+      ? method === "line-neutral"
+        ? [2, 2, 2]
+        : method === "line-line"
+          ? [2 / Math.sqrt(3), 2 / Math.sqrt(3), 2 / Math.sqrt(3)]
+          : method === "three-phase"
+            ? [1, 1, 1]
+            : [2, 1, 2]
+      : [1, 1, 1];
+  const own = ownBreaking(supply.device);
+  return three === undefined || !has(i) || Number.isNaN(own.v)
+    ? OPEN
+    : atMost(i.value * (f[0] as number), i.low * (f[1] as number), i.high * (f[2] as number), own.v, own.l, own.h);
+}
+
+function flatCircuit(circuit: Circuit, installation: Installation): Flat[] {
+  const rcd = residual(circuit);
+  return [
+    maximumZs(circuit, installation, rcd),
+    zsAgreement(circuit, installation),
+    r1r2Length(circuit),
+    ring(circuit),
+    insulation(circuit),
+    byWord(circuit.readings.polarity, "correct"),
+    additional(circuit, word(installation.use), rcd),
+    breaking(circuit, installation),
+    cpc(circuit, installation, rcd),
+    capacity(circuit, installation),
+    drop(circuit, installation),
+  ];
+}
+
+/** Every check of an installation in the order the weighing has them. */
+export function flatWeigh(installation: Installation): Flat[] {
+  const { supply, boards, circuits } = installation;
+  const out = flatSupply(installation);
   out.push(earthing(installation), earthingEnergy(installation), demand(installation));
   for (const bond of supply.bonding) out.push(bondSize(bond, installation), bondContinuity(bond));
   for (const board of boards) for (const rcd of board.rcds) out.push(rcdTime(rcd));
   for (const circuit of circuits) {
-    const rcd = residual(circuit);
-    out.push(
-      maximumZs(circuit, installation, rcd),
-      zsAgreement(circuit, installation),
-      r1r2Length(circuit),
-      ring(circuit),
-      insulation(circuit),
-      byWord(circuit.readings.polarity, "correct"),
-      additional(circuit, word(installation.use), rcd),
-      breaking(circuit, installation),
-      cpc(circuit, installation, rcd),
-      capacity(circuit, installation),
-      drop(circuit, installation),
-    );
+    out.push(...flatCircuit(circuit, installation));
     for (const own of circuit.residual.devices) if (!circuit.board.rcds.includes(own)) out.push(rcdTime(own));
   }
   return out;

@@ -1,6 +1,7 @@
 /// <reference lib="dom" />
 /** How soon the app answers touches and keys in a large job, on a processor as slow as that of a phone. */
 import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
 import { placesOf } from "../apps/field/src/record/document.ts";
 import { appInBrowser, kept } from "../outside/field/app-in-browser.ts";
 import type { Row } from "./measure.ts";
@@ -23,6 +24,31 @@ function largeHouse(): { readonly [name: string]: never } {
   return { ...file, observations: [], inspected: [] };
 }
 
+type Act = () => Promise<void>;
+type Report = Record<string, { readonly best: number; readonly worst: number }>;
+
+/** Does the same several times. Other work on this machine only adds, so the best of them is what it takes. */
+async function measureOn(page: Page, report: Report, what: string, acts: readonly Act[]): Promise<void> {
+  const took: number[] = [];
+  for (const act of acts) {
+    await page.evaluate(() => (globalThis as unknown as { seen: number[] }).seen.splice(0));
+    await act();
+    // The observer hears of an event some time after it; the weighing that follows is no part of it.
+    await page.waitForTimeout(500);
+    took.push(await page.evaluate(() => Math.max(0, ...(globalThis as unknown as { seen: number[] }).seen)));
+  }
+  report[what] = { best: Math.min(...took), worst: Math.max(...took) };
+}
+
+function rowsOf(report: Report): readonly Row[] {
+  return Object.entries(report).map(([what, { best, worst }]) => ({
+    what: `${what}, ${CIRCUITS} circuits, ${SLOWER} times slower (slowest ${worst} ms)`,
+    value: best,
+    unit: "ms",
+    target: LIMIT,
+  }));
+}
+
 /** From a touch or key to the next picture, {@link SLOWER} times slower: the best of several of each kind. */
 export async function benchInteraction(): Promise<readonly Row[]> {
   const app = await appInBrowser("interaction");
@@ -39,19 +65,8 @@ export async function benchInteraction(): Promise<readonly Row[]> {
       await page.evaluate(watch);
       await slower(SLOWER);
     };
-    const report: Record<string, { readonly best: number; readonly worst: number }> = {};
-    /** Does the same several times. Other work on this machine only adds, so the best of them is what it takes. */
-    const measure = async (what: string, ...acts: readonly (() => Promise<void>)[]) => {
-      const took: number[] = [];
-      for (const act of acts) {
-        await page.evaluate(() => (globalThis as unknown as { seen: number[] }).seen.splice(0));
-        await act();
-        // The observer hears of an event some time after it; the weighing that follows is no part of it.
-        await page.waitForTimeout(500);
-        took.push(await page.evaluate(() => Math.max(0, ...(globalThis as unknown as { seen: number[] }).seen)));
-      }
-      report[what] = { best: Math.min(...took), worst: Math.max(...took) };
-    };
+    const report: Report = {};
+    const measure = (what: string, ...acts: readonly Act[]) => measureOn(page, report, what, acts);
     const key = (name: string) => () => page.locator(".keypad").getByRole("button", { name, exact: true }).tap();
     const field = (name: string) => page.locator(`[id="at:boards/cu/circuits/n5/readings/${name}"]`);
 
@@ -87,12 +102,7 @@ export async function benchInteraction(): Promise<readonly Row[]> {
     await slower(1);
 
     await context.close();
-    return Object.entries(report).map(([what, { best, worst }]) => ({
-      what: `${what}, ${CIRCUITS} circuits, ${SLOWER} times slower (slowest ${worst} ms)`,
-      value: best,
-      unit: "ms",
-      target: LIMIT,
-    }));
+    return rowsOf(report);
   } finally {
     await app.close();
   }

@@ -180,6 +180,68 @@ const worded = (facts: Readonly<Record<string, string | number | boolean>>) =>
     Object.entries(facts).map(([name, fact]) => [name, typeof fact === "number" ? String(fact) : fact]),
   );
 
+function adaptSupply(from: CaseFile["supply"]) {
+  return {
+    earthing: from.system,
+    phases: from.phases,
+    nominalVoltage: `${from.U0_V} V`,
+    public: true,
+    device: { standard: from.fuse.standard, rated: `${from.fuse.In_A} A` },
+    tails: { size: `${from.tails_mm2} mm²` },
+    ...(from.neutral_mm2 === undefined ? {} : { neutral: { size: `${from.neutral_mm2} mm²` } }),
+    earthingConductor: {
+      size: `${from.earthing_conductor_mm2} mm²`,
+      material: "copper",
+      arrangement: "separate",
+    },
+    bonding: from.main_bonding.map(({ to, mm2, R_ohm, incoming, heat_damage }, i) => ({
+      id: `b${i}`,
+      to: to === "oil line" ? "oil" : to,
+      extraneous: incoming !== "plastic",
+      ...(mm2 === null ? {} : { connected: true, size: `${mm2} mm²`, material: "copper" }),
+      ...(R_ohm === undefined ? {} : { resistance: ohms(R_ohm) }),
+      ...(heat_damage === undefined ? {} : { heatDamage: heat_damage }),
+    })),
+    readings: {
+      ze: ohms(from.Ze_ohm),
+      ...(from.RA_ohm === undefined ? {} : { ra: ohms(from.RA_ohm) }),
+      faultCurrent: { shown: `${from.Ipf_kA} kA` },
+    },
+  };
+}
+
+function adaptBoard(board: CaseFile["boards"][number]) {
+  return {
+    id: board.id,
+    name: board.id,
+    location: board.location,
+    fedFrom: "supply",
+    enclosure: board.enclosure === "steel" ? "metal" : { notKnown: "not-verified", reason: board.enclosure },
+    surgeProtection: board.spd ? "fitted" : "not-fitted",
+    mainSwitch: { poles: board.main_switch.poles, rated: `${board.main_switch.In_A} A` },
+    rcds:
+      board.main_rcd === undefined
+        ? []
+        : [
+            {
+              id: "main",
+              serves: "whole-board",
+              // A device of its own with classes A and S: the cases give no standard, and only this one has both.
+              standard: "BS EN 61008",
+              type: board.main_rcd.type,
+              delay: delay(board.main_rcd.class),
+              residual: `${board.main_rcd.IdN_mA} mA`,
+              readings: {
+                atRated: { shown: `${board.main_rcd.trip_ms_at_IdN} ms` },
+                button: board.main_rcd.test_button ? "trips" : "does-not-trip",
+              },
+            },
+          ],
+    readings: { zdb: ohms(board.Zdb_ohm) },
+    circuits: board.circuits.map(adaptCircuit),
+  };
+}
+
 /** The case as an inspection file of this project. Throws with all issues when it does not parse. */
 export function adaptCase(from: CaseFile): InspectionFile {
   const { instrument } = from.inspection;
@@ -218,62 +280,8 @@ export function adaptCase(from: CaseFile): InspectionFile {
     ],
     extent: { covered: "everything", sampling: [] },
     limitations: [],
-    supply: {
-      earthing: from.supply.system,
-      phases: from.supply.phases,
-      nominalVoltage: `${from.supply.U0_V} V`,
-      public: true,
-      device: { standard: from.supply.fuse.standard, rated: `${from.supply.fuse.In_A} A` },
-      tails: { size: `${from.supply.tails_mm2} mm²` },
-      ...(from.supply.neutral_mm2 === undefined ? {} : { neutral: { size: `${from.supply.neutral_mm2} mm²` } }),
-      earthingConductor: {
-        size: `${from.supply.earthing_conductor_mm2} mm²`,
-        material: "copper",
-        arrangement: "separate",
-      },
-      bonding: from.supply.main_bonding.map(({ to, mm2, R_ohm, incoming, heat_damage }, i) => ({
-        id: `b${i}`,
-        to: to === "oil line" ? "oil" : to,
-        extraneous: incoming !== "plastic",
-        ...(mm2 === null ? {} : { connected: true, size: `${mm2} mm²`, material: "copper" }),
-        ...(R_ohm === undefined ? {} : { resistance: ohms(R_ohm) }),
-        ...(heat_damage === undefined ? {} : { heatDamage: heat_damage }),
-      })),
-      readings: {
-        ze: ohms(from.supply.Ze_ohm),
-        ...(from.supply.RA_ohm === undefined ? {} : { ra: ohms(from.supply.RA_ohm) }),
-        faultCurrent: { shown: `${from.supply.Ipf_kA} kA` },
-      },
-    },
-    boards: from.boards.map((board) => ({
-      id: board.id,
-      name: board.id,
-      location: board.location,
-      fedFrom: "supply",
-      enclosure: board.enclosure === "steel" ? "metal" : { notKnown: "not-verified", reason: board.enclosure },
-      surgeProtection: board.spd ? "fitted" : "not-fitted",
-      mainSwitch: { poles: board.main_switch.poles, rated: `${board.main_switch.In_A} A` },
-      rcds:
-        board.main_rcd === undefined
-          ? []
-          : [
-              {
-                id: "main",
-                serves: "whole-board",
-                // A device of its own with classes A and S: the cases give no standard, and only this one has both.
-                standard: "BS EN 61008",
-                type: board.main_rcd.type,
-                delay: delay(board.main_rcd.class),
-                residual: `${board.main_rcd.IdN_mA} mA`,
-                readings: {
-                  atRated: { shown: `${board.main_rcd.trip_ms_at_IdN} ms` },
-                  button: board.main_rcd.test_button ? "trips" : "does-not-trip",
-                },
-              },
-            ],
-      readings: { zdb: ohms(board.Zdb_ohm) },
-      circuits: board.circuits.map(adaptCircuit),
-    })),
+    supply: adaptSupply(from.supply),
+    boards: from.boards.map(adaptBoard),
     inspected: [],
     observations: from.observations.map(({ id, text, circuit, facts }) => ({
       id,

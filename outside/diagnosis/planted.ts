@@ -5,7 +5,7 @@ import type { TrueCircuit, TrueInstallation } from "../../examples/simulate/inst
 import { type Shown, type Sound, type WrittenCircuit, type WrittenFile, writtenFile } from "./random-installation.ts";
 
 /** A file with one fault in it. */
-interface Planted {
+export interface Planted {
   readonly file: WrittenFile;
   /** Which misfit is to be found, at which places: board and circuit, or empty for the origin. */
   readonly kind: MisfitKind;

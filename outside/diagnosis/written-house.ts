@@ -169,9 +169,53 @@ function circuitData(one: WrittenCircuit, i: number, prefix: string) {
   };
 }
 
+function supplyData(house: WrittenHouse) {
+  return {
+    earthing: house.earthing,
+    phases: 1,
+    nominalVoltage: "230 V",
+    public: true,
+    device: { standard: "BS 1361", type: "II", rated: "80 A" },
+    bonding: [],
+    readings: {
+      ze: reading(house.ze, "Ω"),
+      ra: reading(house.ra, "Ω"),
+      lineNeutralLoop: reading(house.lineNeutralLoop, "Ω"),
+      faultCurrent: reading(house.current, "kA"),
+      earthFaultCurrent: reading(house.earthCurrent, "kA"),
+      polarity: house.polarity,
+    },
+  };
+}
+
+function boardsData(house: WrittenHouse) {
+  const { shed } = house;
+  return [
+    {
+      id: "house",
+      name: "consumer unit",
+      fedFrom: "supply",
+      rcds: [],
+      readings: { zdb: reading(house.zdb, "Ω") },
+      circuits: house.circuits.map((one, i) => circuitData(one, i, "c")),
+    },
+    ...(shed === undefined
+      ? []
+      : [
+          {
+            id: "shed",
+            name: "shed board",
+            fedFrom: { board: "house", circuit: `c${shed.fedBy}` },
+            rcds: [],
+            readings: { zdb: reading(shed.zdb, "Ω") },
+            circuits: shed.circuits.map((one, i) => circuitData(one, i, "s")),
+          },
+        ]),
+  ];
+}
+
 /** The house as an inspection file. */
 export function fileOf(house: WrittenHouse): InspectionFile {
-  const { shed } = house;
   const data = {
     format: "good-grounds-inspection",
     version: 3,
@@ -198,44 +242,8 @@ export function fileOf(house: WrittenHouse): InspectionFile {
     ],
     extent: { covered: "everything", sampling: [] },
     limitations: [],
-    supply: {
-      earthing: house.earthing,
-      phases: 1,
-      nominalVoltage: "230 V",
-      public: true,
-      device: { standard: "BS 1361", type: "II", rated: "80 A" },
-      bonding: [],
-      readings: {
-        ze: reading(house.ze, "Ω"),
-        ra: reading(house.ra, "Ω"),
-        lineNeutralLoop: reading(house.lineNeutralLoop, "Ω"),
-        faultCurrent: reading(house.current, "kA"),
-        earthFaultCurrent: reading(house.earthCurrent, "kA"),
-        polarity: house.polarity,
-      },
-    },
-    boards: [
-      {
-        id: "house",
-        name: "consumer unit",
-        fedFrom: "supply",
-        rcds: [],
-        readings: { zdb: reading(house.zdb, "Ω") },
-        circuits: house.circuits.map((one, i) => circuitData(one, i, "c")),
-      },
-      ...(shed === undefined
-        ? []
-        : [
-            {
-              id: "shed",
-              name: "shed board",
-              fedFrom: { board: "house", circuit: `c${shed.fedBy}` },
-              rcds: [],
-              readings: { zdb: reading(shed.zdb, "Ω") },
-              circuits: shed.circuits.map((one, i) => circuitData(one, i, "s")),
-            },
-          ]),
-    ],
+    supply: supplyData(house),
+    boards: boardsData(house),
     inspected: [],
     observations: [],
     photographs: [],

@@ -17,36 +17,51 @@ const flat = (line: number, cpc: number, length: number): TrueCable => ({
 const breaker = (rated: number) =>
   ({ standard: "BS EN 60898", type: "B", rated, kiloamperes: 6, energyClass: 3 }) as const;
 
-/** An invented house or shop of 4 to 21 circuits on one or two boards, drawn from a seed. */
-export function randomHouse(seed: number): TrueInstallation {
-  const chance = new Chance(seed);
-  const whole = (low: number, high: number) => Math.floor(chance.between(low, high + 1));
-  const circuits: TrueCircuit[] = [];
-  const add = (circuit: Omit<TrueCircuit, "id" | "rcd">) =>
-    circuits.push({ id: `c${circuits.length + 1}`, rcd: "none", ...circuit });
-  const floors = FLOORS.slice(0, whole(1, 6));
-  for (const floor of floors) {
-    const points = whole(3, 16);
-    const ring = chance.uniform() < 0.75;
-    add({
-      name: `sockets, ${floor}`,
-      shape: ring ? "ring" : "radial",
-      load: "socket-outlets",
-      device: breaker(ring ? 32 : 20),
-      cable: flat(2.5, 1.5, (ring ? 20 : 10) + points * chance.between(2.5, 5)),
-      points,
-      ...(ring ? { ringPoints: [0.2, 0.5, 0.8] } : {}),
-    });
-    add({
-      name: `lights, ${floor}`,
-      shape: "radial",
-      load: "lighting",
-      device: breaker(6),
-      cable: flat(chance.uniform() < 0.6 ? 1 : 1.5, 1, chance.between(12, 55)),
-      points: whole(3, 14),
-    });
-  }
-  const single = (name: string, load: TrueCircuit["load"], rated: number, line: number, cpc: number) => {
+type Add = (circuit: Omit<TrueCircuit, "id" | "rcd">) => void;
+
+/** Sockets and lights of one floor. */
+function addFloor(floor: string, chance: Chance, add: Add): void {
+  const points = whole(chance, 3, 16);
+  const ring = chance.uniform() < 0.75;
+  add({
+    name: `sockets, ${floor}`,
+    shape: ring ? "ring" : "radial",
+    load: "socket-outlets",
+    device: breaker(ring ? 32 : 20),
+    cable: flat(2.5, 1.5, (ring ? 20 : 10) + points * chance.between(2.5, 5)),
+    points,
+    ...(ring ? { ringPoints: [0.2, 0.5, 0.8] } : {}),
+  });
+  add({
+    name: `lights, ${floor}`,
+    shape: "radial",
+    load: "lighting",
+    device: breaker(6),
+    cable: flat(chance.uniform() < 0.6 ? 1 : 1.5, 1, chance.between(12, 55)),
+    points: whole(chance, 3, 14),
+  });
+}
+
+/** What hangs on a way of its own, where the house has it. */
+const SINGLES: readonly (readonly [
+  name: string,
+  load: TrueCircuit["load"],
+  rated: number,
+  line: number,
+  cpc: number,
+])[] = [
+  ["cooker", "cooker", 32, 6, 2.5],
+  ["shower", "shower", 40, 10, 4],
+  ["immersion heater", "water-heater", 16, 2.5, 1.5],
+  ["boiler", "fixed-equipment", 6, 1.5, 1],
+  ["smoke alarms", "alarm", 6, 1.5, 1],
+  ["car charger", "vehicle-charging", 32, 6, 2.5],
+  ["garden shed", "socket-outlets", 20, 2.5, 1.5],
+  ["burglar alarm", "alarm", 6, 1.5, 1],
+];
+
+function addSingles(chance: Chance, add: Add): void {
+  for (const [name, load, rated, line, cpc] of SINGLES) {
     if (chance.uniform() < 0.7)
       add({
         name,
@@ -56,15 +71,18 @@ export function randomHouse(seed: number): TrueInstallation {
         cable: flat(line, cpc, chance.between(5, 30)),
         points: 1,
       });
-  };
-  single("cooker", "cooker", 32, 6, 2.5);
-  single("shower", "shower", 40, 10, 4);
-  single("immersion heater", "water-heater", 16, 2.5, 1.5);
-  single("boiler", "fixed-equipment", 6, 1.5, 1);
-  single("smoke alarms", "alarm", 6, 1.5, 1);
-  single("car charger", "vehicle-charging", 32, 6, 2.5);
-  single("garden shed", "socket-outlets", 20, 2.5, 1.5);
-  single("burglar alarm", "alarm", 6, 1.5, 1);
+  }
+}
+
+const whole = (chance: Chance, low: number, high: number) => Math.floor(chance.between(low, high + 1));
+
+/** An invented house or shop of 4 to 21 circuits on one or two boards, drawn from a seed. */
+export function randomHouse(seed: number): TrueInstallation {
+  const chance = new Chance(seed);
+  const circuits: TrueCircuit[] = [];
+  const add: Add = (circuit) => circuits.push({ id: `c${circuits.length + 1}`, rcd: "none", ...circuit });
+  for (const floor of FLOORS.slice(0, whole(chance, 1, 6))) addFloor(floor, chance, add);
+  addSingles(chance, add);
   const two = circuits.length > 8 && chance.uniform() < 0.4;
   const half = Math.ceil(circuits.length / 2);
   const feed: TrueCircuit = {
@@ -79,10 +97,10 @@ export function randomHouse(seed: number): TrueInstallation {
   const board = { location: "hall", enclosure: "metal", mainSwitch: 100 } as const;
   return {
     seed,
-    celsius: whole(5, 28),
+    celsius: whole(chance, 5, 28),
     ze: chance.between(0.1, 0.6),
     lineNeutral: chance.between(0.1, 0.4),
-    volts: whole(225, 250),
+    volts: whole(chance, 225, 250),
     phases: 1,
     visits: [{ day: "2026-10-06", testsFrom: "09:00" }],
     boards: two

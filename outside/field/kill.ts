@@ -46,6 +46,59 @@ const LATEST = 300;
 /** Writers at work at once in one page, each waiting for its entry to be kept before it writes the next. */
 const WRITERS = 4;
 
+const NOTHING: Found = { kills: 0, kept: 0, lost: 0, damaged: 0, untold: 0 };
+
+/** What was said to be kept, by job, and what of it was found after a kill. */
+class Ledger {
+  readonly found: Record<Kill, Found> = { page: NOTHING, browser: NOTHING, files: NOTHING };
+  readonly #told = new Map<string, Set<number>>();
+  readonly #random: () => number;
+  #next = 0;
+
+  constructor(random: () => number) {
+    this.#random = random;
+  }
+
+  jobs(): Iterable<string> {
+    return this.#told.keys();
+  }
+
+  /** Writes until the kill comes; what is told until then counts. */
+  async writeUntil(page: Page, job: string, kill: () => Promise<void>): Promise<void> {
+    const kept = new Set<number>();
+    this.#told.set(job, kept);
+    let begun: () => void = () => undefined;
+    const first = new Promise<void>((done) => {
+      begun = done;
+    });
+    await page.exposeFunction("told", (number: number) => void kept.add(number));
+    await page.exposeFunction("begun", () => begun());
+    const writing = page.evaluate(writeOn, { job, from: this.#next, writers: WRITERS });
+    this.#next += 1_000_000;
+    // It ends with the kill; before it has begun its end is a failure of the test itself.
+    await Promise.race([first, writing]);
+    writing.catch(() => undefined);
+    await new Promise((done) => setTimeout(done, this.#random() * LATEST));
+    await kill();
+  }
+
+  /** Looks for what was said to be kept of a job. */
+  async look(page: Page, job: string, kind: Kill): Promise<void> {
+    const { numbers, damaged } = await page.evaluate(lookAt, job);
+    const there = new Set(numbers);
+    const kept = this.#told.get(job) ?? new Set();
+    const lost = [...kept].filter((number) => !there.has(number)).length;
+    const before = this.found[kind];
+    this.found[kind] = {
+      kills: before.kills + 1,
+      kept: before.kept + kept.size,
+      lost: before.lost + lost,
+      damaged: before.damaged + damaged,
+      untold: before.untold + there.size - (kept.size - lost),
+    };
+  }
+}
+
 /**
  * Pages write through the app's own store without a pause while they, or the whole browser, are killed at random
  * instants; then the same folder of the browser is opened anew and everything that was said to be kept is looked for.
@@ -61,78 +114,41 @@ export async function killTest({
   const profile = `${folder}/profile`;
   await buildStorePage(`${folder}/site`);
   const server = await serve(`${folder}/site`);
-  const random = randomFrom(seed);
-  const found: Record<Kill, Found> = { page: NOTHING, browser: NOTHING, files: NOTHING };
-  /** What was said to be kept, by job, until it was looked for. */
-  const told = new Map<string, Set<number>>();
+  const ledger = new Ledger(randomFrom(seed));
   let opened: Opened | undefined;
-  let next = 0;
   // Whoever stops this test must not leave a browser behind.
   const atEnd = () => opened?.killNow();
   process.on("exit", atEnd);
-
-  /** Writes until the kill comes; what is told until then counts. */
-  const writeUntil = async (page: Page, job: string, kill: () => Promise<void>) => {
-    const kept = new Set<number>();
-    told.set(job, kept);
-    let begun: () => void = () => undefined;
-    const first = new Promise<void>((done) => {
-      begun = done;
-    });
-    await page.exposeFunction("told", (number: number) => void kept.add(number));
-    await page.exposeFunction("begun", () => begun());
-    const writing = page.evaluate(writeOn, { job, from: next, writers: WRITERS });
-    next += 1_000_000;
-    // It ends with the kill; before it has begun its end is a failure of the test itself.
-    await Promise.race([first, writing]);
-    writing.catch(() => undefined);
-    await new Promise((done) => setTimeout(done, random() * LATEST));
-    await kill();
-  };
-  const look = async (page: Page, job: string, kind: Kill) => {
-    const { numbers, damaged } = await page.evaluate(lookAt, job);
-    const there = new Set(numbers);
-    const kept = told.get(job) ?? new Set();
-    const lost = [...kept].filter((number) => !there.has(number)).length;
-    const before = found[kind];
-    found[kind] = {
-      kills: before.kills + 1,
-      kept: before.kept + kept.size,
-      lost: before.lost + lost,
-      damaged: before.damaged + damaged,
-      untold: before.untold + there.size - (kept.size - lost),
-    };
-  };
 
   try {
     for (let launch = 0; launch < launches; launch++) {
       opened = await open(profile);
       let page = await onSite(opened.browser, server.address);
-      if (launch > 0) await look(page, `job-${launch - 1}-last`, "browser");
+      if (launch > 0) await ledger.look(page, `job-${launch - 1}-last`, "browser");
       for (let crash = 0; crash < pagesEach; crash++) {
         const job = `job-${launch}-${crash}`;
         const devtools = await page.context().newCDPSession(page);
         const crashed = page.waitForEvent("crash");
-        await writeUntil(page, job, async () => {
+        await ledger.writeUntil(page, job, async () => {
           devtools.send("Page.crash").catch(() => undefined);
           await crashed;
         });
         await page.close();
         page = await onSite(opened.browser, server.address);
-        await look(page, job, "page");
+        await ledger.look(page, job, "page");
       }
       const { kill } = opened;
-      await writeUntil(page, `job-${launch}-last`, kill);
+      await ledger.writeUntil(page, `job-${launch}-last`, kill);
       opened = undefined;
-      if (launch % 10 === 9) tell?.(`${launch + 1} of ${launches}: ${JSON.stringify(found)}`);
+      if (launch % 10 === 9) tell?.(`${launch + 1} of ${launches}: ${JSON.stringify(ledger.found)}`);
     }
     // What the browser itself does at some starts after a kill: it takes its database for damaged and begins an empty one.
     if (emptied) rmSync(`${profile}/Default/IndexedDB`, { recursive: true });
     opened = await open(profile);
     const page = await onSite(opened.browser, server.address);
-    await look(page, `job-${launches - 1}-last`, "browser");
-    if (emptied) for (const job of told.keys()) await look(page, job, "files");
-    return found;
+    await ledger.look(page, `job-${launches - 1}-last`, "browser");
+    if (emptied) for (const job of ledger.jobs()) await ledger.look(page, job, "files");
+    return ledger.found;
   } finally {
     await opened?.kill();
     process.off("exit", atEnd);
@@ -140,8 +156,6 @@ export async function killTest({
     rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
   }
 }
-
-const NOTHING: Found = { kills: 0, kept: 0, lost: 0, damaged: 0, untold: 0 };
 
 /** A browser that was started by its own command, with its folder. */
 export interface Opened {

@@ -22,17 +22,90 @@ const OPTIONS = {
   version: { type: "boolean" },
 } as const;
 
-/** The options each command has; another one is refused, so that nobody believes it did something. */
-const OPTIONS_OF: Readonly<Record<string, readonly (keyof typeof OPTIONS)[]>> = {
-  weigh: ["all", "earlier", "grounds", "grounds-of", "json", "probability", "topics"],
-  report: ["earlier", "out", "topics"],
-  compute: ["list", "json"],
-  "compare-choices": ["by", "json", "topics"],
-  reason: ["edition", "list", "json", "topics"],
-  topics: ["all", "check", "json", "topics"],
-  "own-figures": ["all", "earlier", "json"],
-  ring: ["json"],
-  schema: [],
+type Values = ReturnType<typeof parsed>["values"];
+
+interface Command {
+  /** The options it has; another one is refused, so that nobody believes it did something. */
+  readonly options: readonly (keyof typeof OPTIONS)[];
+  /** Loads what it needs, so that no command waits for what another needs, and does it. */
+  readonly start: (rest: readonly string[], values: Values, host: Host) => Promise<ExitCode>;
+}
+
+const COMMANDS: Readonly<Record<string, Command>> = {
+  weigh: {
+    options: ["all", "earlier", "grounds", "grounds-of", "json", "probability", "topics"],
+    async start(rest, values, host) {
+      const { weighCommand } = await import("./commands/weigh.ts");
+      const grounds = values["grounds-of"] ?? values.grounds ?? false;
+      const { all = false, json = false, probability = false, earlier = [], topics } = values;
+      return weighCommand(rest, { grounds, all, json, probability, earlier, topics }, host);
+    },
+  },
+  report: {
+    options: ["earlier", "out", "topics"],
+    async start(rest, values, host) {
+      const { reportCommand } = await import("./commands/report.ts");
+      const { out, topics, earlier = [] } = values;
+      return reportCommand(rest, { out, earlier, topics, given: [...rest, ...wordsGiven(values)] }, host);
+    },
+  },
+  compute: {
+    options: ["list", "json"],
+    async start(rest, { list = false, help = false, json = false }, host) {
+      const { computeCommand } = await import("./commands/compute.ts");
+      if (help && rest.length === 0) {
+        host.stdout.write(USAGE);
+        return EXIT.done;
+      }
+      return computeCommand(rest, { list, help, json }, host);
+    },
+  },
+  "compare-choices": {
+    options: ["by", "json", "topics"],
+    async start(rest, { by, json = false, topics }, host) {
+      const { compareChoicesCommand } = await import("./commands/compare-choices.ts");
+      return compareChoicesCommand(rest, { by, json, topics }, host);
+    },
+  },
+  reason: {
+    options: ["edition", "list", "json", "topics"],
+    async start(rest, { edition, list = false, help = false, json = false, topics }, host) {
+      const { reasonCommand } = await import("./commands/reason.ts");
+      return reasonCommand(rest, { list, help, json, edition, topics }, host);
+    },
+  },
+  topics: {
+    options: ["all", "check", "json", "topics"],
+    async start(rest, { all = false, check = false, json = false, topics }, host) {
+      const { topicsCommand } = await import("./commands/topics/topics.ts");
+      return topicsCommand(rest, { all, check, json, topics }, host);
+    },
+  },
+  "own-figures": {
+    options: ["all", "earlier", "json"],
+    async start(rest, values, host) {
+      const { ownFiguresCommand } = await import("./commands/own-figures.ts");
+      const { all = false, json = false } = values;
+      const [earlier, ...more] = values.earlier ?? [];
+      if (more.length > 0) throw new Stop(EXIT.input, "own-figures: holds against one earlier file. Name it once.");
+      return ownFiguresCommand(rest, { earlier, all, json }, host);
+    },
+  },
+  ring: {
+    options: ["json"],
+    async start(rest, { help = false, json = false }, host) {
+      const { ringCommand } = await import("./commands/ring/ring.ts");
+      return ringCommand(rest, { help, json }, host);
+    },
+  },
+  schema: {
+    options: [],
+    async start(rest, _, host) {
+      if (rest.length > 0) throw new Stop(EXIT.input, "schema: takes no arguments.");
+      host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
+      return EXIT.done;
+    },
+  },
 };
 
 /** Commands whose `--help` says what they take. */
@@ -65,78 +138,17 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
     (values.help === true ? host.stdout : host.stderr).write(USAGE);
     return values.help === true ? EXIT.done : EXIT.input;
   }
-  const own = OPTIONS_OF[command];
-  const strange = Object.keys(values).find((name) => name !== "help" && !own?.includes(name as keyof typeof OPTIONS));
-  if (own !== undefined && strange !== undefined)
-    throw new Stop(EXIT.input, `${command}: has no option --${strange}. \`goodgrounds --help\` shows what it has.`);
-  const json = values.json === true;
-  switch (command) {
-    case "weigh": {
-      const { weighCommand } = await import("./commands/weigh.ts");
-      const grounds = values["grounds-of"] ?? values.grounds ?? false;
-      return weighCommand(
-        rest,
-        {
-          grounds,
-          all: values.all === true,
-          json,
-          probability: values.probability === true,
-          earlier: values.earlier ?? [],
-          topics: values.topics,
-        },
-        host,
-      );
-    }
-    case "report": {
-      const { reportCommand } = await import("./commands/report.ts");
-      const { out, topics, earlier = [] } = values;
-      return reportCommand(rest, { out, earlier, topics, given: [...rest, ...wordsGiven(values)] }, host);
-    }
-    case "compute": {
-      const { computeCommand } = await import("./commands/compute.ts");
-      if (values.help === true && rest.length === 0) {
-        host.stdout.write(USAGE);
-        return EXIT.done;
-      }
-      return computeCommand(rest, { list: values.list === true, help: values.help === true, json }, host);
-    }
-    case "compare-choices": {
-      const { compareChoicesCommand } = await import("./commands/compare-choices.ts");
-      return compareChoicesCommand(rest, { by: values.by, json, topics: values.topics }, host);
-    }
-    case "reason": {
-      const { reasonCommand } = await import("./commands/reason.ts");
-      const { edition, list, help, topics } = values;
-      return reasonCommand(rest, { list: list === true, help: help === true, json, edition, topics }, host);
-    }
-    case "own-figures": {
-      const { ownFiguresCommand } = await import("./commands/own-figures.ts");
-      const [earlier, ...more] = values.earlier ?? [];
-      if (more.length > 0) throw new Stop(EXIT.input, "own-figures: holds against one earlier file. Name it once.");
-      return ownFiguresCommand(rest, { earlier, all: values.all === true, json }, host);
-    }
-    case "ring": {
-      const { ringCommand } = await import("./commands/ring/ring.ts");
-      return ringCommand(rest, { help: values.help === true, json }, host);
-    }
-    case "topics": {
-      const { topicsCommand } = await import("./commands/topics/topics.ts");
-      return topicsCommand(
-        rest,
-        { all: values.all === true, check: values.check === true, json, topics: values.topics },
-        host,
-      );
-    }
-    case "schema":
-      if (rest.length > 0) throw new Stop(EXIT.input, "schema: takes no arguments.");
-      host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
-      return EXIT.done;
-    default:
-      throw new Stop(
-        EXIT.input,
-        `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, own-figures, ring, topics, schema.`,
-      );
+  const own = Object.hasOwn(COMMANDS, command) ? COMMANDS[command] : undefined;
+  if (own === undefined) {
+    throw new Stop(
+      EXIT.input,
+      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, own-figures, ring, schema.`,
+    );
   }
+  const strange = Object.keys(values).find((name) => name !== "help" && !own.options.some((one) => one === name));
+  if (strange !== undefined)
+    throw new Stop(EXIT.input, `${command}: has no option --${strange}. \`goodgrounds --help\` shows what it has.`);
+  return own.start(rest, values, host);
 }
 
 /** Every text given with an option, whatever it is for, but the output: what a later option reads is guarded as well. */

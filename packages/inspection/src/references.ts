@@ -3,9 +3,42 @@ import { duplicate, refer } from "./reference-issue.ts";
 import type { InspectionFile } from "./schema/file.ts";
 import { thingReferences } from "./things/references.ts";
 
+/** The ids other entries refer to, by kind; of circuits those of each board. */
+interface Known {
+  readonly people: ReadonlySet<string>;
+  readonly instruments: ReadonlySet<string>;
+  readonly observations: ReadonlySet<string>;
+  readonly photographs: ReadonlySet<string>;
+  readonly boards: ReadonlySet<string>;
+  readonly circuits: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
 /** Ids that stand more than once among their kind, and references that lead nowhere, all of them, each with its path. */
 export function referenceIssues(file: InspectionFile): readonly Issue[] {
   const issues: Issue[] = [];
+  const known = knownIds(issues, file);
+  const { people, instruments } = known;
+  boardReferences(issues, file, known);
+  issues.push(...feedingCycles(file), ...thingReferences(file));
+  for (const [i, item] of file.inspected.entries()) {
+    for (const [j, seen] of (item.observations ?? []).entries()) {
+      refer(issues, known.observations, "observation", seen, ["inspected", i, "observations", j]);
+    }
+  }
+  for (const i of file.observations.keys()) observationReferences(issues, file, i, known);
+  for (const [i, signature] of file.signatures.entries()) {
+    refer(issues, people, "person", signature.person, ["signatures", i, "person"]);
+  }
+  for (const [path, by] of safetyReferences(file)) refer(issues, people, "person", by, path);
+  for (const [path, key, value] of takenReferences(file)) {
+    if (key === "by") refer(issues, people, "person", value, path);
+    else refer(issues, instruments, "instrument", value, path);
+  }
+  return issues;
+}
+
+/** The ids of the file; those that stand twice are issues. */
+function knownIds(issues: Issue[], file: InspectionFile): Known {
   const people = unique(issues, "person", file.people, ["people"]);
   const instruments = unique(issues, "instrument", file.instruments, ["instruments"]);
   const observations = unique(issues, "observation", file.observations, ["observations"]);
@@ -25,7 +58,11 @@ export function referenceIssues(file: InspectionFile): readonly Issue[] {
       unique(issues, `circuit of board ${board.id}`, board.circuits, ["boards", i, "circuits"]),
     ]),
   );
+  return { people, instruments, observations, photographs, boards, circuits };
+}
 
+/** What feeds each board, and the RCD of the board a circuit hangs on. */
+function boardReferences(issues: Issue[], file: InspectionFile, { boards, circuits }: Known): void {
   for (const [i, board] of file.boards.entries()) {
     const path: Path = ["boards", i];
     if (board.fedFrom !== "supply") {
@@ -41,44 +78,37 @@ export function referenceIssues(file: InspectionFile): readonly Issue[] {
       }
     }
   }
-  issues.push(...feedingCycles(file), ...thingReferences(file));
+}
 
-  for (const [i, item] of file.inspected.entries()) {
-    for (const [j, seen] of (item.observations ?? []).entries()) {
-      refer(issues, observations, "observation", seen, ["inspected", i, "observations", j]);
+/** Where an observation was made, what it answers for, who chose its class and its photographs. */
+function observationReferences(
+  issues: Issue[],
+  file: InspectionFile,
+  i: number,
+  { people, photographs, boards, circuits }: Known,
+): void {
+  const seen = file.observations[i];
+  if (seen === undefined) return;
+  if (seen.board !== undefined) {
+    refer(issues, boards, "board", seen.board, ["observations", i, "board"]);
+    const known = circuits.get(seen.board);
+    if (known && seen.circuit !== undefined) {
+      refer(issues, known, "circuit", seen.circuit, ["observations", i, "circuit"]);
     }
+  } else if (seen.circuit !== undefined) {
+    issues.push({
+      code: "circuit-without-board",
+      path: ["observations", i, "circuit"],
+      found: seen.circuit,
+      expected: "the board of the circuit beside it",
+      advice: 'add "board" with the id of the board this circuit belongs to',
+    });
   }
-  for (const [i, seen] of file.observations.entries()) {
-    if (seen.board !== undefined) {
-      refer(issues, boards, "board", seen.board, ["observations", i, "board"]);
-      const known = circuits.get(seen.board);
-      if (known && seen.circuit !== undefined) {
-        refer(issues, known, "circuit", seen.circuit, ["observations", i, "circuit"]);
-      }
-    } else if (seen.circuit !== undefined) {
-      issues.push({
-        code: "circuit-without-board",
-        path: ["observations", i, "circuit"],
-        found: seen.circuit,
-        expected: "the board of the circuit beside it",
-        advice: 'add "board" with the id of the board this circuit belongs to',
-      });
-    }
-    issues.push(...answerReferences(file, i));
-    if (seen.choice !== undefined) refer(issues, people, "person", seen.choice.by, ["observations", i, "choice", "by"]);
-    for (const [j, photo] of (seen.photographs ?? []).entries()) {
-      refer(issues, photographs, "photograph", photo, ["observations", i, "photographs", j]);
-    }
+  issues.push(...answerReferences(file, i));
+  if (seen.choice !== undefined) refer(issues, people, "person", seen.choice.by, ["observations", i, "choice", "by"]);
+  for (const [j, photo] of (seen.photographs ?? []).entries()) {
+    refer(issues, photographs, "photograph", photo, ["observations", i, "photographs", j]);
   }
-  for (const [i, signature] of file.signatures.entries()) {
-    refer(issues, people, "person", signature.person, ["signatures", i, "person"]);
-  }
-  for (const [path, by] of safetyReferences(file)) refer(issues, people, "person", by, path);
-  for (const [path, key, value] of takenReferences(file)) {
-    if (key === "by") refer(issues, people, "person", value, path);
-    else refer(issues, instruments, "instrument", value, path);
-  }
-  return issues;
 }
 
 /** Places and parts that an observation answers for: each has to be there. */

@@ -6,11 +6,13 @@ export { type LineDiagramOptions, lineDiagram } from "./drawings/line-diagram.ts
 export { type MarginBar, marginBar } from "./drawings/margin-bar.ts";
 export { type ProbeDrawing, probeDrawing } from "./drawings/probe.ts";
 export { type LayerStanding, type LayersDrawing, protectionLayers } from "./drawings/protection-layers.ts";
-export { type RingDrawing, type RingDrawingMark, type RingDrawingPoint, ringDrawing } from "./drawings/ring.ts";
+export { ringDrawing } from "./drawings/ring.ts";
+export type { RingDrawing, RingDrawingMark, RingDrawingPoint } from "./drawings/ring-drawing.ts";
 export { type DrawnTrend, trendSparkline } from "./drawings/then-and-now.ts";
 export { timeCurrentCurve } from "./drawings/time-current.ts";
 export * from "./input.ts";
 export * from "./locales/en.ts";
+export * from "./locales/labels.ts";
 export { OPEN } from "./locales/outcome-en.ts";
 export { REASONING, TOPIC_GROUP } from "./locales/reasoning-en.ts";
 export { renderArgument } from "./text/argument.ts";

@@ -11,7 +11,7 @@ import type {
   Weighing,
 } from "@good-grounds/core";
 import type { WholeInstallation } from "@good-grounds/inspection";
-import type { RingDrawing } from "./drawings/ring.ts";
+import type { RingDrawing } from "./drawings/ring-drawing.ts";
 import type { ReasonedObservation } from "./words/reasoning.ts";
 
 /** One known point of a device's time-current characteristic: it operates within `seconds` somewhere from `low` to `high` amperes. */

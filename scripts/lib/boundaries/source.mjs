@@ -5,6 +5,50 @@
 const wordsBeforeRegex = new Set(["return", "typeof", "case", "in", "of", "delete", "void", "throw", "new", "await"]);
 const wordCharacter = /[\p{ID_Continue}$]/u;
 
+/** Offset just after the next `mark`, or the end of the text. */
+function endOf(text, mark, from) {
+  const found = text.indexOf(mark, from);
+  return found === -1 ? text.length : found + mark.length;
+}
+
+/** Offset of the quote that ends the string which begins at `at`, or of the end of its line. */
+function closingQuote(text, at) {
+  let end = at + 1;
+  while (end < text.length && text[end] !== text[at] && text[end] !== "\n") end += text[end] === "\\" ? 2 : 1;
+  return end;
+}
+
+/** Offset of the backtick or `${` that ends the piece of a template which begins at `from`. */
+function endOfTemplatePiece(text, from) {
+  let end = from + 1;
+  while (end < text.length && text[end] !== "`" && !text.startsWith("${", end)) end += text[end] === "\\" ? 2 : 1;
+  return end;
+}
+
+/** Offset just after the slash that ends the regular expression which begins at `at`. */
+function endOfRegex(text, at) {
+  let end = at + 1;
+  let inClass = false;
+  while (end < text.length && text[end] !== "\n" && (inClass || text[end] !== "/")) {
+    if (text[end] === "\\") end++;
+    else if (text[end] === "[") inClass = true;
+    else if (text[end] === "]") inClass = false;
+    end++;
+  }
+  return end + 1;
+}
+
+function endOfWord(text, at) {
+  let end = at + 1;
+  while (end < text.length && wordCharacter.test(text[end])) end++;
+  return end;
+}
+
+/** Whether a slash after this word or sign starts a regular expression. */
+function regexFollows(last) {
+  return last === "" || wordsBeforeRegex.has(last) || !/[\p{ID_Continue}$)\]}"'`]$/u.test(last);
+}
+
 /**
  * Blanks out comments, regular expressions and the insides of strings, keeping every offset and line break.
  * `strings` holds what was blanked, by the offset of its opening quote.
@@ -19,72 +63,45 @@ export function mask(text) {
 
   const blank = (from, to) => {
     for (let i = from; i < to && i < code.length; i++) if (code[i] !== "\n") code[i] = " ";
+    return to;
   };
-  const endOf = (mark, from) => {
-    const found = text.indexOf(mark, from);
-    return found === -1 ? text.length : found + mark.length;
-  };
-  const quoted = (quote) => {
-    let end = at + 1;
-    while (end < text.length && text[end] !== quote && text[end] !== "\n") end += text[end] === "\\" ? 2 : 1;
+  const quoted = () => {
+    const end = closingQuote(text, at);
     strings.set(at, text.slice(at + 1, end));
-    blank(at + 1, end);
-    return end + 1;
+    return blank(at + 1, end) + 1;
   };
-  const template = (from) => {
-    let end = from + 1;
-    while (end < text.length && text[end] !== "`" && !text.startsWith("${", end)) end += text[end] === "\\" ? 2 : 1;
-    blank(from + 1, end);
+  const template = () => {
+    const end = endOfTemplatePiece(text, at);
+    blank(at + 1, end);
     if (text[end] === "`") {
-      if (text[from] === "`") strings.set(from, text.slice(from + 1, end));
+      if (text[at] === "`") strings.set(at, text.slice(at + 1, end));
       return end + 1;
     }
     openTemplates.push(depth);
     return end + 2;
   };
-  const regex = () => {
-    let end = at + 1;
-    let inClass = false;
-    while (end < text.length && text[end] !== "\n" && (inClass || text[end] !== "/")) {
-      if (text[end] === "\\") end++;
-      else if (text[end] === "[") inClass = true;
-      else if (text[end] === "]") inClass = false;
-      end++;
-    }
-    blank(at, end + 1);
-    return end + 1;
-  };
-  const startsRegex = () => last === "" || wordsBeforeRegex.has(last) || !/[\p{ID_Continue}$)\]}"'`]$/u.test(last);
 
   while (at < text.length) {
     const sign = text[at];
     if (text.startsWith("//", at)) {
-      const end = endOf("\n", at);
-      blank(at, end);
-      at = end;
+      at = blank(at, endOf(text, "\n", at));
     } else if (text.startsWith("/*", at)) {
-      const end = endOf("*/", at + 2);
-      blank(at, end);
-      at = end;
+      at = blank(at, endOf(text, "*/", at + 2));
     } else if (/\s/.test(sign)) {
       at++;
     } else if (wordCharacter.test(sign)) {
-      let end = at + 1;
-      while (end < text.length && wordCharacter.test(text[end])) end++;
+      const end = endOfWord(text, at);
       last = text.slice(at, end);
       at = end;
     } else if (sign === '"' || sign === "'") {
-      at = quoted(sign);
+      at = quoted();
       last = sign;
-    } else if (sign === "`") {
-      at = template(at);
+    } else if (sign === "`" || (sign === "}" && openTemplates.at(-1) === depth)) {
+      if (sign === "}") openTemplates.pop();
+      at = template();
       last = text[at - 1];
-    } else if (sign === "}" && openTemplates.at(-1) === depth) {
-      openTemplates.pop();
-      at = template(at);
-      last = text[at - 1];
-    } else if (sign === "/" && startsRegex()) {
-      at = regex();
+    } else if (sign === "/" && regexFollows(last)) {
+      at = blank(at, endOfRegex(text, at));
       last = ")";
     } else {
       if (sign === "{") depth++;

@@ -1,3 +1,5 @@
+import { OUTCOME } from "@good-grounds/report/labels";
+
 /** Words of finishing a job. */
 export const FINISH = {
   way: "What stands in the way",
@@ -13,8 +15,8 @@ export const FINISH = {
   thereIsNone: "There is none",
   stated: "Your conclusion",
   outcome: "Outcome as you state it",
-  satisfactory: "satisfactory",
-  unsatisfactory: "unsatisfactory",
+  satisfactory: OUTCOME.satisfactory,
+  unsatisfactory: OUTCOME.unsatisfactory,
   general: "General condition",
   nextBy: "Next inspection by",
   nextReason: "Reason for that date",

@@ -10,6 +10,7 @@ import type {
   OtherSource,
   RcdDelay,
 } from "@good-grounds/core";
+import { SILENCE } from "@good-grounds/report/labels";
 
 /** What things of an installation are called where one is chosen. */
 export const EARTHING: Readonly<Record<EarthingSystem, string>> = {
@@ -325,8 +326,8 @@ export const PICTURES = {
   outcomes: {
     "in-order": "in order",
     observed: "with an observation",
-    limited: "limited",
-    "not-verified": "not verified",
+    limited: SILENCE.limited,
+    "not-verified": SILENCE["not-verified"],
     "not-applicable": "not applicable",
   },
   trends: "Then and now",

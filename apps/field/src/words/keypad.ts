@@ -1,3 +1,5 @@
+import { SILENCE } from "@good-grounds/report/labels";
+
 /** Words of the keypad and of fields for readings. */
 export const KEYPAD = {
   label: "Keypad",
@@ -36,7 +38,7 @@ export const KEYPAD = {
   method: "How it was taken",
   note: "Note",
   pointName: "Name of the point",
-  silence: { limited: "limited", "not-verified": "not verified", "not-applicable": "not applicable" },
+  silence: { ...SILENCE, "not-applicable": "not applicable" },
   isIt: "Is that right?",
   asks: {
     unusual: "Readings here are seldom like this.",

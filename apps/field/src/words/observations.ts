@@ -1,4 +1,3 @@
-import type { Classification } from "@good-grounds/core";
 import { networkLine, networkToCall } from "./emergency.ts";
 
 /** Words of observations. */
@@ -64,15 +63,6 @@ export const OBSERVATIONS = {
   failed: (reason: string) => `This could not be worked out: ${reason}`,
   edition: "The edition is set in the brief.",
 } as const;
-
-/** Classifications in words. */
-export const CHOICES: Readonly<Record<Classification, string>> = {
-  C1: "danger now",
-  C2: "could become dangerous",
-  C3: "better to improve",
-  FI: "could not be settled",
-  none: "nothing to classify",
-};
 
 /** Words of danger found. */
 export const DANGER = {

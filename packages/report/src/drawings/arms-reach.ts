@@ -1,3 +1,4 @@
+import { VERDICT } from "../locales/labels.ts";
 import { dimension, place, scaleBar } from "./reach-marks.ts";
 import { drawing, element, fitted, line, rect, text, textWidth } from "./svg.ts";
 import { TOKENS } from "./tokens.ts";
@@ -42,8 +43,8 @@ const MOST_HEIGHT = 460;
 const STATE_WORDS: Readonly<Record<ReachState, string>> = Object.freeze({
   out: "out of reach",
   within: "within reach",
-  "too-near": "too near to call",
-  "not-known": "not known",
+  "too-near": VERDICT["too-near"],
+  "not-known": VERDICT["not-known"],
 });
 
 /** The words of a part in the key: name, state, and the distance where it tells something. */
@@ -86,7 +87,29 @@ export function armsReachDrawing(data: ReachDrawing): string {
   });
   if (data.view === "elevation") for (const { corners: all } of data.surfaces) taken.push(...alongLine(all.map(to)));
   for (const { corners: all } of data.barriers) taken.push(...alongLine(all.map(to)));
-  const labels = [
+  const labels = named(data, to).map(({ at, words, bold, over }) => label(at, words, { bold, over }, frame, taken));
+  const inner = [
+    rect(0, 0, WIDTH, height, { fill: TOKENS.paper }),
+    text(MARGIN, 18, fitted(`${data.title}, ${data.view}`, WIDTH - 2 * MARGIN, 12), {
+      "font-size": 12,
+      "font-weight": 700,
+    }),
+    ...data.surfaces.map(({ corners: all }) => surface(all.map(to), data.view)),
+    outline(data.reach.map(([a, b]) => [to(a), to(b)] as const)),
+    ...data.barriers.map(({ corners: all, closes }) => barrier(all.map(to), closes)),
+    ...dimensions,
+    ...parts,
+    ...labels,
+    scaleBar(MARGIN, bottom + 22, scale),
+    legend(bottom + 44),
+    ...data.parts.map((part, i) => keyRow(part, i, rows, bottom + FOOT)),
+  ].join("");
+  return drawing(WIDTH, height, `${data.title}, ${data.view}`, describedIn(data, across, up), inner);
+}
+
+/** What is written into the drawing, and where each belongs; `over` may lie over its spot where that is free. */
+function named(data: ReachDrawing, to: (at: At) => At) {
+  return [
     ...data.parts.map((part, i) => ({
       at: middle(part.corners.map(to)),
       words: String(i + 1),
@@ -106,31 +129,18 @@ export function armsReachDrawing(data: ReachDrawing): string {
       bold: false,
       over: all.length > 2,
     })),
-  ].map(({ at, words, bold, over }) => label(at, words, { bold, over }, frame, taken));
-  const inner = [
-    rect(0, 0, WIDTH, height, { fill: TOKENS.paper }),
-    text(MARGIN, 18, fitted(`${data.title}, ${data.view}`, WIDTH - 2 * MARGIN, 12), {
-      "font-size": 12,
-      "font-weight": 700,
-    }),
-    ...data.surfaces.map(({ corners: all }) => surface(all.map(to), data.view)),
-    outline(data.reach.map(([a, b]) => [to(a), to(b)] as const)),
-    ...data.barriers.map(({ corners: all, closes }) => barrier(all.map(to), closes)),
-    ...dimensions,
-    ...parts,
-    ...labels,
-    scaleBar(MARGIN, bottom + 22, scale),
-    legend(bottom + 44),
-    ...data.parts.map((part, i) => keyRow(part, i, rows, bottom + FOOT)),
-  ].join("");
-  const described = [
+  ];
+}
+
+/** The drawing in words. */
+function describedIn(data: ReachDrawing, across: number, up: number): string {
+  return [
     `${data.view === "plan" ? "Seen from above" : "Seen from the side"}, ${across.toFixed(1)} m by ${up.toFixed(1)} m`,
     ...data.parts.map(partWords),
     ...data.surfaces.map(({ name }) => `Standing surface ${name}`),
     ...data.barriers.map(({ name, closes }) => `Barrier ${name}, ${closes ? "IP2X or better" : "less than IP2X"}`),
     ...data.dimensions.map(({ words }) => words),
-  ];
-  return drawing(WIDTH, height, `${data.title}, ${data.view}`, described.join(". "), inner);
+  ].join(". ");
 }
 
 type Box = readonly [left: number, top: number, right: number, bottom: number];
@@ -322,15 +332,10 @@ function label(
 }
 
 function legend(y: number): string {
-  const entries: readonly (readonly [ReachState, string])[] = [
-    ["out", "out of reach"],
-    ["within", "within reach"],
-    ["too-near", "too near to call"],
-    ["not-known", "not known"],
-  ];
-  const marks = entries.map(
-    ([state, words], i) =>
-      mark(state, [MARGIN + 5 + i * 98, y]) + text(MARGIN + 14 + i * 98, y + 3, words, { "font-size": TOKENS.small }),
+  const marks = (["out", "within", "too-near", "not-known"] as const).map(
+    (state, i) =>
+      mark(state, [MARGIN + 5 + i * 98, y]) +
+      text(MARGIN + 14 + i * 98, y + 3, STATE_WORDS[state], { "font-size": TOKENS.small }),
   );
   const x = MARGIN + 4 * 98;
   return (

@@ -1,7 +1,7 @@
 import type { Path, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import type { Board, Circuit, Installation } from "@good-grounds/inspection";
-import { VERDICT_SHORT } from "../locales/en.ts";
+import { VERDICT_SHORT } from "../locales/labels.ts";
 import { valueWords } from "../words/figure.ts";
 import { drawing, element, fitted, line, rect, text, textWidth } from "./svg.ts";
 import { TOKENS } from "./tokens.ts";

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { drawn, outside, overlap } from "../../../../outside/reports/drawn.ts";
-import { type RingDrawing, type RingDrawingMark, ringDrawing } from "./ring.ts";
+import { ringDrawing } from "./ring.ts";
+import type { RingDrawing, RingDrawingMark } from "./ring-drawing.ts";
 
 function faults(svg: string): readonly string[] {
   const drawing = drawn(svg);

@@ -1,4 +1,6 @@
 import type { AgreementFigures, ChoiceCount, ChosenBy, NotDefined } from "@good-grounds/core";
+import { WORDS } from "./en.ts";
+import { SILENCE } from "./labels.ts";
 
 /** Fewer sets of facts than this, and every further one moves the figures: a rule of thumb. */
 const FEW = 30;
@@ -50,11 +52,11 @@ export const CHOICES = Object.freeze({
   apart: (topic: string, kind: "fact" | "position", name: string) =>
     `${topic}, alike but for ${kind === "fact" ? "" : "the position on "}${name}`,
   nothingElse: "no other fact recorded",
-  yes: "yes",
-  no: "no",
-  notKnown: "not known",
+  yes: WORDS.yes,
+  no: WORDS.no,
+  notKnown: WORDS.notKnown,
   doesNotApply: "does not apply",
-  notRecorded: "not recorded",
+  notRecorded: SILENCE.absent,
   position: (point: string) => `position on ${point}`,
   times: (classification: string, count: number) => `${classification}  ${counted(count, "choice")}`,
   where: (file: string, observation: string) => `${file} ${observation}`,

@@ -1,23 +1,5 @@
-import type { Basis, Classification, Nation, Operation, Outcome, Relation, Silence, Verdict } from "@good-grounds/core";
+import type { Basis, Nation, Operation, Relation } from "@good-grounds/core";
 import { networkEmergencyNumber } from "@good-grounds/core";
-
-/** Verdicts in words. */
-export const VERDICT: Readonly<Record<Verdict, string>> = Object.freeze({
-  met: "met",
-  "not-met": "not met",
-  "too-near": "too near to call",
-  "not-known": "not known",
-  "not-applicable": "does not arise",
-});
-
-/** Verdicts where there is little room. */
-export const VERDICT_SHORT: Readonly<Record<Verdict, string>> = Object.freeze({
-  met: "met",
-  "not-met": "NOT MET",
-  "too-near": "too near",
-  "not-known": "not known",
-  "not-applicable": "–",
-});
 
 export const RELATION: Readonly<Record<Relation, string>> = Object.freeze({
   "at-most": "at most",
@@ -32,14 +14,6 @@ export const BASIS: Readonly<Record<Basis, string>> = Object.freeze({
   derived: "derived from published figures",
   "common-practice": "common practice, no source",
   memory: "from memory, to be checked",
-});
-
-export const SILENCE: Readonly<Record<Silence, string>> = Object.freeze({
-  absent: "not recorded",
-  limited: "limited",
-  "not-verified": "not verified",
-  "not-applicable": "recorded as not applicable",
-  "not-tabulated": "not tabulated",
 });
 
 /** How an operation is written between the symbols of its parts. */
@@ -65,21 +39,6 @@ export const OPERATION: Readonly<Record<Operation, (parts: readonly string[]) =>
 function grouped(symbol: string): string {
   return /[ +−×÷]/.test(symbol) && !symbol.startsWith("(") ? `(${symbol})` : symbol;
 }
-
-export const OUTCOME: Readonly<Record<Outcome["outcome"], string>> = Object.freeze({
-  satisfactory: "satisfactory",
-  unsatisfactory: "unsatisfactory",
-  "not-determined": "not determined yet",
-});
-
-/** What a classification means, for a reader without the trade's words. */
-export const CLASSIFICATION: Readonly<Record<Classification, string>> = Object.freeze({
-  C1: "danger now: someone can be hurt",
-  C2: "could become dangerous: put right soon",
-  C3: "not dangerous: better to improve",
-  FI: "could not be settled: look into it without delay",
-  none: "nothing to be done",
-});
 
 export const WORDS = Object.freeze({
   seen: "seen",

@@ -1,4 +1,5 @@
 import type { Hazard, LayerState, Provision, Severity } from "@good-grounds/core";
+import { WORDS } from "./en.ts";
 
 export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = Object.freeze({
   none: "no classification",
@@ -102,12 +103,12 @@ export const REASONING = Object.freeze({
       states.map((state) => LAYER_STATE[state]),
       "or",
     )}`,
-  seen: "seen",
-  measured: "measured",
-  assumed: "assumed",
-  published: "published",
-  computed: "computed",
-  notKnown: "not known",
+  seen: WORDS.seen,
+  measured: WORDS.measured,
+  assumed: WORDS.assumed,
+  published: WORDS.published,
+  computed: WORDS.computed,
+  notKnown: WORDS.notKnown,
   /** What the section of an opening shows, by the verdict on it. */
   openingShows: Object.freeze({
     met: "By geometry the jointed finger stays clear of the live part.",

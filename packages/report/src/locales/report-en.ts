@@ -1,5 +1,7 @@
 import type { Classification, Outcome, Relation, Silence, Verdict } from "@good-grounds/core";
 import type { CableDrawing } from "../drawings/cable-section.ts";
+import { WORDS } from "./en.ts";
+import { OUTCOME, SILENCE } from "./labels.ts";
 
 const MONTHS = [
   "January",
@@ -61,9 +63,9 @@ export const REPORT = Object.freeze({
   derived: "As it follows from what is recorded",
   notStated: "Not stated",
   outcome: Object.freeze({
-    satisfactory: "Satisfactory",
-    unsatisfactory: "Unsatisfactory",
-    "not-determined": "Not determined yet",
+    satisfactory: sentence(OUTCOME.satisfactory),
+    unsatisfactory: sentence(OUTCOME.unsatisfactory),
+    "not-determined": sentence(OUTCOME["not-determined"]),
   } satisfies Record<Outcome["outcome"], string>),
   because: ({ outcome, because, points }: Outcome, codes: readonly string[]) => {
     if (outcome === "unsatisfactory")
@@ -166,7 +168,7 @@ export const REPORT = Object.freeze({
   noPhotograph: "none recorded",
   circuitLabel: "Circuit",
   boardLabel: "Board",
-  memoryShort: "rests on a figure from memory",
+  memoryShort: WORDS.rests,
 
   originTitle: "Supply, earthing and bonding",
   originHead: ["Particular", "Recorded"],
@@ -341,13 +343,7 @@ export const REPORT = Object.freeze({
   boardRcd: (id: string) => `board's ${id}`,
   trips: Object.freeze({ trips: "trips", "does-not-trip": "does NOT trip" }),
   polarityWord: Object.freeze({ correct: "correct", incorrect: "INCORRECT" }),
-  silence: Object.freeze({
-    absent: "not recorded",
-    limited: "limited",
-    "not-verified": "not verified",
-    "not-applicable": "n/a",
-    "not-tabulated": "not tabulated",
-  } satisfies Record<Silence, string>),
+  silence: Object.freeze({ ...SILENCE, "not-applicable": "n/a" } satisfies Record<Silence, string>),
 
   findingsTitle: "What the calculations say, worst first",
   findingsIntro: (count: Readonly<Record<Verdict, number>>) =>
@@ -389,8 +385,8 @@ export const REPORT = Object.freeze({
   itemOutcome: Object.freeze({
     "in-order": "in order",
     observed: "observation",
-    limited: "limited",
-    "not-verified": "not verified",
+    limited: SILENCE.limited,
+    "not-verified": SILENCE["not-verified"],
     "not-applicable": "does not arise",
   }),
   unanswered: "NOT ANSWERED",

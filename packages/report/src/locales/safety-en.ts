@@ -1,4 +1,5 @@
 import type { PRECAUTIONS } from "@good-grounds/inspection";
+import { SILENCE } from "./labels.ts";
 import { REPORT } from "./report-en.ts";
 
 type Step = (typeof PRECAUTIONS)[number];
@@ -13,7 +14,7 @@ export const SAFETY = Object.freeze({
   by: (name: string, on: string) => ` by ${name} on ${REPORT.day(on)}`,
   none: "No step is recorded: neither isolation nor proving dead, nor what was looked at before leaving.",
   doesNotArise: "does not arise",
-  notRecorded: "not recorded",
+  notRecorded: SILENCE.absent,
   nobody: "by nobody named",
   stage: Object.freeze({
     start: "On arrival",

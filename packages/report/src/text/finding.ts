@@ -8,7 +8,8 @@ import {
   type Path,
   weakestBasis,
 } from "@good-grounds/core";
-import { VERDICT_SHORT, WORDS } from "../locales/en.ts";
+import { WORDS } from "../locales/en.ts";
+import { VERDICT_SHORT } from "../locales/labels.ts";
 import {
   alsoNotMet,
   comparisonWords,

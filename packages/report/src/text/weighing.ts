@@ -1,7 +1,8 @@
 import type { CheckLabel, Finding, Path, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../input.ts";
-import { OUTCOME, VERDICT, WORDS } from "../locales/en.ts";
+import { WORDS } from "../locales/en.ts";
+import { OUTCOME, VERDICT } from "../locales/labels.ts";
 import { OPEN, SIGNATURE } from "../locales/outcome-en.ts";
 import { REASONING } from "../locales/reasoning-en.ts";
 import { decidingComparison, sides } from "../words/comparison.ts";

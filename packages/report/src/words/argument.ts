@@ -1,5 +1,6 @@
 import type { Evidence, Fact, Ground, Judgement, Path, Unit } from "@good-grounds/core";
-import { BASIS, OPERATION, RELATION, SILENCE, VERDICT, WORDS } from "../locales/en.ts";
+import { BASIS, OPERATION, RELATION, WORDS } from "../locales/en.ts";
+import { SILENCE, VERDICT } from "../locales/labels.ts";
 import { bandWords, valueWords } from "./figure.ts";
 import { spoken } from "./spoken.ts";
 

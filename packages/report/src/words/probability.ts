@@ -6,7 +6,7 @@ import {
   type Judgement,
   printQuantity,
 } from "@good-grounds/core";
-import { VERDICT } from "../locales/en.ts";
+import { VERDICT } from "../locales/labels.ts";
 import { PROBABILITY } from "../locales/probability-en.ts";
 
 /** A probability below this is worth a word; so is a difference that errors alone bring about less often than the rest. */

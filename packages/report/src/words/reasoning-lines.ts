@@ -1,5 +1,5 @@
 import type { Evidence, FactGround, FactOf, Severity, Subject, Unit } from "@good-grounds/core";
-import { SILENCE } from "../locales/en.ts";
+import { SILENCE } from "../locales/labels.ts";
 import { REASONING, SEVERITY_WORDS } from "../locales/reasoning-en.ts";
 import { valueWords } from "./figure.ts";
 import type { ReasonedTopic, ReasoningLine } from "./reasoned-topic.ts";

@@ -1,6 +1,6 @@
 import type { Change, Classification } from "@good-grounds/core";
 import { SEVERITIES, type Severity, severitiesOf } from "@good-grounds/core";
-import { CLASSIFICATION } from "../locales/en.ts";
+import { CLASSIFICATION } from "../locales/labels.ts";
 import { REASONING, SEVERITY_WORDS } from "../locales/reasoning-en.ts";
 import type { ReasonedObservation, ReasonedTopic, ReasoningLine } from "./reasoned-topic.ts";
 import { otherwiseWords, toSettle } from "./reasoning-known.ts";

@@ -1,5 +1,5 @@
 import type { Misfit, NextReading } from "@good-grounds/core";
-import type { RingDrawing, RingDrawingMark } from "../drawings/ring.ts";
+import type { RingDrawing, RingDrawingMark } from "../drawings/ring-drawing.ts";
 import type { ReportMisfit } from "../input.ts";
 import { RING } from "../locales/ring-en.ts";
 import { misfitWords } from "./misfit.ts";

@@ -86,7 +86,7 @@ function readHolding(line: Line, desk: Desk): Holding {
     {
       begins: "as",
       read: (one) => {
-        state = match(one, /^as (?<state>[a-z0-9][a-z0-9-]*)$/)?.["state"];
+        state = match(one, /^as (?<state>[a-z0-9][a-z0-9-]*)$/)?.state;
       },
     },
   ]);

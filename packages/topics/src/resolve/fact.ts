@@ -25,8 +25,8 @@ export function factOf(node: Fact | Amount, scope: Scope, given: readonly string
   if (isYesNo(node))
     return Object.freeze({
       kind: "yes-no",
-      yes: clauses["yes"] ?? "",
-      no: clauses["no"] ?? "",
+      yes: clauses.yes ?? "",
+      no: clauses.no ?? "",
       worse: node.inNoOrder ? null : node.values[1]?.name.text === "yes" ? "yes" : "no",
       ...shared,
     });

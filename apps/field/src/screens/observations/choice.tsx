@@ -1,4 +1,5 @@
 import { CLASSIFICATIONS, type Classification } from "@good-grounds/core";
+import { CLASSIFICATION_SHORT } from "@good-grounds/report/labels";
 import type { ReasonView } from "../../engine/reason-view.ts";
 import { Conflict } from "../../parts/conflict.tsx";
 import { useDraft } from "../../parts/drafts.ts";
@@ -7,7 +8,7 @@ import { Mark } from "../../parts/mark.tsx";
 import { join } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
 import { momentNow, useField, useSession } from "../../shell/job.ts";
-import { CHOICES, OBSERVATIONS } from "../../words/observations.ts";
+import { OBSERVATIONS } from "../../words/observations.ts";
 
 interface ChoiceProps {
   readonly observation: string;
@@ -46,7 +47,7 @@ export function Choice({ observation, follows }: ChoiceProps) {
                 onChange={() => write(one, draft.text)}
               />
               <span>
-                <Mark of={one} /> {CHOICES[one]}
+                <Mark of={one} /> {CLASSIFICATION_SHORT[one]}
               </span>
             </label>
           ))}

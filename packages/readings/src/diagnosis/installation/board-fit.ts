@@ -1,11 +1,12 @@
 import { isAtOrigin } from "@good-grounds/computations";
 import type { Board, Installation } from "@good-grounds/inspection";
 import { CIRCUIT_FAULTS } from "./circuit-faults.ts";
-import { type Block, type CircuitBlock, circuitBlock, LENGTHS_DEVIATION, SharedErrors } from "./circuit-model.ts";
+import { type Block, type CircuitBlock, circuitBlock } from "./circuit-model.ts";
 import type { Surroundings } from "./fault.ts";
 import { logSum } from "./gaussian.ts";
 import { type FaultFit, faultFits, type SoundFit, soundFit } from "./judge-block.ts";
 import { NULL_DEVIATION, type Reading, readingOf } from "./noise.ts";
+import { LENGTHS_DEVIATION, SharedErrors } from "./shared-errors.ts";
 import {
   type Belief,
   belief,

@@ -1,8 +1,9 @@
 import type { Explanation, Misfit, MisfitReading } from "@good-grounds/core";
 import type { JudgedCircuit } from "./board-fit.ts";
-import type { Block, Slot } from "./circuit-model.ts";
+import type { Block } from "./circuit-model.ts";
 import type { FaultFit, SoundFit } from "./judge-block.ts";
 import { nextForCircuit } from "./next-reading.ts";
+import type { Slot } from "./slot.ts";
 import { CLEAR, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
 
 /** Explanations less likely than this beside the leading one are not shown. */

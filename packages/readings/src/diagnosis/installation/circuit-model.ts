@@ -13,13 +13,8 @@ import {
 import type { Board, Circuit } from "@good-grounds/inspection";
 import { addOuter } from "./gaussian.ts";
 import { FALLBACK, NULL_DEVIATION, type Reading, readingOf } from "./noise.ts";
-
-/** The readings of a circuit that its conductors and the loop before it settle. `fed` is Zdb of the board it feeds. */
-export type Slot = "r1r2" | "r2" | "zs" | "fed" | "r1" | "rn" | "re";
-
-const LIVE: ReadonlySet<Slot> = new Set(["zs", "fed"]);
-
-export const isLive = (slot: Slot): boolean => LIVE.has(slot);
+import type { SharedErrors } from "./shared-errors.ts";
+import { isLive, type Slot } from "./slot.ts";
 
 /** What is true of a circuit, in Ω: line and protective conductor to the far end, and the loop before it. */
 export interface Nominal {
@@ -54,60 +49,6 @@ export interface CircuitBlock extends Block {
   readonly grounds: readonly Ground[];
 }
 
-/** The errors the readings of one board share, by position. */
-export class SharedErrors {
-  /** Deviation of the true loop at the board from the value the fit starts at. */
-  static readonly BEFORE = 0;
-  /** Deviation common to the stated lengths of the board. */
-  static readonly LENGTHS = 1;
-  readonly #meters: readonly string[];
-  /** Loop at the board the fit starts at, Ω, and how far it may be from it. */
-  readonly before: number;
-  readonly beforeDeviation: number;
-
-  /** `before` is where the fit starts, `usual` what a loop reading of the board's circuits usually shows, Ω. */
-  constructor(meters: readonly string[], before: number, usual: number) {
-    this.#meters = meters.slice(0, MOST_METERS);
-    this.before = before;
-    this.beforeDeviation = 3 * (before + usual) + 3;
-  }
-
-  get size(): number {
-    return 2 + 3 * this.#meters.length;
-  }
-
-  /** Position of what nulling left of the leads of a meter; undefined for a meter that is not followed. */
-  nullOf(meter: string): number | undefined {
-    const at = this.#meters.indexOf(meter);
-    return at < 0 ? undefined : 2 + 3 * at;
-  }
-
-  /** The meters whose shared errors are followed. */
-  get meters(): readonly string[] {
-    return this.#meters;
-  }
-
-  row(slot: Slot, reading: Reading, resistance: number): Float64Array {
-    const row = new Float64Array(this.size);
-    const at = this.nullOf(reading.meter);
-    if (isLive(slot)) row[SharedErrors.BEFORE] = this.beforeDeviation;
-    row[SharedErrors.LENGTHS] = LENGTHS_DEVIATION * resistance;
-    if (at === undefined) return row;
-    if (isLive(slot)) row[at + 2] = reading.scale * reading.value;
-    else {
-      row[at] = NULL_DEVIATION;
-      row[at + 1] = reading.scale * reading.value;
-    }
-    return row;
-  }
-}
-
-/** More meters on one board than this are taken to have errors of their own at every reading. */
-const MOST_METERS = 4;
-
-/** Deviation of what is common to the lengths stated on one board, as a part. */
-export const LENGTHS_DEVIATION = 0.01;
-
 /** Conductors of one make differ from each other by this deviation, as a part. */
 const CONDUCTOR_DEVIATION = 0.015;
 
@@ -134,24 +75,21 @@ const STATED_LENGTH: Assumed<"ratio"> = assumed(
 
 const reckon = new Reckoner(false);
 
+/** What is known of a circuit before its readings are fitted. */
+interface Taken {
+  readonly taken: readonly (readonly [Slot, Reading])[];
+  readonly ring: boolean;
+  readonly expectation: CableExpectation;
+  readonly nominal: Nominal;
+  /** Deviation of the conductors' resistance from the nominal one, as a part. */
+  readonly spread: number;
+}
+
 /** The readings of a circuit as a block; undefined where nothing could disagree with anything. */
 export function circuitBlock(circuit: Circuit, fed: readonly Board[], shared: SharedErrors): CircuitBlock | undefined {
   const { readings, shape, cable } = circuit;
   const ring = isKnownFact(shape) && shape.word === "ring";
-  const taken: [Slot, Reading][] = [];
-  const add = (slot: Slot, evidence: Evidence<Unit>) => {
-    const reading = readingOf(evidence);
-    // Readings in parallel combinations are divided by; nought and what no circuit has are left out.
-    if (reading !== undefined && reading.value < LARGEST && taken.length < MOST_SLOTS) taken.push([slot, reading]);
-  };
-  add("r1r2", readings.r1r2);
-  add("zs", readings.zs);
-  if (ring) {
-    add("r1", readings.r1);
-    add("rn", readings.rn);
-    add("re", readings.r2);
-  } else add("r2", readings.r2Only);
-  for (const board of fed) add("fed", board.zdb);
+  const taken = readingsTaken(circuit, ring, fed);
   const expectation = cableExpectation(circuit);
   const { line, cpc, length } = expectation;
   const cableKnown = line !== undefined && cpc !== undefined && length !== undefined;
@@ -163,42 +101,13 @@ export function circuitBlock(circuit: Circuit, fed: readonly Board[], shared: Sh
   const lineOhms = cableKnown ? line * length * share : whole * lineShare;
   const cpcOhms = cableKnown ? cpc * length * share : whole * (1 - lineShare);
   const nominal = { line: lineOhms, cpc: cpcOhms, before: shared.before };
-  const mean = Float64Array.from(taken, ([slot]) => recorded(slot, nominal));
-  const covariance = new Float64Array(taken.length * taken.length);
-  for (const [i, [, reading]] of taken.entries()) {
-    const followed = shared.nullOf(reading.meter) !== undefined;
-    const own = followed ? reading.own : Math.hypot(reading.own, reading.scale * reading.value, NULL_DEVIATION);
-    covariance[i * taken.length + i] = own * own + 1e-12;
-  }
-  const column = (of: (slot: Slot) => number) =>
-    addOuter(
-      covariance,
-      Float64Array.from(taken, ([slot]) => of(slot)),
-    );
   const spread = cableKnown ? expectation.deviation : 3 + 1 / (whole + 0.01);
-  column((slot) => spread * resistanceIn(slot, nominal));
-  column((slot) => CONDUCTOR_DEVIATION * lineIn(slot, nominal));
-  column((slot) => CONDUCTOR_DEVIATION * cpcIn(slot, nominal));
-  column((slot) => (slot === "rn" ? CONDUCTOR_DEVIATION * 4 * lineOhms : 0));
-  column((slot) => (isLive(slot) ? WARMTH_DEVIATION * (lineOhms + cpcOhms) : 0));
-  column((slot) => (slot === "zs" ? CONTACT_DEVIATION : 0));
-  for (let k = 0; k < taken.length; k++) {
-    if (taken[k]?.[0] === "fed")
-      addOuter(
-        covariance,
-        Float64Array.from(taken, (_, i) => (i === k ? CONTACT_DEVIATION : 0)),
-      );
-  }
-  if (ring) {
-    const metre = line !== undefined && cpc !== undefined ? line + cpc : 0.02;
-    column((slot) => (slot === "r1r2" || isLive(slot) ? SPUR_METRES * metre : 0));
-  }
   return {
     circuit,
     slots: taken.map(([slot]) => slot),
     readings: taken.map(([, reading]) => reading),
-    mean,
-    covariance,
+    mean: Float64Array.from(taken, ([slot]) => recorded(slot, nominal)),
+    covariance: covarianceOf({ taken, ring, expectation, nominal, spread }, shared),
     shared: taken.map(([slot, reading]) => shared.row(slot, reading, cableKnown ? resistanceIn(slot, nominal) : 0)),
     nominal,
     ring,
@@ -214,6 +123,63 @@ export function circuitBlock(circuit: Circuit, fed: readonly Board[], shared: Sh
       ...(taken.some(([, reading]) => !reading.stated) ? [FALLBACK] : []),
     ],
   };
+}
+
+/** The readings that are fitted, each with its place. */
+function readingsTaken(
+  { readings }: Circuit,
+  ring: boolean,
+  fed: readonly Board[],
+): readonly (readonly [Slot, Reading])[] {
+  const taken: (readonly [Slot, Reading])[] = [];
+  const add = (slot: Slot, evidence: Evidence<Unit>) => {
+    const reading = readingOf(evidence);
+    // Readings in parallel combinations are divided by; nought and what no circuit has are left out.
+    if (reading !== undefined && reading.value < LARGEST && taken.length < MOST_SLOTS) taken.push([slot, reading]);
+  };
+  add("r1r2", readings.r1r2);
+  add("zs", readings.zs);
+  if (ring) {
+    add("r1", readings.r1);
+    add("rn", readings.rn);
+    add("re", readings.r2);
+  } else add("r2", readings.r2Only);
+  for (const board of fed) add("fed", board.zdb);
+  return taken;
+}
+
+/** Covariance of the readings without the errors that other circuits share. */
+function covarianceOf({ taken, ring, expectation, nominal, spread }: Taken, shared: SharedErrors): Float64Array {
+  const covariance = new Float64Array(taken.length * taken.length);
+  for (const [i, [, reading]] of taken.entries()) {
+    const followed = shared.nullOf(reading.meter) !== undefined;
+    const own = followed ? reading.own : Math.hypot(reading.own, reading.scale * reading.value, NULL_DEVIATION);
+    covariance[i * taken.length + i] = own * own + 1e-12;
+  }
+  const column = (of: (slot: Slot) => number) =>
+    addOuter(
+      covariance,
+      Float64Array.from(taken, ([slot]) => of(slot)),
+    );
+  column((slot) => spread * resistanceIn(slot, nominal));
+  column((slot) => CONDUCTOR_DEVIATION * lineIn(slot, nominal));
+  column((slot) => CONDUCTOR_DEVIATION * cpcIn(slot, nominal));
+  column((slot) => (slot === "rn" ? CONDUCTOR_DEVIATION * 4 * nominal.line : 0));
+  column((slot) => (isLive(slot) ? WARMTH_DEVIATION * (nominal.line + nominal.cpc) : 0));
+  column((slot) => (slot === "zs" ? CONTACT_DEVIATION : 0));
+  for (let k = 0; k < taken.length; k++) {
+    if (taken[k]?.[0] === "fed")
+      addOuter(
+        covariance,
+        Float64Array.from(taken, (_, i) => (i === k ? CONTACT_DEVIATION : 0)),
+      );
+  }
+  if (ring) {
+    const { line, cpc } = expectation;
+    const metre = line !== undefined && cpc !== undefined ? line + cpc : 0.02;
+    column((slot) => (slot === "r1r2" || isLive(slot) ? SPUR_METRES * metre : 0));
+  }
+  return covariance;
 }
 
 const MOST_SLOTS = 8;

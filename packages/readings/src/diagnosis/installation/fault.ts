@@ -1,4 +1,5 @@
-import type { CircuitBlock, Slot } from "./circuit-model.ts";
+import type { CircuitBlock } from "./circuit-model.ts";
+import type { Slot } from "./slot.ts";
 
 /** What a circuit would show to readings taken anew, in Ω. Undefined where the hypothesis does not say. */
 export interface Truth {

@@ -34,6 +34,13 @@ interface Row {
   readonly reading: Measured<"ohm">;
 }
 
+/** A circuit held against the others: middle and spread of their natural logarithms. */
+interface AmongOthers extends Row {
+  readonly between: string;
+  readonly middle: number;
+  readonly spread: number;
+}
+
 const print = (value: number) => printQuantity(value, "ohm");
 
 /** Circuits whose insulation is far below that of the others of the installation. */
@@ -60,7 +67,7 @@ function lowAmong(
     LEAST_SPREAD,
     1.4826 * median(logs.map((one) => Math.abs(one - middle)).sort((a, b) => a - b)),
   );
-  return rows.flatMap(({ circuit, reading }) => misfit(circuit, reading, between, middle, spread) ?? []);
+  return rows.flatMap(({ circuit, reading }) => misfit({ circuit, reading, between, middle, spread }) ?? []);
 }
 
 /** A display of nought means less than its last digit. */
@@ -74,41 +81,80 @@ function median(sorted: readonly number[]): number {
   return sorted.length % 2 === 1 ? upper : ((sorted[half - 1] ?? upper) + upper) / 2;
 }
 
-function misfit(
-  circuit: Circuit,
-  reading: Measured<"ohm">,
-  between: string,
-  middle: number,
-  spread: number,
-): Misfit | undefined {
+/** A low reading; `value` is what it stands for, Ω, `usual` the middle of the others. */
+interface LowReading extends AmongOthers {
+  readonly value: number;
+  readonly usual: number;
+  readonly toEarth: boolean;
+}
+
+/** A suspect of a low reading; `is` the value to be expected under it, Ω. */
+function suspectOf(
+  { reading, value }: LowReading,
+  what: Pick<Suspect, "id" | "innocent" | "words" | "expects">,
+  prior: number,
+  is: number,
+): Suspect {
+  const density = logSpread(value, 1, NEVER_LOW) + Math.log(value);
+  return {
+    ...what,
+    log: Math.log(FAULTY * prior) + density,
+    would: [{ path: reading.detail.path, value: is, low: is / 7, high: is * 7 }],
+  };
+}
+
+/** What a reading again is to show where the fault is in the conductors, and where it is in what hangs on them. */
+const staysLow = ({ reading }: LowReading) => ({
+  apart: `still about ${reading.detail.text}`,
+  halves: "low in one half only",
+});
+const rises = ({ usual }: LowReading) => ({
+  apart: `towards the others, about ${print(usual)}`,
+  halves: "no half low once it is off",
+});
+
+function inConductors(read: LowReading): Suspect {
+  const { reading, value, toEarth } = read;
+  const expects = staysLow(read);
+  if (value < TOUCHING || reading.value === 0) {
+    const words = toEarth
+      ? "a live conductor, as a rule the neutral, touches the protective conductor or metalwork"
+      : "line and neutral touch, or a load is switched on";
+    return suspectOf(read, { id: "conductors-touch", innocent: false, words, expects }, 0.4, value);
+  }
+  const words = "damp or damaged insulation at one place of this circuit";
+  return suspectOf(read, { id: "damp-or-damaged", innocent: false, words, expects }, toEarth ? 0.5 : 0.25, value);
+}
+
+function byWhatIsConnected(read: LowReading): readonly Suspect[] {
+  const { circuit, value, usual, toEarth } = read;
+  const again = rises(read);
+  const madeSo = value >= BY_NATURE && readsLow(circuit) ? (toEarth ? 0.6 : 0.3) : 0.1;
+  const equipment = {
+    id: "equipment-connected",
+    innocent: true,
+    words: "equipment that was left connected",
+    expects: again,
+  };
+  const byNature = {
+    id: "made-so",
+    innocent: true,
+    words: "a cable or load that reads low by its nature: mineral insulation, heating elements, a pump in water",
+    expects: isMineral(circuit) ? staysLow(read) : { ...again, apart: `${again.apart}, with the load off` },
+  };
+  return [
+    suspectOf(read, equipment, toEarth ? 0.25 : 0.5, usual),
+    suspectOf(read, byNature, madeSo, isMineral(circuit) ? value : usual),
+  ];
+}
+
+function misfit(among: AmongOthers): Misfit | undefined {
+  const { circuit, reading, between, middle, spread } = among;
   const { detail } = reading;
   const value = atLeast(reading);
   if (!(value < NEVER_LOW) || detail.bound === "above") return undefined;
-  const toEarth = between !== "line to neutral";
   const usual = Math.exp(middle);
-  const density = logSpread(value, 1, NEVER_LOW) + Math.log(value);
-  const would = (middle_: number) => [{ path: detail.path, value: middle_, low: middle_ / 7, high: middle_ * 7 }];
-  const again = {
-    stays: { apart: `still about ${detail.text}`, halves: "low in one half only" },
-    rises: { apart: `towards the others, about ${print(usual)}`, halves: "no half low once it is off" },
-  };
-  const suspect = (
-    id: string,
-    innocent: boolean,
-    prior: number,
-    words: string,
-    expects: Suspect["expects"],
-    is: number = value,
-  ): Suspect => ({
-    id,
-    innocent,
-    words,
-    expects,
-    log: Math.log(FAULTY * prior) + density,
-    would: would(is),
-  });
-  const contact = value < TOUCHING || reading.value === 0;
-  const madeSo = value >= BY_NATURE && readsLow(circuit) ? (toEarth ? 0.6 : 0.3) : 0.1;
+  const read: LowReading = { ...among, value, usual, toEarth: between !== "line to neutral" };
   return lineUp({
     kind: "insulation",
     path: circuit.path,
@@ -120,45 +166,7 @@ function misfit(
       "a reading taken before the display had settled",
     ],
     soundLog: Math.log(1 - FAULTY) + logNormal(Math.log(value), middle, spread),
-    suspects: [
-      ...(contact
-        ? [
-            suspect(
-              "conductors-touch",
-              false,
-              0.4,
-              toEarth
-                ? "a live conductor, as a rule the neutral, touches the protective conductor or metalwork"
-                : "line and neutral touch, or a load is switched on",
-              again.stays,
-            ),
-          ]
-        : [
-            suspect(
-              "damp-or-damaged",
-              false,
-              toEarth ? 0.5 : 0.25,
-              "damp or damaged insulation at one place of this circuit",
-              again.stays,
-            ),
-          ]),
-      suspect(
-        "equipment-connected",
-        true,
-        toEarth ? 0.25 : 0.5,
-        "equipment that was left connected",
-        again.rises,
-        usual,
-      ),
-      suspect(
-        "made-so",
-        true,
-        madeSo,
-        "a cable or load that reads low by its nature: mineral insulation, heating elements, a pump in water",
-        isMineral(circuit) ? again.stays : { ...again.rises, apart: `${again.rises.apart}, with the load off` },
-        isMineral(circuit) ? value : usual,
-      ),
-    ],
+    suspects: [inConductors(read), ...byWhatIsConnected(read)],
     nexts: {
       apart:
         "with the circuit isolated, disconnect everything fixed to the circuit, wait until the display settles and read again",

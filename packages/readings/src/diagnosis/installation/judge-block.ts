@@ -1,8 +1,10 @@
 import type { ExpectedReading } from "@good-grounds/core";
-import { type Block, type CircuitBlock, isLive, SharedErrors } from "./circuit-model.ts";
+import type { Block, CircuitBlock } from "./circuit-model.ts";
 import type { CircuitFault, Effect, Surroundings } from "./fault.ts";
 import { addOuter, factored, givenOthers, inner, logDensity, logSum, solved } from "./gaussian.ts";
+import { SharedErrors } from "./shared-errors.ts";
 import { type Moments, withShared } from "./shared-fit.ts";
+import { isLive } from "./slot.ts";
 
 /** How well a block's readings go with what the rest of the board says, were the place sound. */
 export interface SoundFit {

@@ -10,7 +10,7 @@ import {
   type Thing,
 } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
-import { VERDICT_SHORT } from "../../locales/en.ts";
+import { VERDICT_SHORT } from "../../locales/labels.ts";
 import { MISFITS } from "../../locales/misfits-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import {

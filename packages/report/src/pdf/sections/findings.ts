@@ -1,7 +1,8 @@
 import type { Finding, Path, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../../input.ts";
-import { VERDICT, WORDS } from "../../locales/en.ts";
+import { WORDS } from "../../locales/en.ts";
+import { VERDICT } from "../../locales/labels.ts";
 import { PROBABILITY } from "../../locales/probability-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type ArgumentLine, argumentLines } from "../../words/argument.ts";

@@ -1,6 +1,6 @@
 import type { InspectionFile } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
-import { CLASSIFICATION } from "../../locales/en.ts";
+import { CLASSIFICATION } from "../../locales/labels.ts";
 import { OPEN, SIGNATURE } from "../../locales/outcome-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { SAFETY } from "../../locales/safety-en.ts";

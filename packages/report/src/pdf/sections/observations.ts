@@ -1,5 +1,6 @@
 import type { ReportInput } from "../../input.ts";
-import { CLASSIFICATION, SILENCE, WORDS } from "../../locales/en.ts";
+import { WORDS } from "../../locales/en.ts";
+import { CLASSIFICATION, SILENCE } from "../../locales/labels.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";

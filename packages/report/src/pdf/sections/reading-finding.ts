@@ -12,7 +12,8 @@ import {
 } from "@good-grounds/core";
 import { marginBar } from "../../drawings/margin-bar.ts";
 import type { ReportInput } from "../../input.ts";
-import { RELATION, VERDICT, WORDS } from "../../locales/en.ts";
+import { RELATION, WORDS } from "../../locales/en.ts";
+import { VERDICT } from "../../locales/labels.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { comparisonWords, decidingComparison, decidingFacts, sides } from "../../words/comparison.ts";
 import { marginWords, valueWords } from "../../words/figure.ts";

@@ -1,0 +1,42 @@
+/** The supply without its readings, which the simulated instrument takes. */
+export const SUPPLY = {
+  earthing: "TT",
+  phases: 1,
+  nominalVoltage: "230 V",
+  public: true,
+  device: { standard: "BS 1361", type: "II", rated: "80 A", breakingCapacity: "33 kA" },
+  tails: { size: "16 mm²", material: "copper" },
+  neutral: { size: "16 mm²" },
+  earthingConductor: {
+    size: "16 mm²",
+    material: "copper",
+    arrangement: "buried",
+    sheathed: true,
+    mechanicallyProtected: false,
+  },
+  bonding: [
+    {
+      id: "water",
+      to: "water",
+      extraneous: { notKnown: "not-verified", reason: "enters as plastic, changes to copper behind the range" },
+      connected: true,
+      size: "10 mm²",
+      material: "copper",
+      length: "11 m",
+      resistance: { shown: "0.04 Ω", with: "mft" },
+    },
+    {
+      id: "oil",
+      to: "oil",
+      extraneous: true,
+      connected: true,
+      size: "10 mm²",
+      material: "copper",
+      length: "7 m",
+      resistance: { shown: "0.02 Ω", with: "mft" },
+    },
+    { id: "steel", to: "structural-steel", description: "barn frame", extraneous: true, connected: false },
+  ],
+  electrode: { kind: "rod, 2.4 m", location: "beside the back door" },
+  mainSwitch: { poles: 2, rated: "100 A" },
+};

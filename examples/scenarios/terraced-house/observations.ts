@@ -1,0 +1,155 @@
+import { inventedHash } from "../common.ts";
+import { DAY } from "./days.ts";
+
+/** What was seen. */
+export const OBSERVATIONS = [
+  {
+    id: "o1",
+    board: "cu",
+    circuit: "c4",
+    place: "loft, above the bathroom",
+    topic: "cable-under-insulation",
+    facts: {
+      covered: { notKnown: "limited", reason: "the loft was boarded over and full" },
+      "within-cable": { notKnown: "limited", reason: "it depends on the route that could not be seen" },
+      load: "heavy",
+      heat: "none",
+      polystyrene: false,
+    },
+    what: "The shower's 6 mm² cable runs under insulation for a length that could not be seen. If it is covered by more than 100 mm it carries 27 A, and the shower takes 37 A.",
+    regulations: ["433.1.1", "523.9"],
+    photographs: [inventedHash(1)],
+    choice: {
+      classification: "FI",
+      reason: "A dangerous overload cannot be ruled out; the loft has to be cleared to see the route.",
+      by: "inspector",
+      at: "2026-10-06T18:20:00+01:00",
+    },
+    remedy:
+      "Clear the loft, look at the whole route; if it lies under deep insulation, re-route the cable or fit a larger one.",
+  },
+  {
+    id: "o2",
+    place: "under the kitchen sink",
+    topic: "main-bonding-undersized",
+    facts: { size: "6 mm²", pme: true, heat: "none" },
+    what: "Main bonding to the water pipe is 6 mm². On this kind of supply 10 mm² is asked for. The conductor is sound and shows no sign of heat.",
+    regulations: ["544.1.1"],
+    answers: [{ check: "bonding-size", part: "water" }],
+    choice: {
+      classification: "C3",
+      reason: "Short of today's size, sound, connected and low in resistance.",
+      by: "inspector",
+    },
+    remedy: "Replace by 10 mm² when work is next done here.",
+  },
+  {
+    id: "o3",
+    board: "cu",
+    circuit: "c5",
+    place: "consumer unit",
+    topic: "lighting-no-rcd",
+    facts: { premises: "home", "asked-when-made": false },
+    what: "The two lighting circuits have no RCD of 30 mA.",
+    regulations: ["411.3.4"],
+    answers: [{ check: "additional-protection" }, { check: "additional-protection", circuit: "c6" }],
+    choice: {
+      classification: "C3",
+      reason: "Asked for since 2018; the fittings are sound, indoors and have a protective conductor.",
+      by: "inspector",
+    },
+    remedy: "Change the two breakers for RCBOs.",
+  },
+  {
+    id: "o4",
+    place: "cupboard under the stairs",
+    topic: "board-combustible",
+    facts: {
+      combustible: true,
+      premises: "home",
+      "asked-when-fitted": false,
+      heat: "none",
+
+      "only-way-out": true,
+      "alarm-near": true,
+    },
+    what: "The consumer unit has a plastic enclosure and stands below the only stairs. No sign of heat; terminals checked for tightness.",
+    regulations: ["421.1.201"],
+    photographs: [inventedHash(2)],
+    choice: {
+      classification: "C3",
+      reason: "Combustible enclosure on the way out, with smoke alarms working and no sign of heat.",
+      by: "inspector",
+    },
+    remedy: "Change the enclosure for a metal one at the next opportunity.",
+  },
+  {
+    id: "o5",
+    board: "cu",
+    circuit: "c6",
+    place: "landing light",
+    topic: "accessory-connection-loose",
+    facts: { connection: "loose", "put-right": false, "burns-nearby": false },
+    what: "The neutral and protective conductors were loose in the ceiling rose. The reading of the circuit is higher than its cable explains.",
+    regulations: ["526.1"],
+    answers: [{ check: "r1r2-length" }],
+    choice: {
+      classification: "C2",
+      reason: "A loose protective conductor leaves the metal fitting without earth, and a loose joint can heat.",
+      by: "inspector",
+    },
+    remedy: "Remake the joint and repeat R1+R2 and Zs.",
+  },
+  {
+    id: "o6",
+    board: "cu",
+    circuit: "c1",
+    place: "living room, socket beside the window",
+    topic: "accessory-broken",
+    facts: { "gets-in": "finger", "cover-fixing": "hole" },
+    what: "The front of the socket was broken; a finger could touch a live part. The socket was taken off and the cables made safe in connectors inside the box, with a blank plate.",
+    regulations: ["416.2.1"],
+    photographs: [inventedHash(3), inventedHash(4)],
+    choice: {
+      classification: "C1",
+      reason: "A live part could be touched, in a room where a child lives.",
+      by: "inspector",
+    },
+    remedy: "Fit a new socket.",
+    madeSafe: {
+      done: "Socket removed, conductors joined and enclosed, blank plate fitted, circuit proved and put back.",
+      told: "tenant at once; landlord by telephone",
+      at: "2026-10-06T10:41:00+01:00",
+      reply: "landlord will have the socket replaced this week",
+    },
+  },
+  {
+    id: "o7",
+    board: "cu",
+    circuit: "c9",
+    place: "garden shed, gland of the armoured cable",
+    topic: "outdoor-enclosure",
+    facts: { closed: "worn", place: "exposed", inside: "marks" },
+    what: "The gland box is damp inside. Insulation resistance is within its limit but low, 1.3 to 1.4 MΩ.",
+    regulations: ["522.3", "512.2"],
+    choice: {
+      classification: "C2",
+      reason: "Water reaches the terminals of a circuit people use outdoors; the reading shows it has begun.",
+      by: "inspector",
+    },
+    remedy: "Remake the termination with a weatherproof gland and repeat the test.",
+  },
+];
+
+/** Pictures of what was seen, invented like all else. */
+export const PHOTOGRAPHS = [
+  { n: 1, name: "loft.jpg", description: "loft hatch and boards", taken: "09:13" },
+  { n: 2, name: "consumer-unit.jpg", description: "consumer unit, cover on", taken: "09:19" },
+  { n: 3, name: "socket-found.jpg", description: "broken socket as found", taken: "10:28" },
+  { n: 4, name: "socket-left.jpg", description: "blank plate as left", taken: "10:40" },
+].map(({ n, name, description, taken }) => ({
+  sha256: inventedHash(n),
+  name,
+  description,
+  taken: `${DAY}T${taken}:00+01:00`,
+}));

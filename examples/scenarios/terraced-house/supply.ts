@@ -1,0 +1,35 @@
+/** The supply without its readings, which the simulated instrument takes. */
+export const SUPPLY = {
+  earthing: "TN-C-S",
+  phases: 1,
+  nominalVoltage: "230 V",
+  public: true,
+  device: { standard: "BS 1361", type: "II", rated: "100 A", breakingCapacity: "33 kA" },
+  tails: { size: "25 mm²", material: "copper", length: "1.2 m" },
+  neutral: { size: "25 mm²" },
+  earthingConductor: { size: "16 mm²", material: "copper", length: "1.5 m", arrangement: "separate" },
+  bonding: [
+    {
+      id: "gas",
+      to: "gas",
+      extraneous: true,
+      connected: true,
+      size: "10 mm²",
+      material: "copper",
+      length: "6 m",
+      resistance: { shown: "0.03 Ω", with: "mft" },
+    },
+    {
+      id: "water",
+      to: "water",
+      extraneous: true,
+      connected: true,
+      size: "6 mm²",
+      material: "copper",
+      length: "9 m",
+      heatDamage: false,
+      resistance: { shown: "0.05 Ω", with: "mft" },
+    },
+  ],
+  mainSwitch: { standard: "BS EN 60947-3", poles: 2, rated: "100 A", voltage: "230 V" },
+};
