@@ -41,7 +41,7 @@ test("drawings of curves fit side by side, and those beside an observation leave
   expect(curves.list[0]?.width).toBeGreaterThan(0);
   expect(curves.list[0]?.width).toBeLessThanOrEqual(HALF);
   const drawn = observations.list.flatMap(({ reasoning }) => reasoning.drawn);
-  expect(drawn.length).toBe(2);
+  expect(drawn.length).toBe(3);
   for (const { width } of drawn) expect(width).toBeLessThan(COLUMN - 100);
   expect(drawn.filter(({ alt }) => alt.includes("opening 17.5 mm; live part 25 mm deep"))).toHaveLength(1);
 });
