@@ -2,7 +2,6 @@ import {
   ALWAYS,
   type ContestedPoint,
   type Contradiction,
-  type Danger,
   type Departure,
   type Expression,
   type FactOf,
