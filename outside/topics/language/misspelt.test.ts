@@ -43,7 +43,8 @@ describe("a misspelt name", () => {
         }
     expect(tried).toBeGreaterThan(10_000);
     expect(another.length, another.join("\n")).toBeLessThanOrEqual(6);
-    // Names of one or two letters (types of RCD, units), and two pairs of names that are one letter apart.
+    // Names of one or two letters (types of RCD, kinds of earthing, units), and pairs of names that are a letter or two
+    // apart: tn-c-s and tn-s, off and on, serves and series, sealed-unmarked and sealed-marked.
     expect(otherwise.length, otherwise.join("\n")).toBeLessThanOrEqual(40);
     expect(otherwise.length / tried).toBeLessThan(0.003);
   });

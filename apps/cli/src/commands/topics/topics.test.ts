@@ -138,9 +138,9 @@ describe("--topics", () => {
     const blank = [
       "reason",
       "board-blank-missing",
-      "finger-reaches-live=yes",
-      "gap=in-line",
-      "access=skilled-only",
+      "gets-in=finger",
+      "cover-fixing=hole",
+      "who-comes=skilled-only",
       "--json",
     ];
     expect(JSON.parse((await goodgrounds(...blank)).out).classification).toBe("C2");
@@ -170,7 +170,7 @@ describe("--topics", () => {
 
   test("a folder with a fault is not used at all", async () => {
     const path = folder("f", "views.topics", (text) => text.replace("many-keys", "many-kyes"));
-    const { code, out, err } = await goodgrounds("reason", "board-blank-missing", "gap=tight", "--topics", path);
+    const { code, out, err } = await goodgrounds("reason", "board-blank-missing", "cover-fixing=whole", "--topics", path);
     expect([code, out]).toEqual([2, ""]);
     expect(err).toContain('is it "many-keys"?');
     expect(err).toContain("nothing of it was used");
