@@ -1,5 +1,5 @@
 /** Supply, findings, boards with their circuits, drawings, then and now. */
-export const INSTALLATION = String.raw`
+export const INSTALLATION = `
 // ---------------------------------------------------------------- supply
 #heading(level: 1, d.origin.title)
 #let particulars(groups, head: d.origin.head, label: 36mm) = for (i, g) in groups.enumerate() {
