@@ -170,7 +170,13 @@ describe("--topics", () => {
 
   test("a folder with a fault is not used at all", async () => {
     const path = folder("f", "views.topics", (text) => text.replace("many-keys", "many-kyes"));
-    const { code, out, err } = await goodgrounds("reason", "board-blank-missing", "cover-fixing=whole", "--topics", path);
+    const { code, out, err } = await goodgrounds(
+      "reason",
+      "board-blank-missing",
+      "cover-fixing=whole",
+      "--topics",
+      path,
+    );
     expect([code, out]).toEqual([2, ""]);
     expect(err).toContain('is it "many-keys"?');
     expect(err).toContain("nothing of it was used");
