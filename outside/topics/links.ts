@@ -226,7 +226,7 @@ const links = {
     },
   },
   "overload-device-oversize": {
-    "within-cable": { ...CAPACITY, met: "yes", notMet: "no", leaves: "a shape of circuit not recorded" },
+    "within-cable": { ...CAPACITY, notMet: "no", leaves: "another cable than the one recorded of the circuit" },
     excess: {
       by: "cable-capacity",
       matter: "device-within-tenth",

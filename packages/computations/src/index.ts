@@ -6,6 +6,7 @@ export { zsAgreement } from "./checks/zs-agreement.ts";
 export { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "./circuits/conductor-expectation.ts";
 export { isAtOrigin, isFedFromUnknown } from "./circuits/fed-from.ts";
 export { rcdWorks } from "./circuits/rcd-test.ts";
+export { residualsBefore } from "./circuits/residual-devices.ts";
 export * from "./computations.ts";
 export * from "./curves/curves-of-circuit.ts";
 export * from "./given.ts";

@@ -94,7 +94,7 @@ function knownOf(
   return new Map(
     Object.keys(topic.facts).map((fact) => [
       fact,
-      isGiven.has(fact) ? (given.get(fact) ?? {}) : agreedByBoth(recorded.get(fact) ?? {}, found.get(fact) ?? {}),
+      isGiven.has(fact) ? (given.get(fact) ?? {}) : agreedByBoth(found.get(fact) ?? {}, recorded.get(fact) ?? {}),
     ]),
   );
 }

@@ -61,8 +61,8 @@ export const REASONING = Object.freeze({
   follows: (what: string) => `Follows from the facts: ${what}`,
   possible: (parts: readonly string[]) => `Still possible: ${list(parts, "or")}`,
   derived: "derived, not decided: the person who signs decides",
-  fi: "danger cannot be ruled out, and what would settle it is beyond the agreed extent",
-  atLeast: "C2 at the least; C1 is not ruled out and what would settle it is beyond the agreed extent",
+  fi: "danger cannot be ruled out, and what would settle it could not be found out",
+  atLeast: "C2 at the least; C1 is not ruled out and what would settle it could not be found out",
   noDanger:
     "C3 or no classification, nothing dangerous either way; which of them cannot be settled within the agreed extent",
   /** What follows while statements contradict each other: danger where they give it all the same, else nothing. */

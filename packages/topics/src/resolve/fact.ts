@@ -94,8 +94,9 @@ function recordedOf(
     node.kind === "fact" && gives.length === 0 ? node.values.map(({ name }) => [name.text, [name.text]] as const) : [];
   const pairs = gives.map(({ recorded, values }) => [recorded.text, values.map(({ text }) => text)] as const);
   const left = [...same, ...pairs].flatMap(([recorded, values]) => {
-    const possible = values.filter((value) => given === undefined || given.includes(value));
-    return possible.length === 0 ? [] : [[recorded, possible.join(" | ")] as const];
+    // Of several that are possible, one that is ruled out shows that the file speaks of something else.
+    const isOpen = given === undefined || values.every((value) => given.includes(value));
+    return isOpen ? [[recorded, values.join(" | ")] as const] : [];
   });
   return { property: property.text, gives: Object.fromEntries(left) };
 }

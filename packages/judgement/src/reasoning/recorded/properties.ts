@@ -26,12 +26,14 @@ import { hingesCarry } from "./enclosure/hinges-carry.ts";
 import { lockWorks } from "./enclosure/lock-works.ts";
 import { enclosureWear } from "./enclosure/wear.ts";
 import { whoComes } from "./enclosure/who-comes.ts";
+import { jointState } from "./joint/joint-state.ts";
 import { placeWetness } from "./place/place-wetness.ts";
 import { letDwelling } from "./premises/let-dwelling.ts";
 import { nation } from "./premises/nation.ts";
 import { premisesUse } from "./premises/premises-use.ts";
 import { tenure } from "./premises/tenure.ts";
 import type { RecordedProperty } from "./property.ts";
+import { rcd30mA } from "./rcd/rcd-30-ma.ts";
 import { rcdDelay } from "./rcd/rcd-delay.ts";
 import { rcdPresent } from "./rcd/rcd-present.ts";
 import { rcdResidual } from "./rcd/rcd-residual.ts";
@@ -77,10 +79,12 @@ export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
   lockWorks,
   whoComes,
   placeWetness,
+  jointState,
   letDwelling,
   nation,
   premisesUse,
   tenure,
+  rcd30mA,
   rcdDelay,
   rcdPresent,
   rcdResidual,
