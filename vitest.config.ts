@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig, type Plugin } from "vitest/config";
-import { TEST_LIMIT } from "./outside/patience.ts";
+import { TEST_LIMIT, WAIT_LIMIT } from "./outside/patience.ts";
 import { timesAsMany } from "./outside/seed.ts";
 
 const manyCases = fileURLToPath(new URL("outside/many-cases.ts", import.meta.url));
@@ -28,5 +28,7 @@ export default defineConfig({
     maxWorkers: 2,
     testTimeout: TEST_LIMIT * timesAsMany(),
     hookTimeout: TEST_LIMIT,
+    // What is waited for may take its time on a busy machine.
+    expect: { poll: { timeout: WAIT_LIMIT } },
   },
 });
