@@ -1,6 +1,7 @@
 import { ALWAYS, all, any, type Danger, type Expression } from "@good-grounds/core";
 import type { Route } from "../document/document.ts";
 import { type Rules, statements } from "./draft.ts";
+import { restsOn } from "./rests-on.ts";
 import type { Scope } from "./scope.ts";
 import { namesIn } from "./shared.ts";
 
@@ -29,7 +30,7 @@ export function dangersOf(draft: Rules): { readonly dangers?: readonly Danger[] 
  * it is touched: the danger is there with one of them, and not where the subject has another form without them.
  */
 function whereMet(facts: readonly string[], draft: Rules): Expression {
-  const routes = statements(draft, "route").filter((route) => restsOn(route, facts, draft.scope));
+  const routes = statements(draft, "route").filter((route) => isMetOn(route, facts, draft.scope));
   if (routes.length === 0 || !facts.some((fact) => draft.given.has(fact))) return ALWAYS;
   const there = routes.map(({ when, name }) =>
     when === undefined ? ALWAYS : draft.rule(when, [`route ${name.text}`]),
@@ -40,22 +41,8 @@ function whereMet(facts: readonly string[], draft: Rules): Expression {
 }
 
 /** Whether a layer of the route is a state that rests on one of the facts. */
-function restsOn({ layers }: Route, facts: readonly string[], scope: Scope): boolean {
+function isMetOn({ layers }: Route, facts: readonly string[], scope: Scope): boolean {
   return layers.some(
-    ({ holding }) => holding.kind === "as" && behind(holding.state.text, scope).some((name) => facts.includes(name)),
+    ({ holding }) => holding.kind === "as" && restsOn([holding.state.text], scope).some((name) => facts.includes(name)),
   );
-}
-
-/** Everything a state rests on, through other states. */
-function behind(state: string, scope: Scope): readonly string[] {
-  const seen = new Set<string>();
-  const open = [state];
-  for (let name = open.pop(); name !== undefined; name = open.pop()) {
-    if (seen.has(name)) continue;
-    seen.add(name);
-    const found = scope.get(name);
-    if (found?.kind === "state")
-      for (const { when } of found.values) if (when !== undefined) open.push(...namesIn(when));
-  }
-  return [...seen];
 }

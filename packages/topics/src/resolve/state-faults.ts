@@ -1,12 +1,13 @@
 import type { Condition, Word } from "../document/condition.ts";
 import type { State } from "../document/document.ts";
+import { restsOn } from "./rests-on.ts";
 import type { Scope } from "./scope.ts";
 import { namesIn } from "./shared.ts";
 
 /** Tells a state that is worked out from itself. */
 export function checkCircles(states: readonly State[], scope: Scope): void {
   for (const state of states) {
-    const through = state.values.flatMap(({ when }) => (when === undefined ? [] : behind(when, scope)));
+    const through = state.values.flatMap(({ when }) => (when === undefined ? [] : restsOn(namesIn(when), scope)));
     if (through.includes(state.name.text))
       scope.fault(
         state.name,
@@ -34,21 +35,7 @@ export function checkFactsOnly(when: Condition, scope: Scope, within: readonly s
 function statesBehind(name: string, scope: Scope): readonly string[] {
   const found = scope.get(name);
   if (found?.kind !== "state") return [];
-  return found.values.flatMap(({ when }) => (when === undefined ? [] : behind(when, scope)));
-}
-
-/** Everything a condition rests on, through states. */
-function behind(condition: Condition, scope: Scope): readonly string[] {
-  const seen = new Set<string>();
-  const open = [...namesIn(condition)];
-  for (let name = open.pop(); name !== undefined; name = open.pop()) {
-    if (seen.has(name)) continue;
-    seen.add(name);
-    const found = scope.get(name);
-    if (found?.kind === "state")
-      for (const { when } of found.values) if (when !== undefined) open.push(...namesIn(when));
-  }
-  return [...seen];
+  return found.values.flatMap(({ when }) => (when === undefined ? [] : restsOn(namesIn(when), scope)));
 }
 
 function wordsIn(condition: Condition): readonly Word[] {
