@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { Spelling, slipsBetween } from "./spelling.ts";
+import { slipsBetween } from "../text/slips.ts";
+import { Spelling } from "./spelling.ts";
 
 describe("slips between two words", () => {
   test.each([
