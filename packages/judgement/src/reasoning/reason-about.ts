@@ -2,7 +2,6 @@ import {
   type Answer,
   type Classification,
   type Compiled,
-  type EditionId,
   type Finding,
   factsThatMatter,
   type Knowledge,
@@ -25,7 +24,6 @@ import { answersFromFindings, factsFromFigures, partedSaid } from "./worked/inde
 /** What is asked: a topic, what was said of it, and what the observation speaks of. */
 export interface ReasonRequest {
   readonly topic: Topic;
-  readonly edition: EditionId;
   /** Answers to the topic's facts, and figures of the computations behind them, by name, as an observation has them. */
   readonly said: Readonly<Record<string, Answer>>;
   /** Positions by contested point; the more usual one is taken where none is named. */
@@ -44,8 +42,8 @@ export interface ReasonPlace extends Place {
  * Everything that follows for a topic from what is said, from figures given with it, from what the inspection records
  * and from the findings about the same things. The one way in, for app, command and report.
  */
-export function reasonAbout({ topic, edition, said, positions = {}, at }: ReasonRequest): TopicReasoning {
-  const compiled = compiledTopic(topic, edition);
+export function reasonAbout({ topic, said, positions = {}, at }: ReasonRequest): TopicReasoning {
+  const compiled = compiledTopic(topic);
   const { facts, figures } = partedSaid(topic, withFormerFacts(topic, said));
   const byHand = factsFromFigures(topic, figures);
   const made = settled(
