@@ -11,16 +11,12 @@ export function reasonObservations(
   weighing: Weighing,
   topics: Topics = OWN_TOPICS,
 ): readonly ObservationReasoning[] {
-  const { edition } = installation;
-  // What an edition asks is not known without it; then nothing follows from the facts.
-  if (edition === undefined) return [];
   return installation.observations.flatMap((observation, number) => {
     const topic = observation.topic === undefined ? undefined : topics.byId(observation.topic);
     if (topic === undefined) return [];
     const { board, circuit, facts: said = {} } = observation;
     const reasoned = reasonAbout({
       topic,
-      edition,
       said,
       positions: positionsOf(observation, installation, topic, topics),
       at: { installation, weighing, board, circuit, parts: partsNamed(observation) },

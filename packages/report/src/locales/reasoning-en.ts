@@ -124,6 +124,8 @@ export const REASONING = Object.freeze({
   /** Something known that does not fit what the observation says; `source` is what knows it. */
   contradiction: (source: string, known: string, stated: string) =>
     `${capital(source)} says that ${known}. The observation says that ${stated}. Settle which is so.`,
+  againstSubject: (source: string, known: string, taken: string, askedBy: string) =>
+    `${capital(source)} says that ${known}. The subject of the observation takes it that ${taken}. Settle which is so; where the file is right, another subject is meant, such as ${askedBy}.`,
   beside: (source: string, known: string) => `Beside the limitation: ${source} says that ${known}`,
   differing: (said: readonly string[]) => `${capital(said.join("; "))}. Settle which of them is meant.`,
   says: (sources: readonly string[], clause: string) => `${list(sources, "and")} says that ${clause}`,

@@ -1,13 +1,5 @@
 import { openingAccess } from "@good-grounds/computations";
-import {
-  type AnswerFault,
-  CLASSIFICATIONS,
-  EDITIONS,
-  type EditionId,
-  type FactOf,
-  severitiesOf,
-  unitSymbol,
-} from "@good-grounds/core";
+import { type AnswerFault, CLASSIFICATIONS, type FactOf, severitiesOf, unitSymbol } from "@good-grounds/core";
 import { kebab, type OpeningSection, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import {
   clauseOf,
@@ -44,9 +36,6 @@ function labelOf({ id, title, group }: Topic): TopicLabel {
   return { id, title, group, groupTitle: TOPIC_GROUP[group] };
 }
 
-/** The edition in force where a job does not say which one its report is made to. */
-const NEWEST = EDITIONS.at(-1) as EditionId;
-
 export function reasonView(
   weighed: Weighed | undefined,
   id: string,
@@ -56,10 +45,9 @@ export function reasonView(
 ): ReasonView {
   const topic = topicById(id);
   if (topic === undefined) throw new Error(ENGINE.noTopic(id));
-  const edition = weighed?.installation.edition ?? NEWEST;
   const at = weighed === undefined || place === undefined ? {} : { at: { ...weighed, ...place } };
-  const one = reasonAbout({ topic, edition, said: facts, positions, ...at });
-  return { ...viewOf(one, edition), figures: figuresOf(topic, facts), section: sectionOf(one.opening) };
+  const one = reasonAbout({ topic, said: facts, positions, ...at });
+  return { ...viewOf(one), figures: figuresOf(topic, facts), section: sectionOf(one.opening) };
 }
 
 /** The figures that decide what a finger reaches through an opening, where the topic asks that. */
@@ -90,7 +78,7 @@ function sectionOf(section: OpeningSection | undefined): string | undefined {
   return probeDrawing({ ...section, words });
 }
 
-function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figures" | "section"> {
+function viewOf(one: TopicReasoning): Omit<ReasonView, "figures" | "section"> {
   const { topic, reasoning, worked, recorded, against, differing, remedies, faults } = one;
   const { next } = reasoning;
   const asked = next === undefined ? undefined : topic.facts[next.fact];
@@ -101,7 +89,6 @@ function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figu
     }));
   return {
     topic: labelOf(topic),
-    edition,
     headline: headline(one),
     possible: reasoning.possible,
     underAnyView: reasoning.underAnyView,
