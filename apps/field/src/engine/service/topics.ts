@@ -8,7 +8,7 @@ import {
   severitiesOf,
   unitSymbol,
 } from "@good-grounds/core";
-import { kebab, type OpeningSection, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
+import { kebab, type OpeningSection, positionsHeld, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import {
   clauseOf,
   clientWords,
@@ -21,7 +21,7 @@ import {
   reasoningParts,
   TOPIC_GROUP,
 } from "@good-grounds/report";
-import { findTopics, TOPICS, type Topic, topicById } from "@good-grounds/topics";
+import { OWN_TOPICS, type Topic, type Topics } from "@good-grounds/topics";
 import { ENGINE } from "../../words/engine.ts";
 import type {
   ChangeView,
@@ -36,8 +36,8 @@ import type {
 } from "../reason-view.ts";
 import type { Weighed } from "./desk.ts";
 
-export function labels(words?: string): readonly TopicLabel[] {
-  return (words === undefined ? TOPICS : findTopics(words)).map(labelOf);
+export function labels(topics: Topics = OWN_TOPICS, words?: string): readonly TopicLabel[] {
+  return (words === undefined ? topics.all : topics.find(words)).map(labelOf);
 }
 
 function labelOf({ id, title, group }: Topic): TopicLabel {
@@ -49,13 +49,16 @@ const NEWEST = EDITIONS.at(-1) as EditionId;
 
 export function reasonView(
   weighed: Weighed | undefined,
+  topics: Topics | undefined,
   id: string,
   facts: Facts,
-  positions: Positions,
+  own: Positions,
   place?: Where,
 ): ReasonView {
-  const topic = topicById(id);
+  const held = topics ?? OWN_TOPICS;
+  const topic = held.byId(id);
   if (topic === undefined) throw new Error(ENGINE.noTopic(id));
+  const positions = { ...positionsHeld(weighed?.installation, topic, held), ...own };
   const edition = weighed?.installation.edition ?? NEWEST;
   const at = weighed === undefined || place === undefined ? {} : { at: { ...weighed, ...place } };
   const one = reasonAbout({ topic, edition, said: facts, positions, ...at });
