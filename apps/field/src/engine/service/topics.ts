@@ -1,6 +1,6 @@
 import { openingAccess } from "@good-grounds/computations";
 import { type AnswerFault, CLASSIFICATIONS, type FactOf, severitiesOf, unitSymbol } from "@good-grounds/core";
-import { kebab, type OpeningSection, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
+import { kebab, type OpeningSection, positionsHeld, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import {
   clauseOf,
   clientWords,
@@ -13,7 +13,7 @@ import {
   reasoningParts,
   TOPIC_GROUP,
 } from "@good-grounds/report";
-import { findTopics, TOPICS, type Topic, topicById } from "@good-grounds/topics";
+import { OWN_TOPICS, type Topic, type Topics } from "@good-grounds/topics";
 import { ENGINE } from "../../words/engine.ts";
 import type {
   ChangeView,
@@ -28,8 +28,8 @@ import type {
 } from "../reason-view.ts";
 import type { Weighed } from "./desk.ts";
 
-export function labels(words?: string): readonly TopicLabel[] {
-  return (words === undefined ? TOPICS : findTopics(words)).map(labelOf);
+export function labels(topics: Topics = OWN_TOPICS, words?: string): readonly TopicLabel[] {
+  return (words === undefined ? topics.all : topics.find(words)).map(labelOf);
 }
 
 function labelOf({ id, title, group }: Topic): TopicLabel {
@@ -38,13 +38,16 @@ function labelOf({ id, title, group }: Topic): TopicLabel {
 
 export function reasonView(
   weighed: Weighed | undefined,
+  topics: Topics | undefined,
   id: string,
   facts: Facts,
-  positions: Positions,
+  own: Positions,
   place?: Where,
 ): ReasonView {
-  const topic = topicById(id);
+  const held = topics ?? OWN_TOPICS;
+  const topic = held.byId(id);
   if (topic === undefined) throw new Error(ENGINE.noTopic(id));
+  const positions = { ...positionsHeld(weighed?.installation, topic, held), ...own };
   const at = weighed === undefined || place === undefined ? {} : { at: { ...weighed, ...place } };
   const one = reasonAbout({ topic, said: facts, positions, ...at });
   return { ...viewOf(one), figures: figuresOf(topic, facts), section: sectionOf(one.opening) };
