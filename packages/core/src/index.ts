@@ -4,6 +4,7 @@ export * from "./finding.ts";
 export * from "./grounds/accuracy.ts";
 export { TIE_SLACK } from "./grounds/arithmetic.ts";
 export * from "./grounds/evidence.ts";
+export { gradeOf } from "./grounds/grade.ts";
 export * from "./grounds/leaves.ts";
 export * from "./grounds/reckoner.ts";
 export * from "./grounds/walk.ts";

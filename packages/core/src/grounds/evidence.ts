@@ -77,6 +77,12 @@ export interface Assumed<U extends Unit> extends Valued<"assumed", U> {
   readonly from: readonly [];
 }
 
+/** Taken from physics within bounds that are stated: no figure of the thing itself, and shown as what it is. */
+export interface Expected<U extends Unit> extends Valued<"expected", U> {
+  readonly detail: { readonly why: string; readonly source?: Source };
+  readonly from: readonly [];
+}
+
 /** Worked out from other evidence. */
 export interface Computed<U extends Unit> extends Valued<"computed", U> {
   readonly detail: Operation;
@@ -115,7 +121,7 @@ export type Operation =
   | "same";
 
 /** A quantity with a value and a band, whatever it rests on. */
-export type Known<U extends Unit> = Seen<U> | Measured<U> | Published<U> | Assumed<U> | Computed<U>;
+export type Known<U extends Unit> = Seen<U> | Measured<U> | Published<U> | Expected<U> | Assumed<U> | Computed<U>;
 
 /** A quantity without a value. */
 export type Unsettled<U extends Unit> = NotKnown<U> | Lacking<U>;
@@ -147,8 +153,19 @@ export interface UnknownFact {
  */
 export type Relation = "at-most" | "at-least" | "agrees-with" | "not-below" | "not-above";
 
+/**
+ * How well what is concluded is founded. `proven`: on readings and on published or makers' figures. `expected`: on physics
+ * within stated bounds as well; a figure of the thing itself would prove it. `assumed`: on something taken to be so.
+ */
+export type Grade = "proven" | "expected" | "assumed";
+
+/** The grade of a judgement, which decides with the verdict: what is only expected is never taken for proven. */
+interface Graded {
+  readonly grade: Exclude<Grade, "assumed">;
+}
+
 /** A comparison of a quantity with its limit, or with another account of itself. */
-export interface Compared {
+export interface Compared extends Graded {
   readonly kind: "compared";
   readonly matter: Matter;
   readonly relation: Relation;
@@ -164,7 +181,7 @@ export interface Compared {
 }
 
 /** Several judgements taken together. */
-export interface Combined {
+export interface Combined extends Graded {
   readonly kind: "combined";
   readonly matter: Matter;
   readonly rule: "all" | "any";
@@ -175,7 +192,7 @@ export interface Combined {
 }
 
 /** A judgement that follows from facts rather than from a comparison of numbers. */
-export interface Settled {
+export interface Settled extends Graded {
   readonly kind: "settled";
   readonly matter: Matter;
   readonly verdict: Verdict;

@@ -3,6 +3,7 @@ import {
   type Assumed,
   type ConformityNote,
   type ErrorKind,
+  type Expected,
   isKnown,
   type Measured,
   type Path,
@@ -38,7 +39,7 @@ export interface Spread {
   readonly open: number;
 }
 
-type Leaf = Seen<Unit> | Measured<Unit> | Published<Unit> | Assumed<Unit>;
+type Leaf = Seen<Unit> | Measured<Unit> | Published<Unit> | Expected<Unit> | Assumed<Unit>;
 
 /**
  * The errors of the leaves of one comparison, by cause. Every error is taken as rectangular (GUM 4.3.7: only limits are
