@@ -15,9 +15,11 @@ import {
   DIVERSITY,
   DIVERSITY_LOADS,
   energyLimitCeiling,
+  FIRST_LOOPS,
   FUSES,
   fallsUnderTable411,
   groupingFactor,
+  leastMeltingEnergy,
   lineHotFactor,
   mainBondingOther,
   mainBondingPme,
@@ -464,29 +466,107 @@ function breaking(circuit: Circuit, installation: Installation): Flat {
   return any(byOwn, all(within(fault, rating.value), matches, rated, byWord(rating.devicesOfOneMake, true)));
 }
 
-function energy(device: ReturnType<typeof marked>, marks: Circuit["device"], far: Band): Band {
-  const none = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
-  if (device === undefined || Number.isNaN(far.v)) return none;
-  if (has(marks.letThrough)) return band(marks.letThrough);
-  if (breakerType(device.standard, device.type) !== undefined) {
-    const trips = operatingCurrent(device, 0.1);
-    if (Number.isNaN(trips.value) || !(far.l >= trips.value)) return none;
-    const cls = word(marks.energyClass);
-    if (!exact(marks.breakingCapacity) || cls === undefined) return none;
-    const e = energyLimitCeiling({
-      type: device.type,
-      rated: device.rated,
-      markedBreakingCapacity: marks.breakingCapacity.value,
-      energyClass: Number(cls),
-    }).value;
-    return { v: e, l: Number.isNaN(e) ? e : 0, h: e };
-  }
-  if (!FUSES.has(device.standard)) return none;
+/** Energy let through: what is published of it, and what physics leaves of it where that is less. */
+interface Energy {
+  seen: Band;
+  likely?: Band;
+}
+const UNSEEN: Band = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+const upTo = (most: number): Band => ({ v: most, l: 0, h: most });
+
+/** Seconds for which a steady fault would carry as much as a breaker lets through, once it is this far beyond its trip. */
+function carries(device: NonNullable<ReturnType<typeof marked>>, amperes: number, trip: number): number {
+  const beyond = amperes / trip;
+  if (beyond < 1.5) return 0.1005;
+  const loops = beyond >= 3 && device.standard !== "BS 3871" ? 1 : 2;
+  for (const row of FIRST_LOOPS) if (amperes <= row.upTo) return loops === 1 ? row.one : row.two;
+  return Number.NaN;
+}
+
+function energy(device: ReturnType<typeof marked>, marks: Circuit["device"], one: Band, other: Band): Energy {
+  if (has(marks.letThrough)) return { seen: band(marks.letThrough) };
+  if (device === undefined) return { seen: UNSEEN };
+  // Whichever end reads less is the least; an end nobody read leaves its place open.
+  const both = !Number.isNaN(one.v) && !Number.isNaN(other.v);
+  const far = both ? { v: Math.min(one.v, other.v), l: Math.min(one.l, other.l), h: Math.min(one.h, other.h) } : one;
+  const near = both ? { v: Math.max(one.v, other.v), l: Math.max(one.l, other.l), h: Math.max(one.h, other.h) } : other;
+  if (breakerType(device.standard, device.type) !== undefined) return breakerEnergy(device, marks, far, near);
+  if (!FUSES.has(device.standard) || Number.isNaN(far.v)) return { seen: UNSEEN };
   const fast = operatingCurrent(device, 0.4).value;
   const slow = operatingCurrent(device, 5).value;
-  if (far.l >= fast * (1 - EPS)) return { v: fast ** 2 * 0.4, l: 0, h: fast ** 2 * 0.4 };
-  if (far.l >= slow * (1 - EPS)) return { v: slow ** 2 * 5, l: far.h <= fast ? fast ** 2 * 0.4 : 0, h: slow ** 2 * 5 };
-  return none;
+  const melts = leastMeltingEnergy(device)?.value ?? 0;
+  const atFast = fast ** 2 * 0.4;
+  if (far.l >= fast * (1 - EPS)) return { seen: upTo(atFast), likely: { v: atFast, l: melts, h: atFast } };
+  if (!(far.l >= slow * (1 - EPS))) return { seen: UNSEEN };
+  const atSlow = slow ** 2 * 5;
+  const least = far.h <= fast ? atFast : 0;
+  let most = atSlow;
+  if (!Number.isNaN(fast)) {
+    // Straight on logarithmic scales: t = 5·(slow/I)^n.
+    const n = Math.log(12.5) / Math.log(fast / slow);
+    const ends = [Math.max(slow, far.l), Math.min(fast, Math.max(slow, far.h))];
+    most = Math.max(...ends.map((i) => i * i * 5 * (slow / i) ** n));
+  }
+  const floor = least > 0 ? least : melts;
+  return {
+    seen: { v: atSlow, l: least, h: atSlow },
+    likely: { v: Math.max(floor, most), l: floor, h: Math.max(floor, most) },
+  };
+}
+
+function breakerEnergy(
+  device: NonNullable<ReturnType<typeof marked>>,
+  { breakingCapacity, energyClass }: Circuit["device"],
+  far: Band,
+  near: Band,
+): Energy {
+  const trip = operatingCurrent(device, 0.1).value;
+  if (!(far.l >= trip)) return { seen: UNSEEN };
+  const cls = word(energyClass);
+  let ceiling = Number.NaN;
+  if (cls !== undefined && exact(breakingCapacity) && near.h <= breakingCapacity.value)
+    ceiling = energyLimitCeiling({
+      type: device.type,
+      rated: device.rated,
+      markedBreakingCapacity: breakingCapacity.value,
+      energyClass: Number(cls),
+    }).value;
+  const seen = Number.isNaN(ceiling) ? UNSEEN : upTo(ceiling);
+  const seconds = carries(device, near.h, trip);
+  if (Number.isNaN(near.v) || Number.isNaN(seconds)) return { seen };
+  let v = near.v ** 2 * seconds;
+  let h = near.h ** 2 * seconds;
+  for (const step of [1.5, 3]) {
+    const edge = step * trip;
+    if ((step === 3 && device.standard === "BS 3871") || far.l >= edge || near.h < edge) continue;
+    const worst = edge ** 2 * (step === 3 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005);
+    v = Math.max(v, worst);
+    h = Math.max(h, worst);
+  }
+  if (!Number.isNaN(ceiling)) {
+    v = Math.min(v, ceiling);
+    h = Math.min(h, ceiling);
+  }
+  return { seen, likely: { v, l: 0, h } };
+}
+
+/** A size against the energy: what is published decides, else what is likely where that decides or nothing is published. */
+function enough(size: Evidence<Unit>, k: number, e: Energy, asks = (mm2: number) => mm2): Flat {
+  const against = (x: Band): Flat =>
+    Number.isNaN(x.v) || Number.isNaN(k) || !has(size)
+      ? OPEN
+      : atLeast(
+          size.value,
+          size.low,
+          size.high,
+          asks(Math.sqrt(x.v) / k),
+          asks(Math.sqrt(x.l) / k),
+          asks(Math.sqrt(x.h) / k),
+        );
+  const proven = against(e.seen);
+  if (e.likely === undefined || proven.verdict === "met" || proven.verdict === "not-met") return proven;
+  const likely = against(e.likely);
+  return proven.verdict === "too-near" && likely.verdict === "too-near" ? proven : likely;
 }
 
 function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof residual>): Flat {
@@ -501,9 +581,10 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
       : OPEN;
   if (selection.verdict === "met") return selection;
   const u = supply.nominalVoltage;
-  const near = { v: u.value / board.zdb.value, l: u.low / board.zdb.high, h: u.high / board.zdb.low };
+  const loop = !has(board.zdb) && word(board.atOrigin) === true && has(supply.ze) ? supply.ze : board.zdb;
+  const near = { v: u.value / loop.value, l: u.low / loop.high, h: u.high / loop.low };
   const far = { v: u.value / readings.zs.value, l: u.low / readings.zs.high, h: u.high / readings.zs.low };
-  const e = energy(marked(circuit), circuit.device, far);
+  const e = energy(marked(circuit), circuit.device, far, near);
   const of =
     arrangement === "armour" || arrangement === "conduit"
       ? "steel"
@@ -543,7 +624,7 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
         return all(one.works, size({ v: near.v ** 2 * time, l: 0, h: times(near.h ** 2, latest) }));
       }),
     );
-  return any(selection, size(e), byRcd);
+  return any(selection, enough(cable.cpc, k, e), byRcd);
 }
 
 function capacity(circuit: Circuit, installation: Installation): Flat {
@@ -672,7 +753,8 @@ function rcdTime(rcd: ResidualDevice): Flat {
 const noService = ({ service, extraneous, connected }: BondingConductor) =>
   word(service) === "no-such-service" && extraneous.kind !== "fact" && !word(connected);
 
-function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
+function bondSize(bond: BondingConductor, installation: Installation): Flat {
+  const { supply } = installation;
   const extraneous = word(bond.extraneous);
   if (extraneous === false || noService(bond)) return NONE;
   const system = word(supply.earthing);
@@ -681,8 +763,15 @@ function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
     needed = exact(supply.neutral.size) ? mainBondingPme(supply.neutral.size.value).value : Number.NaN;
   else if (system !== undefined && exact(supply.tails.size))
     needed = mainBondingOther(cpcBySelection(supply.tails.size.value).value).value;
-  const size =
+  let size =
     has(bond.size) && !Number.isNaN(needed) ? atLeast(bond.size.value, bond.size.low, bond.size.high, needed) : OPEN;
+  if (system === "TN-S" || system === "IT") {
+    const k = originK(bond.size, word(bond.material), "separate");
+    size = any(
+      size,
+      enough(bond.size, k, atOrigin(installation), (mm2) => Math.max(6, Math.min(25, mm2 / 2))),
+    );
+  }
   const parts = [size];
   if (bond.connected.kind === "fact") parts.unshift(byWord(bond.connected, true));
   const material = word(bond.material);
@@ -701,14 +790,43 @@ function bondContinuity(bond: BondingConductor): Flat {
   );
 }
 
-function earthing({ supply }: Installation): Flat {
+/** What an earth fault at the origin lets through, and k of a conductor there. */
+function atOrigin({ supply }: Installation): Energy {
+  const u = supply.nominalVoltage;
+  const i = { v: u.value / supply.ze.value, l: u.low / supply.ze.high, h: u.high / supply.ze.low };
+  return energy(marked(supply), supply.device, i, i);
+}
+function originK(
+  size: Evidence<"square-millimetre">,
+  material: string | undefined,
+  run: "separate" | "in-cable",
+): number {
+  if (material === undefined || !exact(size)) return Number.NaN;
+  return protectiveConductorK(material as "copper", "70C-thermoplastic", run, size.value).value;
+}
+
+function earthing(installation: Installation): Flat {
+  const { supply } = installation;
   const e = supply.earthingConductor;
-  const parts = [
-    has(e.size) && exact(supply.tails.size)
+  const material = word(e.material);
+  const arrangement = word(e.arrangement);
+  const system = word(supply.earthing);
+  const selection =
+    has(e.size) && exact(supply.tails.size) && (material === undefined || material === "copper")
       ? atLeast(e.size.value, e.size.low, e.size.high, cpcBySelection(supply.tails.size.value).value)
-      : OPEN,
-  ];
-  if (word(e.arrangement) === "buried") {
+      : OPEN;
+  const k =
+    arrangement === undefined
+      ? Number.NaN
+      : originK(e.size, material, arrangement === "in-cable" ? "in-cable" : "separate");
+  const parts = [any(selection, system === "TT" ? NONE : enough(e.size, k, atOrigin(installation)))];
+  if (system === "TN-C-S")
+    parts.push(
+      has(e.size) && material === "copper" && exact(supply.neutral.size)
+        ? atLeast(e.size.value, e.size.low, e.size.high, mainBondingPme(supply.neutral.size.value).value)
+        : OPEN,
+    );
+  if (arrangement === "buried") {
     const sheathed = word(e.sheathed);
     const mech = word(e.mechanicallyProtected);
     const floor =
@@ -717,33 +835,7 @@ function earthing({ supply }: Installation): Flat {
         : Number.NaN;
     parts.push(has(e.size) && !Number.isNaN(floor) ? atLeast(e.size.value, e.size.low, e.size.high, floor) : OPEN);
   }
-  const material = word(e.material);
-  if (material !== undefined && material !== "copper") parts.push(OPEN);
   return all(...parts);
-}
-
-function earthingEnergy({ supply }: Installation): Flat {
-  if (word(supply.earthing) === "TT") return NONE;
-  const e = supply.earthingConductor;
-  const u = supply.nominalVoltage;
-  const x = energy(marked(supply), supply.device, {
-    v: u.value / supply.ze.value,
-    l: u.low / supply.ze.high,
-    h: u.high / supply.ze.low,
-  });
-  const material = word(e.material);
-  const arrangement = word(e.arrangement);
-  const k =
-    material !== undefined && arrangement !== undefined && exact(e.size)
-      ? protectiveConductorK(
-          material,
-          "70C-thermoplastic",
-          arrangement === "in-cable" ? "in-cable" : "separate",
-          e.size.value,
-        ).value
-      : Number.NaN;
-  if (Number.isNaN(x.v) || Number.isNaN(k)) return OPEN;
-  return atLeast(e.size.value, e.size.low, e.size.high, Math.sqrt(x.v) / k, Math.sqrt(x.l) / k, Math.sqrt(x.h) / k);
 }
 
 function electrode(installation: Installation): Flat {
@@ -919,7 +1011,7 @@ function flatCircuit(circuit: Circuit, installation: Installation): Flat[] {
 export function flatWeigh(installation: Installation): Flat[] {
   const { supply, boards, circuits } = installation;
   const out = flatSupply(installation);
-  out.push(earthing(installation), earthingEnergy(installation), demand(installation));
+  out.push(earthing(installation), demand(installation));
   for (const bond of supply.bonding) out.push(bondSize(bond, installation), bondContinuity(bond));
   for (const board of boards) for (const rcd of board.rcds) out.push(rcdTime(rcd));
   for (const circuit of circuits) {

@@ -45,6 +45,7 @@ export const WORDS = Object.freeze({
   measured: "measured",
   published: "published",
   assumed: "assumed",
+  expected: "expected",
   notKnown: "not known",
   computed: "computed",
   asAbove: "as above",

@@ -126,10 +126,11 @@ function evidenceLine(node: Evidence<Unit>, place: (path: Path) => string): Line
         leaf: true,
       };
     }
+    case "expected":
     case "assumed": {
       const { why, source } = node.detail;
       return {
-        tag: WORDS.assumed,
+        tag: WORDS[node.kind],
         words: `${name}: ${value}`,
         note: noteOf(why, source === undefined ? "" : BASIS[source.basis]),
         leaf: true,

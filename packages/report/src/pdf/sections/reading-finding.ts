@@ -75,7 +75,7 @@ export function verdictLine(judgement: Judgement): string {
 export function figuresFromMemory(judgement: Judgement): readonly string[] {
   const found = new Set<string>();
   for (const node of nodesOf(judgement)) {
-    if (node.kind !== "published" && node.kind !== "assumed") continue;
+    if (node.kind !== "published" && node.kind !== "assumed" && node.kind !== "expected") continue;
     const { source } = node.detail;
     if (source?.basis !== "memory") continue;
     found.add(`${node.term.symbol || node.term.name} (${source.work})`);
