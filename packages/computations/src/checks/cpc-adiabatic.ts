@@ -58,7 +58,7 @@ type GivenHere = Given<typeof needs>;
 const DELAYED = {
   nominalVoltage: "230 V",
   zs: "1.20 Ω",
-  zdb: "0.80 Ω",
+  zdb: "0.80 ± 0.02 Ω",
   standard: "BS EN 60898",
   type: "B",
   rated: "32 A",
@@ -77,7 +77,7 @@ const { rcdTest: _, ...UNTESTED } = DELAYED;
 
 const FUSE = {
   nominalVoltage: "230 V",
-  zs: "2.5 Ω",
+  zs: "2.50 ± 0.05 Ω",
   zdb: "0.8 Ω",
   standard: "BS 3036",
   rated: "30 A",
@@ -168,7 +168,7 @@ export const cpcAdiabatic = check({
       name: "15 A semi-enclosed fuse, 90 A",
       given: {
         nominalVoltage: "230 V",
-        zs: "2.555 Ω",
+        zs: "2.555 ± 0 Ω",
         zdb: "0.5 Ω",
         standard: "BS 3036",
         rated: "15 A",
@@ -187,7 +187,7 @@ export const cpcAdiabatic = check({
       name: "30 A semi-enclosed fuse at its 5 s current",
       given: {
         nominalVoltage: "230 V",
-        zs: "2.5 Ω",
+        zs: "2.50 ± 0.05 Ω",
         zdb: "0.8 Ω",
         standard: "BS 3036",
         rated: "30 A",
@@ -206,7 +206,7 @@ export const cpcAdiabatic = check({
       name: "the same fuse on a 1 mm² conductor",
       given: {
         nominalVoltage: "230 V",
-        zs: "2.5 Ω",
+        zs: "2.50 ± 0.05 Ω",
         zdb: "0.8 Ω",
         standard: "BS 3036",
         rated: "30 A",
