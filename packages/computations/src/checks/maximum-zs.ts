@@ -1,5 +1,4 @@
 import {
-  assumed,
   CPC_ARRANGEMENTS,
   DEVICE_STANDARDS,
   DEVICE_TYPES,

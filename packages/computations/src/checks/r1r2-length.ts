@@ -113,7 +113,8 @@ export const r1r2Length = check({
         temperature: "12 °C",
       },
       verdict: "not-met",
-      source: "arithmetic: 30.2 mΩ/m × 27 m × 0.968 × 0.97 = 0.766 Ω; 0.24 Ω beyond it, with a standard deviation of 0.032 Ω",
+      source:
+        "arithmetic: 30.2 mΩ/m × 27 m × 0.968 × 0.97 = 0.766 Ω; 0.24 Ω beyond it, with a standard deviation of 0.032 Ω",
     },
     {
       name: "the same where nobody said how the length was found",
@@ -126,7 +127,8 @@ export const r1r2Length = check({
         temperature: "12 °C",
       },
       verdict: "too-near",
-      source: "arithmetic: 0.24 Ω beyond 0.766 Ω; an estimated length leaves a standard deviation of 0.08 Ω: 3.1 of them",
+      source:
+        "arithmetic: 0.24 Ω beyond 0.766 Ω; an estimated length leaves a standard deviation of 0.08 Ω: 3.1 of them",
     },
     {
       name: "beyond what a guessed length explains",
