@@ -128,12 +128,12 @@ interface Band {
   h: number;
 }
 const band = (e: Evidence<Unit>): Band => ({ v: e.value, l: e.low, h: e.high });
-/** Two accounts held against the errors between them: one pair in 10,000 lies as far apart by chance, one in 300. */
+/** Two accounts held against the errors between them: one pair in 2,000 lies as far apart by chance, one in 300. */
 function agree(a: Loose | undefined, b: Loose | undefined, side = 0): Flat {
   if (a === undefined || b === undefined) return OPEN;
   const z = apart(a, b, side);
   if (Number.isNaN(z)) return OPEN;
-  return { verdict: z > 3.8906 ? "not-met" : z > 2.9352 ? "too-near" : "met", margin: 1 - z / 3.8906 };
+  return { verdict: z > 3.4808 ? "not-met" : z > 2.9352 ? "too-near" : "met", margin: 1 - z / 3.4808 };
 }
 
 function testFactor(t: Evidence<"celsius">): Band {

@@ -20,8 +20,11 @@ import { randomComparison } from "./random-comparison.ts";
 
 const DRAWS = 10_000;
 
-/** Two accounts are judged by a normal distribution, which one wide rectangle among the errors leaves by so much. */
-const NORMAL = 0.08;
+/**
+ * Two accounts are judged by a normal distribution, which one wide rectangle among the errors leaves by so much; and the
+ * two causes of a length are one range in the lines that are drawn from.
+ */
+const NORMAL = 0.12;
 
 /** Four standard errors of a share of 10,000 draws, and what the analytic way may be off by. */
 const AGREES = 0.02 + 0.01;

@@ -174,14 +174,20 @@ describe("trends", () => {
     expect(expected).toMatch(/^2029-0[12]/);
   });
 
-  test("two readings are only a line through two points, and wide", () => {
+  test("two readings are a change and no forecast, however far they are apart", () => {
     const [two] = over([
       ["2021-10-06", { insulation: "200 MΩ" }],
-      ["2026-10-06", { insulation: "150 MΩ", next }],
+      ["2026-10-06", { insulation: "2.00 MΩ", next }],
     ]);
-    expect(two).toMatchObject({ twoPoints: true, direction: "not-told", crossing: null });
-    const last = two?.projected.at(-1);
-    expect((last?.high ?? 0) / (last?.low ?? 1)).toBeGreaterThan(100);
+    expect(two).toMatchObject({ twoPoints: true, projected: [], crossing: null });
+    expect(two?.perYear?.value).toBeCloseTo(0.01 ** (1 / 5), 2);
+    // Two readings of one day are one date.
+    const [again] = over([
+      ["2021-10-06", { insulation: "200 MΩ" }],
+      ["2026-10-06", { insulation: "2.10 MΩ" }],
+      ["2026-10-06", { insulation: "2.00 MΩ", next }],
+    ]);
+    expect(again).toMatchObject({ twoPoints: true, projected: [], crossing: null });
   });
 
   test("a display that ended holds the line up but is not its figure", () => {
