@@ -97,14 +97,12 @@ export class Reckoner extends Figures {
     const below = relation !== "not-above" && account.high < other.low - slack(other.low);
     const above = relation !== "not-below" && account.low > other.high + slack(other.high);
     const verdict = below || above ? "not-met" : "met";
-    const width = (account.high - account.low + other.high - other.low) / 2;
-    const apart =
-      relation === "not-below"
-        ? other.value - account.value
-        : relation === "not-above"
-          ? account.value - other.value
-          : Math.abs(account.value - other.value);
-    const margin = apart <= 0 ? 1 : 1 - over(apart, width);
+    const [lower, upper] = account.value <= other.value ? [account, other] : [other, account];
+    // How far the two reach towards each other.
+    const reach = lower.high - lower.value + (upper.value - upper.low);
+    const minded = relation === "agrees-with" || (relation === "not-below") === (lower === account);
+    const apart = minded ? upper.value - lower.value : 0;
+    const margin = apart === 0 ? 1 : inKeepingWith(verdict, 1 - over(apart, reach));
     return this.#compare(matter, relation, verdict, verdict, margin, account, other);
   }
 
@@ -160,7 +158,16 @@ export class Reckoner extends Figures {
     apart?: Apart,
   ): Compared {
     const from = this.pair(left, limit);
-    const node = { kind: "compared", matter, relation, verdict, asRead, margin, grade, from } as const;
+    const node = {
+      kind: "compared",
+      matter,
+      relation,
+      verdict,
+      asRead,
+      margin: inKeepingWith(verdict, margin),
+      grade,
+      from,
+    } as const;
     return this.seal(apart === undefined ? node : { ...node, apart });
   }
 
@@ -173,24 +180,34 @@ export class Reckoner extends Figures {
       asRead = join(asRead, part.asRead);
     }
     const grade = joinedGrade(rule, verdict, parts);
-    let margin = Number.NaN;
-    for (const part of parts) {
-      if (part.verdict === "not-applicable" || (rule === "any" && !bears(part, verdict, grade))) continue;
-      if (rule === "any") {
-        margin = part.margin;
-        break;
-      }
-      if (Number.isNaN(margin) || part.margin < margin) margin = part.margin;
-    }
-    return this.seal({
-      kind: "combined",
-      matter,
-      rule,
-      verdict,
-      asRead,
-      margin,
-      grade,
-      from: this.keep ? parts : NONE,
-    });
+    const margin = marginOf(rule, verdict, grade, parts);
+    return this.seal({ kind: "combined", matter, rule, verdict, asRead, margin, grade, from: this.keep ? parts : NONE });
   }
+}
+
+/** What ties at a limit leaves no margin rather than a last bit on the wrong side. */
+function inKeepingWith(verdict: Verdict, margin: number): number {
+  return (verdict === "met" && margin < 0) || (verdict === "not-met" && margin > 0) ? 0 : margin;
+}
+
+/**
+ * The margin of several parts: of all that have to hold, that of the tightest, and where the whole is not met that of the
+ * tightest that is not; where one is enough, that of the first that bears the verdict, and where none is met that of
+ * the one that comes nearest.
+ */
+function marginOf(
+  rule: Combined["rule"],
+  verdict: Verdict,
+  grade: JudgementGrade,
+  parts: readonly Judgement[],
+): number {
+  let margin = Number.NaN;
+  for (const part of parts) {
+    if (part.verdict === "not-applicable") continue;
+    if (rule === "any" ? !bears(part, verdict, grade) : part.verdict !== verdict && verdict === "not-met") continue;
+    if (rule === "any" && verdict !== "not-met") return part.margin;
+    const nearer = rule === "any" ? part.margin > margin : part.margin < margin;
+    if (Number.isNaN(margin) || nearer) margin = part.margin;
+  }
+  return margin;
 }

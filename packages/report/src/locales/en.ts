@@ -75,6 +75,7 @@ export const WORDS = Object.freeze({
   competent:
     "An aid for a competent person, who judges and signs. BS 7671, the law, makers' and distributors' instructions and stricter local rules prevail.",
   takenAsShown: "accuracy of the instrument not stated; taken as shown",
+  takenAsUsual: "accuracy of the instrument not stated; what usual instruments are out by is taken",
 });
 
 /** Cautions and when they belong, in own words. */

@@ -116,7 +116,7 @@ export const REPORT = Object.freeze({
   sampled: (what: string, inspected: number, population: number, most: number | undefined) =>
     most === undefined
       ? `${what}: ${inspected} of ${population}; the others were not looked at.`
-      : `${what}: ${inspected} of ${population}; the others were not looked at, and up to ${most} in all may be defective (95 % sure).`,
+      : `${what}: ${inspected} of ${population}; the others were not looked at, and up to ${most} in all may be defective (95 % sure, where those opened were chosen at random).`,
   itemsOpen: (count: number) =>
     `${counted(count, "point", "points")} of the inspection limited, not verified or not answered.`,
   checksOpen: (count: number, of: number) =>
@@ -421,7 +421,7 @@ export const REPORT = Object.freeze({
   inVisits: (on: string, count: number) => `${day(on)}, in ${count} visits`,
   noRecords: "none were available",
   samplingTitle: "Parts inspected as a sample",
-  samplingHead: ["What", "Present", "Opened", "Defective", "May be defective among all (95 % sure)", "How chosen"],
+  samplingHead: ["What", "Present", "Opened", "Defective", "May be defective among all (95 % sure, if chosen at random)", "How chosen"],
   sampleReach: (most: number, population: number) => `up to ${most} of ${population}`,
   limitationsTitle: "Limitations",
   limitationsHead: ["Kind", "What", "Why", "Agreed with"],
