@@ -145,7 +145,10 @@ describe("one state recorded in the file has one class", () => {
   const RECORDED = { entry: "nothing", firmness: "fixings-missing", hinges: true, openedBy: "tool", comers: "anyone" };
 
   test.each([
-    ["basic-protection", { "live-covering": "bare", "meant-insulated": "no", "barrier-behind": false, "arms-reach": "within" }],
+    [
+      "basic-protection",
+      { "live-covering": "bare", "meant-insulated": "no", "barrier-behind": false, "arms-reach": "within" },
+    ],
     ["board-cover-missing", {}],
     ["board-blank-missing", {}],
     ["board-cable-entry", { edge: "guarded", "case-fault-cleared": true }],
