@@ -88,8 +88,8 @@ export const CAUTIONS = Object.freeze({
   live: "Live tests only where justified, after the protective conductors are proved, with leads to GS38; keep others away from metalwork.",
   insulation:
     "Before insulation tests: people away, electronics and surge protection disconnected, circuits discharged afterwards.",
-  danger: (nation: Nation) => {
-    const number = networkEmergencyNumber(nation);
+  danger: (nation: Nation | undefined) => {
+    const number = nation === undefined ? undefined : networkEmergencyNumber(nation);
     const line =
       number === undefined
         ? "the distributor's own emergency number, as shown at the meter or on the bill"
