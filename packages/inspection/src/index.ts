@@ -14,3 +14,4 @@ export type { DraftFile } from "./schema/draft.ts";
 export { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
 export { INSTRUMENT_RANGES, type InstrumentRange } from "./schema/instrument.ts";
 export * from "./signed.ts";
+export { LINK_IDS, LINKS, type Link } from "./things/links.ts";
