@@ -12,29 +12,26 @@ import { OneThing } from "./one-thing.tsx";
 import { removeThing, thingAt, thingName } from "./recorded.ts";
 import { ThingReadings } from "./thing-readings.tsx";
 
-/** A thing that was taken out, so that the list says so after the screen of it is gone. */
+/** A thing that was taken out. */
 interface TakenOut {
+  readonly job: string;
   readonly title: string;
   readonly undo: readonly Change[];
 }
+
+/** Held until the list has said so: the screen of the thing is gone by then. */
+let takenOut: TakenOut | undefined;
 
 /** Things one by one: the list of all, one of them, or its readings. */
 export default function Things({ rest: [kind = "", name = "", page] }: ScreenProps) {
   const session = useSession();
   const record = useRecord();
-  const [removed, setRemoved] = useState<TakenOut>();
   const thing = thingAt(record, kind, name);
   if (thing !== undefined && page === "readings") return <ThingReadings thing={thing} />;
   if (thing === undefined)
     return (
       <>
-        <Removed
-          title={removed?.title}
-          onUndo={() => {
-            if (removed !== undefined) put(session, ...removed.undo);
-            setRemoved(undefined);
-          }}
-        />
+        <TakenOutNow />
         <AllThings />
       </>
     );
@@ -45,11 +42,30 @@ export default function Things({ rest: [kind = "", name = "", page] }: ScreenPro
         thing={thing}
         onRemove={() => {
           const { changes, undo } = removeThing(record, thing.path);
-          setRemoved({ title: thingName(record, thing), undo });
+          takenOut = { job: session.job, title: thingName(record, thing), undo };
           put(session, ...changes);
           goTo("job", session.job, "things");
         }}
       />
     </Beside>
+  );
+}
+
+/** Says what was taken out of this job just now, once, and puts it back with every mention. */
+function TakenOutNow() {
+  const session = useSession();
+  const [gone, setGone] = useState(() => {
+    const found = takenOut?.job === session.job ? takenOut : undefined;
+    takenOut = undefined;
+    return found;
+  });
+  return (
+    <Removed
+      title={gone?.title}
+      onUndo={() => {
+        if (gone !== undefined) put(session, ...gone.undo);
+        setGone(undefined);
+      }}
+    />
   );
 }
