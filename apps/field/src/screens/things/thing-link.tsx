@@ -28,7 +28,7 @@ export function ThingLink({ record, job, thing, current = false }: ThingLinkProp
 }
 
 /** The board and the circuit of a thing, as people call them. */
-export function whereWords(record: JobRecord, { path }: RecordedThing): string {
+function whereWords(record: JobRecord, { path }: RecordedThing): string {
   const [board, circuit] = [record.value(join(path, "board")), record.value(join(path, "circuit"))];
   if (typeof board !== "string") return "";
   return typeof circuit === "string"
