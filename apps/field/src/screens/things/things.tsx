@@ -19,7 +19,7 @@ interface TakenOut {
   readonly undo: readonly Change[];
 }
 
-/** Held until the list has said so: the screen of the thing is gone by then. */
+/** Held until it is put back or another thing is opened: the list is drawn anew when the address changes. */
 let takenOut: TakenOut | undefined;
 
 /** Things one by one: the list of all, one of them, or its readings. */
@@ -35,6 +35,7 @@ export default function Things({ rest: [kind = "", name = "", page] }: ScreenPro
         <AllThings />
       </>
     );
+  takenOut = undefined;
   return (
     <Beside label={THINGS.title} list={() => <AllThings current={thing.path} />}>
       <OneThing
@@ -51,20 +52,18 @@ export default function Things({ rest: [kind = "", name = "", page] }: ScreenPro
   );
 }
 
-/** Says what was taken out of this job just now, once, and puts it back with every mention. */
+/** Says what was taken out of this job last, and puts it back with every mention. */
 function TakenOutNow() {
   const session = useSession();
-  const [gone, setGone] = useState(() => {
-    const found = takenOut?.job === session.job ? takenOut : undefined;
-    takenOut = undefined;
-    return found;
-  });
+  const [, again] = useState(0);
+  const gone = takenOut?.job === session.job ? takenOut : undefined;
   return (
     <Removed
       title={gone?.title}
       onUndo={() => {
+        takenOut = undefined;
+        again((count) => count + 1);
         if (gone !== undefined) put(session, ...gone.undo);
-        setGone(undefined);
       }}
     />
   );
