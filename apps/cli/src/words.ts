@@ -24,6 +24,8 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
       The same, and then and now: beside earlier inspections of the installation.
   goodgrounds report FILE --out PATH [--earlier FILE]...
       Write the condition report as PDF, with the inspection file attached.
+  goodgrounds calendar FILE --out PATH
+      Write what the law asks, with its dates, as a calendar (iCalendar).
   goodgrounds compute NAME [need=value...] [--json]
       Run one check, calculation or table with figures given by hand.
   goodgrounds compute --list

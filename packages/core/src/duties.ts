@@ -129,9 +129,9 @@ export interface DutyCount {
 }
 
 /**
- * By when. `by`: at the latest on `day`; null where the period runs from something that is not known yet. `before`: not
- * later than the day before `day`, if that is known. `keep`: at least until `day`. `next`: the next inspection, `day` at the latest. `at-once`: before leaving.
- * `always`: at all times. `undated`: the law sets no period.
+ * By when. `by`: at the latest on `day`; null where the period runs from something that is not known yet. `before`: at
+ * the latest on `day`, the one before it; null where that is not known. `keep`: at least until `day`. `next`: the next
+ * inspection, at the latest on `day`. `at-once`: before leaving. `always`: at all times. `undated`: the law sets no period.
  */
 export interface DutyTime {
   readonly kind: "by" | "before" | "keep" | "next" | "at-once" | "always" | "undated";

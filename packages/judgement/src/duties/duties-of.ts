@@ -1,4 +1,4 @@
-import type { Duty, DutyTime, Outcome } from "@good-grounds/core";
+import type { Duty, Outcome } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { CONDITION } from "./conditions.ts";
 import { type DutyEvidence, dutyEvidence } from "./evidence.ts";
@@ -9,8 +9,8 @@ import { dutyTime } from "./time.ts";
 /**
  * What the law is known here to ask of somebody because of this inspection, by nation, tenure, use, dates and classes;
  * apart from the technical outcome, of which only the chosen classes and what stands open are read. What rests on
- * something that is not known is there with what would have to be so. What there is for sure comes first, at once before
- * dates and the nearest date before later ones. Reminders, not legal advice.
+ * something that is not known is there with what would have to be so. What is to be done at once comes first, then the
+ * nearest date, last what has none. Reminders, not legal advice.
  */
 export function dutiesOf(installation: Installation, outcome: Outcome): readonly Duty[] {
   const evidence = dutyEvidence(installation, outcome);
@@ -45,16 +45,16 @@ function dutyOf(row: DutyRow, { statute, edition }: DutyTable, evidence: DutyEvi
 }
 
 /** What presses: told at once, then what has a date, then what waits for an event, last what has none. */
-function pressing({ kind, day }: DutyTime): number {
-  if (kind === "at-once") return 0;
+function pressing({ time: { kind, day }, onlyIf }: Duty): number {
+  if (kind === "at-once") return onlyIf.length === 0 ? 0 : 2;
   if (kind === "keep" || kind === "always" || kind === "undated") return 3;
   return day === null ? 2 : 1;
 }
 
 function byUrgency(a: Duty, b: Duty): number {
-  const sure = Math.sign(a.onlyIf.length) - Math.sign(b.onlyIf.length);
-  const order = pressing(a.time) - pressing(b.time);
-  return sure || order || byDay(a.time.day ?? "", b.time.day ?? "") || a.onlyIf.length - b.onlyIf.length;
+  return (
+    pressing(a) - pressing(b) || byDay(a.time.day ?? "", b.time.day ?? "") || a.onlyIf.length - b.onlyIf.length
+  );
 }
 
 /** Days in the order of the calendar, which is that of their signs. */

@@ -12,7 +12,7 @@ export function dutyTime(rule: TimeRule, evidence: DutyEvidence): DutyTime {
     case "next":
       return nextInspection(rule.years, rule.firstDay, evidence);
     case "before":
-      return { kind: "before", day: toCome(evidence), event: rule.event };
+      return { kind: "before", day: dayBefore(toCome(evidence)), event: rule.event };
     case "keep":
       return keep(rule.years, evidence);
     case "on":
@@ -46,6 +46,10 @@ function dayOf(event: DutyEvent, evidence: DutyEvidence): string | null {
 /** First day of a tenancy that begins after the inspection. */
 function toCome({ starts, firstDay }: DutyEvidence): string | null {
   return starts !== null && (firstDay === null || starts > firstDay) ? starts : null;
+}
+
+function dayBefore(day: string | null): string | null {
+  return day === null ? null : daysAfter(day, -1);
 }
 
 function within(rule: Extract<TimeRule, { kind: "within" }>, evidence: DutyEvidence): DutyTime {

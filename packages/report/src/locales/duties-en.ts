@@ -142,9 +142,9 @@ const SHORT: Readonly<Record<DutyId, string>> = Object.freeze({
   "hmo-wales-authority": "Certificate to the local authority",
   "hmo-scotland": "Licence of the house",
   "hmo-ni": "Licence of the house",
-  "work-maintain": "Installation kept safe",
+  "work-maintain": "Kept safe at all times; next inspection as the report names it",
   "work-defence": "Records of due diligence",
-  "work-maintain-ni": "Installation kept safe",
+  "work-maintain-ni": "Kept safe at all times; next inspection as the report names it",
   "work-defence-ni": "Records of due diligence",
   "inspector-safe-work": "Safe work",
   "inspector-safe-work-ni": "Safe work",
@@ -244,8 +244,7 @@ export const DUTY = Object.freeze({
   when: {
     at: (day: string, clock: string) => `by ${day}, ${clock}`,
     by: (day: string) => `by ${day}`,
-    before: (day: string) => `before ${day}`,
-    beforeEvent: (event: DutyEvent) => `before ${EVENT[event]}`,
+    before: (event: DutyEvent) => `before ${EVENT[event]}`,
     keep: (day: string) => `keep until ${day} or longer`,
     keepOn: "keep until the next inspection",
     after: (count: DutyCount) => `within ${amount(count)} of ${EVENT[count.from]}`,
@@ -263,14 +262,13 @@ export const DUTY = Object.freeze({
     untimed: (count: DutyCount) =>
       `${amount(count)} from ${EVENT[count.from]}; the hour is not recorded, so at that hour of the next day at the latest`,
     shorter: (byLaw: number) => `the report sets this shorter period; the law's own is ${byLaw} days`,
-    years: (day: string) => `the law's last day, or the earlier one of the report: ${day}`,
     later: (day: string) => `the report names ${day}, which is later than the law allows`,
   },
   memory: "from memory, to be checked",
   doubt: (doubt: string) => `not certain: ${doubt}`,
   calendar: {
     name: (address: string) => `What the law asks: ${address}`,
-    perhaps: (what: string) => `Would apply if …: ${what}`,
+    perhaps: (what: string) => `Perhaps: ${what}`,
     nothing: "There is no duty with a date to put into a calendar.",
   },
 });

@@ -37,7 +37,8 @@ function whenWords({ time: { kind, day, moment, count, event } }: Duty): string 
     case "next":
       return day !== null ? when.by(day) : count === undefined ? when.undated : when.after(count);
     case "before":
-      return day !== null ? when.before(day) : event === undefined ? when.unknown : when.beforeEvent(event);
+      if (event === undefined) return when.unknown;
+      return day !== null ? `${when.by(day)}, ${when.before(event)}` : when.before(event);
     case "keep":
       return day === null ? when.keepOn : when.keep(day);
     case "at-once":

@@ -46,8 +46,11 @@ export const FRONT = String.raw`
     }
   }
   if d.first.no-work != "" { block(above: 0.7em, d.first.no-work) }
-  block(above: 0.7em, small(d.first.law))
 }
+
+#heading(level: 2, outlined: false, d.first.law-title)
+#block(below: 0.5em, sticky: true, small(d.first.law-note))
+#bullet-list(d.first.law)
 
 #heading(level: 2, outlined: false, d.first.unseen-title)
 #bullet-list(d.first.unseen)
