@@ -30,7 +30,8 @@ export async function guardedOutput(out: string, given: readonly string[], kind 
   const there = await found(target);
   if (there === undefined) {
     // What is not there yet may still be named twice, such as by two links to one place.
-    for (const name of given) if ((await followed(name).catch(() => undefined)) === target) throw isInput(out, name, kind);
+    for (const name of given)
+      if ((await followed(name).catch(() => undefined)) === target) throw isInput(out, name, kind);
     return target;
   }
   if (there.isDirectory()) throw new Stop(EXIT.input, `${target}: is a folder. Name the file to write.`);

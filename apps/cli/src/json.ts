@@ -13,7 +13,13 @@ import {
   type Unit,
   weakestBasis,
 } from "@good-grounds/core";
-import { dutyWords, openPointWords, type ReportInput, type ReportMisfit, standingSignatures } from "@good-grounds/report";
+import {
+  dutyWords,
+  openPointWords,
+  type ReportInput,
+  type ReportMisfit,
+  standingSignatures,
+} from "@good-grounds/report";
 import { conformityJson } from "./conformity-json.ts";
 import { observationJson } from "./reasoning-json.ts";
 

@@ -52,9 +52,7 @@ function pressing({ time: { kind, day }, onlyIf }: Duty): number {
 }
 
 function byUrgency(a: Duty, b: Duty): number {
-  return (
-    pressing(a) - pressing(b) || byDay(a.time.day ?? "", b.time.day ?? "") || a.onlyIf.length - b.onlyIf.length
-  );
+  return pressing(a) - pressing(b) || byDay(a.time.day ?? "", b.time.day ?? "") || a.onlyIf.length - b.onlyIf.length;
 }
 
 /** Days in the order of the calendar, which is that of their signs. */

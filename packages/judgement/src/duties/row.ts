@@ -1,12 +1,4 @@
-import type {
-  Basis,
-  DutyBearer,
-  DutyCondition,
-  DutyEvent,
-  DutyId,
-  DutyRecipient,
-  Statute,
-} from "@good-grounds/core";
+import type { Basis, DutyBearer, DutyCondition, DutyEvent, DutyId, DutyRecipient, Statute } from "@good-grounds/core";
 
 /** By when, as the law has it. */
 export type TimeRule =

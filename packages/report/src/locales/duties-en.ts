@@ -214,7 +214,8 @@ export const DUTY = Object.freeze({
   notAdvice:
     "Reminders, not legal advice. They follow the nation, the letting, the use and the dates in the inspection file, and run whatever the technical outcome is. The law in force, a licence and stricter local rules prevail.",
   short: "Reminders, not legal advice.",
-  passOn: (by: string) => `Ordered by: ${by}. The duties stay with the landlord or whoever is in control: pass this report on to them.`,
+  passOn: (by: string) =>
+    `Ordered by: ${by}. The duties stay with the landlord or whoever is in control: pass this report on to them.`,
   orderer: {
     owner: "the owner",
     landlord: "the landlord",
@@ -239,7 +240,8 @@ export const DUTY = Object.freeze({
   nothing: "Nothing is known here that the law asks because of this inspection.",
   more: (count: number) => `and ${count} more, in “What the law asks”.`,
   moreHere: (count: number) => `and ${count} more; --all shows them`,
-  column: (day: string, what: string, count: number) => `law: ${day} ${what}${count > 1 ? `, and ${count - 1} more with a date` : ""}`,
+  column: (day: string, what: string, count: number) =>
+    `law: ${day} ${what}${count > 1 ? `, and ${count - 1} more with a date` : ""}`,
   columnUndated: (count: number) => `law: ${count} ${count === 1 ? "duty" : "duties"} without a date`,
   when: {
     at: (day: string, clock: string) => `by ${day}, ${clock}`,

@@ -88,7 +88,9 @@ export function dutyColumn(duties: readonly Duty[]): string {
   const dated = sure.filter(({ time: { day, kind } }) => day !== null && kind !== "keep");
   const [first] = dated;
   if (first?.time.day != null) return DUTY.column(first.time.day, DUTY.brief[first.id], dated.length);
-  const perhaps = duties.find(({ onlyIf, time: { day, kind } }) => onlyIf.length > 0 && day !== null && kind !== "keep");
+  const perhaps = duties.find(
+    ({ onlyIf, time: { day, kind } }) => onlyIf.length > 0 && day !== null && kind !== "keep",
+  );
   if (perhaps !== undefined) return `law: ${dutyLine(perhaps)}`;
   return sure.length === 0 ? "" : DUTY.columnUndated(sure.length);
 }

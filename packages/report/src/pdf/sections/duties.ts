@@ -15,7 +15,9 @@ export function dutiesOnFirst({ duties, installation }: ReportInput) {
     "law-title": DUTY.title,
     "law-note": [DUTY.short, passOnWords(installation)].filter((words) => words !== "").join(" "),
     law:
-      told.length === 0 ? [DUTY.nothing] : [...shown.map((duty) => dutyLine(duty)), ...(left > 0 ? [DUTY.more(left)] : [])],
+      told.length === 0
+        ? [DUTY.nothing]
+        : [...shown.map((duty) => dutyLine(duty)), ...(left > 0 ? [DUTY.more(left)] : [])],
   };
 }
 
