@@ -60,6 +60,13 @@ describe("England, SI 2020/312: homes let by private landlords", () => {
     });
   });
 
+  test("a remedial notice is followed within 28 days; nothing is asked where nothing needs work", () => {
+    expect(dutyIn("england-remedial-notice", { classes: ["C2"] })?.time).toMatchObject({
+      day: null,
+      count: { number: 28, from: "notice" },
+    });
+  });
+
   test("again after no more than 5 years, or earlier where the report says so; a later date in it is told", () => {
     const next = (by: string): Job => ({ conclusion: { nextInspection: { by, reason: "usual" } } });
     expect(told("england-next-inspection", {})).toBe("yes 2031-11-09");

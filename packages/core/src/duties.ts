@@ -13,6 +13,7 @@ export const DUTY_IDS = [
   "england-keep",
   "england-work",
   "england-work-confirmation",
+  "england-remedial-notice",
   "england-reasonable-steps",
   "england-social-first",
   "england-equipment-check",
@@ -109,6 +110,7 @@ export type DutyEvent =
   | "occupation"
   | "tenancy"
   | "work-done"
+  | "notice"
   | "equipment-check";
 
 /** How a date was counted. */

@@ -39,6 +39,7 @@ function dayOf(event: DutyEvent, evidence: DutyEvidence): string | null {
     case "told":
     case "request":
     case "work-done":
+    case "notice":
       return null;
   }
 }

@@ -17,8 +17,10 @@ const ASKS: Readonly<Record<DutyId, string>> = Object.freeze({
     "has to have the work and the investigations done that the report asks for (C1, C2 and FI), by a qualified person.",
   "england-work-confirmation":
     "has to get it in writing from whoever did the work that the standard is met, or that more is needed, and give that with this report to every tenant and to the local housing authority. Where more is needed, the same period runs again.",
+  "england-remedial-notice":
+    "has to do what a remedial notice of the local housing authority asks, if one is served because work was not done; representations have to reach it within 21 days.",
   "england-reasonable-steps":
-    "is not in breach where all reasonable steps were taken and, for example, a tenant would not let anybody in: keep every letter, call and refusal with its date.",
+    "is not in breach where all reasonable steps were taken and, for example, a tenant would not let anybody in: keep every letter, call and refusal with its date. Otherwise the local housing authority may set a penalty, since 1 November 2025 of up to £40,000.",
   "england-social-first":
     "had to have the first inspection made, and provided equipment checked, by then: the tenancy was granted before 1 December 2025.",
   "england-equipment-check":
@@ -104,6 +106,7 @@ const SHORT: Readonly<Record<DutyId, string>> = Object.freeze({
   "england-keep": "Report kept for the next inspector",
   "england-work": "Work and investigations done",
   "england-work-confirmation": "Written confirmation of the work to tenants and authority",
+  "england-remedial-notice": "Remedial notice followed, if one is served",
   "england-reasonable-steps": "Record of reasonable steps",
   "england-social-first": "First inspection of an older social tenancy",
   "england-equipment-check": "Landlord's equipment checked",
@@ -203,6 +206,7 @@ const EVENT: Readonly<Record<DutyEvent, string>> = Object.freeze({
   occupation: "the day the tenant may move in",
   tenancy: "the start of the tenancy",
   "work-done": "the end of the work",
+  notice: "the notice",
   "equipment-check": "the last check of the equipment",
 });
 

@@ -13,7 +13,7 @@ export const ENGLAND_RENTED: DutyTable = {
     title: "Electrical Safety Standards in the Private Rented Sector (England) Regulations 2020",
     number: "SI 2020/312",
   },
-  edition: "as amended by SI 2025/1043, which adds social landlords",
+  edition: "as amended by SI 2025/1043, which adds social landlords; paragraphs numbered as made",
   rows: [
     {
       id: "england-while-let",
@@ -120,6 +120,17 @@ export const ENGLAND_RENTED: DutyTable = {
       when: [...LET, "work-required"],
       since: SINCE,
       time: days(28, "work-done", "safer"),
+    },
+    {
+      id: "england-remedial-notice",
+      provision: "regs 4 and 5",
+      basis: "memory",
+      doubt: "the periods are those of secondary sources; the notice itself names them",
+      who: "landlord",
+      to: "authority",
+      when: [...LET, "work-required"],
+      since: SINCE,
+      time: days(28, "notice", "safer"),
     },
     {
       id: "england-reasonable-steps",
