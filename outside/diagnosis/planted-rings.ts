@@ -137,3 +137,43 @@ export function plantedRing(kind: PlantedKind, chance: Chance, count = 6 + Math.
   }
   throw new Error(`no ${kind.name} that shows among 1000`);
 }
+
+const OHMS_OF_JOINT = (chance: Chance) => 10 ** chance.between(-0.7, 0.3);
+
+/** What may be wrong with the ring itself, one of two things at once. Sizes show: joints from 0.2 Ω, leads from 0.1 Ω. */
+const ONE_OF_TWO: readonly ((ring: Omit<TrueRing, "planted">, chance: Chance) => Planted)[] = [
+  ...CONDUCTORS.map((conductor) => (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
+    kind: "open",
+    conductors: [conductor],
+    leg: leg(ring, chance),
+  })),
+  ...CONDUCTORS.map((conductor) => (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
+    kind: "joint",
+    conductor,
+    leg: leg(ring, chance),
+    ohms: OHMS_OF_JOINT(chance),
+  })),
+  ...CONDUCTORS.map((conductor) => (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
+    kind: "terminal",
+    conductor,
+    point: point(ring, chance),
+    ohms: OHMS_OF_JOINT(chance),
+  })),
+  (ring, chance) => ({ kind: "swapped", pair: "line-neutral", point: point(ring, chance) }),
+  (_, chance) => ({ kind: "leads-not-nulled", readings: "all", ohms: chance.between(0.1, 0.4) }),
+  () => ({ kind: "same-ends-joined", pairs: ["line-neutral", "line-cpc"] }),
+  (ring, chance) => {
+    const from = Math.floor(chance.uniform() * (ring.points.length - 3));
+    const to = from + 3 + Math.floor(chance.uniform() * (ring.points.length - 3 - from));
+    return { kind: "interconnection", from, to, metres: chance.between(1, 15) };
+  },
+];
+
+/** A ring with two different faults of the ring at once, neither of them a spur. */
+export function ringWithTwo(chance: Chance, count = 6 + Math.floor(chance.uniform() * 9)): TrueRing {
+  const ring = drawRing(chance, count);
+  const first = Math.floor(chance.uniform() * ONE_OF_TWO.length);
+  const second = (first + 1 + Math.floor(chance.uniform() * (ONE_OF_TWO.length - 1))) % ONE_OF_TWO.length;
+  const [planted, also] = [first, second].map((i) => ONE_OF_TWO[i]?.(ring, chance)) as [Planted, Planted];
+  return { ...ring, planted, also };
+}

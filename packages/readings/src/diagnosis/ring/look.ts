@@ -1,11 +1,11 @@
 import type { ExpectedReading, Ground, Path } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
+import type { Asked } from "./asked.ts";
 import { CLEAR, LISTED, LOG_TEN } from "../installation/thresholds.ts";
 import { diagnoseRingReadings, type RingDiagnosis, type RingExplanation } from "./diagnose.ts";
 import { type ReadRing, readRing } from "./from-circuit.ts";
 import type { NextReading } from "./next-reading.ts";
-import type { RingFault } from "./place.ts";
-import type { Asked } from "./ring-state.ts";
+import type { RingFault } from "./said.ts";
 import { isPlainlySound, type SoundReading, soundReadings } from "./sound-ring.ts";
 
 /** A reading of a ring that stands out, beside what it would be were the ring sound. */

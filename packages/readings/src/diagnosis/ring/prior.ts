@@ -1,26 +1,18 @@
-import { CPC_RATIO, LINE, NEUTRAL_RATIO, OFFSET, OWN, positionsAt, SCALE } from "./parameters.ts";
+import type { Fault, Hypothesis, Known } from "./fault.ts";
+import { CPC_RATIO, LINE, NEUTRAL_RATIO, OFFSET, OWN, positionsAt, SCALE } from "./hypothesis.ts";
 import { commonDeviations, type RingInput, type Uncertain } from "./readings.ts";
-import type { Hypothesis } from "./ring-state.ts";
 
 /** What is known of the parameters before any reading: centres, and the matrix of a quadratic form about them. */
 export interface Prior {
   readonly centre: Float64Array;
   /** The form, row by row: half of it is minus the logarithm of the density. */
   readonly form: Float64Array;
+  /** What it costs to take for less known what is known, as −2 ln: the density there is thinner. */
+  readonly widened: number;
 }
 
 /** Deviation of the gap from point to point over their mean, where the distances are not known. */
 const UNEVEN = 1;
-
-/** Sizes of faults before anything is read, as centre and deviation: wide, so that the readings decide. */
-const JOINT: Uncertain = { value: 0.3, deviation: 3 };
-const LEADS: Uncertain = { value: 0.1, deviation: 0.5 };
-const INTERCONNECTION: readonly Uncertain[] = [
-  { value: 0.3, deviation: 0.35 },
-  { value: 0.7, deviation: 0.35 },
-  { value: 0.15, deviation: 0.3 },
-];
-const SPUR: Uncertain = { value: 0.1, deviation: 0.3 };
 
 /** Ratios of which nothing is known: conductors of a ring lie within a factor of about two. */
 const UNKNOWN_RATIO: Uncertain = { value: 1.4, deviation: 0.6 };
@@ -39,24 +31,37 @@ export function priorOf(hypothesis: Hypothesis, input: RingInput): Prior {
   };
   const setLogarithm = (at: number, { value, deviation }: Uncertain) => set(at, Math.log(value), deviation / value);
   const common = commonDeviations(input);
-  setLogarithm(LINE, lineOf(input));
-  setLogarithm(NEUTRAL_RATIO, input.neutralRatio ?? UNKNOWN_RATIO);
-  setLogarithm(CPC_RATIO, cpcRatioOf(hypothesis, input) ?? UNKNOWN_RATIO);
+  const written = knownOf(input);
+  const known = supposed(hypothesis.faults, written);
+  setLogarithm(LINE, known.line);
+  setLogarithm(NEUTRAL_RATIO, known.neutralRatio);
+  setLogarithm(CPC_RATIO, known.cpcRatio);
   set(SCALE, 0, common.scale);
   set(OFFSET, 0, common.offset);
   let at = OWN;
-  for (const { value, deviation } of ownPriors(hypothesis)) set(at++, value, deviation);
-  for (const state of hypothesis.points) {
-    const prior = state.kind === "spur" ? SPUR : state.kind === "terminal" ? JOINT : undefined;
-    if (prior !== undefined) set(at++, prior.value, prior.deviation);
-  }
+  for (const { sizes } of hypothesis.faults) for (const { value, deviation } of sizes) set(at++, value, deviation);
   setPositions(input, from, size, centre, form);
-  return { centre, form };
+  return { centre, form, widened: known === written ? 0 : widening(written, known) };
 }
 
-/** The size written down holds, with what makers leave open, unless the hypothesis names another. */
-function cpcRatioOf({ cpc }: Hypothesis, { cpcRatio, cpcSizes }: RingInput): Uncertain | undefined {
-  return cpc === undefined ? cpcRatio : cpcSizes?.find(({ size }) => size === cpc)?.ratio;
+/** What the sizes and the length written down say of the conductors. */
+export function knownOf(input: RingInput): Known {
+  return {
+    line: lineOf(input),
+    neutralRatio: input.neutralRatio ?? UNKNOWN_RATIO,
+    cpcRatio: input.cpcRatio ?? UNKNOWN_RATIO,
+  };
+}
+
+function supposed(faults: readonly Fault[], known: Known): Known {
+  return faults.reduce((sum, { supposes }) => supposes?.(sum) ?? sum, known);
+}
+
+function widening(written: Known, known: Known): number {
+  return (["line", "neutralRatio", "cpcRatio"] as const).reduce((sum, key) => {
+    const [before, after] = [written[key], known[key]];
+    return sum + Math.max(0, 2 * Math.log(after.deviation / after.value / (before.deviation / before.value)));
+  }, 0);
 }
 
 function lineOf({ linePerMetre, length }: RingInput): Uncertain {
@@ -64,12 +69,6 @@ function lineOf({ linePerMetre, length }: RingInput): Uncertain {
   const value = linePerMetre.value * length.value;
   const relative = Math.hypot(linePerMetre.deviation / linePerMetre.value, length.deviation / length.value);
   return { value, deviation: value * relative };
-}
-
-function ownPriors({ ring }: Hypothesis): readonly Uncertain[] {
-  if (ring.kind === "interconnection") return INTERCONNECTION;
-  if (ring.kind === "joint") return [JOINT];
-  return ring.kind === "leads-not-nulled" ? [LEADS] : [];
 }
 
 function setPositions(input: RingInput, from: number, size: number, centre: Float64Array, form: Float64Array): void {

@@ -1,5 +1,5 @@
 import type { Accuracy } from "@good-grounds/core";
-import type { Asked } from "./ring-state.ts";
+import type { Asked } from "./asked.ts";
 
 /** A reading as plain numbers, in Ω. */
 export interface RingReading {
@@ -46,15 +46,34 @@ export interface RingInput {
   readonly cpcSizes?: readonly { readonly size: number; readonly ratio: Uncertain }[];
   /** Length of the ring from board to board, m. */
   readonly length?: Uncertain;
+  /** The other metal that the conductors may be of in truth, and its resistance over that of the one written down. */
+  readonly otherMetal?: { readonly metal: "copper" | "aluminium"; readonly ratio: number };
+  /** Whether the loop test finds an earth at the points, whatever carries it. */
+  readonly earthedAtPoints?: boolean;
+  /** What stands in the rows of other circuits, from which this one's may be. */
+  readonly otherRows?: readonly RingRow[];
+  /** Explanations, by their id, that something seen makes likelier, and how many times. */
+  readonly seen?: ReadonlyMap<string, number>;
+}
+
+/** The readings end to end of another circuit, and what is known of it where it is a ring. */
+export interface RingRow {
+  readonly name: string;
+  readonly r1: RingReading;
+  readonly rn: RingReading;
+  readonly r2: RingReading;
+  readonly ring?: RingInput;
 }
 
 /** A reading made ready for the fit. */
 export interface Observed {
   readonly asked: Asked;
   readonly shown: number;
-  readonly bound: RingReading["bound"];
+  /** `void`: the reading says nothing of this ring. */
+  readonly bound: RingReading["bound"] | "void";
   /** Standard deviation of this reading's own error, Ω. */
   readonly deviation: number;
+  readonly reading: RingReading;
 }
 
 /** The readings in the order of the test: ends, then line to neutral, then line to cpc. */
@@ -79,10 +98,10 @@ export function observedOf({ r1, rn, r2, points }: RingInput): readonly Observed
 /** A continuity reading of more than this is as good as open, Ω. */
 const AS_GOOD_AS_OPEN = 1000;
 
-function observed(asked: Asked, reading: RingReading): Observed {
+export function observed(asked: Asked, reading: RingReading): Observed {
   const { shown } = reading;
   const bound = shown > AS_GOOD_AS_OPEN && reading.bound === "exact" ? "above" : reading.bound;
-  return { asked, shown: bound === "below" ? shown / 2 : shown, bound, deviation: ownDeviation(reading) };
+  return { asked, shown: bound === "below" ? shown / 2 : shown, bound, deviation: ownDeviation(reading), reading };
 }
 
 /** Contact of the probes from one reading to the next, Ω, standard deviation. */

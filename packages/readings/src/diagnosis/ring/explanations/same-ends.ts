@@ -1,0 +1,35 @@
+import { type Pair, PAIRS } from "../asked.ts";
+import type { Explanation } from "../explanation.ts";
+import type { Fault } from "../fault.ts";
+
+export interface SameEndsSaid {
+  readonly kind: "same-ends-joined";
+  readonly pairs: readonly Pair[];
+}
+
+const COMMON = 0.02;
+
+/** The cross-connection was made between conductors of the same end instead of opposite ends. */
+export function sameEndsFor(pairs: readonly Pair[]): Fault<SameEndsSaid> {
+  return {
+    key: `same-ends ${pairs.join(" ")}`,
+    common: COMMON,
+    sizes: [],
+    ofMethod: true,
+    bears(model) {
+      for (const pair of pairs) model.joinSameEnds(pair);
+    },
+    says: () => ({ kind: "same-ends-joined", pairs }),
+  };
+}
+
+export const sameEnds: Explanation<SameEndsSaid> = {
+  id: "same-ends-joined",
+  innocent: true,
+  tried({ problem, base }) {
+    if (base.hypothesis.faults.some(({ key }) => key.startsWith("same-ends"))) return [];
+    const crossed = PAIRS.filter((pair) => problem.asked.some((one) => one.point >= 0 && one.pair === pair));
+    const sets = crossed.length > 1 ? [...crossed.map((pair) => [pair]), crossed] : [crossed];
+    return sets.filter((pairs) => pairs.length > 0).map((pairs) => ({ fault: sameEndsFor(pairs) }));
+  },
+};
