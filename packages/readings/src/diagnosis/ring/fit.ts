@@ -103,7 +103,8 @@ function stepFrom(
   const step = slope.slice();
   substitute(factor, size, step);
   const stopped = hold(values.map((value, i) => value + (step[i] as number)));
-  const stays = [...values.keys()].filter((i) => stopped[i] === values[i] && step[i] !== 0);
+  const stays: number[] = [];
+  for (let i = 0; i < size; i++) if (stopped[i] === values[i] && step[i] !== 0) stays.push(i);
   if (stays.length === 0) return step;
   const less = normal.slice();
   const rest = slope.slice();
@@ -176,16 +177,13 @@ function openCost({ bound, shown }: Observed, expected: number): number {
   return bound === "above" && expected > 0.9 * shown ? 0 : IMPOSSIBLE;
 }
 
-function quadratic({ centre, form }: Prior, values: Float64Array): number {
-  const size = centre.length;
+function quadratic({ centre, own, next }: Prior, values: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < size; i++) {
-    const a = (values[i] as number) - (centre[i] as number);
-    if (a === 0) continue;
-    for (let j = 0; j < size; j++) {
-      const weight = form[i * size + j] as number;
-      if (weight !== 0) sum += a * weight * ((values[j] as number) - (centre[j] as number));
-    }
+  let before = 0;
+  for (let i = 0; i < centre.length; i++) {
+    const off = (values[i] as number) - (centre[i] as number);
+    sum += off * off * (own[i] as number) + (i > 0 ? 2 * before * off * (next[i - 1] as number) : 0);
+    before = off;
   }
   return sum;
 }
@@ -201,7 +199,8 @@ function columnsOf({ asked }: Problem, hypothesis: Hypothesis, values: Float64Ar
     const moved = values.slice();
     moved[j] = (moved[j] as number) + STEP;
     const model = modelOf(hypothesis, moved);
-    for (const [i, one] of asked.entries()) {
+    for (let i = 0; i < asked.length; i++) {
+      const one = asked[i] as Asked;
       const ohms = model.read(one, one.point < 0 ? 0 : (places[one.point] as number));
       column[i] = ((ohms - (base[i] as number)) / STEP) * gain;
     }
@@ -223,8 +222,7 @@ function linearised(
   const from = positionsAt(hypothesis);
   const gain = 1 + (values[SCALE] as number);
   const columns = columnsOf(problem, hypothesis, values, base);
-  const normal = prior.form.slice();
-  const slope = slopeOf(prior, values);
+  const { normal, slope } = priorPart(prior, values);
   const row = new Float64Array(from + 1);
   for (let i = 0; i < observed.length; i++) {
     const one = observed[i] as Observed;
@@ -250,14 +248,20 @@ function linearised(
   return { normal, slope };
 }
 
-function slopeOf({ form, centre }: Prior, values: Float64Array): Float64Array {
+/** The prior's part of the normal matrix, and of the slope at `values`. */
+function priorPart({ own, next, centre }: Prior, values: Float64Array) {
   const size = values.length;
+  const normal = new Float64Array(size * size);
   const slope = new Float64Array(size);
-  for (let i = 0; i < size; i++)
-    for (let j = 0; j < size; j++) {
-      const weight = form[i * size + j] as number;
-      if (weight !== 0)
-        slope[i] = (slope[i] as number) - weight * ((values[j] as number) - (centre[j] as number));
-    }
-  return slope;
+  for (let i = 0; i < size; i++) {
+    const off = (values[i] as number) - (centre[i] as number);
+    normal[i * size + i] = own[i] as number;
+    slope[i] = (slope[i] as number) - (own[i] as number) * off;
+    const coupled = next[i] as number;
+    if (coupled === 0) continue;
+    normal[i * size + i + 1] = normal[(i + 1) * size + i] = coupled;
+    slope[i] = (slope[i] as number) - coupled * ((values[i + 1] as number) - (centre[i + 1] as number));
+    slope[i + 1] = (slope[i + 1] as number) - coupled * off;
+  }
+  return { normal, slope };
 }

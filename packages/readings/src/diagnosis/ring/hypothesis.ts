@@ -58,8 +58,10 @@ export function predict(
 ): RingModel {
   const model = modelOf(hypothesis, values);
   const from = positionsAt(hypothesis);
-  for (const [i, one] of asked.entries())
+  for (let i = 0; i < asked.length; i++) {
+    const one = asked[i] as Asked;
     out[i] = model.read(one, one.point < 0 ? 0 : (values[from + one.point] as number));
+  }
   return model;
 }
 

@@ -2,11 +2,16 @@ import type { Fault, Hypothesis, Known } from "./fault.ts";
 import { CPC_RATIO, LINE, NEUTRAL_RATIO, OFFSET, OWN, positionsAt, SCALE } from "./hypothesis.ts";
 import { commonDeviations, type RingInput, type Uncertain } from "./readings.ts";
 
-/** What is known of the parameters before any reading: centres, and the matrix of a quadratic form about them. */
+/**
+ * What is known of the parameters before any reading: centres, and a quadratic form about them of which half is minus the
+ * logarithm of the density. Only neighbouring places hang together.
+ */
 export interface Prior {
   readonly centre: Float64Array;
-  /** The form, row by row: half of it is minus the logarithm of the density. */
-  readonly form: Float64Array;
+  /** The form of each parameter with itself. */
+  readonly own: Float64Array;
+  /** The form of each parameter with the next. */
+  readonly next: Float64Array;
   /** What it costs to take for less known what is known, as −2 ln: the density there is thinner. */
   readonly widened: number;
 }
@@ -24,10 +29,11 @@ export function priorOf(hypothesis: Hypothesis, input: RingInput): Prior {
   const count = input.points.length;
   const size = from + count;
   const centre = new Float64Array(size);
-  const form = new Float64Array(size * size);
+  const own = new Float64Array(size);
+  const next = new Float64Array(size);
   const set = (at: number, value: number, deviation: number) => {
     centre[at] = value;
-    form[at * size + at] = 1 / deviation ** 2;
+    own[at] = 1 / deviation ** 2;
   };
   const setLogarithm = (at: number, { value, deviation }: Uncertain) => set(at, Math.log(value), deviation / value);
   const common = commonDeviations(input);
@@ -40,8 +46,8 @@ export function priorOf(hypothesis: Hypothesis, input: RingInput): Prior {
   set(OFFSET, 0, common.offset);
   let at = OWN;
   for (const { sizes } of hypothesis.faults) for (const { value, deviation } of sizes) set(at++, value, deviation);
-  setPositions(input, from, size, centre, form);
-  return { centre, form, widened: known === written ? 0 : widening(written, known) };
+  setPositions(input, from, { centre, own, next });
+  return { centre, own, next, widened: known === written ? 0 : widening(written, known) };
 }
 
 /** What the sizes and the length written down say of the conductors. */
@@ -71,28 +77,22 @@ function lineOf({ linePerMetre, length }: RingInput): Uncertain {
   return { value, deviation: value * relative };
 }
 
-function setPositions(input: RingInput, from: number, size: number, centre: Float64Array, form: Float64Array): void {
+function setPositions(input: RingInput, from: number, { centre, own, next }: Omit<Prior, "widened">): void {
   const { points, orderKnown, length } = input;
   const gap = 1 / (points.length + 1);
   const stiff = 1 / (UNEVEN * gap) ** 2;
-  const add = (i: number, j: number, value: number) => {
-    form[i * size + j] = (form[i * size + j] as number) + value;
-  };
+  const isMeasured = length !== undefined && points.some(({ metres }) => metres !== undefined);
+  const isChain = orderKnown && !isMeasured;
   for (const [i, { metres }] of points.entries()) {
     const at = from + i;
     centre[at] = (i + 1) * gap;
     if (metres !== undefined && length !== undefined) {
       centre[at] = Math.min(0.99, Math.max(0.01, metres / length.value));
-      add(at, at, 1 / Math.hypot(0.02, length.deviation / length.value) ** 2);
-    } else if (!orderKnown) add(at, at, 1 / 0.29 ** 2);
-  }
-  if (!orderKnown || points.some(({ metres }) => metres !== undefined && length !== undefined)) return;
-  for (let i = 0; i <= points.length; i++) {
-    if (i < points.length) add(from + i, from + i, stiff);
-    if (i > 0) add(from + i - 1, from + i - 1, stiff);
-    if (i > 0 && i < points.length) {
-      add(from + i - 1, from + i, -stiff);
-      add(from + i, from + i - 1, -stiff);
+      own[at] = 1 / Math.hypot(0.02, length.deviation / length.value) ** 2;
+    } else if (!orderKnown) own[at] = 1 / 0.29 ** 2;
+    else if (isChain) {
+      own[at] = 2 * stiff;
+      if (i + 1 < points.length) next[at] = -stiff;
     }
   }
 }

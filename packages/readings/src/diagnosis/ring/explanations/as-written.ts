@@ -42,6 +42,9 @@ const COMMON_EXCHANGED = 0.01;
 /** Conductors of nearly one size read alike whichever column they stand in, as a logarithm of their ratio. */
 const OF_TWO_SIZES = 0.2;
 
+/** Columns and rows are tried for each other where a sound ring leaves so much more than chance, in squares of deviations. */
+const STRAINED = 8;
+
 const ENDS = ["r1", "rn", "r2"] as const;
 const isPlain = ({ base }: Around, kind: string) => !base.hypothesis.faults.some(({ key }) => key.startsWith(kind));
 
@@ -65,6 +68,7 @@ export const columnsExchanged: Explanation<ColumnsExchangedSaid> = {
   innocent: true,
   tried(around) {
     const { cpcRatio, points } = around.problem.input;
+    if (around.base.cost < around.problem.observed.length + STRAINED) return [];
     if (cpcRatio === undefined || Math.abs(Math.log(cpcRatio.value)) < OF_TWO_SIZES || !isPlain(around, "columns"))
       return [];
     const sets: (readonly [Column, Column])[] = [
@@ -249,8 +253,6 @@ function exchangedWith(row: RingRow, problem: Problem, rows: number): Fault<RowS
   };
 }
 
-/** Rows are tried for each other where a sound ring leaves so much more than chance, in squares of deviations. */
-const STRAINED = 8;
 const MOST_ROWS = 12;
 
 export const rowsExchanged: Explanation<RowSaid> = {

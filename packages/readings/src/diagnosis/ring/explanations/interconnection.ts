@@ -25,6 +25,8 @@ const APART = 0.02;
 
 /** It is tried about so many runs of points, with cables and shares of the ring of these parts of it. */
 const TRIED_RUNS = 4;
+/** Runs that stand out by less than this part of the one that does most are not tried. */
+const NEAR_MOST = 0.6;
 const TRIED_LENGTHS = [0.03, 0.15];
 const TRIED_SHARES = [0, 0.3, 0.5, 0.7];
 
@@ -112,7 +114,9 @@ function highRuns({ observed, input }: Problem): readonly Run[] {
       const apart = total / inside - (all - total) / outside;
       runs.push({ run: [first, last], contrast: apart / Math.sqrt(1 / inside + 1 / outside) });
     }
+  const most = Math.max(...runs.map(({ contrast }) => contrast));
   return runs
+    .filter(({ contrast }) => contrast > most * NEAR_MOST)
     .sort((a, b) => b.contrast - a.contrast)
     .slice(0, TRIED_RUNS)
     .map(({ run }) => run);

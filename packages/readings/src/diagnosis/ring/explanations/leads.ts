@@ -41,12 +41,14 @@ export function leadsFor(readings: ReadWithLeads): Fault<LeadsSaid> {
 export const leads: Explanation<LeadsSaid> = {
   id: "leads-not-nulled",
   innocent: true,
-  tried({ base, problem: { input } }): readonly Tried<LeadsSaid>[] {
+  tried({ base, problem: { input, observed } }): readonly Tried<LeadsSaid>[] {
     if (base.hypothesis.faults.some(({ key }) => key.startsWith("leads"))) return [];
     // Without readings at points, those from end to end are all.
     const kinds = (Object.keys(READ) as ReadWithLeads[]).filter(
       (one) => input.points.length > 0 || (one !== "ends" && one !== "points"),
     );
-    return kinds.map((readings) => ({ fault: leadsFor(readings), sizes: [TRIED] }));
+    const isLow = (i: number) => (observed[i]?.shown ?? 0) < (base.expected[i] ?? 0);
+    const isTried = (one: ReadWithLeads) => one === "all" || READ[one].length !== 1 || one === "points" || !isLow(READ[one][0]);
+    return kinds.filter(isTried).map((readings) => ({ fault: leadsFor(readings), sizes: [TRIED] }));
   },
 };
