@@ -43,9 +43,9 @@ export interface RingDiagnosis {
   /** Whether the leading explanation accounts for the readings within their uncertainty. */
   readonly accounts: boolean;
   readonly next: NextReading | undefined;
-  /** Probability, among all that was tried, of a sound ring, and of one that is sound but for spurs. */
+  /** Probability, among all that was tried, of a sound ring, and of one that is sound but for spurs and a length misjudged. */
   readonly sound: number;
-  readonly soundOrSpurs: number;
+  readonly permitted: number;
 }
 
 const SHOWN = 8;
@@ -72,9 +72,11 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
     accounts: accountsFor(leader, problem),
     next: next === undefined ? undefined : { ...next, asked: named(next.asked, back) },
     sound: probabilityOf(kinds, ({ faults }) => faults.length === 0),
-    soundOrSpurs: probabilityOf(kinds, ({ faults }) => faults.every(({ key }) => key.startsWith("spur"))),
+    permitted: probabilityOf(kinds, ({ faults }) => faults.every(({ key }) => isPermitted(key))),
   };
 }
+
+const isPermitted = (key: string) => key.startsWith("spur") || key === "other-length";
 
 function probabilityOf(kinds: readonly Ranked[], holds: (hypothesis: Hypothesis) => boolean): number {
   return kinds.reduce((sum, { best, probability, none }) => sum + (none !== true && holds(best.hypothesis) ? probability : 0), 0);

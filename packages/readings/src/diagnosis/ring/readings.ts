@@ -1,4 +1,5 @@
-import type { Accuracy } from "@good-grounds/core";
+import { type Accuracy, measured, TERM, type Written } from "@good-grounds/core";
+import { doubtedReading } from "@good-grounds/measurement";
 import type { Asked } from "./asked.ts";
 
 /** A reading as plain numbers, in Ω. */
@@ -10,6 +11,8 @@ export interface RingReading {
   readonly bound: "exact" | "above" | "below";
   /** The meter's accuracy; null where it is not stated. */
   readonly accuracy: Pick<Accuracy, "ofReading" | "digits"> | null;
+  /** What the leads may have added either way since they were nulled, Ω, where that was recorded. */
+  readonly leads?: number;
 }
 
 /** A point of the ring with its cross-connected readings; a reading left out was not taken. */
@@ -104,35 +107,31 @@ export function observed(asked: Asked, reading: RingReading): Observed {
   return { asked, shown: bound === "below" ? shown / 2 : shown, bound, deviation: ownDeviation(reading), reading };
 }
 
-/** Contact of the probes from one reading to the next, Ω, standard deviation. */
-const CONTACT = 0.004;
-
-/** Where no accuracy is stated: a reading's own error in parts of it and in digits, a habit of the trade's instruments. */
-const FALLBACK = Object.freeze({ ofReading: 0.02, digits: 3 });
-
-/** Where no accuracy is stated: the error common to all readings lies within this part of them, BS EN 61557-4. */
-const CEILING = 0.3;
-
-/**
- * Standard deviation of a reading's own error, Ω. The accuracy bounds the whole error; half of it is left to what is
- * common to all readings of one meter and half to each reading, both as rectangular distributions. The rounding of the
- * display and the contact of the probes come on top.
- */
-export function ownDeviation({ shown, resolution, bound, accuracy }: RingReading): number {
-  const { ofReading, digits } = accuracy ?? FALLBACK;
-  const own = (ofReading * Math.abs(shown) + digits * resolution) / 2 / Math.sqrt(3);
-  const open = bound === "below" ? shown / 2 : 0;
-  return Math.hypot(own, resolution / Math.sqrt(12), CONTACT, open);
+/** A reading's errors as the one model of readings has them. */
+function errorsOf({ shown, resolution, bound, accuracy, leads }: RingReading) {
+  const written = { text: "", value: shown, resolution, bound } as Written<"ohm">;
+  const stated = accuracy === null ? null : { text: "", ...accuracy };
+  const taken = leads === undefined ? {} : { leads: { since: "", half: leads } };
+  const { errors } = doubtedReading(measured(TERM.ringLine, written, [], stated, taken));
+  let [own, gain, offset] = [0, 0, 0];
+  for (const [cause, deviation] of errors) {
+    if (typeof cause !== "string") own = Math.hypot(own, deviation);
+    else if (cause.startsWith("gain ")) gain += deviation;
+    else offset += deviation;
+  }
+  return { own, gain, offset };
 }
 
-/** Standard deviations of the errors common to all readings: scale, and offset in Ω (what is left of the null included). */
+/** Standard deviation of a reading's own error, Ω; a display that ends as a bound from above may be anything below it. */
+export function ownDeviation(reading: RingReading): number {
+  return Math.hypot(errorsOf(reading).own, reading.bound === "below" ? reading.shown / 2 : 0);
+}
+
+/** Standard deviations of the errors common to all readings: scale, and offset in Ω (what is left of the null). */
 export function commonDeviations({ r1, rn, r2 }: RingInput): { readonly scale: number; readonly offset: number } {
-  const worst = [r1, rn, r2].map(({ resolution, accuracy }) => ({
-    scale: (accuracy === null ? CEILING : accuracy.ofReading / 2) / Math.sqrt(3),
-    offset: ((accuracy ?? FALLBACK).digits * resolution) / 2 / Math.sqrt(3),
-  }));
+  const common = [r1, rn, r2].map((reading) => ({ ...errorsOf({ ...reading, shown: 1, bound: "exact" }) }));
   return {
-    scale: Math.max(1e-4, ...worst.map((one) => one.scale)),
-    offset: Math.max(1e-4, ...worst.map((one) => one.offset)),
+    scale: Math.max(1e-4, ...common.map(({ gain }) => gain)),
+    offset: Math.max(1e-4, ...common.map(({ offset }) => offset)),
   };
 }
