@@ -142,23 +142,32 @@ const OHMS_OF_JOINT = (chance: Chance) => 10 ** chance.between(-0.7, 0.3);
 
 /** What may be wrong with the ring itself, one of two things at once. Sizes show: joints from 0.2 Ω, leads from 0.1 Ω. */
 const ONE_OF_TWO: readonly ((ring: Omit<TrueRing, "planted">, chance: Chance) => Planted)[] = [
-  ...CONDUCTORS.map((conductor) => (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
-    kind: "open",
-    conductors: [conductor],
-    leg: leg(ring, chance),
-  })),
-  ...CONDUCTORS.map((conductor) => (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
-    kind: "joint",
-    conductor,
-    leg: leg(ring, chance),
-    ohms: OHMS_OF_JOINT(chance),
-  })),
-  ...CONDUCTORS.map((conductor) => (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
-    kind: "terminal",
-    conductor,
-    point: point(ring, chance),
-    ohms: OHMS_OF_JOINT(chance),
-  })),
+  ...CONDUCTORS.map(
+    (conductor) =>
+      (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
+        kind: "open",
+        conductors: [conductor],
+        leg: leg(ring, chance),
+      }),
+  ),
+  ...CONDUCTORS.map(
+    (conductor) =>
+      (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
+        kind: "joint",
+        conductor,
+        leg: leg(ring, chance),
+        ohms: OHMS_OF_JOINT(chance),
+      }),
+  ),
+  ...CONDUCTORS.map(
+    (conductor) =>
+      (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
+        kind: "terminal",
+        conductor,
+        point: point(ring, chance),
+        ohms: OHMS_OF_JOINT(chance),
+      }),
+  ),
   (ring, chance) => ({ kind: "swapped", pair: "line-neutral", point: point(ring, chance) }),
   (_, chance) => ({ kind: "leads-not-nulled", readings: "all", ohms: chance.between(0.1, 0.4) }),
   () => ({ kind: "same-ends-joined", pairs: ["line-neutral", "line-cpc"] }),

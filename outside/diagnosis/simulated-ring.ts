@@ -34,7 +34,8 @@ export interface TrueRing {
   readonly also?: Planted;
 }
 
-const faultsOf = ({ planted, also }: TrueRing): readonly Planted[] => (also === undefined ? [planted] : [planted, also]);
+const faultsOf = ({ planted, also }: TrueRing): readonly Planted[] =>
+  also === undefined ? [planted] : [planted, also];
 
 const NAMES: readonly RingConductor[] = ["line", "neutral", "cpc"];
 const PAIR: Readonly<Record<RingPair, readonly [number, number]>> = {

@@ -35,9 +35,7 @@ const ONE: Uncertain = { value: 1, deviation: 0.03 };
 
 /** What two conductors of a cable share cancels in their ratio. */
 function ratioOf(other: CoreExpectation | undefined, line: CoreExpectation | undefined): Uncertain | undefined {
-  return other === undefined || line === undefined
-    ? undefined
-    : uncertain(quotientOf(other.perMetre, line.perMetre));
+  return other === undefined || line === undefined ? undefined : uncertain(quotientOf(other.perMetre, line.perMetre));
 }
 
 /** Ratios of the other sizes that the protective conductor may have; it is never larger than the line conductor. */
@@ -63,7 +61,9 @@ function otherMetalOf(given: CableGiven, core: CableExpectation["core"]): Pick<R
   if (core.line === undefined || other === undefined) return {};
   const line = cableExpectation({ ...given, material: fact<ConductorMaterial>(AS_COPPER.matter, other, []) }).core.line;
   const ratio = line === undefined ? undefined : line.perMetre.value / core.line.perMetre.value;
-  return { otherMetal: { metal: other, ratio: ratio ?? (other === "aluminium" ? BY_RESISTIVITY : 1 / BY_RESISTIVITY) } };
+  return {
+    otherMetal: { metal: other, ratio: ratio ?? (other === "aluminium" ? BY_RESISTIVITY : 1 / BY_RESISTIVITY) },
+  };
 }
 
 /** Resistivity of aluminium over that of copper, 28.264 to 17.241 nΩ·m (IEC 60028 and IEC 60889). */

@@ -79,7 +79,10 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
 const isPermitted = (key: string) => key.startsWith("spur") || key === "other-length";
 
 function probabilityOf(kinds: readonly Ranked[], holds: (hypothesis: Hypothesis) => boolean): number {
-  return kinds.reduce((sum, { best, probability, none }) => sum + (none !== true && holds(best.hypothesis) ? probability : 0), 0);
+  return kinds.reduce(
+    (sum, { best, probability, none }) => sum + (none !== true && holds(best.hypothesis) ? probability : 0),
+    0,
+  );
 }
 
 /** The highest misfit that chance leaves, four deviations of it above its mean. */

@@ -1,7 +1,7 @@
 import type { ExpectedReading, Ground, Path } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
-import type { Asked } from "./asked.ts";
 import { CLEAR, LISTED, LOG_TEN } from "../installation/thresholds.ts";
+import type { Asked } from "./asked.ts";
 import { diagnoseRingReadings, type RingDiagnosis, type RingExplanation } from "./diagnose.ts";
 import { EXPLANATIONS } from "./explanations/index.ts";
 import { type ReadRing, readRings } from "./from-circuit.ts";

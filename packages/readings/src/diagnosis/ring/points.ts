@@ -16,11 +16,13 @@ const OF_TWO = 2.3;
 
 /** For each point with an open reading that should have a value: the states that explain it, commonest first. */
 export function openStates(problem: Problem, expected: Float64Array): readonly (readonly [Fault, ...Fault[]])[] {
-  const all = problem.input.points.map((): Record<keyof SeenAtPoint, SeenAtPoint["line-cpc"]> => ({
-    "line-neutral": "none",
-    "line-cpc": "none",
-    "neutral-cpc": "none",
-  }));
+  const all = problem.input.points.map(
+    (): Record<keyof SeenAtPoint, SeenAtPoint["line-cpc"]> => ({
+      "line-neutral": "none",
+      "line-cpc": "none",
+      "neutral-cpc": "none",
+    }),
+  );
   for (const [i, { asked, bound, shown }] of problem.observed.entries()) {
     const seen = all[asked.point];
     if (seen === undefined) continue;

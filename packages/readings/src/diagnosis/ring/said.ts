@@ -24,7 +24,9 @@ export function faultsOf(kind: Ranked, problem: Problem): readonly RingFault[] {
   const { best } = kind;
   const at = sizesAt(best.hypothesis);
   // The list of explanations says in its type that they say nothing else.
-  const said = best.hypothesis.faults.map((fault, i) => fault.says(fittedOf(kind, i, at[i] as number, problem)) as RingFaultSaid);
+  const said = best.hypothesis.faults.map(
+    (fault, i) => fault.says(fittedOf(kind, i, at[i] as number, problem)) as RingFaultSaid,
+  );
   return kind.none === true ? [{ kind: "none-of-these", nearest: said }] : said;
 }
 

@@ -37,7 +37,10 @@ export function searched(problem: Problem): readonly Ranked[] {
   found = [...found, ...pairs, ...last, ...pointsBeside(problem, first, BASES)];
   kinds = ranked(found, problem);
   if (!leavesSomething(kinds[0], problem)) return kinds;
-  return ranked([...found, ...pointsBeside(problem, ranked(pairs.length > 0 ? pairs : found, problem), WIDENED)], problem);
+  return ranked(
+    [...found, ...pointsBeside(problem, ranked(pairs.length > 0 ? pairs : found, problem), WIDENED)],
+    problem,
+  );
 }
 
 const LAST = EXPLANATIONS.filter(({ lastly }) => lastly === true);
@@ -87,11 +90,13 @@ function openUnexplained({ expected }: Fit, { observed }: Problem): readonly Con
 /** Explanations of the list beside a base. */
 function beside(problem: Problem, base: Fit, explanations: readonly Explanation[]): readonly Fit[] {
   const around: Around = { problem, base, open: openUnexplained(base, problem) };
-  return explanations.filter((one) => isDue(one, around)).flatMap(({ tried }) =>
-    (tried?.(around) ?? []).flatMap((one) =>
-      "inLeg" in one ? inEveryLeg(around, one.inLeg, one) : [withFault(around, one.fault, one)],
-    ),
-  );
+  return explanations
+    .filter((one) => isDue(one, around))
+    .flatMap(({ tried }) =>
+      (tried?.(around) ?? []).flatMap((one) =>
+        "inLeg" in one ? inEveryLeg(around, one.inLeg, one) : [withFault(around, one.fault, one)],
+      ),
+    );
 }
 
 /** While an end reads open unexplained, only what opens it is tried; and that only then, or where an end may hide it. */
@@ -130,7 +135,12 @@ function inEveryLeg(around: Around, inLeg: (leg: number) => Fault, start: Start)
   if (isFirst && start.sizes === undefined && legs <= ALL_REFINED)
     return numbers.map((leg) => fitted(problem, hypothesis(leg)));
   const places = isFirst ? even : undefined;
-  const middle = fitted(problem, hypothesis(legs >> 1), startOf(base, inLeg(legs >> 1), { ...start, ...(places && { places }) }), STEPS);
+  const middle = fitted(
+    problem,
+    hypothesis(legs >> 1),
+    startOf(base, inLeg(legs >> 1), { ...start, ...(places && { places }) }),
+    STEPS,
+  );
   // Distances fitted to a fault in the middle lead astray; sizes do not.
   const sizes = [...middle.values.slice(0, positionsAt({ faults: [...faults, inLeg(0)] }))];
   const from = Float64Array.from([...sizes, ...(places ?? base.values.slice(positionsAt(base.hypothesis)))]);
@@ -139,7 +149,12 @@ function inEveryLeg(around: Around, inLeg: (leg: number) => Fault, start: Start)
 }
 
 /** Hypotheses at one start, the likeliest of them refined. */
-function refined(problem: Problem, hypotheses: readonly Hypothesis[], start: Float64Array, most: number): readonly Fit[] {
+function refined(
+  problem: Problem,
+  hypotheses: readonly Hypothesis[],
+  start: Float64Array,
+  most: number,
+): readonly Fit[] {
   const tried = hypotheses.map((one) => fitted(problem, one, start, 0));
   const best = [...tried].sort((a, b) => weightOf(a, problem) - weightOf(b, problem)).slice(0, most);
   return tried.map((one) => (best.includes(one) ? fit(problem, one.hypothesis, one.values, STEPS) : one));

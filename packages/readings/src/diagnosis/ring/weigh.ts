@@ -72,9 +72,18 @@ export function ranked(fits: readonly Fit[], problem: Problem): readonly Ranked[
     if (weight > (kind.get(place)?.weight ?? -1)) kind.set(place, { fit, weight });
   }
   const none = Math.exp((least - unlisted.cost) / 2);
-  const all = [...kinds.values()].reduce((sum, kind) => [...kind.values()].reduce((s, { weight }) => s + weight, sum), none);
+  const all = [...kinds.values()].reduce(
+    (sum, kind) => [...kind.values()].reduce((s, { weight }) => s + weight, sum),
+    none,
+  );
   const found = [...kinds].map(([key, kind]) => rankedKind(key, [...kind.values()], all));
-  found.push({ key: "none", best: unlisted.fit, members: [{ fit: unlisted.fit, part: 1 }], probability: none / all, none: true });
+  found.push({
+    key: "none",
+    best: unlisted.fit,
+    members: [{ fit: unlisted.fit, part: 1 }],
+    probability: none / all,
+    none: true,
+  });
   return found.sort((a, b) => b.probability - a.probability);
 }
 

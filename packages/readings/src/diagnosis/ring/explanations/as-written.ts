@@ -46,10 +46,11 @@ const OF_TWO_SIZES = 0.2;
 const STRAINED = 8;
 
 const ENDS = ["r1", "rn", "r2"] as const;
+const COLUMN_OF_END: readonly Column[] = ENDS;
 const isPlain = ({ base }: Around, kind: string) => !base.hypothesis.faults.some(({ key }) => key.startsWith(kind));
 
 export function columnsFor(columns: readonly [Column, Column]): Fault<ColumnsExchangedSaid> {
-  const [a, b] = columns.map((one) => ENDS.findIndex((end) => end === one)) as [number, number];
+  const [a, b] = columns.map((one) => COLUMN_OF_END.indexOf(one)) as [number, number];
   return {
     key: `columns ${columns.join(" ")}`,
     common: COMMON_COLUMNS,
@@ -87,7 +88,13 @@ function ofOneDigit({ reading, deviation }: Observed): number {
 }
 
 const columnOf = ({ asked }: Observed): Column =>
-  asked.point >= 0 ? (asked.pair as Column) : asked.conductor === "line" ? "r1" : asked.conductor === "cpc" ? "r2" : "rn";
+  asked.point >= 0
+    ? (asked.pair as Column)
+    : asked.conductor === "line"
+      ? "r1"
+      : asked.conductor === "cpc"
+        ? "r2"
+        : "rn";
 
 const placeOf = (one: Observed) => ({
   column: columnOf(one),

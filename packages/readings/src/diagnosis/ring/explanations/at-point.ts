@@ -93,7 +93,9 @@ export const swapped: Explanation<SwappedSaid> = {
   innocent: false,
   openAt: (point, seen) =>
     (["line-cpc", "line-neutral", "neutral-cpc"] as const)
-      .filter((pair) => pair === "neutral-cpc" ? isOpenFrom("line", seen) : isOpenFrom(pair === "line-cpc" ? "neutral" : "cpc", seen))
+      .filter((pair) =>
+        pair === "neutral-cpc" ? isOpenFrom("line", seen) : isOpenFrom(pair === "line-cpc" ? "neutral" : "cpc", seen),
+      )
       .map((pair) => swappedAt(point, pair)),
 };
 

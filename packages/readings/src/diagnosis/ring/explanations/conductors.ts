@@ -49,8 +49,7 @@ export function cpcOf(size: number, ratio: Uncertain): Fault<OtherCpcSaid> {
   };
 }
 
-const isOf = (kind: string) => (base: Around["base"]) =>
-  base.hypothesis.faults.some(({ key }) => key.startsWith(kind));
+const isOf = (kind: string) => (base: Around["base"]) => base.hypothesis.faults.some(({ key }) => key.startsWith(kind));
 const saysCpc = (base: Around["base"]) => isOf("other-cpc")(base) || isOf("parallel-path")(base);
 
 export const otherCpc: Explanation<OtherCpcSaid> = {
@@ -62,7 +61,9 @@ export const otherCpc: Explanation<OtherCpcSaid> = {
     const read = [r1, rn].filter(({ bound, shown }) => bound === "exact" && shown > 0);
     const isNear = (value: number) =>
       read.some(({ shown }) => Math.abs(Math.log(r2.shown / shown / value)) < NOT_THE_SIZE);
-    return cpcSizes.filter(({ ratio }) => isNear(ratio.value)).map(({ size, ratio }) => ({ fault: cpcOf(size, ratio) }));
+    return cpcSizes
+      .filter(({ ratio }) => isNear(ratio.value))
+      .map(({ size, ratio }) => ({ fault: cpcOf(size, ratio) }));
   },
 };
 

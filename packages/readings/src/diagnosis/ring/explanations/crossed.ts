@@ -1,4 +1,4 @@
-import { CONDUCTORS, type Pair, PAIRS } from "../asked.ts";
+import { CONDUCTORS, PAIRS, type Pair } from "../asked.ts";
 import type { Explanation } from "../explanation.ts";
 import type { Fault, RingPlace } from "../fault.ts";
 import { OPEN } from "../ring-model.ts";

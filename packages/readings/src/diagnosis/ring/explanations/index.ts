@@ -11,7 +11,16 @@ import {
   rowCopied,
   rowsExchanged,
 } from "./as-written.ts";
-import { type OffSaid, off, type SpurSaid, type SwappedSaid, spur, swapped, type TerminalSaid, terminal } from "./at-point.ts";
+import {
+  type OffSaid,
+  off,
+  type SpurSaid,
+  type SwappedSaid,
+  spur,
+  swapped,
+  type TerminalSaid,
+  terminal,
+} from "./at-point.ts";
 import {
   type OtherCpcSaid,
   type OtherLengthSaid,

@@ -73,7 +73,12 @@ function tried({ problem, base }: Around): readonly Tried<InterconnectionSaid>[]
     for (const share of TRIED_SHARES)
       for (const length of TRIED_LENGTHS) {
         const [sizes, at] = about(run, share, length, places.length);
-        predict({ faults: [...SOUND.faults, BRIDGED] }, Float64Array.from([...common, ...sizes, ...at]), problem.asked, work);
+        predict(
+          { faults: [...SOUND.faults, BRIDGED] },
+          Float64Array.from([...common, ...sizes, ...at]),
+          problem.asked,
+          work,
+        );
         const gain = bestGain(problem.observed, work);
         const scaled = work.map((ohms) => ohms * gain);
         const misfit = misfitOf(problem.observed, scaled);

@@ -48,7 +48,8 @@ export const leads: Explanation<LeadsSaid> = {
       (one) => input.points.length > 0 || (one !== "ends" && one !== "points"),
     );
     const isLow = (i: number) => (observed[i]?.shown ?? 0) < (base.expected[i] ?? 0);
-    const isTried = (one: ReadWithLeads) => one === "all" || READ[one].length !== 1 || one === "points" || !isLow(READ[one][0]);
+    const isTried = (one: ReadWithLeads) =>
+      one === "all" || READ[one].length !== 1 || one === "points" || !isLow(READ[one][0]);
     return kinds.filter(isTried).map((readings) => ({ fault: leadsFor(readings), sizes: [TRIED] }));
   },
 };

@@ -1,4 +1,4 @@
-import { type Pair, PAIRS } from "../asked.ts";
+import { PAIRS, type Pair } from "../asked.ts";
 import type { Explanation } from "../explanation.ts";
 import type { Fault } from "../fault.ts";
 
