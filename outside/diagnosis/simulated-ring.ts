@@ -75,6 +75,17 @@ export function drawRing(chance: Chance, count: number): Omit<TrueRing, "planted
   };
 }
 
+/** A sound ring whose protective conductor is smaller than its line. */
+export function ringOfTwoSizes(chance: Chance, count: number, metres?: number): TrueRing {
+  for (;;) {
+    const ring = drawRing(chance, count);
+    if (ring.nominal[1] < 1.2 * ring.nominal[0]) continue;
+    const part = (metres ?? ring.metres) / ring.metres;
+    const points = ring.points.map((at) => at * part);
+    return { ...ring, metres: ring.metres * part, points, planted: { kind: "sound" } };
+  }
+}
+
 /**
  * The ring with a node at every point, in one arrangement of its ends: written apart from the diagnosis, which keeps
  * only the places of the fault. Nodes: conductor c at place k of 0 (outgoing end) to n + 1 (returning end).
@@ -205,7 +216,7 @@ const CPC_SIZES: readonly (readonly [number, number])[] = [
   [2.5, 7.41],
 ];
 
-const ratioOf = (value: number) => ({ value, deviation: value * 0.025 });
+const ratioOf = (value: number) => ({ value, deviation: value * 0.0286 });
 
 /** The other sizes that a protective conductor no larger than the line may have. */
 function otherSizes({ nominal: [line, cpc] }: TrueRing) {
@@ -234,8 +245,8 @@ export function inputOf(ring: TrueRing, chance: Chance): RingInput {
       lineCpc: lineCpc[i] as RingReading,
     })),
     orderKnown: true,
-    linePerMetre: { value: line * 0.97, deviation: line * 0.02 },
-    neutralRatio: { value: 1, deviation: 0.02 },
+    linePerMetre: { value: line * 0.97, deviation: line * 0.027 },
+    neutralRatio: { value: 1, deviation: 0.0286 },
     cpcRatio: ratioOf(cpc / line),
     cpcSizes: otherSizes(ring),
     ...(chance.uniform() < 0.3 ? { length: { value: paced, deviation: paced * 0.09 } } : {}),

@@ -130,7 +130,7 @@ function inEveryLeg(around: Around, inLeg: (leg: number) => Fault, start: Start)
   const { faults } = base.hypothesis;
   const isFirst = faults.length === 0;
   const hypothesis = (leg: number): Hypothesis => ({ faults: [...faults, inLeg(leg)] });
-  const numbers = Array.from({ length: legs }, (_, leg) => leg);
+  const numbers = legsTried(legs, isFirst ? legs : MOST_BESIDE);
   const even = input.points.map((_, i) => (i + 1) / (input.points.length + 1));
   if (isFirst && start.sizes === undefined && legs <= ALL_REFINED)
     return numbers.map((leg) => fitted(problem, hypothesis(leg)));
@@ -146,6 +146,13 @@ function inEveryLeg(around: Around, inLeg: (leg: number) => Fault, start: Start)
   const from = Float64Array.from([...sizes, ...(places ?? base.values.slice(positionsAt(base.hypothesis)))]);
   const tried = refined(problem, numbers.map(hypothesis), from, isFirst ? REFINED : REFINED_BESIDE);
   return isFirst ? tried : [...tried, ...firstAgain(problem, tried, legs)];
+}
+
+/** Of a ring with more legs a second fault is tried in so many, evenly. */
+const MOST_BESIDE = 24;
+
+function legsTried(legs: number, most: number): readonly number[] {
+  return Array.from({ length: Math.min(legs, most) }, (_, i) => Math.floor(i * Math.max(1, legs / most)));
 }
 
 /** Hypotheses at one start, the likeliest of them refined. */
@@ -169,7 +176,7 @@ function firstAgain(problem: Problem, tried: readonly Fit[], legs: number): read
   const first = faults[i];
   if (first?.inLeg === undefined || i === faults.length - 1) return [];
   const move = first.inLeg;
-  const others = Array.from({ length: legs }, (_, leg) => leg).filter((leg) => leg !== first.leg);
+  const others = legsTried(legs, MOST_BESIDE).filter((leg) => leg !== first.leg);
   const hypotheses = others.map((leg): Hypothesis => ({ faults: faults.with(i, move(leg)) }));
   return refined(problem, hypotheses, best.values, REFINED_BESIDE);
 }
