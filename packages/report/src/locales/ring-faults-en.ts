@@ -25,6 +25,8 @@ interface SaidByKind {
   readonly "same-ends-joined": { readonly pairs: readonly Pair[] };
   /** Size of the protective conductor, mm², that is not the one written down. */
   readonly "other-cpc": { readonly size: number };
+  /** Size of line and neutral, mm², that is not the one written down. */
+  readonly "other-line": { readonly size: number };
   readonly "other-metal": { readonly metal: "copper" | "aluminium" };
   readonly "other-length": { readonly metres: number | undefined };
   readonly "parallel-path": { readonly ratio: RingBandData };
@@ -194,6 +196,10 @@ export const RING_FAULTS: { readonly [K in Kind]: FaultWords<Of<K>> } = Object.f
   "other-cpc": {
     words: ({ size }) => `the cpc has ${size} mm² and not the size written down`,
     id: ({ size }) => `cpc-of-${plainSize(size)}`,
+  },
+  "other-line": {
+    words: ({ size }) => `line and neutral have ${size} mm² and not the size written down`,
+    id: ({ size }) => `line-of-${plainSize(size)}`,
   },
   "other-metal": {
     words: ({ metal }) => `the conductors are of ${metal} and not of the metal written down`,

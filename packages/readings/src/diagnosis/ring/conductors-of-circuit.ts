@@ -24,7 +24,7 @@ export function conductorsOf({ cable, readings }: Circuit): Partial<RingInput> {
   return {
     neutralRatio: ratioOf(asOne.neutral, asOne.line) ?? ONE,
     ...(core.line === undefined ? {} : { linePerMetre: uncertain(core.line.perMetre) }),
-    ...(cpcRatio === undefined ? {} : { cpcRatio, cpcSizes: otherSizes(given) }),
+    ...(cpcRatio === undefined ? {} : { cpcRatio, cpcSizes: otherSizes(given), lineSizes: otherLines(given) }),
     ...(length === undefined ? {} : { length: uncertain(length) }),
     ...otherMetalOf(given, core),
   };
@@ -52,8 +52,22 @@ function otherSizes(given: CableGiven): NonNullable<RingInput["cpcSizes"]> {
   });
 }
 
+/** Resistances of the other sizes that line and neutral may have, over that of the one written down. */
+function otherLines(given: CableGiven): NonNullable<RingInput["lineSizes"]> {
+  const { line, cpc } = given;
+  const material = isKnownFact(given.material) ? given.material : AS_COPPER;
+  const own = cableExpectation({ ...given, material }).core.line?.perMetre.value;
+  return sizeHypotheses(line).flatMap(({ value: size, asWritten }) => {
+    if (asWritten || size > MOST_OF_RING || size < LEAST_OF_RING || (isKnown(cpc) && size < cpc.value)) return [];
+    const area = assumed(TERM.lineArea, size, "a size the line conductor may have in truth");
+    const other = cableExpectation({ ...given, material, line: area }).core.line?.perMetre.value;
+    return own === undefined || other === undefined ? [] : [{ size, times: other / own }];
+  });
+}
+
 /** No ring final circuit is of larger conductors, mm². */
 const MOST_OF_RING = 6;
+const LEAST_OF_RING = 1.5;
 
 /** The other metal that the conductors may be of, and what their resistance would be over that by the one written down. */
 function otherMetalOf(given: CableGiven, core: CableExpectation["core"]): Pick<RingInput, "otherMetal"> {

@@ -58,10 +58,10 @@ const MOST_RING_POINTS = 200;
  * tells most faults and their places. Sizes, material, length and temperature sharpen it where they are known.
  */
 export function diagnoseRing(circuit: Circuit, installation: Installation): CircuitRingDiagnosis {
-  const rings = readRings(installation);
-  const ring = rings.find(({ circuit: { path } }) => path === circuit.path)?.ring ?? readRing(circuit, installation);
+  const ring = readRing(circuit, installation);
   if ("reason" in ring) return { ...ring, diagnosis: undefined };
-  return { ...ring, diagnosis: diagnoseRingReadings(besideRows(ring.input, rowsOf(rings))) };
+  const others = readRings(installation).filter((one) => one.circuit.path.join() !== circuit.path.join());
+  return { ...ring, diagnosis: diagnoseRingReadings(besideRows(ring.input, rowsOf(others))) };
 }
 
 /** Every ring of an installation with its readings. */

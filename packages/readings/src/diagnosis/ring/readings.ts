@@ -47,6 +47,8 @@ export interface RingInput {
   readonly cpcRatio?: Uncertain;
   /** The same for other sizes that the cpc may have in truth, mm². */
   readonly cpcSizes?: readonly { readonly size: number; readonly ratio: Uncertain }[];
+  /** Sizes that line and neutral may have in truth, mm², with the resistance over that of the size written down. */
+  readonly lineSizes?: readonly { readonly size: number; readonly times: number }[];
   /** Length of the ring from board to board, m. */
   readonly length?: Uncertain;
   /** The other metal that the conductors may be of in truth, and its resistance over that of the one written down. */

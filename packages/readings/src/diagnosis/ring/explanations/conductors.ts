@@ -10,6 +10,12 @@ export interface OtherCpcSaid {
   readonly size: number;
 }
 
+export interface OtherLineSaid {
+  readonly kind: "other-line";
+  /** mm² */
+  readonly size: number;
+}
+
 export interface OtherMetalSaid {
   readonly kind: "other-metal";
   readonly metal: "copper" | "aluminium";
@@ -31,7 +37,9 @@ export interface ParallelPathSaid {
  * A protective conductor of this or that other size than the one written down. As common as one loose joint is once its
  * ohms are paid for: where readings cannot tell the two apart, neither hides the other.
  */
-const COMMON_SIZE = 0.002;
+const COMMON_SIZE = 0.0012;
+/** Line and neutral of another size than the one written down. */
+const COMMON_LINE = 0.001;
 const COMMON_METAL = 0.004;
 const COMMON_LENGTH = 0.04;
 const COMMON_PARALLEL = 0.005;
@@ -67,12 +75,40 @@ export const otherCpc: Explanation<OtherCpcSaid> = {
   },
 };
 
+/** Line and neutral of this size and not the one written down, with so many times the resistance. */
+export function lineOf(size: number, times: number): Fault<OtherLineSaid> {
+  return {
+    key: `other-line ${size}`,
+    common: COMMON_LINE,
+    sizes: [],
+    supposes: (known) => ({
+      ...known,
+      line: scaled(known.line, times),
+      cpcRatio: scaled(known.cpcRatio, 1 / times),
+    }),
+    says: () => ({ kind: "other-line", size }),
+  };
+}
+
+export const otherLine: Explanation<OtherLineSaid> = {
+  id: "other-line",
+  innocent: false,
+  tried({ problem: { input }, base }) {
+    const { r1, rn, r2, lineSizes = [], cpcRatio } = input;
+    if (saysCpc(base) || isOf("other-")(base) || r2.bound !== "exact" || cpcRatio === undefined) return [];
+    const read = [r1, rn].filter(({ bound, shown }) => bound === "exact" && shown > 0);
+    const isNear = (times: number) =>
+      read.some(({ shown }) => Math.abs(Math.log((r2.shown * times) / shown / cpcRatio.value)) < NOT_THE_SIZE);
+    return lineSizes.filter(({ times }) => isNear(times)).map(({ size, times }) => ({ fault: lineOf(size, times) }));
+  },
+};
+
 export function conductorsOf(metal: "copper" | "aluminium", ratio: number): Fault<OtherMetalSaid> {
   return {
     key: `other-metal ${metal}`,
     common: COMMON_METAL,
     sizes: [],
-    supposes: (known) => ({ ...known, line: times(known.line, ratio) }),
+    supposes: (known) => ({ ...known, line: scaled(known.line, ratio) }),
     says: () => ({ kind: "other-metal", metal }),
   };
 }
@@ -148,6 +184,6 @@ export const parallelPath: Explanation<ParallelPathSaid> = {
   },
 };
 
-function times({ value, deviation }: Uncertain, by: number): Uncertain {
+function scaled({ value, deviation }: Uncertain, by: number): Uncertain {
   return { value: value * by, deviation: deviation * by };
 }

@@ -24,9 +24,11 @@ import {
 import {
   type OtherCpcSaid,
   type OtherLengthSaid,
+  type OtherLineSaid,
   type OtherMetalSaid,
   otherCpc,
   otherLength,
+  otherLine,
   otherMetal,
   type ParallelPathSaid,
   parallelPath,
@@ -49,6 +51,7 @@ export type RingFaultSaid =
   | LeadsSaid
   | SameEndsSaid
   | OtherCpcSaid
+  | OtherLineSaid
   | OtherMetalSaid
   | OtherLengthSaid
   | ParallelPathSaid
@@ -72,6 +75,7 @@ export const EXPLANATIONS: readonly Explanation<RingFaultSaid>[] = [
   sameEnds,
   interconnection,
   otherCpc,
+  otherLine,
   parallelPath,
   otherMetal,
   otherLength,
