@@ -1,5 +1,10 @@
 import type { Chance } from "../../examples/simulate/chance.ts";
-import type { RingFault, RingInput, RingPointReadings, RingReading } from "../../packages/readings/src/diagnosis/ring/index.ts";
+import type {
+  RingFault,
+  RingInput,
+  RingPointReadings,
+  RingReading,
+} from "../../packages/readings/src/diagnosis/ring/index.ts";
 import { inputOf, type TrueRing, ringOfTwoSizes as trueRing } from "./simulated-ring.ts";
 
 /** What may be wrong with what was written down of a ring, or with what the test saw; the ring itself is as drawn. */
@@ -67,14 +72,17 @@ const rowOf = (name: string, ring: RingInput) => ({ name, r1: ring.r1, rn: ring.
 function two(chance: Chance) {
   const first = soundRing(chance, chance.between(30, 55));
   const second = soundRing(chance, chance.between(70, 100));
-  return chance.uniform() < 0.5 ? [first.input, second.input] as const : [second.input, first.input] as const;
+  return chance.uniform() < 0.5 ? ([first.input, second.input] as const) : ([second.input, first.input] as const);
 }
 
 export const WRITTEN_KINDS: readonly WrittenKind[] = [
   {
     name: "aluminium written as copper",
     make: (chance) => ({
-      input: { ...scaled(chance, [ALUMINIUM, ALUMINIUM, ALUMINIUM]).input, otherMetal: { metal: "aluminium", ratio: ALUMINIUM } },
+      input: {
+        ...scaled(chance, [ALUMINIUM, ALUMINIUM, ALUMINIUM]).input,
+        otherMetal: { metal: "aluminium", ratio: ALUMINIUM },
+      },
       right: [{ kind: "other-metal", metal: "aluminium" }],
     }),
   },
@@ -102,12 +110,17 @@ export const WRITTEN_KINDS: readonly WrittenKind[] = [
     name: "lists exchanged, line to neutral and line to cpc",
     make(chance) {
       const { input } = soundRing(chance);
-      const points = input.points.map(({ lineNeutral, lineCpc, ...one }): RingPointReadings => ({
-        ...one,
-        ...(lineCpc === undefined ? {} : { lineNeutral: lineCpc }),
-        ...(lineNeutral === undefined ? {} : { lineCpc: lineNeutral }),
-      }));
-      return { input: { ...input, points }, right: [{ kind: "columns-exchanged", columns: ["line-neutral", "line-cpc"] }] };
+      const points = input.points.map(
+        ({ lineNeutral, lineCpc, ...one }): RingPointReadings => ({
+          ...one,
+          ...(lineCpc === undefined ? {} : { lineNeutral: lineCpc }),
+          ...(lineNeutral === undefined ? {} : { lineCpc: lineNeutral }),
+        }),
+      );
+      return {
+        input: { ...input, points },
+        right: [{ kind: "columns-exchanged", columns: ["line-neutral", "line-cpc"] }],
+      };
     },
   },
   { name: "decimal slipped", make: decimal },
@@ -161,7 +174,13 @@ export const WRITTEN_KINDS: readonly WrittenKind[] = [
     make(chance) {
       const { input } = soundRing(chance);
       const shown = Number((input.r2.shown + chance.between(1, 3)).toFixed(2));
-      return { input: { ...input, r2: { ...input.r2, shown } }, right: [{ kind: "misread", column: "r2" }, { kind: "decimal-slipped", column: "r2" }] };
+      return {
+        input: { ...input, r2: { ...input.r2, shown } },
+        right: [
+          { kind: "misread", column: "r2" },
+          { kind: "decimal-slipped", column: "r2" },
+        ],
+      };
     },
   },
 ];
