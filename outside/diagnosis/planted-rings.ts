@@ -64,12 +64,13 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
   ...CONDUCTORS.map(
     (conductor): PlantedKind => ({
       name: `loose joint, ${conductor}`,
-      threshold: "0.10 Ω",
+      // r2 is held against the line by the sizes, which say less than one conductor of a cable of another.
+      threshold: conductor === "cpc" ? "0.15 Ω" : "0.10 Ω",
       plant: (ring, chance) => ({
         kind: "joint",
         conductor,
         leg: leg(ring, chance),
-        ohms: 10 ** chance.between(-1, 0.3),
+        ohms: 10 ** chance.between(conductor === "cpc" ? Math.log10(0.15) : -1, 0.3),
       }),
       placed: conductor !== "neutral",
     }),

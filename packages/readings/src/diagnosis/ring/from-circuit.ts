@@ -47,8 +47,8 @@ export type CircuitRingDiagnosis =
   | (NoRing & { readonly diagnosis: undefined });
 
 const FORMULA =
-  "every reading by nodal analysis of the ring's resistance network; likelihood by the meter's uncertainty; " +
-  "ln n for each fitted size, 2 ln of the legs to choose from, −2 ln of how common the fault is";
+  "every reading as one way round the ring beside the other; likelihood by the meter's uncertainty; " +
+  "ln n for each fitted size, 2 ln of the legs to choose from, −2 ln of how common each fault is";
 
 /** Rings of more points are no ring final circuits, and would take seconds. */
 const MOST_RING_POINTS = 200;
