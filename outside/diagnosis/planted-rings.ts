@@ -79,7 +79,7 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
     (conductor): PlantedKind => ({
       name: `loose terminal, ${conductor}`,
       // In line and cpc of one size a spur adds the same to both readings of its point as a poor line connection does.
-      threshold: conductor === "line" ? "0.15 Ω, cpc of a smaller size" : "0.10 Ω",
+      threshold: conductor === "line" ? "0.20 Ω, cpc of a smaller size" : "0.10 Ω",
       plant: (ring, chance) => ({
         kind: "terminal",
         conductor,
@@ -87,7 +87,7 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
         ohms: 10 ** chance.between(-1, 0.3),
       }),
       shows: ({ planted, perMetre: [line, , cpc] }) =>
-        planted.kind === "terminal" && (conductor !== "line" || (planted.ohms >= 0.15 && cpc > 1.3 * line)),
+        planted.kind === "terminal" && (conductor !== "line" || (planted.ohms >= 0.2 && cpc > 1.3 * line)),
       placed: true,
     }),
   ),

@@ -164,7 +164,7 @@ const terminal: FaultWords<Of<"terminal">> = {
 };
 
 /** Every kind of fault of a ring in words. One that is new has its line in {@link SaidByKind} and its entry here. */
-export const RING_FAULTS: { readonly [K in Kind]: FaultWords<Of<K>> } = Object.freeze({
+const RING_FAULTS: { readonly [K in Kind]: FaultWords<Of<K>> } = Object.freeze({
   open,
   joint,
   interconnection,

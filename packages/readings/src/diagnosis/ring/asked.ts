@@ -14,7 +14,7 @@ export const OF_PAIR: Readonly<Record<Pair, readonly [number, number]>> = Object
 });
 
 /** How the ends at the board stand when a reading is taken. */
-export type Arrangement =
+type Arrangement =
   /** Ends apart, each conductor read from end to end. */
   | "ends-apart"
   /** Each conductor's one end joined to the other conductor's opposite end. */

@@ -73,7 +73,7 @@ export function readRings(installation: Installation) {
 }
 
 /** What is known of a circuit as a ring; or why nothing can be said of it. */
-export function readRing(circuit: Circuit, installation: Installation): ReadRing | NoRing {
+function readRing(circuit: Circuit, installation: Installation): ReadRing | NoRing {
   const { shape, readings } = circuit;
   if (isKnownFact(shape) && shape.word !== "ring") return { reason: "not a ring final circuit", missing: [] };
   const ends = [readings.r1, readings.rn, readings.r2];

@@ -21,7 +21,7 @@ const IN_ONE_LEG = 0.5;
  * legs among which the leg of each fault is chosen, and −2 ln of how common each is, by itself and by what was seen.
  * How common is experience of the trade, not a count; a factor of two moves no finding that the readings carry.
  */
-export function occam({ faults }: Hypothesis, { observed, legs, input }: Problem): number {
+function occam({ faults }: Hypothesis, { observed, legs, input }: Problem): number {
   const used = new Set<number>();
   return faults.reduce((sum, { sizes, leg, common, key }) => {
     const seen = input.seen?.get(key.split(" ")[0] as string) ?? 1;

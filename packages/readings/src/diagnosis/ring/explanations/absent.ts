@@ -13,7 +13,7 @@ const COMMON = 0.004;
 const CPC = CONDUCTORS.indexOf("cpc");
 
 /** No protective conductor, or one that is connected at neither end of the board. */
-export function absentCpc(earthed: boolean): Fault<AbsentSaid> {
+function absentCpc(earthed: boolean): Fault<AbsentSaid> {
   return {
     key: "absent",
     common: COMMON,

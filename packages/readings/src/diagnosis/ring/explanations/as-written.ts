@@ -5,7 +5,7 @@ import { SOUND } from "../hypothesis.ts";
 import { type Observed, observed as observedFrom, observedOf, type RingInput, type RingRow } from "../readings.ts";
 
 /** A column or list of the schedule: a reading end to end, or the readings at the points between two conductors. */
-export type Column = "r1" | "rn" | "r2" | "line-neutral" | "line-cpc";
+type Column = "r1" | "rn" | "r2" | "line-neutral" | "line-cpc";
 
 export interface ColumnsExchangedSaid {
   readonly kind: "columns-exchanged";
@@ -49,7 +49,7 @@ const ENDS = ["r1", "rn", "r2"] as const;
 const COLUMN_OF_END: readonly Column[] = ENDS;
 const isPlain = ({ base }: Around, kind: string) => !base.hypothesis.faults.some(({ key }) => key.startsWith(kind));
 
-export function columnsFor(columns: readonly [Column, Column]): Fault<ColumnsExchangedSaid> {
+function columnsFor(columns: readonly [Column, Column]): Fault<ColumnsExchangedSaid> {
   const [a, b] = columns.map((one) => COLUMN_OF_END.indexOf(one)) as [number, number];
   return {
     key: `columns ${columns.join(" ")}`,
@@ -102,7 +102,7 @@ const placeOf = (one: Observed) => ({
 });
 
 /** One reading with its decimal point moved. */
-export function decimalOf(i: number, one: Observed, by: number, readings: number): Fault<DecimalSaid> {
+function decimalOf(i: number, one: Observed, by: number, readings: number): Fault<DecimalSaid> {
   const { shown, resolution } = one.reading;
   const meant = observedFrom(one.asked, { ...one.reading, shown: shown * by, resolution: resolution * by });
   return {
@@ -164,7 +164,7 @@ function middle(values: readonly number[]): number {
 const ANYTHING = Math.log(1000);
 
 /** One reading that was misread or mistyped and says nothing. */
-export function misreadOf(i: number, one: Observed, readings: number): Fault<MisreadSaid> {
+function misreadOf(i: number, one: Observed, readings: number): Fault<MisreadSaid> {
   const density = 1 / (ANYTHING * Math.max(one.shown, one.reading.resolution));
   return {
     key: `misread ${i}`,

@@ -100,7 +100,7 @@ export const swapped: Explanation<SwappedSaid> = {
 };
 
 /** A conductor not connected to its terminal; the ring passes through. */
-export function offAt(point: number, conductor: Conductor): Fault<OffSaid> {
+function offAt(point: number, conductor: Conductor): Fault<OffSaid> {
   return {
     key: `off ${point} ${conductor}`,
     common: COMMON_OFF,

@@ -47,7 +47,7 @@ const COMMON_PARALLEL = 0.005;
 /** Sizes whose ratio lies further from r2 over r1 and over rn, as a logarithm, are not tried. */
 const NOT_THE_SIZE = 0.25;
 
-export function cpcOf(size: number, ratio: Uncertain): Fault<OtherCpcSaid> {
+function cpcOf(size: number, ratio: Uncertain): Fault<OtherCpcSaid> {
   return {
     key: `other-cpc ${size}`,
     common: COMMON_SIZE,
@@ -76,7 +76,7 @@ export const otherCpc: Explanation<OtherCpcSaid> = {
 };
 
 /** Line and neutral of this size and not the one written down, with so many times the resistance. */
-export function lineOf(size: number, times: number): Fault<OtherLineSaid> {
+function lineOf(size: number, times: number): Fault<OtherLineSaid> {
   return {
     key: `other-line ${size}`,
     common: COMMON_LINE,
@@ -103,7 +103,7 @@ export const otherLine: Explanation<OtherLineSaid> = {
   },
 };
 
-export function conductorsOf(metal: "copper" | "aluminium", ratio: number): Fault<OtherMetalSaid> {
+function conductorsOf(metal: "copper" | "aluminium", ratio: number): Fault<OtherMetalSaid> {
   return {
     key: `other-metal ${metal}`,
     common: COMMON_METAL,
@@ -116,7 +116,7 @@ export function conductorsOf(metal: "copper" | "aluminium", ratio: number): Faul
 /** The length is another than the one written down, by a third rather than by half or twice. */
 const OTHER_LENGTH = 0.5;
 
-export const LENGTH: Fault<OtherLengthSaid> = {
+const LENGTH: Fault<OtherLengthSaid> = {
   key: "other-length",
   common: COMMON_LENGTH,
   sizes: [],
@@ -159,7 +159,7 @@ const BESIDE = 0.6;
 const BESIDE_DEVIATION = 0.3;
 
 /** Other metal along the run carries with the protective conductor: conduit, armour, the metal of the building. */
-export const PARALLEL_PATH: Fault<ParallelPathSaid> = {
+const PARALLEL_PATH: Fault<ParallelPathSaid> = {
   key: "parallel-path",
   common: COMMON_PARALLEL,
   sizes: [],

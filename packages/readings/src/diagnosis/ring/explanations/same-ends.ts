@@ -1,6 +1,7 @@
 import { PAIRS, type Pair } from "../asked.ts";
 import type { Explanation } from "../explanation.ts";
 import type { Fault } from "../fault.ts";
+import type { Observed } from "../readings.ts";
 
 export interface SameEndsSaid {
   readonly kind: "same-ends-joined";
@@ -23,12 +24,21 @@ export function sameEndsFor(pairs: readonly Pair[]): Fault<SameEndsSaid> {
   };
 }
 
+/** Beside the board such a reading falls to nothing; where the least has more of the greatest than this, none does. */
+const FALLS = 0.8;
+
+function fallsOff(observed: readonly Observed[], pair: Pair): boolean {
+  const read = observed.filter(({ asked, bound }) => asked.point >= 0 && asked.pair === pair && bound !== "above");
+  const shown = read.map((one) => one.shown);
+  return read.length > 0 && (read.length === 1 || Math.min(...shown) < FALLS * Math.max(...shown));
+}
+
 export const sameEnds: Explanation<SameEndsSaid> = {
   id: "same-ends-joined",
   innocent: true,
   tried({ problem, base }) {
     if (base.hypothesis.faults.some(({ key }) => key.startsWith("same-ends"))) return [];
-    const crossed = PAIRS.filter((pair) => problem.asked.some((one) => one.point >= 0 && one.pair === pair));
+    const crossed = PAIRS.filter((pair) => fallsOff(problem.observed, pair));
     const sets = crossed.length > 1 ? [...crossed.map((pair) => [pair]), crossed] : [crossed];
     return sets.filter((pairs) => pairs.length > 0).map((pairs) => ({ fault: sameEndsFor(pairs) }));
   },
