@@ -15,9 +15,11 @@ import {
   DIVERSITY,
   DIVERSITY_LOADS,
   energyLimitCeiling,
+  FIRST_LOOPS,
   FUSES,
   fallsUnderTable411,
   groupingFactor,
+  leastMeltingEnergy,
   lineHotFactor,
   mainBondingOther,
   mainBondingPme,
@@ -33,6 +35,21 @@ import {
   typicalZe,
 } from "@good-grounds/tables";
 import { diversityLoad, diversityPremises } from "../packages/computations/src/circuits/demand.ts";
+
+import {
+  apart,
+  between,
+  by,
+  cores,
+  foundOf,
+  type Loose,
+  loose,
+  mix,
+  remembered,
+  run,
+  span,
+  sure,
+} from "./flat-errors.ts";
 
 /** A verdict with the nominal margin, packed so that a loop can add them up. */
 export interface Flat {
@@ -113,34 +130,14 @@ interface Band {
   h: number;
 }
 const band = (e: Evidence<Unit>): Band => ({ v: e.value, l: e.low, h: e.high });
-/** A reading's band: part of it either way and so many digits, never below nothing; as stated where it is stated. */
-function spread(e: Evidence<"ohm">, part: number, digits: number): Band {
-  if (e.kind !== "measured") return band(e);
-  const { accuracy, resolution } = e.detail;
-  const [p, n] =
-    accuracy === null ? [part, digits] : [0, /digit/.test(accuracy) && !/\+ ?0+ digit/.test(accuracy) ? 0 : 0.5];
-  return { v: e.value, l: Math.max(0, e.low * (1 - p) - n * resolution), h: e.high * (1 + p) + n * resolution };
-}
-const doubt = (e: Evidence<"ohm">): Band => spread(e, 0.3, 1);
-function agrees(a: Band, b: Band, side = 0): Flat {
-  if (Number.isNaN(a.v) || Number.isNaN(b.v)) return OPEN;
-  const below = side >= 0 && a.h < b.l - Math.abs(b.l) * EPS;
-  const above = side <= 0 && a.l > b.h + Math.abs(b.h) * EPS;
-  const width = (a.h - a.l + b.h - b.l) / 2;
-  const apart = side > 0 ? b.v - a.v : side < 0 ? a.v - b.v : Math.abs(a.v - b.v);
-  return {
-    verdict: below || above ? "not-met" : "met",
-    margin: apart <= 0 ? 1 : 1 - (width === 0 ? Number.POSITIVE_INFINITY : apart / width),
-  };
+/** Two accounts held against the errors between them: one pair in 2,000 lies as far apart by chance, one in 300. */
+function agree(a: Loose | undefined, b: Loose | undefined, side = 0): Flat {
+  if (a === undefined || b === undefined) return OPEN;
+  const z = apart(a, b, side);
+  if (Number.isNaN(z)) return OPEN;
+  return { verdict: z > 3.4808 ? "not-met" : z > 2.9352 ? "too-near" : "met", margin: 1 - z / 3.4808 };
 }
 
-/** Apart by usual instruments: too near where those at the ceiling of their standard still bridge it. */
-function atCeiling(usual: Flat, ceiling: Flat): Flat {
-  if (usual.verdict !== "not-met") return usual;
-  return ceiling.verdict === "met" ? { ...ceiling, verdict: "too-near" } : ceiling;
-}
-
-const TAU = { v: 0.97, l: 0.92, h: 1 };
 function testFactor(t: Evidence<"celsius">): Band {
   if (!has(t)) return { v: 1, l: 0.92, h: 1.04 };
   const f = (celsius: number) => 1 + 0.004 * (celsius - 20);
@@ -222,33 +219,53 @@ function marked(circuit: { device: Circuit["device"] }) {
   return { standard, type, rated: circuit.device.rated.value };
 }
 
-/** Zs with the conductors as warm as they may get. */
-function hotLoop(circuit: Circuit): Band {
-  const { zs, r1r2, temperature } = circuit.readings;
-  const insulation = word(circuit.cable.insulation);
-  const arrangement = word(circuit.cable.cpcArrangement);
-  let f: Band;
+/** How much of a resistance is added when a cable gets as warm as it may. */
+function warming({ cable, readings }: Circuit | { cable: undefined; readings: undefined }): Band {
+  const insulation = cable === undefined ? undefined : word(cable.insulation);
   const line = insulation === undefined ? Number.NaN : lineHotFactor(insulation).value;
+  let f: Band;
   if (Number.isNaN(line)) f = { v: 1.2, l: 1.04, h: 1.28 };
-  else if (arrangement === "in-cable") f = { v: line, l: line, h: line };
+  else if (cable !== undefined && word(cable.cpcArrangement) === "in-cable") f = { v: line, l: line, h: line };
   else f = { v: line, l: 1.04, h: line };
-  const ft = testFactor(temperature);
-  let part: Band;
-  if (has(r1r2) || !has(zs)) part = band(r1r2);
-  else if (has(circuit.board.zdb))
-    part = {
-      v: zs.value - circuit.board.zdb.value,
-      l: zs.low - circuit.board.zdb.high,
-      h: zs.high - circuit.board.zdb.low,
-    };
-  else part = { v: zs.value, l: 0, h: zs.high };
-  const add = { v: f.v / ft.v - 1, l: f.l / ft.h - 1, h: f.h / ft.l - 1 };
-  const corners = [times(part.l, add.l), times(part.l, add.h), times(part.h, add.l), times(part.h, add.h)];
-  return {
-    v: zs.value + times(part.v, add.v),
-    l: zs.low + Math.min(...corners),
-    h: zs.high + Math.max(...corners),
-  };
+  const ft = readings === undefined ? { v: 1, l: 0.92, h: 1.04 } : testFactor(readings.temperature);
+  return { v: f.v / ft.v - 1, l: f.l / ft.h - 1, h: f.h / ft.l - 1 };
+}
+
+const less = (a: Band, b: Band): Band => ({ v: a.v - b.v, l: a.l - b.h, h: a.h - b.l });
+
+/** Zs with its own conductors, and those of every cable before it, as warm as they may get. */
+function hotLoop(circuit: Circuit, { supply }: Installation): Band {
+  const { zs } = circuit.readings;
+  const hot = band(zs);
+  let at: Circuit | undefined = circuit;
+  let end: Band | undefined = has(zs) ? band(zs) : undefined;
+  for (;;) {
+    const nobody: boolean = at === undefined;
+    const own: Evidence<"ohm"> | undefined = at?.readings.r1r2;
+    let start: Evidence<"ohm"> | undefined = at?.board.zdb;
+    if (at !== undefined && at !== circuit && start !== undefined && !has(start) && word(at.board.atOrigin) === true)
+      start = supply.ze;
+    const known = own !== undefined && has(own);
+    const from = start !== undefined && has(start) ? band(start) : undefined;
+    let part: Band = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+    let last = false;
+    if (known) part = band(own);
+    else if (end !== undefined && from !== undefined) part = less(end, from);
+    else if (end !== undefined) {
+      part = { v: end.v, l: 0, h: end.h };
+      last = true;
+    }
+    const add = warming(at ?? { cable: undefined, readings: undefined });
+    const corners = [times(part.l, add.l), times(part.l, add.h), times(part.h, add.l), times(part.h, add.h)];
+    hot.v += times(part.v, add.v);
+    hot.l += Math.min(...corners);
+    hot.h += Math.max(...corners);
+    if (last || nobody || at === undefined) return hot;
+    end = from ?? (end === undefined ? undefined : less(end, part));
+    const feeder: Circuit | undefined = at.board.feeder;
+    if (feeder === undefined && at.board.atOrigin.kind === "fact") return hot;
+    at = feeder;
+  }
 }
 
 /** Whether the shorter times of Table 41.1 are for the circuit. */
@@ -263,10 +280,11 @@ function underTable411(circuit: Circuit, edition: Installation["edition"]): bool
   return withSockets === without ? withSockets : sockets === undefined ? undefined : sockets ? withSockets : without;
 }
 
-function maximumZs(circuit: Circuit, { supply, edition }: Installation, rcd: ReturnType<typeof residual>): Flat {
+function maximumZs(circuit: Circuit, installation: Installation, rcd: ReturnType<typeof residual>): Flat {
+  const { supply, edition } = installation;
   const { zs } = circuit.readings;
   const system = word(supply.earthing);
-  const hot = hotLoop(circuit);
+  const hot = hotLoop(circuit, installation);
   const device = marked(circuit);
   const against = (kind: "final-41.1" | "other"): Flat => {
     if (system === undefined || !exact(supply.nominalVoltage) || device === undefined || Number.isNaN(hot.v))
@@ -311,9 +329,8 @@ function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
     : word(circuit.board.atOrigin) === true
       ? supply.ze
       : circuit.board.zdb;
-  const plus = (a: Band, b: Band): Band => ({ v: a.v + b.v, l: a.l + b.l, h: a.h + b.h });
-  const usual = agrees(spread(zs, 0.05, 5), plus(spread(before, 0.05, 5), spread(r1r2, 0.02, 3)));
-  return atCeiling(usual, agrees(doubt(zs), plus(doubt(before), doubt(r1r2))));
+  if (!has(zs) || !has(r1r2) || !has(before)) return OPEN;
+  return agree(loose(zs), mix([1, loose(before)], [1, by(loose(r1r2), between(0.97, 1.03))]));
 }
 
 function r1r2Length(circuit: Circuit): Flat {
@@ -322,15 +339,19 @@ function r1r2Length(circuit: Circuit): Flat {
   const arrangement = word(cable.cpcArrangement);
   if (arrangement !== undefined && arrangement !== "in-cable" && arrangement !== "separate") return NONE;
   const material = word(cable.material);
-  const r = perMetre(cable.line, material) + perMetre(cable.cpc, material);
-  const ft = testFactor(readings.temperature);
-  const { length } = cable;
-  const foretold = {
-    v: r * length.value * ft.v * TAU.v,
-    l: r * length.low * ft.l * TAU.l,
-    h: r * length.high * ft.h * TAU.h,
-  };
-  return atCeiling(agrees(spread(readings.r1r2, 0.02, 3), foretold), agrees(doubt(readings.r1r2), foretold));
+  const foretold = cableOf(circuit, material);
+  const { r1r2 } = readings;
+  if (!has(r1r2) || foretold === undefined) return OPEN;
+  return agree(loose(r1r2), mix([1, foretold[0] as Loose], [1, foretold[1] as Loose]));
+}
+
+/** What line and protective conductor of a cable read; undefined where something of it is not known. */
+function cableOf(circuit: Circuit, material: string | undefined): readonly Loose[] | undefined {
+  const { cable, readings } = circuit;
+  const per = [perMetre(cable.line, material), perMetre(cable.cpc, material)];
+  const warmth = testFactor(readings.temperature);
+  if (!has(cable.length) || per.some(Number.isNaN) || Number.isNaN(warmth.v)) return undefined;
+  return cores(per, run(cable.length, foundOf(circuit)), warmth);
 }
 
 function ring(circuit: Circuit): Flat {
@@ -338,33 +359,37 @@ function ring(circuit: Circuit): Flat {
   if (shape !== undefined && shape !== "ring") return NONE;
   const { cable, readings } = circuit;
   const material = word(cable.material);
-  const meters = new Set<string | undefined>();
-  const points = [...readings.crossLineNeutral, ...readings.crossLineCpc].map(({ reading }) => reading);
-  for (const e of [readings.r1, readings.rn, readings.r2, readings.r1r2, ...points])
-    if (e.kind === "measured") meters.add(e.detail.taken.instrument);
-  const own = (e: Evidence<"ohm">) => (meters.size > 1 ? doubt(e) : spread(e, 0.02, 3));
-  const r1 = own(readings.r1);
-  const rn = own(readings.rn);
-  const r2 = own(readings.r2);
-  const line = perMetre(cable.line, material);
-  const cpc = perMetre(cable.cpc, material);
+  const read = remembered();
+  const of = (e: Evidence<"ohm">) => (has(e) ? read(e) : undefined);
+  const [r1, rn, r2] = [of(readings.r1), of(readings.rn), of(readings.r2)];
+  const [line, cpc] = [perMetre(cable.line, material), perMetre(cable.cpc, material)];
+  const likeness = between(1 - 0.035 * Math.SQRT2, 1 + 0.035 * Math.SQRT2);
   const ratio = cpc / line;
-  const parts = [agrees(r1, rn), agrees(r2, { v: r1.v * ratio, l: r1.l * ratio * 0.92, h: (r1.h * ratio) / 0.92 })];
+  const parts = [
+    agree(r1, rn && by(rn, likeness)),
+    agree(r2, r1 && !Number.isNaN(ratio) ? by(mix([ratio, r1]), likeness) : undefined),
+  ];
   if (has(cable.length)) {
-    const ft = testFactor(readings.temperature);
-    const end = (per: number): Band => ({
-      v: per * cable.length.value * ft.v * TAU.v,
-      l: per * cable.length.low * ft.l * TAU.l,
-      h: per * cable.length.high * ft.h * TAU.h,
-    });
-    parts.push(agrees(doubt(readings.r1), end(line)), agrees(doubt(readings.r2), end(cpc)));
+    const warmth = testFactor(readings.temperature);
+    const end = (per: number) =>
+      Number.isNaN(per) || Number.isNaN(warmth.v)
+        ? undefined
+        : cores([per], run(cable.length, foundOf(circuit)), warmth)[0];
+    parts.push(agree(r1, end(line)), agree(r2, end(cpc)));
   }
-  const quarter = { v: (r1.v + rn.v) / 4, l: (r1.l + rn.l) / 4, h: (r1.h + rn.h) / 4 };
-  const near = { v: 1 / (1 / r1.v + 1 / r2.v), l: 1 / (1 / r1.l + 1 / r2.l), h: 1 / (1 / r1.h + 1 / r2.h) };
-  for (const point of readings.crossLineNeutral) parts.push(agrees(own(point.reading), quarter, 1));
-  for (const point of readings.crossLineCpc) parts.push(agrees(own(point.reading), near, 1));
-  if (has(readings.r1r2)) parts.push(agrees(own(readings.r1r2), near, 1));
+  const quarter = r1 && rn && mix([0.25, r1], [0.25, rn]);
+  const near = r1 && r2 && beside(r1, r2);
+  for (const point of readings.crossLineNeutral) parts.push(agree(of(point.reading), quarter, 1));
+  for (const point of readings.crossLineCpc) parts.push(agree(of(point.reading), near, 1));
+  if (has(readings.r1r2)) parts.push(agree(of(readings.r1r2), near, 1));
   return all(...parts);
+}
+
+/** Two resistances side by side. */
+function beside(a: Loose, b: Loose): Loose {
+  const both = a.v + b.v;
+  if (!(both > 0)) return sure(0);
+  return { ...mix([(b.v / both) ** 2, a], [(a.v / both) ** 2, b]), v: (a.v * b.v) / both };
 }
 
 function insulation({ readings }: Circuit): Flat {
@@ -464,29 +489,107 @@ function breaking(circuit: Circuit, installation: Installation): Flat {
   return any(byOwn, all(within(fault, rating.value), matches, rated, byWord(rating.devicesOfOneMake, true)));
 }
 
-function energy(device: ReturnType<typeof marked>, marks: Circuit["device"], far: Band): Band {
-  const none = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
-  if (device === undefined || Number.isNaN(far.v)) return none;
-  if (has(marks.letThrough)) return band(marks.letThrough);
-  if (breakerType(device.standard, device.type) !== undefined) {
-    const trips = operatingCurrent(device, 0.1);
-    if (Number.isNaN(trips.value) || !(far.l >= trips.value)) return none;
-    const cls = word(marks.energyClass);
-    if (!exact(marks.breakingCapacity) || cls === undefined) return none;
-    const e = energyLimitCeiling({
-      type: device.type,
-      rated: device.rated,
-      markedBreakingCapacity: marks.breakingCapacity.value,
-      energyClass: Number(cls),
-    }).value;
-    return { v: e, l: Number.isNaN(e) ? e : 0, h: e };
-  }
-  if (!FUSES.has(device.standard)) return none;
+/** Energy let through: what is published of it, and what physics leaves of it where that is less. */
+interface Energy {
+  seen: Band;
+  likely?: Band;
+}
+const UNSEEN: Band = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+const upTo = (most: number): Band => ({ v: most, l: 0, h: most });
+
+/** Seconds for which a steady fault would carry as much as a breaker lets through, once it is this far beyond its trip. */
+function carries(device: NonNullable<ReturnType<typeof marked>>, amperes: number, trip: number): number {
+  const beyond = amperes / trip;
+  if (beyond < 1.5) return 0.1005;
+  const loops = beyond >= 3 && device.standard !== "BS 3871" ? 1 : 2;
+  for (const row of FIRST_LOOPS) if (amperes <= row.upTo) return loops === 1 ? row.one : row.two;
+  return Number.NaN;
+}
+
+function energy(device: ReturnType<typeof marked>, marks: Circuit["device"], one: Band, other: Band): Energy {
+  if (has(marks.letThrough)) return { seen: band(marks.letThrough) };
+  if (device === undefined) return { seen: UNSEEN };
+  // Whichever end reads less is the least; an end nobody read leaves its place open.
+  const both = !Number.isNaN(one.v) && !Number.isNaN(other.v);
+  const far = both ? { v: Math.min(one.v, other.v), l: Math.min(one.l, other.l), h: Math.min(one.h, other.h) } : one;
+  const near = both ? { v: Math.max(one.v, other.v), l: Math.max(one.l, other.l), h: Math.max(one.h, other.h) } : other;
+  if (breakerType(device.standard, device.type) !== undefined) return breakerEnergy(device, marks, far, near);
+  if (!FUSES.has(device.standard) || Number.isNaN(far.v)) return { seen: UNSEEN };
   const fast = operatingCurrent(device, 0.4).value;
   const slow = operatingCurrent(device, 5).value;
-  if (far.l >= fast * (1 - EPS)) return { v: fast ** 2 * 0.4, l: 0, h: fast ** 2 * 0.4 };
-  if (far.l >= slow * (1 - EPS)) return { v: slow ** 2 * 5, l: far.h <= fast ? fast ** 2 * 0.4 : 0, h: slow ** 2 * 5 };
-  return none;
+  const melts = leastMeltingEnergy(device)?.value ?? 0;
+  const atFast = fast ** 2 * 0.4;
+  if (far.l >= fast * (1 - EPS)) return { seen: upTo(atFast), likely: { v: atFast, l: melts, h: atFast } };
+  if (!(far.l >= slow * (1 - EPS))) return { seen: UNSEEN };
+  const atSlow = slow ** 2 * 5;
+  const least = far.h <= fast ? atFast : 0;
+  let most = atSlow;
+  if (!Number.isNaN(fast)) {
+    // Straight on logarithmic scales: t = 5·(slow/I)^n.
+    const n = Math.log(12.5) / Math.log(fast / slow);
+    const ends = [Math.max(slow, far.l), Math.min(fast, Math.max(slow, far.h))];
+    most = Math.max(...ends.map((i) => i * i * 5 * (slow / i) ** n));
+  }
+  const floor = least > 0 ? least : melts;
+  return {
+    seen: { v: atSlow, l: least, h: atSlow },
+    likely: { v: Math.max(floor, most), l: floor, h: Math.max(floor, most) },
+  };
+}
+
+function breakerEnergy(
+  device: NonNullable<ReturnType<typeof marked>>,
+  { breakingCapacity, energyClass }: Circuit["device"],
+  far: Band,
+  near: Band,
+): Energy {
+  const trip = operatingCurrent(device, 0.1).value;
+  if (!(far.l >= trip)) return { seen: UNSEEN };
+  const cls = word(energyClass);
+  let ceiling = Number.NaN;
+  if (cls !== undefined && exact(breakingCapacity) && near.h <= breakingCapacity.value)
+    ceiling = energyLimitCeiling({
+      type: device.type,
+      rated: device.rated,
+      markedBreakingCapacity: breakingCapacity.value,
+      energyClass: Number(cls),
+    }).value;
+  const seen = Number.isNaN(ceiling) ? UNSEEN : upTo(ceiling);
+  const seconds = carries(device, near.h, trip);
+  if (Number.isNaN(near.v) || Number.isNaN(seconds)) return { seen };
+  let v = near.v ** 2 * seconds;
+  let h = near.h ** 2 * seconds;
+  for (const step of [1.5, 3]) {
+    const edge = step * trip;
+    if ((step === 3 && device.standard === "BS 3871") || far.l >= edge || near.h < edge) continue;
+    const worst = edge ** 2 * (step === 3 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005);
+    v = Math.max(v, worst);
+    h = Math.max(h, worst);
+  }
+  if (!Number.isNaN(ceiling)) {
+    v = Math.min(v, ceiling);
+    h = Math.min(h, ceiling);
+  }
+  return { seen, likely: { v, l: 0, h } };
+}
+
+/** A size against the energy: what is published decides, else what is likely where that decides or nothing is published. */
+function enough(size: Evidence<Unit>, k: number, e: Energy, asks = (mm2: number) => mm2): Flat {
+  const against = (x: Band): Flat =>
+    Number.isNaN(x.v) || Number.isNaN(k) || !has(size)
+      ? OPEN
+      : atLeast(
+          size.value,
+          size.low,
+          size.high,
+          asks(Math.sqrt(x.v) / k),
+          asks(Math.sqrt(x.l) / k),
+          asks(Math.sqrt(x.h) / k),
+        );
+  const proven = against(e.seen);
+  if (e.likely === undefined || proven.verdict === "met" || proven.verdict === "not-met") return proven;
+  const likely = against(e.likely);
+  return proven.verdict === "too-near" && likely.verdict === "too-near" ? proven : likely;
 }
 
 function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof residual>): Flat {
@@ -501,9 +604,10 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
       : OPEN;
   if (selection.verdict === "met") return selection;
   const u = supply.nominalVoltage;
-  const near = { v: u.value / board.zdb.value, l: u.low / board.zdb.high, h: u.high / board.zdb.low };
+  const loop = !has(board.zdb) && word(board.atOrigin) === true && has(supply.ze) ? supply.ze : board.zdb;
+  const near = { v: u.value / loop.value, l: u.low / loop.high, h: u.high / loop.low };
   const far = { v: u.value / readings.zs.value, l: u.low / readings.zs.high, h: u.high / readings.zs.low };
-  const e = energy(marked(circuit), circuit.device, far);
+  const e = energy(marked(circuit), circuit.device, far, near);
   const of =
     arrangement === "armour" || arrangement === "conduit"
       ? "steel"
@@ -543,7 +647,7 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
         return all(one.works, size({ v: near.v ** 2 * time, l: 0, h: times(near.h ** 2, latest) }));
       }),
     );
-  return any(selection, size(e), byRcd);
+  return any(selection, enough(cable.cpc, k, e), byRcd);
 }
 
 function capacity(circuit: Circuit, installation: Installation): Flat {
@@ -645,10 +749,11 @@ function drop(circuit: Circuit, { supply }: Installation): Flat {
     use: load === "lighting" ? "lighting" : "other",
   }).value;
   const limit = supply.nominalVoltage.value * fraction * (phases === "3" ? Math.sqrt(3) : 1);
+  const length = span(cable.length, foundOf(circuit));
   return atMost(
-    z * cable.length.value * designCurrent.value,
-    z * cable.length.low * designCurrent.low,
-    z * cable.length.high * designCurrent.high,
+    z * length.v * designCurrent.value,
+    z * length.l * designCurrent.low,
+    times(z * length.h, designCurrent.high),
     limit,
   );
 }
@@ -672,7 +777,8 @@ function rcdTime(rcd: ResidualDevice): Flat {
 const noService = ({ service, extraneous, connected }: BondingConductor) =>
   word(service) === "no-such-service" && extraneous.kind !== "fact" && !word(connected);
 
-function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
+function bondSize(bond: BondingConductor, installation: Installation): Flat {
+  const { supply } = installation;
   const extraneous = word(bond.extraneous);
   if (extraneous === false || noService(bond)) return NONE;
   const system = word(supply.earthing);
@@ -681,8 +787,15 @@ function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
     needed = exact(supply.neutral.size) ? mainBondingPme(supply.neutral.size.value).value : Number.NaN;
   else if (system !== undefined && exact(supply.tails.size))
     needed = mainBondingOther(cpcBySelection(supply.tails.size.value).value).value;
-  const size =
+  let size =
     has(bond.size) && !Number.isNaN(needed) ? atLeast(bond.size.value, bond.size.low, bond.size.high, needed) : OPEN;
+  if (system === "TN-S" || system === "IT") {
+    const k = originK(bond.size, word(bond.material), "separate");
+    size = any(
+      size,
+      enough(bond.size, k, atOrigin(installation), (mm2) => Math.max(6, Math.min(25, mm2 / 2))),
+    );
+  }
   const parts = [size];
   if (bond.connected.kind === "fact") parts.unshift(byWord(bond.connected, true));
   const material = word(bond.material);
@@ -694,21 +807,51 @@ function bondSize(bond: BondingConductor, { supply }: Installation): Flat {
 function bondContinuity(bond: BondingConductor): Flat {
   if (word(bond.extraneous) === false || noService(bond)) return NONE;
   const r = perMetre(bond.size, word(bond.material));
-  return agrees(
-    spread(bond.resistance, 0, 1),
-    { v: r * bond.length.value + 0.05, l: r * bond.length.low + 0.05, h: r * bond.length.high + 0.05 },
+  if (Number.isNaN(r) || !has(bond.length) || !has(bond.resistance)) return OPEN;
+  return agree(
+    loose(bond.resistance),
+    mix([r, run(bond.length, word(bond.lengthFound) ?? "estimated")], [1, sure(0.05)]),
     -1,
   );
 }
 
-function earthing({ supply }: Installation): Flat {
+/** What an earth fault at the origin lets through, and k of a conductor there. */
+function atOrigin({ supply }: Installation): Energy {
+  const u = supply.nominalVoltage;
+  const i = { v: u.value / supply.ze.value, l: u.low / supply.ze.high, h: u.high / supply.ze.low };
+  return energy(marked(supply), supply.device, i, i);
+}
+function originK(
+  size: Evidence<"square-millimetre">,
+  material: string | undefined,
+  run: "separate" | "in-cable",
+): number {
+  if (material === undefined || !exact(size)) return Number.NaN;
+  return protectiveConductorK(material as "copper", "70C-thermoplastic", run, size.value).value;
+}
+
+function earthing(installation: Installation): Flat {
+  const { supply } = installation;
   const e = supply.earthingConductor;
-  const parts = [
-    has(e.size) && exact(supply.tails.size)
+  const material = word(e.material);
+  const arrangement = word(e.arrangement);
+  const system = word(supply.earthing);
+  const selection =
+    has(e.size) && exact(supply.tails.size) && (material === undefined || material === "copper")
       ? atLeast(e.size.value, e.size.low, e.size.high, cpcBySelection(supply.tails.size.value).value)
-      : OPEN,
-  ];
-  if (word(e.arrangement) === "buried") {
+      : OPEN;
+  const k =
+    arrangement === undefined
+      ? Number.NaN
+      : originK(e.size, material, arrangement === "in-cable" ? "in-cable" : "separate");
+  const parts = [any(selection, system === "TT" ? NONE : enough(e.size, k, atOrigin(installation)))];
+  if (system === "TN-C-S")
+    parts.push(
+      has(e.size) && material === "copper" && exact(supply.neutral.size)
+        ? atLeast(e.size.value, e.size.low, e.size.high, mainBondingPme(supply.neutral.size.value).value)
+        : OPEN,
+    );
+  if (arrangement === "buried") {
     const sheathed = word(e.sheathed);
     const mech = word(e.mechanicallyProtected);
     const floor =
@@ -717,33 +860,7 @@ function earthing({ supply }: Installation): Flat {
         : Number.NaN;
     parts.push(has(e.size) && !Number.isNaN(floor) ? atLeast(e.size.value, e.size.low, e.size.high, floor) : OPEN);
   }
-  const material = word(e.material);
-  if (material !== undefined && material !== "copper") parts.push(OPEN);
   return all(...parts);
-}
-
-function earthingEnergy({ supply }: Installation): Flat {
-  if (word(supply.earthing) === "TT") return NONE;
-  const e = supply.earthingConductor;
-  const u = supply.nominalVoltage;
-  const x = energy(marked(supply), supply.device, {
-    v: u.value / supply.ze.value,
-    l: u.low / supply.ze.high,
-    h: u.high / supply.ze.low,
-  });
-  const material = word(e.material);
-  const arrangement = word(e.arrangement);
-  const k =
-    material !== undefined && arrangement !== undefined && exact(e.size)
-      ? protectiveConductorK(
-          material,
-          "70C-thermoplastic",
-          arrangement === "in-cable" ? "in-cable" : "separate",
-          e.size.value,
-        ).value
-      : Number.NaN;
-  if (Number.isNaN(x.v) || Number.isNaN(k)) return OPEN;
-  return atLeast(e.size.value, e.size.low, e.size.high, Math.sqrt(x.v) / k, Math.sqrt(x.l) / k, Math.sqrt(x.h) / k);
 }
 
 function electrode(installation: Installation): Flat {
@@ -919,7 +1036,7 @@ function flatCircuit(circuit: Circuit, installation: Installation): Flat[] {
 export function flatWeigh(installation: Installation): Flat[] {
   const { supply, boards, circuits } = installation;
   const out = flatSupply(installation);
-  out.push(earthing(installation), earthingEnergy(installation), demand(installation));
+  out.push(earthing(installation), demand(installation));
   for (const bond of supply.bonding) out.push(bondSize(bond, installation), bondContinuity(bond));
   for (const board of boards) for (const rcd of board.rcds) out.push(rcdTime(rcd));
   for (const circuit of circuits) {

@@ -8,6 +8,7 @@ const BELOW: readonly (readonly string[])[] = [
   ["supply", "readings"],
   ["installation", "cu"],
   ["installation", "cu", "c1"],
+  ["things", "surgeDevices", "surge-1"],
   ["inspected", "boards"],
   ["readings", "cu"],
   ["readings", "cu", "c1"],

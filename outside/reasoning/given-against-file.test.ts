@@ -140,3 +140,26 @@ describe.each(OF_TOUCH.map((topic) => [topic.id, topic] as const))("%s", (id, to
     }
   });
 });
+
+describe("one state recorded in the file has one class", () => {
+  const RECORDED = { entry: "nothing", firmness: "fixings-missing", hinges: true, openedBy: "tool", comers: "anyone" };
+
+  test.each([
+    [
+      "basic-protection",
+      { "live-covering": "bare", "meant-insulated": "no", "barrier-behind": false, "arms-reach": "within" },
+    ],
+    ["board-cover-missing", {}],
+    ["board-blank-missing", {}],
+    ["board-cable-entry", { edge: "guarded", "case-fault-cleared": true }],
+    ["fuse-carrier-broken", { drawn: "shielded" }],
+    ["board-inner-shield", { "barrier-behind": false }],
+  ])("%s: a lid that lost fixings and is held all the same", (topic, facts) => {
+    expect(about(topic, RECORDED, facts).reasoning.possible).toEqual(["C3", "C2"]);
+  });
+
+  test.each(["board-cover-missing", "board-blank-missing"])("%s: two of six screws, said by the inspector", (topic) => {
+    const { reasoning } = about(topic, { ...RECORDED, firmness: undefined }, { "cover-fixing": "part-held" });
+    expect(reasoning.classification).toBe("C2");
+  });
+});

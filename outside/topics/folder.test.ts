@@ -231,6 +231,11 @@ describe("a law that is broken", () => {
     ],
     ["remedies", (t) => t.replace("makes reached away, pulled yes", "makes pulled no"), "raises"],
     ["remedies", (t) => t.replace(/ {2}remedy:.*\n.*\n/, ""), "no remedy"],
+    [
+      "remedies",
+      (t) => t.replace("    makes reached away", "    fits when reached is away and pulled\n    makes reached away"),
+      "lowers nothing where it fits",
+    ],
     ["sentences", (t) => t.replace(/ {2}said C1.*\n/, ""), "nothing is said under C1"],
     [
       "sentences",
@@ -252,6 +257,14 @@ describe("a law that is broken", () => {
     const breaks = broken(change);
     expect(breaks.map((one) => one.law)).toContain(law);
     expect(breaks.find((one) => one.law === law)?.found).toContain(found);
+  });
+
+  test("a remedy is held to the law where it fits, and nowhere else", () => {
+    const makes = (text: string, fits: string) =>
+      text.replace("makes reached away, pulled yes", `makes reached away, pulled no${fits}`);
+    const laws = (fits: string) => broken((text) => makes(text, fits)).map(({ law, found }) => [law, found]);
+    expect(laws("")).toEqual([["remedies", expect.stringContaining("raises none to C3")]]);
+    expect(laws("\n    fits when not pulled")).toEqual([]);
   });
 
   test("a failing example prints its argument in short, each line with its place", () => {

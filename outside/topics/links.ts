@@ -74,17 +74,18 @@ const links = {
   },
   "earthing-conductor-undersized": {
     adiabatic: {
-      by: "earthing-conductor-adiabatic",
+      by: "earthing-conductor-size",
+      matter: "earthing-by-energy",
       met: "yes",
       notMet: "no",
       leaves: "a fuse or a loop not recorded",
     },
     "table-size": {
       by: "earthing-conductor-size",
-      matter: "earthing-conductor-size",
+      matter: "earthing-by-selection",
       met: "yes",
       notMet: "no",
-      leaves: "a conductor that is short of the size for being buried only, or not of copper",
+      leaves: "a conductor that is not of copper",
     },
   },
   "electrode-resistance": {

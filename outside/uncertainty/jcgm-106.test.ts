@@ -1,5 +1,6 @@
-import { assumed, type Evidence, matter, quantity, Reckoner, seenBetween, TERM } from "@good-grounds/core";
-import { comparedConformity, NO_INSTRUMENTS, normalCdf } from "@good-grounds/readings";
+import { assumed, type Evidence, matter, measured, type Quantity, Reckoner, TERM } from "@good-grounds/core";
+import { normalCdf } from "@good-grounds/measurement";
+import { comparedConformity } from "@good-grounds/readings";
 import { describe, expect, test } from "vitest";
 
 const RECKON = new Reckoner(true);
@@ -10,11 +11,16 @@ function nearlyNormal(value: number, deviation: number): Evidence<"volt"> {
   const parts = 60;
   const half = deviation * Math.sqrt(3 / parts);
   const each = value / parts;
+  const written = {
+    text: "invented",
+    value: each as Quantity<"volt">,
+    resolution: half as Quantity<"volt">,
+    bound: "exact" as const,
+  };
+  const oneDigit = { text: "±(0 % + 1 digits)", ofReading: 0, digits: 1 };
   return RECKON.sum(
     TERM.loopVoltage,
-    ...Array.from({ length: parts }, () =>
-      seenBetween(TERM.loopVoltage, quantity(each - half, "volt"), quantity(each + half, "volt"), "invented", []),
-    ),
+    ...Array.from({ length: parts }, () => measured(TERM.loopVoltage, written, [], oneDigit)),
   );
 }
 
@@ -23,7 +29,7 @@ describe("worked examples of JCGM 106:2012", () => {
   test("breakdown voltage of a Zener diode: −5.47 V, u = 0.05 V, limit −5.40 V: 0.92 (7.3)", () => {
     // Held the other way up: 5.47 V at least 5.40 V.
     const limit = assumed(TERM.loopVoltage, 5.4, "tolerance limit");
-    const found = comparedConformity(RECKON.atLeast(QUESTION, nearlyNormal(5.47, 0.05), limit), NO_INSTRUMENTS);
+    const found = comparedConformity(RECKON.atLeast(QUESTION, nearlyNormal(5.47, 0.05), limit));
     expect(found?.probability).toBeCloseTo(0.92, 2);
     expect(normalCdf((5.47 - 5.4) / 0.05)).toBeCloseTo(0.92, 2);
   });
@@ -47,9 +53,7 @@ describe("worked examples of JCGM 106:2012", () => {
 
   test("guard band w = U: at the acceptance limit at most 2.3 % are beyond the tolerance limit (8.3.2)", () => {
     const limit = assumed(TERM.loopVoltage, 10, "tolerance limit");
-    const at = (value: number) =>
-      comparedConformity(RECKON.atMost(QUESTION, nearlyNormal(value, 0.05), limit), NO_INSTRUMENTS);
-    // These are ranges to the engine, so that the guard is not its own: the chance at TL − 2u is what is asked.
+    const at = (value: number) => comparedConformity(RECKON.atMost(QUESTION, nearlyNormal(value, 0.05), limit));
     expect(1 - (at(9.9)?.probability ?? 0)).toBeCloseTo(0.0228, 3);
   });
 });

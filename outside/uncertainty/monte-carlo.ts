@@ -5,9 +5,9 @@ import {
   isKnown,
   type Measured,
   parseAccuracy,
+  rangeOf,
   type Unit,
 } from "@good-grounds/core";
-import { rangeOf } from "@good-grounds/readings";
 import type { Chance } from "../../examples/simulate/chance.ts";
 
 /** What the draws take of instruments, written apart from the analytic way. */
@@ -17,15 +17,19 @@ export interface Assumptions {
   readonly leads: number;
 }
 
-/** The greatest operating uncertainty of the instrument standard, by range. */
-const CEILING: Readonly<Record<string, number>> = {
-  continuity: 0.3,
-  insulation: 0.3,
-  loop: 0.3,
-  electrode: 0.3,
-  "fault-current": 0.3,
-  "rcd-time": 0.1,
+/** What usual instruments are out by where nothing is stated: of the reading, and in digits of a display of three figures. */
+const USUAL: Readonly<Record<string, readonly [part: number, digits: number]>> = {
+  continuity: [0.02, 3],
+  insulation: [0.05, 3],
+  loop: [0.05, 5],
+  electrode: [0.05, 5],
+  "fault-current": [0.1, 5],
+  "rcd-time": [0.03, 2],
+  voltage: [0.01, 2],
 };
+
+/** What contacts may add, Ω. */
+const CONTACTS: Readonly<Record<string, number>> = { continuity: 0.01, loop: 0.02 };
 
 /** Shared errors of one draw, each uniform from −1 to 1, by what they belong to. */
 type Draw = Map<unknown, number>;
@@ -121,14 +125,23 @@ function truthOf({ value, term, detail }: Measured<Unit>, draw: Draw, chance: Ch
     return held;
   };
   const range = rangeOf(term) ?? term.id;
-  const { ofReading, digits } = parseAccuracy(detail.accuracy ?? "") ?? { ofReading: CEILING[range] ?? 0, digits: 0 };
-  const percentage = ofReading * Math.abs(value);
-  const limit = percentage + digits * detail.resolution;
+  if (range === "temperature" && detail.accuracy === null) return value;
+  const stated = parseAccuracy(detail.accuracy ?? "");
+  const [part, counts] = stated === undefined ? (USUAL[range] ?? [0, 0]) : [stated.ofReading, stated.digits];
+  const ohms = range === "continuity" || range === "loop";
+  const figure = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
+  const digit =
+    stated === undefined ? Math.min(detail.resolution, ohms ? Math.max(0.01, figure) : figure) : detail.resolution;
+  const percentage = part * Math.abs(value);
+  const limit = percentage + counts * digit;
   const common = Math.sqrt(assumptions.commonPart) * percentage;
   const own = Math.sqrt(limit ** 2 - common ** 2);
   const who = detail.taken.instrument ?? "";
   let truth = value - common * shared(`gain ${who} ${range}`) - own * chance.between(-1, 1);
-  truth -= (detail.resolution / 2) * chance.between(-1, 1);
-  if (range === "continuity" && detail.bound === "exact") truth -= assumptions.leads * shared(`leads ${who}`);
+  if (counts === 0 || digit < detail.resolution) truth -= (detail.resolution / 2) * chance.between(-1, 1);
+  truth -= (CONTACTS[range] ?? 0) * chance.between(-1, 1);
+  if (range === "continuity" && detail.bound === "exact")
+    truth -=
+      (detail.taken.leads?.half ?? assumptions.leads) * shared(`leads ${who} ${detail.taken.leads?.since ?? ""}`);
   return truth;
 }

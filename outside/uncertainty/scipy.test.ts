@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { normalCdf } from "@good-grounds/readings";
+import { normalCdf } from "@good-grounds/measurement";
 import { describe, expect, test } from "vitest";
 import { needTool, PYTHON } from "../tools.ts";
 

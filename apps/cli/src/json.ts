@@ -203,6 +203,7 @@ function evidenceJson(node: Evidence<Unit>): object {
     }
     case "published":
       return { ...base, ...value, row: node.detail.row, source: node.detail.source };
+    case "expected":
     case "assumed":
       return {
         ...base,

@@ -252,6 +252,23 @@ export const BOARDS: readonly SameClass[] = [
     "gets-in": "wire-on-top",
     "cover-fixing": "whole",
   }),
+  row("board-blank-missing", "lid on two of its six screws", {
+    "gets-in": "nothing",
+    "cover-fixing": "part-held",
+    "who-comes": "anyone",
+  }),
+  row("board-blank-missing", "lid on two of its six screws, key holders only", {
+    "gets-in": "nothing",
+    "cover-fixing": "part-held",
+    "who-comes": "named-keeper",
+  }),
+  row("board-cable-entry", "lid on two of its six screws", {
+    "gets-in": "nothing",
+    "cover-fixing": "part-held",
+    "who-comes": "anyone",
+    edge: "guarded",
+    "case-fault-cleared": "yes",
+  }),
   row("board-blank-missing", "blank missing, busbar too deep for a finger", {
     "gets-in": "finger-short",
     "cover-fixing": "hole",

@@ -1,4 +1,4 @@
-import type { Conclusion, Evidence, Ground, Reckoner, Remark, Unit, Verdict } from "@good-grounds/core";
+import type { Conclusion, Evidence, Grade, Ground, Reckoner, Remark, Unit, Verdict } from "@good-grounds/core";
 import type { Board, BondingConductor, Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
 import type { Given, Needs } from "./need.ts";
 
@@ -32,6 +32,8 @@ export interface Example {
   /** Needs by name, as text with units; a need left out is not known. */
   readonly given: Readonly<Record<string, string | readonly string[]>>;
   readonly verdict?: Verdict;
+  /** How well the verdict has to be founded, where that is part of the case. */
+  readonly grade?: Grade;
   /** Quantities that must appear in the result, by term id, in the coherent unit. */
   readonly values?: Readonly<Record<string, { readonly value: number; readonly within: number }>>;
   /** Ids of the terms and matters the result must name as missing. */

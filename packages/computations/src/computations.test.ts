@@ -1,4 +1,4 @@
-import { type Ground, type Judgement, missingOf, nodesOf, Reckoner } from "@good-grounds/core";
+import { type Ground, gradeOf, type Judgement, missingOf, nodesOf, Reckoner } from "@good-grounds/core";
 import { describe, expect, test } from "vitest";
 import { CALCULATIONS } from "./calculations/index.ts";
 import { CHECKS } from "./checks/index.ts";
@@ -46,6 +46,7 @@ describe.each([...COMPUTATIONS.values()].map((one) => [one.id, one] as const))("
   test.each(one.examples.map((example) => [example.name, example] as const))("example: %s", (_, example) => {
     const { judgement, roots } = run(one, example.given, withGrounds);
     if (example.verdict !== undefined) expect(judgement?.verdict).toBe(example.verdict);
+    if (example.grade !== undefined) expect(judgement && gradeOf(judgement)).toBe(example.grade);
     const nodes = roots.flatMap((root) => [...nodesOf(root)]);
     for (const [id, { value, within }] of Object.entries(example.values ?? {})) {
       const found = nodes.flatMap((node) =>
@@ -61,10 +62,23 @@ describe.each([...COMPUTATIONS.values()].map((one) => [one.id, one] as const))("
     for (const id of example.missing ?? []) expect(missing).toContain(id);
   });
 
+  test.each(one.examples.map((example) => [example.name, example] as const))(
+    "says that it is expected where it rests on what is expected: %s",
+    (_, example) => {
+      const { roots } = run(one, example.given, withGrounds);
+      for (const node of roots.flatMap((root) => [...nodesOf(root)])) {
+        if (node.kind !== "compared") continue;
+        const isExpected = node.from.some((side) => [...nodesOf(side)].some(({ kind }) => kind === "expected"));
+        expect(node.grade, node.matter.id).toBe(isExpected ? "expected" : "proven");
+      }
+    },
+  );
+
   test.each(one.examples.map((example) => [example.name, example] as const))("without grounds: %s", (_, example) => {
     const kept = run(one, example.given, withGrounds);
     const bare = run(one, example.given, verdictsOnly);
     expect(bare.judgement?.verdict).toBe(kept.judgement?.verdict);
     expect(bare.judgement?.margin).toEqual(kept.judgement?.margin);
+    expect(bare.judgement?.grade).toBe(kept.judgement?.grade);
   });
 });

@@ -1,7 +1,7 @@
 import { matter, TERM } from "@good-grounds/core";
 import { describe, expect, test } from "vitest";
 import { givenFromText } from "./given.ts";
-import { asksQuantities, asksQuantity, asksReading, asksReadings, asksWord, asksYesNo } from "./need.ts";
+import { asksQuantities, asksQuantity, asksWord, asksYesNo } from "./need.ts";
 
 const needs = {
   zs: asksQuantity(TERM.measuredZs),
@@ -14,7 +14,7 @@ describe("givenFromText", () => {
   test("turns text with units into evidence and leaves out nothing", () => {
     const made = givenFromText(needs, { zs: "1.20 Ω", points: ["0.22 Ω", "220 mΩ"], system: "TT", rcd: "yes" });
     if (!made.ok) throw new Error("refused");
-    expect(made.given.zs).toMatchObject({ kind: "seen", value: 1.2 });
+    expect(made.given.zs).toMatchObject({ kind: "measured", value: 1.2 });
     expect(made.given.points.map((one) => one.value)).toEqual([0.22, 0.22]);
     expect(made.given.system).toMatchObject({ kind: "fact", word: "TT" });
     expect(made.given.rcd).toMatchObject({ kind: "fact", word: true });
@@ -28,10 +28,19 @@ describe("givenFromText", () => {
     expect(made.given.points).toEqual([]);
   });
 
-  test("reads a range either way round", () => {
+  test("refuses a range that runs backwards, and says which end comes first", () => {
     const made = givenFromText(needs, { zs: "1.4 Ω to 1.2 Ω" });
-    if (!made.ok) throw new Error("refused");
-    expect(made.given.zs).toMatchObject({ low: 1.2, high: 1.4 });
+    expect(made).toMatchObject({
+      ok: false,
+      issues: [
+        {
+          code: "range-backwards",
+          path: ["zs"],
+          found: "1.4 Ω to 1.2 Ω",
+          advice: expect.stringContaining("lower end"),
+        },
+      ],
+    });
   });
 
   test("reports every problem at once, each with its name", () => {
@@ -76,12 +85,12 @@ describe("givenFromText", () => {
       const { zs, points, length } = made({ zs: "0.71 Ω", points: ["0.220 Ω", ">99.9 Ω"], length: "12 m" });
       expect(zs).toMatchObject({
         kind: "measured",
-        low: 0.71,
-        high: 0.71,
-        detail: { resolution: 0.01, accuracy: null },
+        detail: { resolution: 0.01, accuracy: null, grade: "usual" },
       });
+      // ±(5 % + 5 digits) of a usual loop tester; contacts only add.
+      expect([zs.low, zs.high]).toEqual([expect.closeTo(0.71 - 0.0855 - 0.02, 9), expect.closeTo(0.71 + 0.0855, 9)]);
       expect(points.map(({ kind, high }) => [kind, high])).toEqual([
-        ["measured", 0.22],
+        ["measured", expect.closeTo(0.22 + 0.0044 + 0.003 + 0.02, 9)],
         ["measured", Number.POSITIVE_INFINITY],
       ]);
       expect(length.kind).toBe("seen");
@@ -93,13 +102,23 @@ describe("givenFromText", () => {
       ["0.71Ω±20 mΩ", 0.69, 0.73],
       ["710 mΩ ± 0.02 Ω", 0.69, 0.73],
       ["0.71 Ω ± 10 %", 0.639, 0.781],
-      ["0.71 Ω ±(2 % + 2 digits)", 0.6758, 0.7442],
+      ["0.71 +/- 0.02 ohm", 0.69, 0.73],
+      ["0.71 ohm +/-0.02 ohm", 0.69, 0.73],
+      ["0.71 Ω ± 10 per cent", 0.639, 0.781],
+      ["0.71 Ω ± 2 digits", 0.69, 0.73],
+      ["0.71 Ω ± 0 Ω", 0.71, 0.71],
       ["0.01 ± 0.02 Ω", 0, 0.03],
       ["0.69 Ω to 0.73 Ω", 0.69, 0.73],
     ])("%s keeps its band as typed", (text, low, high) => {
       const { zs } = made({ zs: text });
       expect(zs.low).toBeCloseTo(low, 9);
       expect(zs.high).toBeCloseTo(high, 9);
+    });
+
+    test("the accuracy of an instrument is that of the meter: contacts may add as they do to any reading", () => {
+      const { zs } = made({ zs: "0.71 Ω ±(2 % + 2 digits)" });
+      expect(zs).toMatchObject({ kind: "measured", detail: { grade: "stated" } });
+      expect([zs.low, zs.high]).toEqual([expect.closeTo(0.6758 - 0.02, 9), expect.closeTo(0.7442, 9)]);
     });
 
     test("± goes with what is not read as well, and below zero only with a temperature", () => {

@@ -98,8 +98,9 @@ function quantityFrom<U extends Unit>(
     issues.push(issueOf(fault, term, path));
     return notKnown(term, path);
   };
-  if (text.includes("±")) {
-    const made = withDoubt(text, asked);
+  const typed = text.replaceAll("+/-", "±");
+  if (typed.includes("±")) {
+    const made = withDoubt(typed, asked);
     if ("code" in made) return refused(made);
     const { value, doubt } = made;
     return "digits" in doubt ? measured(term, value, path, doubt) : seenWithin(term, value, doubt.value, text, path);
@@ -108,8 +109,8 @@ function quantityFrom<U extends Unit>(
   if (low === undefined || "code" in low) return refused(low ?? { code: "not-a-quantity", found: text });
   if (high === undefined) return rangeOf(term) === undefined ? seen(term, low, path) : measured(term, low, path);
   if ("code" in high) return refused(high);
-  const [from, to] = low.value <= high.value ? [low, high] : [high, low];
-  return seenBetween(term, from.value, to.value, text, path);
+  if (low.value > high.value) return refused({ code: "range-backwards", found: text.slice(0, 80) });
+  return seenBetween(term, low.value, high.value, text, path);
 }
 
 interface Fault {
@@ -119,9 +120,12 @@ interface Fault {
 
 function issueOf({ code, found }: Fault, { name, unit }: Term<Unit>, path: Path): Issue {
   const symbol = UNIT_SYMBOL[unit];
-  const form = DOUBT_FAULT.has(code)
-    ? `one value, ± and what it may be out by, such as "0.71 ± 0.02 ${symbol}", "0.71 ${symbol} ± 3 %" or "0.71 ${symbol} ±(2 % + 2 digits)"`
-    : 'write a number and its unit, such as "0.35 Ω", "32 A" or "30 ms"';
+  const form =
+    code === "range-backwards"
+      ? `give the lower end first, such as "0.69 ${symbol} to 0.73 ${symbol}"`
+      : DOUBT_FAULT.has(code)
+        ? `one value, ± and what it may be out by, such as "0.71 ± 0.02 ${symbol}", "0.71 ${symbol} ± 3 %" or "0.71 ${symbol} ±(2 % + 2 digits)"`
+        : 'write a number and its unit, such as "0.35 Ω", "32 A" or "30 ms"';
   return {
     code,
     path,
@@ -133,20 +137,32 @@ function issueOf({ code, found }: Fault, { name, unit }: Term<Unit>, path: Path)
 
 const DOUBT_FAULT: ReadonlySet<string> = new Set(["not-a-doubt"]);
 
-/** "0.71 ± 0.02 Ω", "0.71 Ω ± 0.02 Ω", "0.71 Ω ± 3 %" or "0.71 Ω ±(2 % + 2 digits)"; a display at its end has no such doubt. */
+/** "0.71 ± 0.02 Ω", "0.71 Ω ± 0.02 Ω", "0.71 Ω ± 3 %", "± 2 digits" or "±(2 % + 2 digits)"; "+/-" is the same. A display at its end has no such doubt. */
 function withDoubt<U extends Unit>(text: string, asked: (end: string) => Written<U> | Fault) {
   const [before = "", after = "", ...more] = text.split("±").map((part) => part.trim());
   const fault: Fault = { code: "not-a-doubt", found: text.slice(0, 80) };
   if (more.length > 0) return fault;
-  const accuracy = parseAccuracy(after);
-  const doubt = accuracy ?? asked(after);
   const own = asked(before);
+  const doubt = doubtFrom(after, own, asked);
   // "0.71 ± 0.02 Ω": the unit stands once, behind both.
   const value = "code" in own ? asked(`${before} ${after.replace(/^[\d.\s]+/, "")}`) : own;
   if ("code" in value) return value.code === "negative" ? value : fault;
   if ("code" in doubt || value.bound !== "exact") return fault;
   if (!("digits" in doubt) && doubt.bound !== "exact") return fault;
   return { value, doubt };
+}
+
+/** What stands behind the ±: a part of the value, digits of it, both as an instrument's accuracy, or a quantity. */
+function doubtFrom<U extends Unit>(text: string, own: Written<U> | Fault, asked: (end: string) => Written<U> | Fault) {
+  const plain = text.replace(/\bper ?cent\b/, "%");
+  const accuracy = parseAccuracy(plain);
+  const counted = /^\(?(\d{1,3}) digits?\)?$/.exec(plain)?.[1];
+  if (accuracy !== undefined && accuracy.digits > 0) return accuracy;
+  if ("code" in own) return asked(text);
+  // A percentage or a number of digits alone is all that the value may be out by, whatever the instrument.
+  if (accuracy !== undefined) return { value: accuracy.ofReading * Math.abs(own.value), bound: "exact" as const };
+  if (counted !== undefined) return { value: Number(counted) * own.resolution, bound: "exact" as const };
+  return asked(text);
 }
 
 /** A magnitude has no sign; only a temperature may lie below zero. */

@@ -13,6 +13,7 @@ export {
   USUAL_ACCURACY,
 } from "./grounds/errors.ts";
 export * from "./grounds/evidence.ts";
+export { gradeOf } from "./grounds/grade.ts";
 export * from "./grounds/leaves.ts";
 export * from "./grounds/reckoner.ts";
 export * from "./grounds/walk.ts";

@@ -172,9 +172,12 @@ export interface Trend {
   readonly perYear: { readonly value: number; readonly low: number; readonly high: number } | null;
   /** `falling` or `rising` where the band of the factor excludes 1. */
   readonly direction: "falling" | "rising" | "not-told";
-  /** Only two readings with a value: a line through two points, whose scatter nobody has seen. */
+  /** Values read on two days only: a change, and no forecast. */
   readonly twoPoints: boolean;
-  /** From the day of the present inspection to the next one; empty where no next one is stated or no band can be given. */
+  /**
+   * From the day of the present inspection to the next one; empty where no next one is stated, no band can be given, or
+   * values were read on fewer than three days.
+   */
   readonly projected: readonly Projected[];
   readonly limit: Evidence<"ohm">;
   readonly worse: "falling" | "rising";

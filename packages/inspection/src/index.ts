@@ -13,3 +13,4 @@ export * from "./print.ts";
 export type { DraftFile } from "./schema/draft.ts";
 export { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
 export * from "./signed.ts";
+export { LINK_IDS, LINKS, type Link } from "./things/links.ts";

@@ -35,7 +35,7 @@ export function lengthFoundOf(found: Fact<LengthFound>): LengthFound {
 
 /** A length with its doubt; a range stays as it was given. */
 export function lengthOf(length: Evidence<"metre">, found: Fact<LengthFound>): Doubted | undefined {
-  if (!isKnown(length) || !(length.value > 0)) return undefined;
+  if (!isKnown(length)) return undefined;
   if (!isExact(length)) return doubtedOf(length);
   const { part, metres } = LENGTH_DOUBT[lengthFoundOf(found)];
   // Two causes: what was misjudged along the way, and what was left out at the ends.
@@ -44,7 +44,7 @@ export function lengthOf(length: Evidence<"metre">, found: Fact<LengthFound>): D
 
 /** The same as a line of an argument: the length with the band that it may have. */
 export function lengthWithin(length: Evidence<"metre">, found: Fact<LengthFound>): Evidence<"metre"> {
-  if (!isKnown(length) || !isExact(length) || !(length.value > 0)) return length;
+  if (!isKnown(length) || !isExact(length)) return length;
   const { part, metres, why } = LENGTH_DOUBT[lengthFoundOf(found)];
   const either = part * length.value + metres;
   const band = [Math.max(0, length.value - either), length.value + either] as const;

@@ -4,12 +4,12 @@ import { twoSided } from "./normal.ts";
 
 /**
  * When two accounts of one thing do not fit each other: their difference in standard deviations of all errors between
- * them, shared ones cancelled. Beyond `CLEAR` they cannot both be true ("not met"): of sound accounts one pair in 10,000
+ * them, shared ones cancelled. Beyond `CLEAR` they cannot both be true ("not met"): of sound accounts one pair in 2,000
  * lies so far apart by the errors alone. Between the two it is possible that they do ("too near to call"): one in 300.
  * Errors within limits have thinner tails than the normal distribution, so that these are upper bounds where the limits
  * hold; for any mix of rectangular errors 2·exp(−z²/2) is one that needs no normal distribution.
  */
-export const CLEAR: Threshold = Object.freeze({ chance: 1e-4, deviations: 3.8906 });
+export const CLEAR: Threshold = Object.freeze({ chance: 1 / 2000, deviations: 3.4808 });
 export const POSSIBLE: Threshold = Object.freeze({ chance: 1 / 300, deviations: 2.9352 });
 
 export interface Threshold {

@@ -6,7 +6,7 @@ import type { Record as JobRecord } from "../record/record.ts";
 import { FIRM } from "../words/firm.ts";
 
 /** Where a job says with which folder it was judged. */
-export const JUDGED_WITH = "topics";
+const JUDGED_WITH = "topics";
 
 /** How the folder of this device stands to that with which a job was judged. */
 export type Standing =
@@ -36,7 +36,7 @@ export function judgedNow(kept: KeptFolder | undefined): readonly [string, Value
   return [JUDGED_WITH, { name, answersFor, hash }];
 }
 
-export function called(label: FolderLabel | undefined): string {
+function called(label: FolderLabel | undefined): string {
   return label === undefined ? FIRM.own : FIRM.called(label.name, label.hash);
 }
 

@@ -35,7 +35,10 @@ const LISTS: readonly { readonly path: string; readonly named: boolean }[] = [
   { path: "boards/*/circuits", named: true },
   { path: "boards/*/circuits/*/readings/crossLineNeutral", named: false },
   { path: "boards/*/circuits/*/readings/crossLineCpc", named: false },
-  ...THING_LISTS.map((list) => ({ path: `things/${list}`, named: true })),
+  ...["things", "observations/*/brings"].flatMap((at) => [
+    ...THING_LISTS.map((list) => ({ path: `${at}/${list}`, named: true })),
+    { path: `${at}/enclosures/*/openings`, named: false },
+  ]),
   { path: "inspected", named: false },
   { path: "observations", named: true },
   { path: "observations/*/photographs", named: false },
@@ -65,6 +68,7 @@ const WHOLE: readonly string[] = [
   "boards/*/circuits/*/readings/*",
   "boards/*/circuits/*/liveBeforeContinuity",
   "things/*/*/resistance",
+  "observations/*/brings/*/*/resistance",
   "observations/*/choice",
   "observations/*/madeSafe",
   "observations/*/facts/*",
@@ -91,12 +95,15 @@ function build(record: JobRecord, path: string): Value | undefined {
   if (list !== undefined) {
     const members = membersOf(record, path);
     if (members.length === 0) return own ?? (names.length > 0 ? [] : undefined);
-    return members.flatMap((name) => {
+    // What an earlier version wrote of a list as one value stands beside members that were added since.
+    const folded = Array.isArray(own) ? own : [];
+    const listed = members.flatMap((name) => {
       const member = build(record, join(path, name));
       if (member === undefined || member === null) return list.named ? [{ id: name }] : [];
       if (!list.named) return [member];
       return [{ id: name, ...(member as { readonly [name: string]: Value }) }];
     });
+    return [...folded, ...listed];
   }
   if (names.length === 0 || whole) return own;
   const members: (readonly [string, Value])[] = [];
@@ -166,6 +173,11 @@ function orderOf(record: JobRecord, path: string): number {
 
 /** The changes that write an inspection file's data into an empty record: place and value. */
 export function placesOf(data: { readonly [name: string]: Value }): readonly (readonly [path: string, value: Value])[] {
+  return Object.entries(data).flatMap(([key, value]) => placesBelow(key, value));
+}
+
+/** The changes that write what a file holds at one place. */
+export function placesBelow(at: string, data: Value): readonly (readonly [path: string, value: Value])[] {
   const places: (readonly [string, Value])[] = [];
   const walk = (path: string, value: Value): void => {
     const { list, whole } = kindOf(path);
@@ -193,7 +205,7 @@ export function placesOf(data: { readonly [name: string]: Value }): readonly (re
     }
     for (const [key, inner] of Object.entries(value)) walk(join(path, key), inner as Value);
   };
-  for (const [key, value] of Object.entries(data)) walk(key, value);
+  walk(at, data);
   return places;
 }
 

@@ -34,7 +34,7 @@ async function newest<T>(name: string): Promise<Kept<T> | undefined> {
 }
 
 /** The one of two that was written last. */
-export function laterOf<T>(a: Kept<T> | undefined, b: Kept<T> | undefined): Kept<T> | undefined {
+function laterOf<T>(a: Kept<T> | undefined, b: Kept<T> | undefined): Kept<T> | undefined {
   if (a === undefined || b === undefined) return a ?? b;
   return b.number > a.number ? b : a;
 }

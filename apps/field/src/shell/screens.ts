@@ -82,6 +82,7 @@ export const SCREENS: readonly Screen[] = [
     howFar: installationHowFar,
     load: () => import("../screens/installation/installation.tsx"),
   },
+  { id: "things", title: "Things one by one", part: "walk", load: () => import("../screens/things/things.tsx") },
   {
     id: "inspected",
     title: "Inspected items",

@@ -3,6 +3,9 @@ import { SILENCE } from "@good-grounds/report/labels";
 /** Words of the keypad and of fields for readings. */
 export const KEYPAD = {
   label: "Keypad",
+  several: "As many as are true.",
+  yes: "yes",
+  no: "no",
   notANumber: "A number is needed here, such as 0.42.",
   negative: "This cannot be below nothing.",
   otherUnit: (symbols: readonly string[]) => `Here the unit is ${symbols.join(" or ")}.`,

@@ -69,7 +69,8 @@ export const sampleReach = calculation({
       remarks: [
         {
           code: "chosen-at-random",
-          words: "The bounds are for parts chosen at random. Parts chosen because they were easy to reach say less.",
+          words:
+            "The bounds hold on one condition: those opened were chosen at random among all. Where they were chosen because they were near or easy to reach, there is no bound for the others: the sample speaks only of parts like those opened.",
         },
         {
           code: "missing-share",

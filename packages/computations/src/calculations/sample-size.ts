@@ -1,4 +1,4 @@
-import { isKnown, notKnown, published, type Source, TERM } from "@good-grounds/core";
+import { isKnown, notKnown, published, type Remark, type Source, TERM } from "@good-grounds/core";
 import { calculation } from "../check.ts";
 import { asksQuantity } from "../need.ts";
 import { sampleFor } from "../sampling/index.ts";
@@ -36,7 +36,7 @@ export const sampleSize = calculation({
       return { results: [notKnown(TERM.sampleSize, [], "not-tabulated", reason)], remarks: [] };
     }
     const size = published(TERM.sampleSize, sampleFor(N, D, level), SOURCE, "for these counts");
-    return { results: [reckon.lookedUp(TERM.sampleSize, size, ...by)], remarks: [] };
+    return { results: [reckon.lookedUp(TERM.sampleSize, size, ...by)], remarks: [AT_RANDOM] };
   },
   examples: [
     {
@@ -58,4 +58,10 @@ export const sampleSize = calculation({
       source: "input missing",
     },
   ],
+});
+
+const AT_RANDOM: Remark = Object.freeze({
+  code: "chosen-at-random",
+  words:
+    "So many are enough where they are chosen at random among all. Chosen because they are near or easy to reach, no number short of all of them bounds the others.",
 });

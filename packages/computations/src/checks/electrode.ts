@@ -64,7 +64,7 @@ export const electrode = check({
     },
     {
       name: "at the limit of Table 41.5",
-      given: { system: "TT", ra: "500 Ω", residual: "100 mA", rcdTest: "in-time" },
+      given: { system: "TT", ra: "500 ± 0 Ω", residual: "100 mA", rcdTest: "in-time" },
       verdict: "met",
       source: "BS 7671 Table 41.5: 500 Ω for 100 mA",
     },

@@ -5,7 +5,6 @@ import { bondingSize } from "./bonding-size.ts";
 import { breakingCapacity } from "./breaking-capacity.ts";
 import { cableCapacity } from "./cable-capacity.ts";
 import { cpcAdiabatic } from "./cpc-adiabatic.ts";
-import { earthingConductorAdiabatic } from "./earthing-conductor-adiabatic.ts";
 import { earthingConductorSize } from "./earthing-conductor-size.ts";
 import { electrode } from "./electrode.ts";
 import { externalImpedance } from "./external-impedance.ts";
@@ -58,7 +57,6 @@ export const SUPPLY_CHECKS = listed<"supply">(
   supplyVoltage,
   supplyBreakingCapacity,
   earthingConductorSize,
-  earthingConductorAdiabatic,
   maximumDemand,
 );
 

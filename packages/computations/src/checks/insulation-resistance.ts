@@ -46,7 +46,7 @@ export const insulationResistance = check({
     },
     {
       name: "at the limit as typed",
-      given: { liveLive: "1.00 MΩ", liveEarth: "1 MΩ" },
+      given: { liveLive: "1.00 ± 0 MΩ", liveEarth: "1 ± 0 MΩ" },
       verdict: "met",
       source: "BS 7671 Table 64: at least 1 MΩ; a value typed equal to its limit meets it",
     },

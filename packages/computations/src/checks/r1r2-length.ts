@@ -109,13 +109,15 @@ export const r1r2Length = check({
         cpc: "1 mm²",
         material: "copper",
         length: "27 m",
+        lengthFound: "taped",
         temperature: "12 °C",
       },
       verdict: "not-met",
-      source: "arithmetic: 30.2 mΩ/m × 27 m × 0.968 = 0.789 Ω at most; the reading 0.97 Ω at least",
+      source:
+        "arithmetic: 30.2 mΩ/m × 27 m × 0.968 × 0.97 = 0.766 Ω; 0.24 Ω beyond it, with a standard deviation of 0.032 Ω",
     },
     {
-      name: "the same without a word on the instrument",
+      name: "the same where nobody said how the length was found",
       given: {
         r1r2: "1.01 Ω",
         line: "1.5 mm²",
@@ -125,10 +127,11 @@ export const r1r2Length = check({
         temperature: "12 °C",
       },
       verdict: "too-near",
-      source: "arithmetic: 1.01 × 0.7 − 0.01 = 0.70 Ω, within the 0.789 Ω; 1.01 × 0.98 − 0.03 = 0.96 Ω beyond it",
+      source:
+        "arithmetic: 0.24 Ω beyond 0.766 Ω; an estimated length leaves a standard deviation of 0.08 Ω: 3.1 of them",
     },
     {
-      name: "beyond what any instrument of its standard explains",
+      name: "beyond what a guessed length explains",
       given: {
         r1r2: "1.35 Ω",
         line: "1.5 mm²",
@@ -138,7 +141,7 @@ export const r1r2Length = check({
         temperature: "12 °C",
       },
       verdict: "not-met",
-      source: "arithmetic: 1.35 × 0.7 − 0.01 = 0.94 Ω at least, 0.789 Ω at most",
+      source: "arithmetic: 0.58 Ω beyond 0.766 Ω, with a standard deviation of 0.08 Ω: 7 of them",
     },
     {
       name: "length not known",

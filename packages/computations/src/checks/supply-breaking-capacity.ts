@@ -51,7 +51,7 @@ export const supplyBreakingCapacity = check({
     {
       name: "beyond it",
       given: {
-        faultCurrent: "17 kA",
+        faultCurrent: "17.0 ± 0.4 kA",
         measuredHere: "yes",
         phases: "1",
         standard: "BS 1361",

@@ -31,9 +31,9 @@ export const supplyVoltage = check({
       verdict: "met",
       source: "ESQCR 2002 regulation 27: 230 V + 10 % − 6 %",
     },
-    { name: "at the upper limit", given: { voltage: "253.0 V" }, verdict: "met", source: "230 × 1.1 = 253.0" },
-    { name: "too high", given: { voltage: "256 V" }, verdict: "not-met", source: "230 × 1.1 = 253.0" },
-    { name: "too low", given: { voltage: "213 V" }, verdict: "not-met", source: "230 × 0.94 = 216.2" },
+    { name: "at the upper limit", given: { voltage: "253.0 ± 0 V" }, verdict: "met", source: "230 × 1.1 = 253.0" },
+    { name: "too high", given: { voltage: "256 ± 2 V" }, verdict: "not-met", source: "230 × 1.1 = 253.0" },
+    { name: "too low", given: { voltage: "213 ± 2 V" }, verdict: "not-met", source: "230 × 0.94 = 216.2" },
     { name: "not measured", given: {}, verdict: "not-known", missing: ["measured-voltage"], source: "input missing" },
   ],
 });

@@ -8,11 +8,13 @@ import {
   INSULATIONS,
   isExact,
   isKnownFact,
+  LENGTH_FOUND,
   type Reckoner,
   type Remark,
   TERM,
 } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
+import { lengthWithin } from "@good-grounds/measurement";
 import { permittedDrop, tabulatedDrop } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { ASKED, QUESTION } from "../matters.ts";
@@ -29,6 +31,7 @@ const needs = {
   material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
   line: asksQuantity(TERM.lineArea, "2.5 mm²"),
   length: asksQuantity(TERM.length, "20 m"),
+  lengthFound: asksWord(MATTER.lengthFound, LENGTH_FOUND, "estimated where it is not said"),
   designCurrent: asksQuantity(TERM.designCurrent, "16 A"),
 };
 
@@ -58,6 +61,7 @@ export const voltageDrop = check({
     material: cable.material,
     line: cable.line,
     length: cable.length,
+    lengthFound: cable.lengthFound,
     designCurrent,
   }),
   conclude(given, reckon) {
@@ -78,6 +82,7 @@ export const voltageDrop = check({
         material: "copper",
         line: "2.5 mm²",
         length: "30 m",
+        lengthFound: "taped",
         designCurrent: "20 A",
       },
       verdict: "met",
@@ -96,12 +101,12 @@ export const voltageDrop = check({
         insulation: "70C-thermoplastic",
         material: "copper",
         line: "1.5 mm²",
-        length: "40 m",
+        length: "41 ± 1 m",
         designCurrent: "6 A",
       },
       verdict: "not-met",
-      values: { "voltage-drop": { value: 6.96, within: 1e-9 } },
-      source: "29 mV/A/m × 40 m × 6 A = 6.96 V > 6.9 V",
+      values: { "voltage-drop": { value: 7.134, within: 1e-9 } },
+      source: "29 mV/A/m × 6 A × 40 m = 6.96 V at least > 6.9 V",
     },
     {
       name: "4 A of lighting over 40 m of 1.5 mm²",
@@ -144,7 +149,7 @@ export const voltageDrop = check({
 });
 
 function drop(given: GivenHere, reckon: Reckoner): Evidence<"volt"> {
-  const { kind, insulation, material, line, phases, length, designCurrent, shape } = given;
+  const { kind, insulation, material, line, phases, length, lengthFound, designCurrent, shape } = given;
   const figure =
     isKnownFact(kind) && isKnownFact(insulation) && isKnownFact(material) && isKnownFact(phases) && isExact(line)
       ? tabulatedDrop({
@@ -156,7 +161,7 @@ function drop(given: GivenHere, reckon: Reckoner): Evidence<"volt"> {
         })
       : undefined;
   const perAmpereMetre = reckon.lookedUp(TERM.dropPerAmpereMetre, figure, kind, insulation, material, line, phases);
-  const perAmpere = reckon.product(TERM.dropPerAmpere, perAmpereMetre, length);
+  const perAmpere = reckon.product(TERM.dropPerAmpere, perAmpereMetre, lengthWithin(length, lengthFound));
   const radial = reckon.product(TERM.voltageDrop, perAmpere, designCurrent);
   if (!isKnownFact(shape)) return reckon.lookedUp(TERM.voltageDrop, undefined, shape, radial);
   return shape.word === "ring" ? reckon.product(TERM.voltageDrop, radial, QUARTER) : radial;

@@ -107,14 +107,18 @@ export function asAnswers({ present, devices }: ResidualsBefore) {
   };
 }
 
-/** The devices that answers speak of, at least one; what was not said of one is not known. */
-export function devicesOf(answers: {
+/** Answers to {@link residualNeeds} and its companions. */
+export interface ResidualAnswers {
+  readonly rcd: Fact<boolean>;
   readonly residual: readonly Evidence<"ampere">[];
   readonly rcdTest: readonly RcdTest[];
   readonly delay?: readonly Fact<RcdDelay>[];
   readonly rcdStandard?: readonly Fact<RcdStandard>[];
   readonly rcdFive?: readonly Evidence<"second">[];
-}): readonly ResidualBefore[] {
+}
+
+/** The devices that answers speak of, at least one; what was not said of one is not known. */
+export function devicesOf(answers: Omit<ResidualAnswers, "rcd">): readonly ResidualBefore[] {
   const { residual, rcdTest, delay = [], rcdStandard = [], rcdFive = [] } = answers;
   const count = Math.max(1, residual.length, rcdTest.length, delay.length, rcdStandard.length, rcdFive.length);
   return Array.from({ length: count }, (_, i) => ({

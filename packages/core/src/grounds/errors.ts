@@ -82,7 +82,8 @@ const EXACT: ReadingErrors = Object.freeze({ grade: "digits", errors: Object.fre
  *
  * An accuracy of ±(p + n digits) is one rectangular error with the limit a = p·v + n·q; of its variance a²/3 the common
  * part of (p·v)²/3 belongs to the gain of the instrument on that range, the rest to the reading, and their limits add up
- * to a. Where the accuracy names no digits, the rounding to q as written comes on top. On the continuity range comes what
+ * to a. Where the accuracy names no digits, or what was written has fewer than a usual display, the rounding to q as
+ * written comes on top. On the continuity range comes what
  * nulling left of the leads; there and on the loop range what contacts add.
  */
 export function errorsOf(
@@ -97,7 +98,8 @@ export function errorsOf(
   const errors: ReadingError[] = [];
   const { ofReading, digits } = used ?? { ofReading: 0, digits: 0 };
   const part = ofReading * Math.abs(value);
-  const limit = part + digits * resolution;
+  const digit = accuracy === null ? usualDigit(range, value, resolution) : resolution;
+  const limit = part + digits * digit;
   const gain = Math.sqrt(COMMON_PART) * part;
   const meter = taken.instrument ?? "";
   if (part > 0) add(errors, "gain", `gain ${meter} ${range ?? term.id}`, COMMON_PART * part, gain);
@@ -105,7 +107,7 @@ export function errorsOf(
     const rest = Math.sqrt(Math.max(0, limit * limit - gain * gain));
     add(errors, "reading", null, limit - COMMON_PART * part, rest);
   }
-  if (digits === 0) add(errors, "resolution", null, resolution / 2, resolution / 2);
+  if (digits === 0 || digit < resolution) add(errors, "resolution", null, resolution / 2, resolution / 2);
   if (range === "continuity" && bound === "exact") {
     const half = taken.leads?.half ?? LEADS_LEFT;
     add(errors, "leads", `leads ${meter} ${taken.leads?.since ?? ""}`, half, half);
@@ -115,6 +117,13 @@ export function errorsOf(
     errors.push({ kind: "contact", cause: null, below: contact, above: 0, standard: contact * RECTANGULAR });
   }
   return { grade: accuracy !== null ? "stated" : used !== undefined ? "usual" : "digits", errors };
+}
+
+/** The smallest step of a usual display at this value: three figures, and no finer than 0.01 Ω where ohms are read. */
+function usualDigit(range: InstrumentRange | undefined, value: number, resolution: number): number {
+  const figures = value === 0 ? 0 : 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
+  const finest = range === "continuity" || range === "loop" ? 0.01 : figures;
+  return Math.min(resolution, Math.max(finest, figures));
 }
 
 function add(errors: ReadingError[], kind: ErrorKind, cause: string | null, limit: number, either: number) {

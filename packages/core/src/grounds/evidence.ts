@@ -91,6 +91,12 @@ export interface Assumed<U extends Unit> extends Valued<"assumed", U> {
   readonly from: readonly [];
 }
 
+/** Taken from physics within bounds that are stated: no figure of the thing itself, and shown as what it is. */
+export interface Expected<U extends Unit> extends Valued<"expected", U> {
+  readonly detail: { readonly why: string; readonly source?: Source };
+  readonly from: readonly [];
+}
+
 /** Worked out from other evidence. */
 export interface Computed<U extends Unit> extends Valued<"computed", U> {
   readonly detail: Operation;
@@ -129,7 +135,7 @@ export type Operation =
   | "same";
 
 /** A quantity with a value and a band, whatever it rests on. */
-export type Known<U extends Unit> = Seen<U> | Measured<U> | Published<U> | Assumed<U> | Computed<U>;
+export type Known<U extends Unit> = Seen<U> | Measured<U> | Published<U> | Expected<U> | Assumed<U> | Computed<U>;
 
 /** A quantity without a value. */
 export type Unsettled<U extends Unit> = NotKnown<U> | Lacking<U>;
@@ -173,8 +179,19 @@ export interface Apart {
   readonly margin: number;
 }
 
+/**
+ * How well what is concluded is founded. `proven`: on readings and on published or makers' figures. `expected`: on physics
+ * within stated bounds as well; a figure of the thing itself would prove it. `assumed`: on something taken to be so.
+ */
+export type Grade = "proven" | "expected" | "assumed";
+
+/** The grade of a judgement, which decides with the verdict: what is only expected is never taken for proven. */
+interface Graded {
+  readonly grade: Exclude<Grade, "assumed">;
+}
+
 /** A comparison of a quantity with its limit, or with another account of itself. */
-export interface Compared {
+export interface Compared extends Graded {
   readonly kind: "compared";
   readonly matter: Matter;
   readonly relation: Relation;
@@ -192,7 +209,7 @@ export interface Compared {
 }
 
 /** Several judgements taken together. */
-export interface Combined {
+export interface Combined extends Graded {
   readonly kind: "combined";
   readonly matter: Matter;
   readonly rule: "all" | "any";
@@ -203,7 +220,7 @@ export interface Combined {
 }
 
 /** A judgement that follows from facts rather than from a comparison of numbers. */
-export interface Settled {
+export interface Settled extends Graded {
   readonly kind: "settled";
   readonly matter: Matter;
   readonly verdict: Verdict;

@@ -7,6 +7,7 @@ import type { Accuracy } from "./accuracy.ts";
 import { bandOf, errorsOf } from "./errors.ts";
 import type {
   Assumed,
+  Expected,
   KnownFact,
   Measured,
   NotKnown,
@@ -120,6 +121,25 @@ export function assumed<U extends Unit>(
 ): Assumed<U> {
   return Object.freeze({
     kind: "assumed",
+    term,
+    value: value as Quantity<U>,
+    low: band[0] as Quantity<U>,
+    high: band[1] as Quantity<U>,
+    detail: Object.freeze(source === undefined ? { why } : { why, source: Object.freeze(source) }),
+    from: NOTHING,
+  });
+}
+
+/** A quantity that physics bounds without a figure of the thing itself: why, and within what band it lies. */
+export function expected<U extends Unit>(
+  term: Term<U>,
+  value: number,
+  why: string,
+  band: readonly [low: number, high: number] = [value, value],
+  source?: Source,
+): Expected<U> {
+  return Object.freeze({
+    kind: "expected",
     term,
     value: value as Quantity<U>,
     low: band[0] as Quantity<U>,

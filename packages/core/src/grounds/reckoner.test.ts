@@ -197,15 +197,12 @@ describe("agreement of two accounts", () => {
     );
   });
 
-  test("accounts that meet only at their widest are too near to call, and never met by it", () => {
-    const band = (low: number, high: number) => assumed(TERM.resistance, (low + high) / 2, "band", [low, high]);
-    const judged = (usual: readonly [number, number], widest: readonly [number, number]) =>
-      reckon.agrees(about, band(...usual), exactly(5), "agrees-with", () => [band(...widest), exactly(5)]);
-    expect(judged([4, 6], [0, 9])).toMatchObject({ verdict: "met", asRead: "met" });
-    expect(judged([1, 3], [0, 6])).toMatchObject({ verdict: "too-near", asRead: "not-met" });
-    expect(judged([1, 3], [0, 4])).toMatchObject({ verdict: "not-met", asRead: "not-met" });
-    expect(judged([1, 3], [0, 6]).margin).toBeGreaterThanOrEqual(0);
-    expect(judged([1, 3], [0, 4]).margin).toBeLessThan(0);
+  test("where what they may be out by is given, that decides and not their bands", () => {
+    const apart = (verdict: "met" | "too-near" | "not-met", margin: number) =>
+      reckon.agrees(about, exactly(5), exactly(1), "agrees-with", { verdict, margin, standard: 1, chance: 0.1 });
+    expect(apart("met", 0.5)).toMatchObject({ verdict: "met", asRead: "met", margin: 0.5, apart: { standard: 1 } });
+    expect(apart("too-near", 0.1)).toMatchObject({ verdict: "too-near", asRead: "not-met", margin: 0.1 });
+    expect(apart("not-met", -1)).toMatchObject({ verdict: "not-met", asRead: "not-met", margin: -1 });
   });
 
   test("one-sided agreement minds that side only", () => {
@@ -270,7 +267,8 @@ describe("instrument accuracy", () => {
     const written = parseWritten("1.00 Ω", "ohm");
     if (accuracy === undefined || "code" in written) throw new Error("fault");
     const reading = measured(TERM.measuredZs, written, [], accuracy);
-    expect(reading.low).toBeCloseTo(0.92, 12);
+    // Contacts add up to 0.02 Ω to what a loop tester shows, and never take from it.
+    expect(reading.low).toBeCloseTo(0.92 - 0.02, 12);
     expect(reading.high).toBeCloseTo(1.08, 12);
   });
 

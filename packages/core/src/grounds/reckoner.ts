@@ -15,6 +15,7 @@ import {
   type Settled,
 } from "./evidence.ts";
 import { Figures } from "./figures.ts";
+import { bears, type JudgementGrade, joinedGrade } from "./grade.ts";
 import { NONE } from "./lines.ts";
 
 const NO_JUDGEMENTS: readonly Judgement[] = Object.freeze([]);
@@ -26,8 +27,13 @@ const NO_JUDGEMENTS: readonly Judgement[] = Object.freeze([]);
  * kept. With `keep` false the lines are dropped and nothing is frozen; values, bands and verdicts are the same.
  */
 export class Reckoner extends Figures {
-  /** `left` must not be more than `limit`. */
-  atMost<U extends Unit>(matter: Matter, left: Evidence<U>, limit: Evidence<NoInfer<U>>): Compared {
+  /** `left` must not be more than `limit`; `grade` says how well the two are founded. */
+  atMost<U extends Unit>(
+    matter: Matter,
+    left: Evidence<U>,
+    limit: Evidence<NoInfer<U>>,
+    grade: JudgementGrade = "proven",
+  ): Compared {
     const known = isKnown(left) && isKnown(limit);
     return this.#compare(
       matter,
@@ -37,11 +43,17 @@ export class Reckoner extends Figures {
       known && limit.value > 0 ? 1 - left.value / limit.value : Number.NaN,
       left,
       limit,
+      grade,
     );
   }
 
-  /** `left` must not be less than `limit`. */
-  atLeast<U extends Unit>(matter: Matter, left: Evidence<U>, limit: Evidence<NoInfer<U>>): Compared {
+  /** `left` must not be less than `limit`; `grade` says how well the two are founded. */
+  atLeast<U extends Unit>(
+    matter: Matter,
+    left: Evidence<U>,
+    limit: Evidence<NoInfer<U>>,
+    grade: JudgementGrade = "proven",
+  ): Compared {
     const known = isKnown(left) && isKnown(limit);
     return this.#compare(
       matter,
@@ -51,6 +63,7 @@ export class Reckoner extends Figures {
       known && limit.value > 0 ? atLeastMargin(left.value, limit.value) : Number.NaN,
       left,
       limit,
+      grade,
     );
   }
 
@@ -72,7 +85,7 @@ export class Reckoner extends Figures {
     if (apart === undefined) return this.#meets(matter, account, other, relation);
     const { verdict, margin } = apart;
     const asRead = verdict === "too-near" ? "not-met" : verdict;
-    return this.#compare(matter, relation, asRead, verdict, margin, account, other, apart);
+    return this.#compare(matter, relation, asRead, verdict, margin, account, other, "proven", apart);
   }
 
   #meets<U extends Unit>(
@@ -84,14 +97,12 @@ export class Reckoner extends Figures {
     const below = relation !== "not-above" && account.high < other.low - slack(other.low);
     const above = relation !== "not-below" && account.low > other.high + slack(other.high);
     const verdict = below || above ? "not-met" : "met";
-    const width = (account.high - account.low + other.high - other.low) / 2;
-    const apart =
-      relation === "not-below"
-        ? other.value - account.value
-        : relation === "not-above"
-          ? account.value - other.value
-          : Math.abs(account.value - other.value);
-    const margin = apart <= 0 ? 1 : 1 - over(apart, width);
+    const [lower, upper] = account.value <= other.value ? [account, other] : [other, account];
+    // How far the two reach towards each other.
+    const reach = lower.high - lower.value + (upper.value - upper.low);
+    const minded = relation === "agrees-with" || (relation === "not-below") === (lower === account);
+    const apart = minded ? upper.value - lower.value : 0;
+    const margin = apart === 0 ? 1 : inKeepingWith(verdict, 1 - over(apart, reach));
     return this.#compare(matter, relation, verdict, verdict, margin, account, other);
   }
 
@@ -105,7 +116,7 @@ export class Reckoner extends Figures {
     return this.#combine(matter, "all", parts);
   }
 
-  /** One part met is enough; parts stand in order of preference, and the margin is that of the first that bears the verdict. */
+  /** One part met is enough; parts stand in order of preference, and the margin is that of the first that bears the verdict, what is proven before what is expected. */
   any(matter: Matter, ...parts: readonly Judgement[]): Combined {
     return this.#combine(matter, "any", parts);
   }
@@ -118,6 +129,7 @@ export class Reckoner extends Figures {
       verdict,
       asRead: verdict,
       margin: Number.NaN,
+      grade: "proven",
       why,
       from: this.keep ? from : NONE,
     };
@@ -142,10 +154,20 @@ export class Reckoner extends Figures {
     margin: number,
     left: Ground,
     limit: Ground,
+    grade: JudgementGrade = "proven",
     apart?: Apart,
   ): Compared {
     const from = this.pair(left, limit);
-    const node = { kind: "compared", matter, relation, verdict, asRead, margin, from } as const;
+    const node = {
+      kind: "compared",
+      matter,
+      relation,
+      verdict,
+      asRead,
+      margin: inKeepingWith(verdict, margin),
+      grade,
+      from,
+    } as const;
     return this.seal(apart === undefined ? node : { ...node, apart });
   }
 
@@ -157,15 +179,35 @@ export class Reckoner extends Figures {
       verdict = join(verdict, part.verdict);
       asRead = join(asRead, part.asRead);
     }
-    let margin = Number.NaN;
-    for (const part of parts) {
-      if (part.verdict === "not-applicable" || (rule === "any" && part.verdict !== verdict)) continue;
-      if (rule === "any") {
-        margin = part.margin;
-        break;
-      }
-      if (Number.isNaN(margin) || part.margin < margin) margin = part.margin;
-    }
-    return this.seal({ kind: "combined", matter, rule, verdict, asRead, margin, from: this.keep ? parts : NONE });
+    const grade = joinedGrade(rule, verdict, parts);
+    const margin = marginOf(rule, verdict, grade, parts);
+    return this.seal({ kind: "combined", matter, rule, verdict, asRead, margin, grade, from: this.keep ? parts : NONE });
   }
+}
+
+/** What ties at a limit leaves no margin rather than a last bit on the wrong side. */
+function inKeepingWith(verdict: Verdict, margin: number): number {
+  return (verdict === "met" && margin < 0) || (verdict === "not-met" && margin > 0) ? 0 : margin;
+}
+
+/**
+ * The margin of several parts: of all that have to hold, that of the tightest, and where the whole is not met that of the
+ * tightest that is not; where one is enough, that of the first that bears the verdict, and where none is met that of
+ * the one that comes nearest.
+ */
+function marginOf(
+  rule: Combined["rule"],
+  verdict: Verdict,
+  grade: JudgementGrade,
+  parts: readonly Judgement[],
+): number {
+  let margin = Number.NaN;
+  for (const part of parts) {
+    if (part.verdict === "not-applicable") continue;
+    if (rule === "any" ? !bears(part, verdict, grade) : part.verdict !== verdict && verdict === "not-met") continue;
+    if (rule === "any" && verdict !== "not-met") return part.margin;
+    const nearer = rule === "any" ? part.margin > margin : part.margin < margin;
+    if (Number.isNaN(margin) || nearer) margin = part.margin;
+  }
+  return margin;
 }

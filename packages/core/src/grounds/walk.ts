@@ -23,7 +23,8 @@ export function sourcesOf(root: Ground): readonly Source[] {
   const found = new Set<Source>();
   for (const node of nodesOf(root)) {
     if (node.kind === "published") found.add((node as Published<Unit>).detail.source);
-    if (node.kind === "assumed" && node.detail.source !== undefined) found.add(node.detail.source);
+    if ((node.kind === "assumed" || node.kind === "expected") && node.detail.source !== undefined)
+      found.add(node.detail.source);
   }
   return [...found];
 }

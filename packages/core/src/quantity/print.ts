@@ -36,15 +36,18 @@ const FACTOR: Readonly<Record<string, number>> = {
   "mV/A/m": 1e3,
 };
 
-/** Digits worth printing: three significant, never fewer decimals than make a hundredth of an ohm visible. */
-function digits(magnitude: number): string {
-  if (magnitude >= 100) return String(Math.round(magnitude));
-  const text = magnitude.toPrecision(3);
+/** Significant digits that are worth printing where nothing asks for more. */
+export const DIGITS = 3;
+
+/** So many significant digits; whole numbers keep all of theirs. */
+function digits(magnitude: number, significant: number): string {
+  if (magnitude >= 10 ** (significant - 1)) return String(Math.round(magnitude));
+  const text = magnitude.toPrecision(significant);
   return text.includes("e") ? String(Number(text)) : text;
 }
 
-/** A value with its unit, for people: three significant digits, "≥" never implied. Infinity prints as "no upper limit". */
-export function printQuantity(value: number, unit: Unit): string {
+/** A value with its unit, for people: three significant digits unless more are asked for, "≥" never implied. Infinity prints as "no upper limit". */
+export function printQuantity(value: number, unit: Unit, significant: number = DIGITS): string {
   if (value === Number.POSITIVE_INFINITY) return "no upper limit";
   if (value === 0) return `0 ${UNIT_SYMBOL[unit]}`.trim();
   const size = Math.abs(value);
@@ -52,5 +55,5 @@ export function printQuantity(value: number, unit: Unit): string {
   // Counts are plain numbers; "10.0 parts" would claim a digit nobody counted.
   if (unit === "ratio" && Number.isInteger(size)) return `${value < 0 ? "−" : ""}${size}`;
   const scaled = size * (FACTOR[symbol] ?? 1);
-  return `${value < 0 ? "−" : ""}${digits(scaled)} ${symbol}`.trim();
+  return `${value < 0 ? "−" : ""}${digits(scaled, significant)} ${symbol}`.trim();
 }

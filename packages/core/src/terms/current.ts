@@ -48,6 +48,12 @@ export const CURRENT = {
   ratedPower: term("rated-power", "rated power of the load", "P", "watt"),
   disconnectionTime: term("permitted-disconnection-time", "permitted disconnection time", "t,max", "second"),
   operatingTime: term("operating-time", "time in which the device operates", "t", "second"),
+  equivalentTime: term(
+    "equivalent-time",
+    "time in which the steady fault current would let through as much energy",
+    "t,eq",
+    "second",
+  ),
   rcdTime: term("rcd-time", "measured RCD operating time at IΔn", "tΔ", "second"),
   rcdTimeFive: term("rcd-time-five", "measured RCD operating time at 5 IΔn", "tΔ5", "second"),
   permittedRcdTime: term("permitted-rcd-time", "permitted RCD operating time", "tΔ,max", "second"),

@@ -11,6 +11,8 @@ export interface Said {
   readonly label: string;
   /** Beside the label, where that is short: "furthest point". */
   readonly help?: string;
+  /** The unit it is usually written in, where that is not the coherent one: "mm". */
+  readonly symbol?: string;
   /** What it means in messages about the file and in the published schema; the term's own words where left out. */
   readonly meaning?: string;
   /** What a sound or a faulty one may lie between, in the coherent unit; the app asks about anything else. */

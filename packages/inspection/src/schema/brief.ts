@@ -1,6 +1,6 @@
 import { NATIONS, PREMISES_USES, TENURES } from "@good-grounds/core";
 import * as z from "zod";
-import { day, id, line, moment, paragraph } from "./common.ts";
+import { day, id, line, moment, paragraph, stated } from "./common.ts";
 
 /** What was ordered, for which premises, by whom and why. */
 export const brief = z.strictObject({
@@ -14,9 +14,9 @@ export const brief = z.strictObject({
     description: line.optional(),
     occupier: line.optional(),
   }),
-  use: z.enum(PREMISES_USES),
-  tenure: z.enum(TENURES),
-  nation: z.enum(NATIONS),
+  use: stated(z.enum(PREMISES_USES)),
+  tenure: stated(z.enum(TENURES)),
+  nation: stated(z.enum(NATIONS)),
   purpose: line,
   ageOfInstallation: line.optional(),
   alterations: paragraph.optional(),

@@ -68,7 +68,7 @@ const NEAREST_TO_HARM = [
   "supply-breaking-capacity",
   "ring-continuity",
   "cpc-adiabatic",
-  "earthing-conductor-adiabatic",
+  "earthing-conductor-size",
   "cable-capacity",
 ];
 

@@ -11,7 +11,7 @@ import {
 } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import type { Topic } from "@good-grounds/topics";
-import { compiledTopic, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
+import { compiledTopic, formerFaults, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
 import { fileAgainstGiven, withBoth } from "./given-against-file.ts";
 import { layersBetween } from "./layers-between.ts";
 import { openingSection } from "./opening-section.ts";
@@ -71,7 +71,7 @@ function reasonHere({ topic, said, positions = {}, at }: ReasonRequest): TopicRe
     topic,
     reasoning: reason(compiled, knowledge),
     least: leastThatStands(made, compiled),
-    faults,
+    faults: [...formerFaults(topic, said), ...faults],
     issues: byHand.issues,
     client: toldOf(topic, compiled, knowledge),
     notFoundOut: notFoundOutOf(topic, compiled, knowledge),

@@ -2,7 +2,14 @@ import { CHECKS } from "@good-grounds/computations";
 import type { AnswerFault, Issue } from "@good-grounds/core";
 import { readAnswers } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
-import { compiledTopic, OWN_TOPICS, type Topics, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
+import {
+  compiledTopic,
+  formerFaults,
+  OWN_TOPICS,
+  type Topics,
+  withFormerFacts,
+  withFormerPositions,
+} from "@good-grounds/topics";
 import { factsFromFigures, partedSaid } from "./worked/index.ts";
 
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
@@ -30,7 +37,7 @@ export function topicIssues(file: InspectionFile, topics: Topics = OWN_TOPICS): 
         Object.entries(withFormerPositions(topic, positions)).map(([point, { position }]) => [point, position]),
       ),
     });
-    issues.push(...faults.map((fault) => answerIssue(fault, [...at])));
+    issues.push(...[...formerFaults(topic, stated), ...faults].map((fault) => answerIssue(fault, [...at])));
     for (const issue of factsFromFigures(topic, said.figures).issues)
       issues.push({ ...issue, path: [...at, "facts", ...issue.path] });
   }

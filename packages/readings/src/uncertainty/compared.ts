@@ -55,7 +55,7 @@ export function comparedConformity(compared: Compared): ComparedConformity | und
       : asDecided(compared.apart);
   const notes = new Set<ConformityNote>(tape.errors.notes);
   if (isBent(doubt)) notes.add("curved");
-  const standard = Math.max(finite(worst.standard), finite(best.standard));
+  const standard = compared.apart?.standard ?? Math.max(finite(worst.standard), finite(best.standard));
   return {
     matter: compared.matter,
     relation: compared.relation,

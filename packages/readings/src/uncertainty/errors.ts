@@ -2,6 +2,7 @@ import {
   type Assumed,
   type ConformityNote,
   type ErrorKind,
+  type Expected,
   type Measured,
   type Path,
   type Published,
@@ -30,7 +31,7 @@ export interface Spread {
   readonly open: number;
 }
 
-type Leaf = Seen<Unit> | Measured<Unit> | Published<Unit> | Assumed<Unit>;
+type Leaf = Seen<Unit> | Measured<Unit> | Published<Unit> | Expected<Unit> | Assumed<Unit>;
 
 /** The errors of the leaves of one comparison, by cause: those a reading carries, and one for a value known as a range. */
 export class Errors {

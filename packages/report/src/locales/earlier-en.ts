@@ -104,7 +104,7 @@ export const EARLIER = Object.freeze({
   noNext: "No next inspection is stated in the file: trends are not carried on.",
   perYear: (factor: string, low: string, high: string) => `${factor} times a year (${low} to ${high})`,
   trendOpen: "Displays have ended: no line follows.",
-  twoPoints: "only a line through two points, whose scatter nobody has seen",
+  twoPoints: "a change between two days, and no forecast: that takes three dated readings",
   direction: Object.freeze({ falling: "Falling", rising: "Rising", "not-told": "No direction can be told" }),
   next: (on: string, value: string, low: string, high: string) =>
     `On ${on} the line stands at ${value}; a reading is expected between ${low} and ${high}`,

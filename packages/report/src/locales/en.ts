@@ -45,6 +45,7 @@ export const WORDS = Object.freeze({
   measured: "measured",
   published: "published",
   assumed: "assumed",
+  expected: "expected",
   notKnown: "not known",
   computed: "computed",
   asAbove: "as above",
@@ -74,6 +75,7 @@ export const WORDS = Object.freeze({
   competent:
     "An aid for a competent person, who judges and signs. BS 7671, the law, makers' and distributors' instructions and stricter local rules prevail.",
   takenAsShown: "accuracy of the instrument not stated; taken as shown",
+  takenAsUsual: "accuracy of the instrument not stated; what usual instruments are out by is taken",
 });
 
 /** Cautions and when they belong, in own words. */
@@ -86,8 +88,8 @@ export const CAUTIONS = Object.freeze({
   live: "Live tests only where justified, after the protective conductors are proved, with leads to GS38; keep others away from metalwork.",
   insulation:
     "Before insulation tests: people away, electronics and surge protection disconnected, circuits discharged afterwards.",
-  danger: (nation: Nation) => {
-    const number = networkEmergencyNumber(nation);
+  danger: (nation: Nation | undefined) => {
+    const number = nation === undefined ? undefined : networkEmergencyNumber(nation);
     const line =
       number === undefined
         ? "the distributor's own emergency number, as shown at the meter or on the bill"

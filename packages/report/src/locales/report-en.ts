@@ -116,7 +116,7 @@ export const REPORT = Object.freeze({
   sampled: (what: string, inspected: number, population: number, most: number | undefined) =>
     most === undefined
       ? `${what}: ${inspected} of ${population}; the others were not looked at.`
-      : `${what}: ${inspected} of ${population}; the others were not looked at, and up to ${most} in all may be defective (95 % sure).`,
+      : `${what}: ${inspected} of ${population}; the others were not looked at, and up to ${most} in all may be defective (95 % sure, where those opened were chosen at random).`,
   itemsOpen: (count: number) =>
     `${counted(count, "point", "points")} of the inspection limited, not verified or not answered.`,
   checksOpen: (count: number, of: number) =>
@@ -404,6 +404,9 @@ export const REPORT = Object.freeze({
     premises: "Premises",
     occupier: "Occupier",
     use: "Use and tenure",
+    useNotKnown: (why: string) => `Use not known: ${why}`,
+    tenureNotKnown: (why: string) => `Tenure not known: ${why}`,
+    nationNotKnown: (why: string) => `Nation not known: ${why}`,
     covered: "Covered",
     notCovered: "Not covered",
     agreed: "Agreed with",
@@ -421,7 +424,7 @@ export const REPORT = Object.freeze({
   inVisits: (on: string, count: number) => `${day(on)}, in ${count} visits`,
   noRecords: "none were available",
   samplingTitle: "Parts inspected as a sample",
-  samplingHead: ["What", "Present", "Opened", "Defective", "May be defective among all (95 % sure)", "How chosen"],
+  samplingHead: ["What", "Present", "Opened", "Defective", "May be defective among all (95 % sure, if chosen at random)", "How chosen"],
   sampleReach: (most: number, population: number) => `up to ${most} of ${population}`,
   limitationsTitle: "Limitations",
   limitationsHead: ["Kind", "What", "Why", "Agreed with"],

@@ -109,7 +109,8 @@ function evidenceLine(node: Evidence<Unit>, place: (path: Path) => string): Line
     case "seen":
       return { tag: WORDS.seen, words: `${name}: ${value}`, note: place(node.detail.path), leaf: true };
     case "measured": {
-      const how = node.detail.accuracy === null ? WORDS.takenAsShown : node.detail.accuracy;
+      const { accuracy, grade } = node.detail;
+      const how = accuracy ?? (grade === "usual" ? WORDS.takenAsUsual : WORDS.takenAsShown);
       return {
         tag: WORDS.measured,
         words: `${name}: ${value}`,
@@ -126,10 +127,11 @@ function evidenceLine(node: Evidence<Unit>, place: (path: Path) => string): Line
         leaf: true,
       };
     }
+    case "expected":
     case "assumed": {
       const { why, source } = node.detail;
       return {
-        tag: WORDS.assumed,
+        tag: WORDS[node.kind],
         words: `${name}: ${value}`,
         note: noteOf(why, source === undefined ? "" : BASIS[source.basis]),
         leaf: true,

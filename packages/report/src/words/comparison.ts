@@ -1,6 +1,6 @@
 import type { Compared, Evidence, Judgement, Relation, Settled, Unit } from "@good-grounds/core";
 import { RELATION, WORDS } from "../locales/en.ts";
-import { bandWords, valueWords } from "./figure.ts";
+import { bandWords, valuesApart } from "./figure.ts";
 import { spoken } from "./spoken.ts";
 
 /** The comparison that gives a judgement its verdict and margin; undefined where facts decide. */
@@ -47,8 +47,10 @@ function failedParts(judgement: Judgement): readonly Judgement[] {
   if (judgement.verdict !== "not-met") return [];
   if (judgement.kind !== "combined") return [judgement];
   const failed = judgement.from.filter(isJudgement).filter(({ verdict }) => verdict === "not-met");
-  // Of ways of which one would be enough, the preferred one is told.
-  return (judgement.rule === "any" ? failed.slice(0, 1) : failed).flatMap(failedParts);
+  if (judgement.rule === "all") return failed.flatMap(failedParts);
+  // Of ways of which one would be enough, the one that comes nearest is told.
+  const nearest = failed.find(({ margin }) => Object.is(margin, judgement.margin)) ?? failed[0];
+  return nearest === undefined ? [] : failedParts(nearest);
 }
 
 /** One part in a line: its comparison, or the facts that decide it. */
@@ -71,10 +73,11 @@ export function sides(compared: Compared): readonly [Evidence<Unit>, Evidence<Un
 /** "Zs,hot 1.28 Ω at most Zs,max 1.37 Ω"; a limit that is itself a band shows it, since it can decide the verdict. */
 export function comparisonWords(compared: Compared, relation: Readonly<Record<Relation, string>> = RELATION): string {
   const [left, limit] = sides(compared);
+  const [value, most] = valuesApart(left, limit);
   const band = bandWords(limit);
-  return `${named(left)} ${relation[compared.relation]} ${named(limit)}${band === "" ? "" : ` (${band})`}`;
+  return `${nameOf(left)} ${value} ${relation[compared.relation]} ${nameOf(limit)} ${most}${band === "" ? "" : ` (${band})`}`;
 }
 
-function named(evidence: Evidence<Unit>): string {
-  return `${evidence.term.symbol || evidence.term.name} ${valueWords(evidence)}`;
+function nameOf({ term }: Evidence<Unit>): string {
+  return term.symbol || term.name;
 }

@@ -1,4 +1,4 @@
-import { type Compared, type Evidence, isKnown, printQuantity, type Unit } from "@good-grounds/core";
+import { type Compared, DIGITS, type Evidence, isKnown, printQuantity, type Unit } from "@good-grounds/core";
 import { WORDS } from "../locales/en.ts";
 
 /** A value as somebody wrote it, where it was written; computed and tabulated values with three digits. */
@@ -6,6 +6,29 @@ export function valueWords(evidence: Evidence<Unit>): string {
   if (!isKnown(evidence)) return WORDS.notKnown;
   if (evidence.kind === "measured" || evidence.kind === "seen") return evidence.detail.text;
   return printQuantity(evidence.value, evidence.term.unit);
+}
+
+/** Digits beyond which two values that differ are not told apart in print. */
+const MOST_DIGITS = 9;
+
+/**
+ * Two values that are compared, with as many digits as it takes to see which is larger: 1.37 Ω beside 1.366 Ω. What
+ * somebody wrote stays as written.
+ */
+export function valuesApart(a: Evidence<Unit>, b: Evidence<Unit>): readonly [a: string, b: string] {
+  const plain = [valueWords(a), valueWords(b)] as const;
+  if (plain[0] !== plain[1] || !isKnown(a) || !isKnown(b) || a.value === b.value) return plain;
+  for (let digits = DIGITS + 1; digits <= MOST_DIGITS; digits++) {
+    const [x, y] = [a, b].map((one) =>
+      isWritten(one) ? valueWords(one) : printQuantity(one.value, one.term.unit, digits),
+    );
+    if (x !== undefined && y !== undefined && x !== y) return [x, y];
+  }
+  return plain;
+}
+
+function isWritten({ kind }: Evidence<Unit>): boolean {
+  return kind === "measured" || kind === "seen";
 }
 
 /** The band of a value, "0.44 Ω to 0.54 Ω"; empty where it is exact. */

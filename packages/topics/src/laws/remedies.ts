@@ -1,4 +1,4 @@
-import { bitsOf, possibleLeaves, readAnswers, SEVERITIES } from "@good-grounds/core";
+import { ALWAYS, bitsOf, possibleLeaves, readAnswers, ruleIn, SEVERITIES } from "@good-grounds/core";
 import { decidedBy } from "./decided.ts";
 import { fullMasks } from "./draw.ts";
 import { exampleLines, type LawBreak, type LawSubject } from "./law.ts";
@@ -7,13 +7,13 @@ import { witness } from "./monotone.ts";
 const LOWER = 2;
 const HIGHER = 0;
 
-/** There is a remedy; every remedy can lower the severity and none raises it. */
+/** There is a remedy; where it fits, every remedy can lower the severity and none raises it. */
 export function remediesHelp(subject: LawSubject): readonly LawBreak[] {
   const { topic, document, compiled } = subject;
   const law = "remedies";
   if (topic.remedies.length === 0)
     return [{ law, topic: topic.id, found: "no remedy", expected: "one or more, the cheapest adequate first" }];
-  return topic.remedies.flatMap(({ words, changes }): LawBreak[] => {
+  return topic.remedies.flatMap(({ words, changes, where = ALWAYS }): LawBreak[] => {
     const at = document.statements.find((one) => one.kind === "remedy" && one.words === words)?.at;
     const placed = at === undefined ? {} : { at };
     const { faults, knowledge } = readAnswers(compiled, { facts: changes });
@@ -34,7 +34,8 @@ export function remediesHelp(subject: LawSubject): readonly LawBreak[] {
       (node, variable) => diagram.restrict(node, variable, bitsOf(knowledge.masks[variable] ?? 1)[0] ?? 0),
       root,
     );
-    const change = diagram.apply((a, b) => (a > b ? LOWER : a < b ? HIGHER : 1), root, after);
+    const everywhere = diagram.apply((a, b) => (a > b ? LOWER : a < b ? HIGHER : 1), root, after);
+    const change = diagram.apply((one, fits) => (fits === 1 ? one : 1), everywhere, ruleIn(where, compiled));
     const signs = bitsOf(possibleLeaves(compiled, change, fullMasks(compiled)));
     if (signs.includes(HIGHER)) {
       const values = witness(compiled, change, HIGHER);
@@ -61,7 +62,7 @@ export function remediesHelp(subject: LawSubject): readonly LawBreak[] {
           {
             law,
             topic: topic.id,
-            found: `"${words}" lowers nothing`,
+            found: `"${words}" lowers nothing${where.op === "always" ? "" : " where it fits"}`,
             expected: "a remedy that lowers the class in some state",
             ...placed,
           },

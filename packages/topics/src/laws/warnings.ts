@@ -1,4 +1,4 @@
-import { type Compiled, ruleIn, statementsIn } from "@good-grounds/core";
+import { ALWAYS, type Compiled, ruleIn, statementsIn } from "@good-grounds/core";
 import { compiledTopic } from "../compiled.ts";
 import type { Document } from "../document/document.ts";
 import { namesIn } from "../resolve/shared.ts";
@@ -52,15 +52,20 @@ function pairsOf(count: number, ordered: boolean): readonly (readonly [number, n
   ).flat();
 }
 
-function idleRemedies({ remedies }: Topic, { diagram, root, index, variables }: Compiled): readonly string[] {
+function idleRemedies({ remedies }: Topic, compiled: Compiled): readonly string[] {
+  const { diagram, root, index, variables } = compiled;
   return remedies
-    .filter(({ changes }) => {
+    .filter(({ changes, where = ALWAYS }) => {
       const after = Object.entries(changes).reduce((node, [name, value]) => {
         const variable = index.get(`fact ${name}`) ?? -1;
         const at = variables[variable]?.cells.values.indexOf(value) ?? -1;
         return at < 0 ? node : diagram.restrict(node, variable, at);
       }, root);
-      const lowers = diagram.apply((a, b) => (a > b ? 1 : 0), root, after);
+      const lowers = diagram.apply(
+        Math.min,
+        diagram.apply((a, b) => (a > b ? 1 : 0), root, after),
+        ruleIn(where, compiled),
+      );
       return lowers === 0;
     })
     .map(({ words }) => words);

@@ -79,8 +79,8 @@ function workedOf(
 }
 
 /**
- * Where nothing is said of the values they are the same as those of the fact. What the subject itself rules out is not
- * answered: the file then speaks of something else than the subject does.
+ * Where nothing is said of the values they are the same as those of the fact. What the subject itself rules out is no
+ * answer here; that the file has it all the same is found where the subject is held against the file.
  */
 function recordedOf(
   { property, gives }: Recorded,
@@ -94,9 +94,8 @@ function recordedOf(
     node.kind === "fact" && gives.length === 0 ? node.values.map(({ name }) => [name.text, [name.text]] as const) : [];
   const pairs = gives.map(({ recorded, values }) => [recorded.text, values.map(({ text }) => text)] as const);
   const left = [...same, ...pairs].flatMap(([recorded, values]) => {
-    // Of several that are possible, one that is ruled out shows that the file speaks of something else.
-    const isOpen = given === undefined || values.every((value) => given.includes(value));
-    return isOpen ? [[recorded, values.join(" | ")] as const] : [];
+    const open = values.filter((value) => given === undefined || given.includes(value));
+    return open.length > 0 ? [[recorded, open.join(" | ")] as const] : [];
   });
   return { property: property.text, gives: Object.fromEntries(left) };
 }

@@ -54,7 +54,7 @@ function wellText(folder: Folder, warnings: readonly Warning[], all: boolean): s
   return `${printable(`${topics.folder?.name} ${topics.folder?.hash.slice(0, 12)}`)}: well (${counts.join(", ")})\n${other}${listed}`;
 }
 
-function checkJson(folder: Folder | undefined, { faults, broken, warnings }: Checked, isWell: boolean): object {
+function checkJson(folder: Folder | undefined, { faults, broken, warnings }: FolderChecked, isWell: boolean): object {
   return {
     ...OUTPUT,
     well: isWell,

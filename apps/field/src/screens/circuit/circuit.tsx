@@ -6,6 +6,7 @@ import { linkTo } from "../../shell/route.ts";
 import { CIRCUIT, INSTALLATION } from "../../words/installation.ts";
 import { ObserveHere } from "../observations/observe-here.tsx";
 import { circuitName } from "../readings/names.ts";
+import { ThingsHere } from "../things/things-here.tsx";
 import { AboutCircuit } from "./about-circuit.tsx";
 import { CableFields, RouteFields } from "./cable-fields.tsx";
 import { DeviceFields } from "./device-fields.tsx";
@@ -58,6 +59,7 @@ export function Circuit({ board, circuit }: CircuitProps) {
             <RouteFields circuit={path} />
             <TextField path={`${path}/note`} label={CIRCUIT.note} kind="paragraph" />
           </details>
+          <ThingsHere board={board} circuit={circuit} />
           <FindingsAt path={path} />
         </div>
       </div>

@@ -29,6 +29,9 @@ export function whereOf(record: JobRecord, path: string): readonly string[] | un
     return [further === "readings" ? "readings" : "installation", name, member];
   }
   if (head === "supply") return name === "readings" ? ["supply", "readings"] : ["supply"];
+  if (head === "things") return thingAddress(name, list, member);
+  if (head === "observations" && list === "brings" && further !== "")
+    return thingAddress(member, further, path.split("/")[5]);
   if (head === "observations") return name === "" ? ["observations"] : ["observations", name];
   if (head === "inspected") {
     const item = record.value(`inspected/${membersOf(record, "inspected")[Number(name)] ?? name}/item`);
@@ -37,4 +40,10 @@ export function whereOf(record: JobRecord, path: string): readonly string[] | un
   }
   const screen = SCREEN[head];
   return screen === undefined ? undefined : [screen];
+}
+
+/** The screen of one thing, or of its readings; of all where none is named. */
+function thingAddress(kind: string, name: string, member: string | undefined): readonly string[] {
+  if (name === "") return ["things"];
+  return member === "resistance" ? ["things", kind, name, "readings"] : ["things", kind, name];
 }

@@ -1,6 +1,6 @@
 import { ITEMS } from "@good-grounds/inspection/items";
 import { clock } from "../../parts/clock.ts";
-import { join } from "../../record/document.ts";
+import { join, THING_LISTS } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
 import type { Record as JobRecord } from "../../record/record.ts";
 import { EDITION_WORDS, NATION_WORDS, TENURE_WORDS, USES } from "../../words/brief.ts";
@@ -83,6 +83,7 @@ function nameOfMember(record: JobRecord, path: string, id: string): string | und
     `boards/${id}/name`,
     `boards/${board}/circuits/${id}/designation`,
     `observations/${id}/what`,
+    ...THING_LISTS.map((kind) => `things/${kind}/${id}/name`),
   ];
   const name = places.map((at) => record.value(at)).find((one) => typeof one === "string");
   return typeof name === "string" ? name : undefined;

@@ -8,6 +8,7 @@ import { BOARD, CIRCUIT, ENCLOSURE, INSTALLATION } from "../../words/installatio
 import { MainSwitchFields } from "../circuit/main-switch-fields.tsx";
 import { ObserveHere } from "../observations/observe-here.tsx";
 import { boardName } from "../readings/names.ts";
+import { ThingsHere } from "../things/things-here.tsx";
 import { BoardRcds } from "./board-rcds.tsx";
 import { FedFrom } from "./fed-from.tsx";
 import { surgeSpot } from "./surge-spot.ts";
@@ -60,6 +61,7 @@ export function BoardParticulars({ board }: { readonly board: string }) {
         </div>
         <div>
           <BoardRcds board={board} />
+          <ThingsHere board={board} />
           <TextField path={`${path}/note`} label={CIRCUIT.note} kind="paragraph" />
         </div>
       </div>

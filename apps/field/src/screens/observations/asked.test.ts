@@ -25,3 +25,20 @@ test("and about the RCDs and bonding conductors that it names, as in the file", 
   ];
   expect(placeOf({ answers })).toEqual({ parts: [{ id: "water" }, { id: "main", board: "cu" }] });
 });
+
+test("and about the things that it speaks of or brings in, which answer its facts in the report", () => {
+  const members = {
+    "things/m0": true,
+    "things/m0/thing": "cupboard",
+    "things/m1": true,
+    "things/m1/thing": "main",
+    "things/m1/board": "cu",
+    "things/m2": null,
+    "things/m2/thing": "taken-out",
+    "brings/enclosures/lid": true,
+    "brings/joints/j1/method": "crimp",
+  };
+  expect(placeOf(members)).toEqual({
+    parts: [{ id: "cupboard" }, { id: "main", board: "cu" }, { id: "lid" }, { id: "j1" }],
+  });
+});

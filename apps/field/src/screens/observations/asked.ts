@@ -1,5 +1,5 @@
 import type { Facts, Positions, Where } from "../../engine/reason-view.ts";
-import { join } from "../../record/document.ts";
+import { join, membersOf, THING_LISTS } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
 import type { Record as JobRecord } from "../../record/record.ts";
 import type { Answered } from "./answered.ts";
@@ -27,16 +27,22 @@ export function askedOf(record: JobRecord, observation: string): Asked {
     ),
     place: {
       ...(board === "" ? {} : circuit === "" ? { board } : { board, circuit }),
-      ...partsNamed(record.value(join(observation, "answers"))),
+      ...partsNamed(record, observation),
     },
   };
 }
 
-/** The RCDs and bonding conductors among the checks that it names. */
-function partsNamed(answers: Value | undefined): Pick<Where, "parts"> {
-  const named = (Array.isArray(answers) ? answers : []) as unknown as readonly Answered[];
-  const parts = named.flatMap(({ part, board }) =>
-    part === undefined ? [] : [board === undefined ? { id: part } : { id: part, board }],
+/** The things it speaks of or brings in, and the RCDs and bonding conductors among the checks that it names. */
+function partsNamed(record: JobRecord, observation: string): Pick<Where, "parts"> {
+  const named = record.value(join(observation, "answers"));
+  const answers = (Array.isArray(named) ? named : []) as unknown as readonly Answered[];
+  const things = membersOf(record, join(observation, "things")).map((member) => {
+    const at = join(observation, `things/${member}`);
+    return { part: textAt(record, join(at, "thing")), board: textAt(record, join(at, "board")) };
+  });
+  const brought = THING_LISTS.flatMap((kind) => membersOf(record, join(observation, `brings/${kind}`)));
+  const parts = [...things, ...brought.map((part) => ({ part, board: undefined })), ...answers].flatMap(
+    ({ part = "", board = "" }) => (part === "" ? [] : [board === "" ? { id: part } : { id: part, board }]),
   );
   return parts.length === 0 ? {} : { parts };
 }

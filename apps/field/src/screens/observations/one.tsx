@@ -6,6 +6,7 @@ import type { Record as JobRecord } from "../../record/record.ts";
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { OBSERVATIONS } from "../../words/observations.ts";
+import { SpeaksOf } from "../things/speaks-of.tsx";
 import { Answers } from "./answers.tsx";
 import { Choice } from "./choice.tsx";
 import { MakeSafe } from "./make-safe.tsx";
@@ -44,6 +45,7 @@ export function One({ name, onRemove }: OneProps) {
           />
           <TextField path={join(at, "what")} label={OBSERVATIONS.what} help={OBSERVATIONS.whatHelp} kind="paragraph" />
           <Whereabouts observation={at} />
+          <SpeaksOf observation={at} />
           <Answers observation={at} />
         </div>
         <div>

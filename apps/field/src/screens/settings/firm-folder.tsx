@@ -90,7 +90,7 @@ function Said({ state }: { readonly state: Taking }) {
       <p class="fault">{FIRM.notTaken(state.problems.length)}</p>
       {state.problems.map((problem, i) => (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what is wider than the screen is scrolled by the keyboard too
-        <pre key={`${i} ${problem}`} class="notice-text" tabIndex={0}>
+        <pre key={`${i} ${problem}`} class="text-fault" tabIndex={0}>
           {problem}
         </pre>
       ))}

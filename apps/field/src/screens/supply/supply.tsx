@@ -9,6 +9,7 @@ import { CIRCUIT, SUPPLY } from "../../words/installation.ts";
 import { DeviceFields } from "../circuit/device-fields.tsx";
 import { FindingsAt } from "../circuit/findings-at.tsx";
 import { MainSwitchFields } from "../circuit/main-switch-fields.tsx";
+import { ThingsHere } from "../things/things-here.tsx";
 import { Bonding } from "./bonding.tsx";
 import { Conductor } from "./conductor.tsx";
 import { EarthingConductor } from "./earthing-conductor.tsx";
@@ -79,6 +80,7 @@ function Particulars() {
             <TextField path="supply/maximumDemand/method" label={SUPPLY.demandMethod} />
             <TextField path="supply/note" label={SUPPLY.note} kind="paragraph" />
           </details>
+          <ThingsHere />
           <FindingsAt path="supply" />
         </div>
       </div>

@@ -27,12 +27,12 @@ export const leakageWithin = assessor({
   examples: [
     {
       name: "at the limit",
-      given: { leakage: "9 mA", residual: "30 mA" },
+      given: { leakage: "9 ± 0 mA", residual: "30 mA" },
       verdict: "met",
       values: { "permitted-leakage": { value: 0.009, within: 1e-12 } },
       source: "0.3 × 30 mA = 9 mA",
     },
-    { name: "above", given: { leakage: "11 mA", residual: "30 mA" }, verdict: "not-met", source: "0.3 × 30 mA = 9 mA" },
+    { name: "above", given: { leakage: "11 ± 1 mA", residual: "30 mA" }, verdict: "not-met", source: "0.3 × 30 mA = 9 mA" },
     {
       name: "range across",
       given: { leakage: "8 mA to 10 mA", residual: "30 mA" },

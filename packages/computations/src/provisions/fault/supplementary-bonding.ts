@@ -35,7 +35,7 @@ export const supplementaryBonding = assessor({
     },
     {
       name: "the same with a long thin bond",
-      given: { betweenParts: "0.31 Ω", operates: "200 A" },
+      given: { betweenParts: "0.31 ± 0.03 Ω", operates: "200 A" },
       verdict: "not-met",
       source: "50 V ÷ (5 × 40 A) = 0.25 Ω",
     },

@@ -19,7 +19,7 @@ const verdictOf = (given: Given): Verdict => conclude(given).judgement.verdict;
 const current = (values: readonly number[]) =>
   fc
     .tuple(fc.constantFrom(...values), fc.constantFrom(...values))
-    .map(([a, b]) => (a === b ? `${a} A` : `${a} A to ${b} A`));
+    .map(([a, b]) => (a === b ? `${a} A` : `${Math.min(a, b)} A to ${Math.max(a, b)} A`));
 const rated = current([6, 16, 32, 40, 50, 63, 80, 100]);
 const fault = current([100, 300, 450, 1000, 1600, 2000, 6000]);
 

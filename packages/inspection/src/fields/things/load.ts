@@ -4,6 +4,6 @@ import { quantityField, wordField, yesNoField } from "../make.ts";
 /** Something that is supplied. */
 export const LOAD = Object.freeze({
   kind: wordField(DEVICE_MATTER.loadKind, CIRCUIT_LOADS, { label: "What it is" }),
-  power: quantityField(TERM.ratedPower, { label: "Rated power" }),
+  power: quantityField(TERM.ratedPower, { label: "Rated power", symbol: "kW" }),
   fixed: yesNoField(DEVICE_MATTER.loadFixed, { label: "Fixed" }),
 });

@@ -31,6 +31,6 @@ export const SECTION = Object.freeze({
   layer: wordField(SECTION_MATTER.layer, COVERINGS, { label: "Outermost layer" }, COVERING_WORDS),
   methods: wordsField(MATTER.method, REFERENCE_METHODS, { label: "Reference methods it may have" }),
   surroundings: wordsField(SECTION_MATTER.surroundings, SURROUNDINGS, { label: "Runs in" }),
-  depth: quantityField(TERM.depthInWall, { label: "Depth in the wall" }),
+  depth: quantityField(TERM.depthInWall, { label: "Depth in the wall", symbol: "mm" }),
   mechanical: yesNoField(SECTION_MATTER.mechanical, { label: "Protected where it can be struck" }),
 });

@@ -95,10 +95,11 @@ describe("a reading, then and now", () => {
     expect(other?.notes).not.toContain("same-instrument");
   });
 
-  test("an accuracy that was not stated is the greatest its standard allows, and is said", () => {
-    const one = changes({ r1r2: "1.00 Ω", accuracy: null }, { r1r2: "1.30 Ω", accuracy: null }).r1r2;
-    expect(one?.change).toBe("within");
-    expect(one?.notes).toContain("accuracy-assumed");
+  test("where no accuracy was stated a usual instrument's is taken, and that is said", () => {
+    const between = (now: string) => changes({ r1r2: "1.00 Ω", accuracy: null }, { r1r2: now, accuracy: null }).r1r2;
+    // ±(2 % + 3 digits) twice, leads and contacts: a standard deviation of about 0.05 Ω.
+    expect([between("1.08 Ω")?.change, between("1.30 Ω")?.change]).toEqual(["within", "up"]);
+    expect(between("1.08 Ω")?.notes).toContain("accuracy-assumed");
   });
 
   test("what the supply changes is told of the supply and not of the circuit", () => {
@@ -173,14 +174,20 @@ describe("trends", () => {
     expect(expected).toMatch(/^2029-0[12]/);
   });
 
-  test("two readings are only a line through two points, and wide", () => {
+  test("two readings are a change and no forecast, however far they are apart", () => {
     const [two] = over([
       ["2021-10-06", { insulation: "200 MΩ" }],
-      ["2026-10-06", { insulation: "150 MΩ", next }],
+      ["2026-10-06", { insulation: "2.00 MΩ", next }],
     ]);
-    expect(two).toMatchObject({ twoPoints: true, direction: "not-told", crossing: null });
-    const last = two?.projected.at(-1);
-    expect((last?.high ?? 0) / (last?.low ?? 1)).toBeGreaterThan(100);
+    expect(two).toMatchObject({ twoPoints: true, projected: [], crossing: null });
+    expect(two?.perYear?.value).toBeCloseTo(0.01 ** (1 / 5), 2);
+    // Two readings of one day are one date.
+    const [again] = over([
+      ["2021-10-06", { insulation: "200 MΩ" }],
+      ["2026-10-06", { insulation: "2.10 MΩ" }],
+      ["2026-10-06", { insulation: "2.00 MΩ", next }],
+    ]);
+    expect(again).toMatchObject({ twoPoints: true, projected: [], crossing: null });
   });
 
   test("a display that ended holds the line up but is not its figure", () => {

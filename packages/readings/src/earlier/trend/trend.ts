@@ -14,6 +14,9 @@ const FREEDOM_ASSUMED = 6;
 /** Assurance of the bands. */
 export const ASSURANCE = 0.95;
 
+/** Readings on so many days, displays that ended not counted, make a trend; two are a change. */
+const LEAST_DATES = 3;
+
 /** Days of the projection between the present inspection and the next, both included. */
 const STEPS = 6;
 
@@ -30,7 +33,10 @@ export interface Series {
   readonly points: readonly (TrendPoint & { readonly deviation: number })[];
 }
 
-/** The line through a series and where it leads until the next inspection. Undefined with fewer than two readings. */
+/**
+ * The line through a series, and from three dated readings on where it leads until the next inspection. Undefined with
+ * fewer than two readings.
+ */
 export function trendOf(series: Series, today: string, nextOn: string | null): Trend | undefined {
   const { points } = series;
   if (points.length < 2 || new Set(points.map(({ on }) => on)).size < 2 || points.some(({ value }) => !(value > 0)))
@@ -58,8 +64,10 @@ export function trendOf(series: Series, today: string, nextOn: string | null): T
     };
   };
   const days = nextOn === null ? 0 : daysBetween(today, nextOn);
+  // Two readings show a change between two days; where it leads nobody has seen.
+  const forecast = line.settled && datesOf(points) >= LEAST_DATES;
   const ahead =
-    days <= 0 || !line.settled ? [] : Array.from({ length: STEPS + 1 }, (_, k) => Math.round((days * k) / STEPS));
+    days <= 0 || !forecast ? [] : Array.from({ length: STEPS + 1 }, (_, k) => Math.round((days * k) / STEPS));
   const projected = ahead.map((day) => ({ on: dayAfter(today, day), ...at(day / 365.25) }));
   return {
     path: series.path,
@@ -68,13 +76,18 @@ export function trendOf(series: Series, today: string, nextOn: string | null): T
     points: points.map(({ deviation: _, ...point }) => point),
     perYear: line.settled ? { value: Math.exp(line.slope), low: Math.exp(low), high: Math.exp(high) } : null,
     direction: high < 0 ? "falling" : low > 0 ? "rising" : "not-told",
-    twoPoints: exact <= 2,
+    twoPoints: datesOf(points) < LEAST_DATES,
     projected,
     limit: series.limit,
     worse: series.worse,
     // Where bounds leave the line open, every day would be "not ruled out": that says nothing.
-    crossing: line.settled && isKnown(series.limit) ? crossingOf(series.limit.value, series.worse, projected) : null,
+    crossing: forecast && isKnown(series.limit) ? crossingOf(series.limit.value, series.worse, projected) : null,
   };
+}
+
+/** On how many days a value was read. */
+function datesOf(points: Series["points"]): number {
+  return new Set(points.filter(({ bound }) => bound === "exact").map(({ on }) => on)).size;
 }
 
 /** The line, and the samples with the deviations that the readings themselves and the assumption come to together. */

@@ -9,13 +9,14 @@ import type { Drawings } from "../drawings.ts";
 
 /** Guidance for whoever receives the report, and the cautions that belong to it. */
 export function recipients({ edition, installation }: ReportInput) {
+  const { nation } = installation.file.brief;
   return {
     title: REPORT.recipientsTitle,
     paragraphs: REPORT.recipients(edition.label),
     "cautions-title": REPORT.cautionsTitle,
     cautions: [
       CAUTIONS.competent,
-      CAUTIONS.danger(installation.file.brief.nation),
+      CAUTIONS.danger(typeof nation === "string" ? nation : undefined),
       CAUTIONS.isolation,
       CAUTIONS.dates,
       REPORT.printing,

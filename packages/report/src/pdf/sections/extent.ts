@@ -47,7 +47,14 @@ function particulars(file: ReportInput["installation"]["file"]): readonly (reado
     [REPORT.visit(date, arrived?.slice(11, 16) ?? "", left?.slice(11, 16) ?? ""), note].filter(Boolean).join(", "),
   );
   const { client, premises } = brief;
-  const use = [brief.use, brief.tenure, brief.nation].map((word) => capitalised(word.replaceAll("-", " ")));
+  const unknown = [
+    ...(typeof brief.use === "string" ? [] : [words.useNotKnown(brief.use.reason)]),
+    ...(typeof brief.tenure === "string" ? [] : [words.tenureNotKnown(brief.tenure.reason)]),
+    ...(typeof brief.nation === "string" ? [] : [words.nationNotKnown(brief.nation.reason)]),
+  ];
+  const known = [brief.use, brief.tenure, brief.nation].flatMap((word) =>
+    typeof word === "string" ? [capitalised(word.replaceAll("-", " "))] : [],
+  );
   return [
     [words.client, cell(REPORT.ordered(client.name, (client.address ?? []).join(", ")))],
     [words.purpose, cell(brief.purpose)],
@@ -64,7 +71,7 @@ function particulars(file: ReportInput["installation"]["file"]): readonly (reado
       ),
     ],
     [words.occupier, cellOr(premises.occupier)],
-    [words.use, cell(use.join("; "))],
+    [words.use, cell([...known, ...unknown].join("; "))],
     [words.covered, cell(e.covered)],
     [words.notCovered, cellOr(e.notCovered)],
     [words.agreed, agreed.length === 0 ? gap(REPORT.notAgreed) : cell(agreed.join(", "))],

@@ -31,7 +31,7 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
       [REPORT.facts.inspected, inspected(file)],
       [REPORT.facts.edition, edition.label],
       ...(input.folder === undefined ? [] : [[REPORT.facts.topics, folderWords(input.folder)] as [string, string]]),
-      [REPORT.facts.premises, brief.premises.description ?? brief.use],
+      [REPORT.facts.premises, brief.premises.description ?? useWords(brief.use)],
       [REPORT.facts.client, brief.client.name],
       [REPORT.facts.purpose, brief.purpose],
     ],
@@ -210,4 +210,8 @@ function noWork(order: readonly Numbered[]): string {
 function firstSentence(paragraph: string): string {
   const [sentence = paragraph] = /^.+?[.!?](?=\s+\p{Lu}|\s*$)/su.exec(paragraph) ?? [];
   return shortened(sentence.trim());
+}
+
+function useWords(use: ReportInput["installation"]["file"]["brief"]["use"]): string {
+  return typeof use === "string" ? use : REPORT.extent.useNotKnown(use.reason);
 }

@@ -17,7 +17,7 @@ import { RELATION, WORDS } from "../../locales/en.ts";
 import { VERDICT } from "../../locales/labels.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { comparisonWords, decidingComparison, decidingFacts, sides } from "../../words/comparison.ts";
-import { marginWords, valueWords } from "../../words/figure.ts";
+import { marginWords, valuesApart } from "../../words/figure.ts";
 
 /** Verdicts that a reader has to know about. */
 export function needsAttention(verdict: Verdict): boolean {
@@ -75,7 +75,7 @@ export function verdictLine(judgement: Judgement): string {
 export function figuresFromMemory(judgement: Judgement): readonly string[] {
   const found = new Set<string>();
   for (const node of nodesOf(judgement)) {
-    if (node.kind !== "published" && node.kind !== "assumed") continue;
+    if (node.kind !== "published" && node.kind !== "assumed" && node.kind !== "expected") continue;
     const { source } = node.detail;
     if (source?.basis !== "memory") continue;
     found.add(`${node.term.symbol || node.term.name} (${source.work})`);
@@ -123,5 +123,7 @@ export function barOf(judgement: Judgement): Bar | undefined {
   });
   const sign =
     compared.relation === "at-most" ? "≤" : compared.relation === "at-least" ? "≥" : RELATION[compared.relation];
-  return { svg, words, limit: `${sign} ${valueWords(limit)}` };
+  // A limit of another quantity than the loop it stands beside says of which: a voltage is no limit of an impedance.
+  const of = left.term.unit === "ohm" ? "" : `${left.term.symbol || left.term.name} `;
+  return { svg, words, limit: `${of}${sign} ${valuesApart(left, limit)[1]}` };
 }

@@ -1,0 +1,50 @@
+/** Words of the screens for things one by one. */
+export const THINGS = {
+  title: "Things one by one",
+  lead: "Enclosures, sections of conductors, joints, bonds, electrodes, loads, places and devices of which something is worth recording. Nobody has to list everything.",
+  here: "Things here",
+  hereHelp: "What is recorded of it answers the questions of observations that speak of it.",
+  none: "none recorded",
+  kind: "What to add",
+  add: "Add",
+  addThis: (noun: string) => `Add ${article(noun)}`,
+  back: "All things",
+  readings: "Readings",
+  toReadings: "Readings of it",
+  particulars: "Particulars",
+  name: "Name",
+  nameHelp: "as it is called on site; without one it goes by its number",
+  quantity: "How many are alike",
+  where: "Where it is",
+  place: "Place",
+  noPlace: "no place named",
+  from: "From",
+  to: "To",
+  between: "Between these sections",
+  enclosure: "Enclosed in",
+  noEnclosure: "none named",
+  feeds: "Circuits it feeds",
+  openings: "Openings",
+  opening: "opening",
+  addOpening: "Add an opening",
+  openingNumber: (number: number) => `Opening ${number}`,
+  note: "Note",
+  broughtBy: "Brought in by an observation.",
+  toObservation: "The observation",
+  remove: (noun: string) => `Take out this ${noun}`,
+  unfold: (count: number) =>
+    `${count} ${count === 1 ? "place" : "places"} of this job were written by an earlier version as a whole.`,
+  unfoldDo: "Take them apart, to edit them one by one",
+  speaksOf: "What it speaks of",
+  speaksOfHelp:
+    "Tick the things the observation is about. What is recorded of them answers its questions; a thing that is not ticked answers none.",
+  others: "Things elsewhere",
+  howMany: (name: string) => `How many of ${name}`,
+  fill: (name: string) => `Fill in ${name}`,
+  gone: (id: string) => `${id}, which is not in this job any more`,
+  bring: "Something that is not listed",
+} as const;
+
+function article(noun: string): string {
+  return `${/^[aeiou]/.test(noun) ? "an" : "a"} ${noun}`;
+}

@@ -1,0 +1,121 @@
+import {
+  type Evidence,
+  expected,
+  isExact,
+  isKnown,
+  isKnownFact,
+  type Known,
+  type Reckoner,
+  TERM,
+} from "@good-grounds/core";
+import { energyLimitCeiling, firstLoops, operatingCurrent, source } from "@good-grounds/tables";
+import type { Device, EnergyMarks, FaultRange, OvercurrentEnergy } from "./energy-marks.ts";
+import { CEILING, NONE_HELD, SLOW } from "./remarks.ts";
+
+type Energy = Evidence<"ampere-squared-second">;
+
+/**
+ * Breakers. Shown: the ceiling of their energy limiting class, for currents up to the marked breaking capacity. Expected:
+ * what the fault current can carry until it ends. At the instant trip that is in less than 0.1 s by the product standard;
+ * from one and a half times as much by its second zero, and from three times as much, for breakers that limit current
+ * (BS EN 60898, BS EN 61009), by its first. Not known where the far end does not reach the instant trip.
+ */
+export function energyOfBreaker(
+  marks: EnergyMarks,
+  device: Device,
+  { least, most }: FaultRange,
+  reckon: Reckoner,
+): OvercurrentEnergy {
+  const nothing = (...by: Parameters<Reckoner["lookedUp"]>[2][]) => reckon.lookedUp(TERM.letThrough, undefined, ...by);
+  if (!isKnown(least)) return { shown: nothing(marks.letThrough, least), instant: false, remarks: [] };
+  const trips = operatingCurrent(device, 0.1);
+  if (!isKnown(trips) || !(least.low >= trips.value)) {
+    // The thermal part may have to clear it; how long that takes is not known here.
+    return { shown: nothing(marks.letThrough, least), instant: false, remarks: [SLOW] };
+  }
+  const ceiling = classCeiling(marks, device, most, reckon);
+  const carried = isKnown(most) ? carriedAtMost(device, trips.value, least, most, reckon) : undefined;
+  if (carried === undefined) {
+    if (ceiling !== undefined) return { shown: ceiling, instant: true, remarks: [CEILING] };
+    const { letThrough, energyClass, breakingCapacity } = marks;
+    return {
+      shown: nothing(letThrough, energyClass, breakingCapacity, ...(isKnown(most) ? [] : [most])),
+      instant: true,
+      remarks: [NONE_HELD],
+    };
+  }
+  const bound = ceiling === undefined ? carried : reckon.smallest(TERM.letThrough, ceiling, carried);
+  return {
+    shown: ceiling ?? nothing(marks.letThrough, marks.energyClass, marks.breakingCapacity),
+    expected: reckon.atMostOf(TERM.letThrough, bound),
+    instant: true,
+    remarks: [ceiling === undefined ? NONE_HELD : CEILING],
+  };
+}
+
+/** Up to the ceiling of the energy limiting class, where the fault stays within the capacity it is marked for. */
+function classCeiling(
+  { breakingCapacity, energyClass }: EnergyMarks,
+  device: Device,
+  most: Evidence<"ampere">,
+  reckon: Reckoner,
+): Energy | undefined {
+  if (!isExact(breakingCapacity) || !isKnownFact(energyClass)) return undefined;
+  if (!isKnown(most) || !(most.high <= breakingCapacity.value)) return undefined;
+  const ceiling = energyLimitCeiling({
+    type: device.type,
+    rated: device.rated,
+    markedBreakingCapacity: breakingCapacity.value,
+    energyClass: Number(energyClass.word),
+  });
+  if (!isKnown(ceiling)) return undefined;
+  return reckon.atMostOf(
+    TERM.letThrough,
+    reckon.lookedUp(TERM.letThrough, ceiling, energyClass, breakingCapacity, most),
+  );
+}
+
+/** Multiples of the instant trip from which the current ends by its second and by its first zero. */
+const BY_SECOND_ZERO = 1.5;
+const BY_FIRST_ZERO = 3;
+
+/** The most the fault current carries at any current of the range; undefined above what can be said. */
+function carriedAtMost(
+  device: Device,
+  trips: number,
+  least: Known<"ampere">,
+  most: Known<"ampere">,
+  reckon: Reckoner,
+): Energy | undefined {
+  const limits = device.standard !== "BS 3871";
+  const atMost = timeCarried(most.high / trips, most.high, limits);
+  if (atMost === undefined) return undefined;
+  const parts = [reckon.letThrough(TERM.letThrough, most, atMost)];
+  // Just short of a step the current carries for longer: the worst of the range may lie there.
+  for (const step of limits ? [BY_SECOND_ZERO, BY_FIRST_ZERO] : [BY_SECOND_ZERO]) {
+    const current = step * trips;
+    const below = timeCarried(step * (1 - 1e-12), current, limits);
+    if (least.low >= current || most.high < current || below === undefined) continue;
+    const at = expected(
+      TERM.earthFaultCurrent,
+      current,
+      `just below ${step} times the instant trip, within the range of fault currents`,
+    );
+    parts.push(reckon.letThrough(TERM.letThrough, at, below));
+  }
+  const [only] = parts;
+  return parts.length === 1 && only !== undefined ? only : reckon.largest(TERM.letThrough, ...parts);
+}
+
+function timeCarried(multiple: number, amperes: number, limits: boolean): Known<"second"> | undefined {
+  if (multiple < BY_SECOND_ZERO) return TENTH;
+  return firstLoops(amperes, limits && multiple >= BY_FIRST_ZERO ? 1 : 2);
+}
+
+const TENTH = expected(
+  TERM.equivalentTime,
+  0.1005,
+  "opens in less than 0.1 s at its instant trip, and a fault that starts at the worst moment carries little more",
+  [0, 0.1005],
+  source("BS EN 60898-1, BS EN 61009-1 and BS 3871-1, instant trip", "current and withdrawn", "published"),
+);
