@@ -24,7 +24,10 @@ describe("resistance between two places", () => {
   test("is nothing where places are joined, and infinite where nothing connects them", () => {
     expect(resistanceBetween([piece("a", "m", 0), piece("m", "b", 0)], "a", "b")).toBe(0);
     expect(resistanceBetween([piece("a", "m", 1), piece("n", "b", 1)], "a", "b")).toBe(Number.POSITIVE_INFINITY);
-    expect(resistanceBetween([piece("a", "m", 1), piece("m", "n", 0), piece("n", "b", 1)], "a", "b")).toBeCloseTo(2, 12);
+    expect(resistanceBetween([piece("a", "m", 1), piece("m", "n", 0), piece("n", "b", 1)], "a", "b")).toBeCloseTo(
+      2,
+      12,
+    );
   });
 
   test.skipIf(!needTool("ngspice"))("is what a circuit simulator says, to 1e-9 relative", () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { Draws } from "./draws.ts";
 import { FAULTS } from "./faults/index.ts";
-import { place } from "./house/house.ts";
 import { drawHouse } from "./house/draw-house.ts";
+import { place } from "./house/house.ts";
 import { carries, longestByDrop, permittedExternal, permittedLoop } from "./house/limits.ts";
 import { careOf, soundJob } from "./job.ts";
 import { crossConnected, endToEnd, lineAndCpc } from "./site/dead.ts";
@@ -64,7 +64,11 @@ describe("houses", () => {
         const spur = new Set(legs.map(({ a }) => a)).size < legs.length;
         if (ring.shape !== "ring" || spur) continue;
         seen += 1;
-        const [r1, rn, r2] = (["L", "N", "E"] as const).map((one) => endToEnd(house, ring, one, cold)) as [number, number, number];
+        const [r1, rn, r2] = (["L", "N", "E"] as const).map((one) => endToEnd(house, ring, one, cold)) as [
+          number,
+          number,
+          number,
+        ];
         for (const [point] of ring.points.entries()) {
           // Line and neutral of one size: a quarter of their sum all the way round, but for the tolerance of the two.
           expect(crossConnected(house, ring, "N", point, cold)).toBeCloseTo((r1 + rn) / 4, 2);

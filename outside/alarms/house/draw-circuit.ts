@@ -101,14 +101,14 @@ export function partsOf(circuit: Circuit, draws: Draws): readonly Part[] {
         warms: false,
       });
   }
-  return hasSpur(circuit, draws)
-    ? withSpur(parts, circuit, draws.whole("spur-at", 1, circuit.points.length - 2), 1)
-    : parts;
+  const spur = spurOf(circuit, draws);
+  return spur === undefined ? parts : withSpur(parts, circuit, spur, 1);
 }
 
-/** A quarter of the larger rings have one socket on a spur, which is permitted. */
-function hasSpur({ shape, points }: Circuit, draws: Draws): boolean {
-  return shape === "ring" && points.length > 5 && draws.happens("spur", 0.25);
+/** The point of a ring that hangs on a spur: a quarter of the larger rings have one, which is permitted. */
+function spurOf({ shape, points }: Pick<Circuit, "shape" | "points">, draws: Draws): number | undefined {
+  if (shape !== "ring" || points.length < 6 || !draws.happens("spur", 0.25)) return undefined;
+  return draws.whole("spur-at", 1, points.length - 2);
 }
 
 /** The parts of a ring of which so many points, from one on, hang on the point before them and are left out of the ring. */
@@ -142,7 +142,10 @@ function legsOf({ points, shape, metres }: Circuit, draws: Draws): readonly numb
   const count = shape === "ring" ? points.length + 1 : points.length;
   const weights = Array.from({ length: count }, (_, i) => draws.acrossDecades(`leg-${i}`, 1, i === 0 ? 6 : 4));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return weights.map((weight) => (metres * weight) / total);
+  const spur = spurOf({ points, shape }, draws);
+  return weights.map((weight, leg) =>
+    leg === spur ? draws.between("spur-metres", 1.5, 8) : (metres * weight) / total,
+  );
 }
 
 /** A sound screwed joint, Ω. */

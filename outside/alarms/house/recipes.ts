@@ -72,7 +72,7 @@ export const RECIPES = {
     sockets: true,
     amperes: all([16, 20], [15]),
     loaded: [0.5, 0.8],
-    cables: [of(2.5, 1.5), of(2.5, 1.5), of(4, 1.5), of(2.5, 2.5, CLIPPED, ["mineral"])],
+    cables: [of(2.5, 1.5), of(2.5, 1.5), of(2.5, 1.5), of(4, 1.5), of(2.5, 2.5, CLIPPED, ["mineral"])],
     metres: [8, 45],
     points: [2, 7],
     pipes: 0,
