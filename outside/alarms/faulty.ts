@@ -1,6 +1,6 @@
 import type { Fault } from "./faults/fault.ts";
 import { careOf, type FaultyJob, faultyJob, newIn } from "./job.ts";
-import type { Told } from "./judged.ts";
+import { leadOf, type Told } from "./judged.ts";
 
 /** One job with a fault, as far as it is counted. */
 export interface FaultyResult {
@@ -51,10 +51,7 @@ function resultOf(fault: Fault, job: FaultyJob, level: number, seed: string): Fa
     ...named(fault, lead),
     innocentLead: fault.innocent !== true && lead?.clear === true && lead.innocent && lead.toldApart,
     unaccounted: lead?.unaccounted === true,
-    lead:
-      lead === undefined
-        ? ""
-        : `${lead.kind}: ${(lead.explanations[0] ?? "").replaceAll(/-at-[a-z0-9-]*?-\d+/g, "-at-a-point")}`,
+    lead: lead === undefined ? "" : leadOf(lead),
     seed,
   };
 }

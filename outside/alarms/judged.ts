@@ -5,7 +5,7 @@ import type { Written } from "./site/write.ts";
 type Path = readonly (string | number)[];
 
 /** A check that is not met, too near to call or not known. */
-export interface Raised {
+interface Raised {
   readonly check: string;
   readonly verdict: "not-met" | "too-near" | "not-known";
   /** Id of the circuit or board, or "supply". */
@@ -78,4 +78,9 @@ function ownerOf({ boards }: Written, path: Path): string {
   const found = boards[board];
   if (second === "circuits" && typeof circuit === "number") return found?.circuits[circuit]?.id ?? "supply";
   return found?.id ?? "supply";
+}
+
+/** What leads, by its kind and its id, whatever point it names. */
+export function leadOf({ kind, explanations }: Told): string {
+  return `${kind}: ${(explanations[0] ?? "").replaceAll(/-at-(?:(?!-and-)[a-z0-9-])*/g, "-at-a-point")}`;
 }

@@ -98,7 +98,7 @@ export function faultLines(tried: readonly Tried[]): readonly string[] {
   return [
     "## One fault a job",
     "",
-    "Sizes are drawn without a threshold. *Traced*: what is written differs at all from the same job without the fault. *Found*: a check not met, readings that do not agree or an open point, at its place, that the same job without the fault does not have. *First*: of those with readings that clearly do not agree, the leading explanation names the fault; *first two*: one of the first two does; *tied*: it is among those said not to be told apart. *Innocent lead*: something is wrong, an explanation that nothing is leads, and it is said to be told apart. Each kind is tried at all four levels of care in turn.",
+    "Sizes are drawn without a threshold. *Traced*: what is written differs at all from the same job without the fault. *Found*: a check not met, readings that do not agree or an open point, at its place, that the same job without the fault does not have. *First*: of those with readings that clearly do not agree, the leading explanation names the fault; *first two*: one of the first two does; *tied*: it is among those said not to be told apart. *Innocent lead*: something is wrong, an explanation that nothing is leads, and it is said to be told apart. *Said not to account*: the first line says that even the leading explanation leaves readings further off than the meter explains. Each kind is tried at all four levels of care in turn.",
     "",
     `- Kinds: ${tried.length}. Found of those that left a trace: ${share(
       count(seen, ({ found }) => found),
@@ -116,13 +116,25 @@ export function faultLines(tried: readonly Tried[]): readonly string[] {
       wrong.length,
     )} of jobs in which something is wrong.`,
     "",
-    "| kind | traced | found | by check, misfit, open | clear | first | first two | tied | innocent lead |",
-    "|---|---|---|---|---|---|---|---|---|",
+    ...byLevel(seen),
+    "",
+    "| kind | traced | found | by check, misfit, open | clear | first | first two | tied | innocent lead | said not to account |",
+    "|---|---|---|---|---|---|---|---|---|---|",
     ...tried.map(faultRow),
     "",
     ...bySize(tried),
     ...leads(tried),
   ];
+}
+
+function byLevel(seen: readonly FaultyResult[]): readonly string[] {
+  return [1, 2, 3, 4].map((level) => {
+    const here = seen.filter((one) => one.level === level);
+    return `- At level ${level}: found ${share(
+      count(here, ({ found }) => found),
+      here.length,
+    )}.`;
+  });
 }
 
 function faultRow({ fault, results }: Tried): string {
@@ -142,6 +154,7 @@ function faultRow({ fault, results }: Tried): string {
     String(count(clear, ({ firstTwo }) => firstTwo)),
     String(count(clear, ({ amongTied }) => amongTied)),
     String(count(traced, ({ innocentLead }) => innocentLead)),
+    String(count(clear, ({ unaccounted }) => unaccounted)),
   ];
   return `| ${cells.join(" | ")} |`;
 }

@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { Draws } from "./draws.ts";
 import { FAULTS } from "./faults/index.ts";
@@ -136,4 +137,19 @@ test("Wilson's interval as tabulated", () => {
   const [low, high] = wilson(10, 100);
   expect(low).toBeCloseTo(0.0552, 4);
   expect(high).toBeCloseTo(0.1744, 4);
+});
+
+test("nothing of the simulator comes from what judges readings, or from another simulator", () => {
+  const folder = new URL(".", import.meta.url);
+  const allowed = /^(@good-grounds\/(assembly|computations|core|inspection)|vitest|node:[a-z]+|\.{1,2}\/.*)$/;
+  const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".ts"));
+  expect(files.length).toBeGreaterThan(20);
+  for (const name of files) {
+    const text = readFileSync(new URL(name, folder), "utf8");
+    for (const [, from = ""] of text.matchAll(/from "([^"]+)"/g)) {
+      expect(from, name).toMatch(allowed);
+      const outside = from.startsWith(".") && !new URL(from, new URL(name, folder)).href.startsWith(folder.href);
+      if (outside) expect(["../network/ngspice.ts", "../tools.ts"], name).toContain(from);
+    }
+  }
 });

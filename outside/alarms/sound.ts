@@ -1,7 +1,7 @@
 import { computedByHand } from "./by-hand.ts";
 import { type Circuit, type House, place } from "./house/house.ts";
 import { careOf, type Job, soundJob } from "./job.ts";
-import { type Judged, judged, type Told } from "./judged.ts";
+import { type Judged, judged, leadOf, type Told } from "./judged.ts";
 import { Tally } from "./tally.ts";
 
 /** A screen holds so many lines beside what else has to be on it. */
@@ -38,7 +38,7 @@ function count({ house }: Job, { raised, told, open, outcome }: Judged, tally: T
     const how = one.clear ? "clear" : "possible";
     const harmless = truly(house, one, piped);
     tally.add(harmless === undefined ? how : `${how} ${harmless}`);
-    const lead = `${one.kind}: ${(one.explanations[0] ?? "").replaceAll(/-at-[a-z0-9-]*?-\d+/g, "-at-a-point")}`;
+    const lead = leadOf(one);
     tally.add(`${how} ${lead}${harmless === undefined ? "" : ` (${harmless})`}`);
   }
   const tell =

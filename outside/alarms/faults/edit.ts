@@ -67,7 +67,7 @@ export function withPath(house: House, { id, points }: Circuit, ohms: number): H
 }
 
 /** Everything of a board: it and its circuits. */
-export function ofBoard({ circuits }: House, board: string): readonly string[] {
+function ofBoard({ circuits }: House, board: string): readonly string[] {
   return [board, ...circuits.filter((circuit) => circuit.board === board).map(({ id }) => id)];
 }
 

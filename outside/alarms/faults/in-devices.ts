@@ -38,6 +38,9 @@ function replaced(house: House, circuit: Circuit, draws: Draws): House {
   return { ...withCircuit(house, circuit.id, () => circuit), parts: [...parts, ...partsOf(circuit, draws)] };
 }
 
+/** A radial on which more can be plugged or hung; what is fixed to a cable does not overload it. */
+const overloads = (circuit: Circuit) => isRadial(circuit) && (circuit.sockets || circuit.load === "lighting");
+
 /** Faults of devices and of what is chosen by them. */
 export const IN_DEVICES: readonly Fault[] = [
   {
@@ -81,7 +84,7 @@ export const IN_DEVICES: readonly Fault[] = [
       const circuit = oneOf(
         house,
         draws,
-        (one) => isRadial(one) && one.cable.line <= 2.5 && one.device.standard.startsWith("BS EN"),
+        (one) => overloads(one) && one.cable.line <= 2.5 && one.device.standard.startsWith("BS EN"),
       );
       if (circuit === null) return null;
       const amperes = circuit.cable.line === 2.5 ? draws.one("amperes", [32, 40]) : draws.one("amperes", [25, 32]);

@@ -4,7 +4,7 @@ import { loopAtPoint } from "./loop.ts";
 import type { Site } from "./site.ts";
 
 /** A reading as the file holds it. */
-export interface Shown {
+interface Shown {
   shown: string;
   with?: string;
 }
@@ -31,7 +31,7 @@ export function circuitReadings(site: Site, circuit: Circuit): Readings {
 }
 
 /** The point where R1+R2 and Zs are read: the last of a radial, of a ring the one that reads most. */
-export function furthestOf({ house, dead }: Site, circuit: Circuit): number {
+function furthestOf({ house, dead }: Site, circuit: Circuit): number {
   if (circuit.shape !== "ring") return circuit.points.length - 1;
   const values = circuit.points.map((_, point) => {
     const ohms = crossConnected(house, circuit, "E", point, dead);

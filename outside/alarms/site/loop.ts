@@ -18,14 +18,14 @@ export function warmed(parts: readonly Part[], celsius: Temperatures): readonly 
   return parts.map((part) => (part.warms ? { ...part, ohms: part.ohms * atTemperature(celsius(part.of)) } : part));
 }
 
-export function boardOf({ boards }: Pick<House, "boards">, id: string): Board {
+function boardOf({ boards }: Pick<House, "boards">, id: string): Board {
   const found = boards.find((board) => board.id === id);
   if (found === undefined) throw new Error(`there is no board ${id}`);
   return found;
 }
 
 /** Circuits that feed a board, from it back to the origin. */
-export function feedersOf(house: Pick<House, "boards">, board: string): readonly string[] {
+function feedersOf(house: Pick<House, "boards">, board: string): readonly string[] {
   const { fedFrom } = boardOf(house, board);
   return fedFrom === "supply" ? [] : [fedFrom.circuit, ...feedersOf(house, fedFrom.board)];
 }
