@@ -3,6 +3,7 @@ import type { Installation } from "@good-grounds/inspection";
 import { EDITION } from "@good-grounds/tables";
 import type { ObservationReasoning } from "../reasoning/results.ts";
 import { choicesBelowFacts } from "./choices-below-facts.ts";
+import { expectedNotProven } from "./expected-not-proven.ts";
 import { openPoints } from "./open-points.ts";
 
 /**
@@ -33,10 +34,12 @@ export function outcomeOf(
   const points = openPoints(installation, weighing, reasoned, below);
   const isClear = points.length === 0 && edition !== undefined && isKnownFact(installation.observationsListed);
   const outcome = because.length > 0 ? "unsatisfactory" : isClear ? "satisfactory" : "not-determined";
-  const remarks =
-    count.FI > 0 && edition !== undefined
+  const remarks = [
+    ...(count.FI > 0 && edition !== undefined
       ? [{ code: "further-investigation", words: EDITION[edition].furtherInvestigation }]
-      : [];
+      : []),
+    ...expectedNotProven(weighing),
+  ];
   return Object.freeze({
     edition: edition ?? null,
     outcome,
