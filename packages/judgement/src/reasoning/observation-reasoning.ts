@@ -57,13 +57,22 @@ function thingIds(brings: Observation["brings"]): readonly string[] {
   return Object.values(brings ?? {}).flatMap((kind) => (kind ?? []).map(({ id }) => id));
 }
 
-/** The observation's own positions over the standing views of the file, and those over the standing views of the folder. */
-function positionsOf({ positions = {} }: Observation, { standingViews }: Installation, topic: Topic, topics: Topics) {
+/** The standing views of the file over those of the folder. */
+export function standingPositions(
+  { standingViews }: Pick<Installation, "standingViews">,
+  topic: Topic,
+  topics: Topics,
+): Readonly<Record<string, string>> {
   const standing = standingViews
     .filter((view) => view.topic === topic.id)
     .map(({ point, position }) => [point, position]);
+  return { ...topics.positionsOn(topic), ...Object.fromEntries(standing) };
+}
+
+/** The observation's own positions over the standing views of the file, and those over the standing views of the folder. */
+function positionsOf({ positions = {} }: Observation, installation: Installation, topic: Topic, topics: Topics) {
   const own = Object.entries(positions).map(([point, { position }]) => [point, position]);
-  return Object.fromEntries([...Object.entries(topics.positionsOn(topic)), ...standing, ...own]);
+  return { ...standingPositions(installation, topic, topics), ...Object.fromEntries(own) };
 }
 
 function choiceOf(chosen: Classification | null, { reasoning, least }: TopicReasoning): ObservationReasoning["choice"] {
