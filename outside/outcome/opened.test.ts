@@ -81,7 +81,10 @@ const CASES: readonly (readonly [name: string, edit: (file: Editable) => void, t
     "a circuit on TT without RCD",
     (file) => {
       file.supply.earthing = "TT";
-      Object.assign(circuit(file), { load: "fixed-equipment", rcd: "none" });
+      for (const board of file.boards) {
+        board.rcds = [];
+        for (const one of board.circuits) one.rcd = "none";
+      }
     },
     "rcd-none-tt",
     "C3",
@@ -100,7 +103,14 @@ const CASES: readonly (readonly [name: string, edit: (file: Editable) => void, t
     (file) => {
       const { supply } = file;
       Object.assign(supply, { earthing: "TN-C-S", neutral: { size: "25 mm²" } });
-      Object.assign(supply.bonding[0] as object, { size: "4 mm²", extraneous: true, connected: true });
+      supply.bonding.push({
+        id: "b9",
+        to: "gas",
+        size: "6 mm²",
+        material: "copper",
+        extraneous: true,
+        connected: true,
+      });
     },
     "main-bonding-undersized",
     "C3",
@@ -110,8 +120,9 @@ const CASES: readonly (readonly [name: string, edit: (file: Editable) => void, t
     (file) =>
       Object.assign(file.supply, {
         earthing: "TN-S",
-        device: { standard: "BS 88-3", rated: "100 A", letThrough: "500000 A²s" },
-        earthingConductor: { size: "4 mm²", material: "copper", arrangement: "separate" },
+        device: { standard: "BS 88-2", type: "gG", rated: "63 A" },
+        readings: { ze: { shown: "0.60 Ω" } },
+        earthingConductor: { size: "1 mm²", material: "copper", arrangement: "separate" },
       }),
     "earthing-conductor-undersized",
     "C2",
@@ -125,7 +136,7 @@ describe("the schedule asks by itself", () => {
 
   test.each(CASES)("%s", (_, edit, topic, least) => {
     const opened = openedIn(edit).filter((point) => point.topic === topic);
-    expect(opened.map(({ possible }) => possible[0])).toEqual([least]);
+    expect(opened.map(({ possible }) => possible[0])).toContain(least);
     expect(opened[0]?.places.length).toBeGreaterThan(0);
   });
 
@@ -183,16 +194,18 @@ describe("on the installations of the examples and of the cases", () => {
   const read = (name: string) => JSON.parse(readFileSync(new URL(name, import.meta.url), "utf8"));
   const files = [
     ...["terraced-house", "farmhouse", "workshop"].map(
-      (name) => [name, () => read(`../../examples/${name}.json`)] as const,
+      (name) => [name, () => read(`../../examples/${name}.json`), []] as const,
     ),
-    ...["case-1", "case-2"].map((name) => [name, () => adaptCase(read(`../cases/data/${name}.json`))] as const),
+    // Planted there: a bond of 6 mm² on PME, and lights in a home without RCD.
+    ["case-1", () => adaptCase(read("../cases/data/case-1.json")), ["main-bonding-undersized C3 C2 C1"]] as const,
+    ["case-2", () => adaptCase(read("../cases/data/case-2.json")), ["lighting-no-rcd C3"]] as const,
   ];
 
-  test.each(files)("%s", (_, file) => {
+  test.each(files)("%s", (_, file, wanted) => {
     const { points } = outcomeOfData(file());
     const opened = points.flatMap((point) =>
-      point.kind === "opened" ? [`${point.topic} ${point.possible.join(" ")} ${point.places.length}`] : [],
+      point.kind === "opened" ? [`${point.topic} ${point.possible.join(" ")}`] : [],
     );
-    expect(opened).toMatchInlineSnapshot();
+    expect(opened).toEqual(wanted);
   });
 });
