@@ -17,7 +17,7 @@ const MOST = 5;
 const ROUNDS = 400;
 const AGAIN = 10;
 
-const compiled = TOPICS.map((topic) => compile(topic, "2018+A4"))
+const compiled = TOPICS.map((topic) => compile(topic))
   .map((one) => ({ one, size: one.variables.length * 1000 + nodesOf(one) }))
   .sort((a, b) => b.size - a.size)
   .slice(0, MOST)

@@ -66,7 +66,7 @@ export async function benchReasoningInBrowser(): Promise<readonly Row[]> {
 
 /** The rules of the largest topic under full assignments: one evaluation of every layer, route and departure. */
 export async function benchRuleEngines(): Promise<readonly Row[]> {
-  const compiled = TOPICS.map((topic) => compile(topic, "2018+A4")).reduce((a, b) =>
+  const compiled = TOPICS.map((topic) => compile(topic)).reduce((a, b) =>
     b.variables.length > a.variables.length ? b : a,
   );
   const situations = situationsOf(compiled);

@@ -5,7 +5,7 @@ import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statS
 import { join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import { gatheredTopics } from "../../scripts/lib/gathered-topics.mjs";
+import { gatheredTopics, textsWithin, topicsBeside } from "../../scripts/lib/gathered-topics.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 /** Where it goes: a folder may be named, so that a test can have a build of its own. */
@@ -21,8 +21,9 @@ const filesBelow = (folder) =>
     .filter((name) => statSync(join(folder, name)).isFile())
     .sort();
 
-/** Nobody asks for worked examples on the device. */
-const topics = gatheredTopics({ examples: false });
+/** Nobody asks for worked examples on the device. All pieces of the engine load the topics from one file. */
+const gathered = gatheredTopics({ examples: false });
+const topics = topicsBeside("./topics.js");
 
 const shared = {
   absWorkingDir: here,
@@ -87,6 +88,8 @@ await build({
  */
 const pieces = {
   "engine/service/topics.ts": "engine-topics",
+  "engine/service/outcome.ts": "engine-outcome",
+  "engine/service/folder.ts": "engine-folder",
   "engine/service/own-figures.ts": "engine-own-figures",
   "engine/service/reach.ts": "engine-reach",
   "engine/service/pictures.ts": "engine-pictures",
@@ -105,7 +108,19 @@ const onDemand = {
 await build({ ...shared, entryPoints: { engine: "src/engine/worker.ts" }, outdir: dist, plugins: [onDemand, topics] });
 await build({ ...shared, entryPoints: { "job-files": "src/record/job-files-worker.ts" }, outdir: dist });
 for (const [source, name] of Object.entries(pieces))
-  await build({ ...shared, entryPoints: { [name]: `src/${source}` }, outdir: dist, define: parts });
+  await build({
+    ...shared,
+    entryPoints: { [name]: `src/${source}` },
+    outdir: dist,
+    define: parts,
+    plugins: [topics, textsWithin()],
+  });
+await build({
+  ...shared,
+  entryPoints: { topics: join(here, "../../packages/topics/src/gathered.ts") },
+  outdir: dist,
+  plugins: [gathered],
+});
 
 // Copies are written and read in a worker of their own: the content policy lets none be made from a blob.
 await build({ ...shared, entryPoints: { copies: "src/hand-over/worker.ts" }, outdir: dist });

@@ -86,7 +86,7 @@ describe("an RCD whose button is dead and whose time is good", () => {
   ])("%s reads the time from its time only", (id, expected) => {
     const topic = topicById(id);
     if (topic === undefined) throw new Error(id);
-    const { worked, issues } = reasonAbout({ topic, edition: "2018+A4", said: figuresOnly(topic) });
+    const { worked, issues } = reasonAbout({ topic, said: figuresOnly(topic) });
     expect(issues).toEqual([]);
     expect(Object.fromEntries(worked.map(({ fact, value }) => [fact, value]))).toEqual(expected);
   });
@@ -193,10 +193,10 @@ test("everything wrong with topics, facts and positions is placed, all at once",
   expect(topicIssues(withObservation({ topic: "board-combustable" }))[0]?.expected).toContain("board-");
 });
 
-test("an edition without the rule derives nothing from it", () => {
-  const one = (edition: string) => reasoned({ topic: "board-combustible", facts: { combustible: false } }, { edition });
-  expect(one("2018+A4").reasoning.edition).toBe("2018+A4");
-  expect(one("2018+A2+A3").reasoning.edition).toBe("2018+A2+A3");
+test("what follows from the facts of an observation does not hang on the edition that the report is made to", () => {
+  const one = (edition: string) =>
+    JSON.stringify(reasoned({ topic: "board-combustible", facts: { combustible: false } }, { edition }).reasoning);
+  expect(one("2018+A2+A3")).toBe(one("2018+A4"));
 });
 
 test("two standing views on one point are a problem, for only one can hold", () => {

@@ -20,7 +20,7 @@ import fc from "fast-check";
 
 /**
  * Shapes of the topics, counted over the 183 there were in November 2026: how often each number of facts, values, routes
- * and so on came up. Random subjects have them in the same shares, but for quantities, limits to an edition and
+ * and so on came up. Random subjects have them in the same shares, but for quantities and
  * contradictions, of which the topics had few or none: those come up often enough to be tried.
  */
 const COUNTED = Object.freeze({
@@ -43,7 +43,6 @@ const COUNTED = Object.freeze({
   orWorse: { yes: 632, no: 161 },
   leaves: { fact: 1410, held: 135 },
   turned: { yes: 69, no: 1476 },
-  editions: { all: 9, one: 1 },
   contradictions: { 0: 5, 1: 4, 2: 1 },
 });
 
@@ -109,9 +108,6 @@ function ruleOr(g: Draw, counts: (typeof COUNTED)["exists" | "gone" | "sound"], 
   return kind === "always" ? ALWAYS : kind === "never" ? NEVER : someRule(g, parts);
 }
 
-const underSome = (g: Draw) =>
-  pick(g, COUNTED.editions) === "all" ? {} : { editions: [g(fc.constantFrom, "2018+A2+A3", "2018+A4")] as const };
-
 /** A subject as the topics are made, of any content. */
 export function someSubject(g: Draw): Subject {
   const facts = Object.fromEntries(times(g, COUNTED.facts, (i) => [`f${i}`, someFact(g)]));
@@ -140,14 +136,12 @@ export function someSubject(g: Draw): Subject {
         route: "r",
         exists: ruleOr(g, COUNTED.exists, parts),
         layers: times(g, COUNTED.layers, layer),
-        ...underSome(g),
       }),
     ),
     departures: times(g, COUNTED.departures, () => ({
       when: someRule(g, parts),
       words: "w",
       regulations: ["1"],
-      ...underSome(g),
     })),
     dangers: times(
       g,
@@ -158,7 +152,6 @@ export function someSubject(g: Draw): Subject {
         when: someRule(g, parts),
         words: "w",
         regulations: ["1"],
-        ...underSome(g),
       }),
     ),
     contradictions: times(g, COUNTED.contradictions, () => ({

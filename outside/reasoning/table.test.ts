@@ -121,7 +121,7 @@ describe("Zs 3.10 Ω, R1+R2 0.37 Ω, Zdb 0.19 Ω, B20 behind an RCD", () => {
     const argument = reasoningParts(one).find(({ heading }) => heading === "The argument")?.lines ?? [];
     expect(argument[0]?.words).toContain("a poor joint heats under load");
     expect(argument[1]?.words).toBe(
-      "the reading is well above what the cable accounts for, by calculation (zs-agreement)",
+      "the reading is well above what the cable accounts for, by the comparison of Zs with R1+R2 and the loop before the circuit",
     );
   });
 

@@ -3,24 +3,20 @@ import { MOST_CHANGED, PRICE } from "@good-grounds/core";
 import { everything } from "./random-knowledge.ts";
 import { holdsIn, type Known, severityIn, type Value, type World, worldsOf, worldsThatCanBe } from "./twin.ts";
 
-type Edition = Parameters<typeof severityIn>[1];
-
 /** What is known of a subject, and what follows, found by trying every completion. */
 export class Twin {
   readonly subject: Subject;
-  readonly edition: Edition;
   readonly known: Known;
   readonly full: Known;
 
-  constructor(subject: Subject, edition: Edition, known: Known) {
+  constructor(subject: Subject, known: Known) {
     this.subject = subject;
-    this.edition = edition;
     this.known = known;
     this.full = everything(subject);
   }
 
   with(change: Known): Twin {
-    return new Twin(this.subject, this.edition, { ...this.known, ...change });
+    return new Twin(this.subject, { ...this.known, ...change });
   }
 
   get facts(): readonly string[] {
@@ -38,7 +34,7 @@ export class Twin {
   }
 
   severities(worlds: readonly World[]): readonly number[] {
-    return ascending(worlds.map((world) => severityIn(this.subject, this.edition, world)));
+    return ascending(worlds.map((world) => severityIn(this.subject, world)));
   }
 
   /** The fewest facts that have to be taken as not known for the rest to be true together: every such choice. */
@@ -85,7 +81,7 @@ export class Twin {
 
   pathSeverities(path: HarmPath): readonly number[] {
     const alone = { ...this.subject, paths: [path], departures: [], dangers: [] };
-    return ascending(this.worlds.map((world) => severityIn(alone, this.edition, world)));
+    return ascending(this.worlds.map((world) => severityIn(alone, world)));
   }
 
   /**
@@ -131,7 +127,7 @@ export class Twin {
     const anyFact = this.with(Object.fromEntries(this.facts.map((key) => [key, this.full[key] as readonly Value[]])));
     const found = new Map<string, readonly (readonly [string, Value])[]>();
     for (const world of worldsThatCanBe(this.subject, anyFact.known)) {
-      if (!wanted(severityIn(this.subject, this.edition, world))) continue;
+      if (!wanted(severityIn(this.subject, world))) continue;
       const change = Object.entries(world).filter(([key, value]) => !this.known[key]?.includes(value));
       if (change.length <= MOST_CHANGED) found.set(change.join(), change);
     }

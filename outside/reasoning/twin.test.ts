@@ -2,7 +2,6 @@ import {
   type Change,
   type Compiled,
   compile,
-  EDITIONS,
   LAYER_STATES,
   type Reasoning,
   readAnswers,
@@ -36,12 +35,11 @@ function someCase(g: fc.GeneratorValue, most: number): Case {
   const full = everything(subject);
   fc.pre(Object.values(full).reduce((product, values) => product * (values.length + 1), 1) <= most);
   fc.pre(worldsThatCanBe(subject, full).length > 0);
-  const edition = g(fc.constantFrom, ...EDITIONS);
   const said = someKnowledge(g, subject);
-  const compiled = compile(subject, edition);
+  const compiled = compile(subject);
   const { knowledge, faults } = readAnswers(compiled, said);
   expect(faults).toEqual([]);
-  const twin = new Twin(subject, edition, said.known);
+  const twin = new Twin(subject, said.known);
   const open = twin.facts.filter((key) => (said.known[key]?.length ?? 0) > 1);
   return {
     subject,

@@ -1,5 +1,4 @@
 import type { Expression, Subject } from "@good-grounds/core";
-import { EDITIONS } from "@good-grounds/core";
 
 /** A value of a fact or a position on a point; a quantity is a number of millimetres. */
 export type Value = string | number;
@@ -7,8 +6,6 @@ export type Value = string | number;
 export type World = Readonly<Record<string, Value>>;
 /** The values that each fact and point may still have. */
 export type Known = Readonly<Record<string, readonly Value[]>>;
-
-type Edition = (typeof EDITIONS)[number];
 
 /** Whether a rule holds in a world, read as it is written. */
 export function holdsIn(rule: Expression, world: World): boolean {
@@ -27,13 +24,12 @@ export function holdsIn(rule: Expression, world: World): boolean {
 }
 
 /** 0 none, 1 C3, 2 C2, 3 C1: layers counted, departures and dangers looked at, the worst taken. */
-export function severityIn({ paths, departures, dangers = [] }: Subject, edition: Edition, world: World): number {
-  const counts = ({ editions = EDITIONS }: { readonly editions?: readonly Edition[] }) => editions.includes(edition);
+export function severityIn({ paths, departures, dangers = [] }: Subject, world: World): number {
   const layersLeft = (path: Subject["paths"][number]) =>
     path.layers.reduce((n, l) => n + (holdsIn(l.gone, world) ? 0 : holdsIn(l.sound, world) ? 2 : 1), 0);
-  const routes = paths.filter((path) => counts(path) && holdsIn(path.exists, world)).map(layersLeft);
-  const short = departures.filter((one) => counts(one) && holdsIn(one.when, world));
-  const danger = dangers.filter((one) => counts(one) && holdsIn(one.when, world));
+  const routes = paths.filter((path) => holdsIn(path.exists, world)).map(layersLeft);
+  const short = departures.filter((one) => holdsIn(one.when, world));
+  const danger = dangers.filter((one) => holdsIn(one.when, world));
   return Math.max(
     0,
     ...routes.map((left) => (left === 0 ? 3 : left === 1 ? 2 : 0)),

@@ -7,7 +7,7 @@ import { touchByHand } from "./touch-by-hand.ts";
 
 const topic = topicById("basic-protection");
 if (topic === undefined) throw new Error("no topic basic-protection");
-const compiled = compiledTopic(topic, "2018+A4");
+const compiled = compiledTopic(topic);
 const { diagram, variables } = compiled;
 
 const TOUCH_FACTS = topic.facts;

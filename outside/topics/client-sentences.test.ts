@@ -1,7 +1,6 @@
 import {
   type Classification,
   type Compiled,
-  EDITIONS,
   type Knowledge,
   reason,
   SEVERITIES,
@@ -56,8 +55,8 @@ function drawnWithGaps({ variables }: Compiled): readonly Knowledge[] {
 }
 
 describe.each(TOPICS.map((one) => [one.id, one] as const))("what a client is told of %s", (_, topic) => {
-  test.each(EDITIONS)("%s: only under the classification that follows, and only what holds", (edition) => {
-    const compiled = compiledTopic(topic, edition);
+  test("only under the classification that follows, and only what holds", () => {
+    const compiled = compiledTopic(topic);
     for (const values of drawn(compiled)) {
       // Of statements that cannot all be true nothing is said.
       if (!canBeAt(compiled, values)) continue;
@@ -79,7 +78,7 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("what a client is tol
   });
 
   test("FI: only what is open is called so, and something can always be said", () => {
-    const compiled = compiledTopic(topic, "2018+A4");
+    const compiled = compiledTopic(topic);
     const statements = topic.client.FI;
     for (const knowledge of drawnWithGaps(compiled)) {
       const { classification, unsettled } = reason(compiled, knowledge);
@@ -127,7 +126,7 @@ function viewsOf({ variables }: Compiled, values: readonly number[]): readonly n
 function told({ topic: id, facts, positions = {}, chosen }: ClientCase): string {
   const topic = topicById(id);
   if (topic === undefined) throw new Error(`no topic ${id}`);
-  const one = reasonAbout({ topic, edition: "2018+A4", said: facts, positions });
+  const one = reasonAbout({ topic, said: facts, positions });
   expect(one.faults).toEqual([]);
   return clientSentence(chosen === undefined ? one : observed(one, chosen));
 }
@@ -160,7 +159,6 @@ describe("a sentence that the facts deny is not said", () => {
     if (topic === undefined) throw new Error("no such topic");
     const one = reasonAbout({
       topic,
-      edition: "2018+A4",
       said: { "gets-in": "finger", "cover-fixing": "hole" },
     });
     expect(clientSentence(observed(one, "C1"))).toContain("A finger can touch live metal");
@@ -173,8 +171,7 @@ describe("a sentence that the facts deny is not said", () => {
     const topic = topicById("rcd-test-not-possible");
     if (topic === undefined) throw new Error("no such topic");
     const said = { "rcd-operates": true, "button-reach": "covered", "rcd-notice": "there" };
-    const about = (more: Readonly<Record<string, string>>) =>
-      reasonAbout({ topic, edition: "2018+A4", said: { ...said, ...more } });
+    const about = (more: Readonly<Record<string, string>>) => reasonAbout({ topic, said: { ...said, ...more } });
     expect(about({}).client.C3).toContain("You cannot test the safety switch");
     const { against, client } = about({ standard: "BS EN 61008", delay: "general", "at-rated": ">1999 ms" });
     expect(against).toHaveLength(1);

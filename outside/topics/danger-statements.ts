@@ -1,5 +1,3 @@
-import type { EditionId } from "@good-grounds/core";
-
 /** Something said in a topic that is danger whatever else is said there. */
 export interface DangerStatement {
   readonly topic: string;
@@ -8,7 +6,6 @@ export interface DangerStatement {
   readonly least: "C1" | "C2";
   /** Set where another position on a contested point leads lower: then it holds under the more usual ones. */
   readonly views?: "usual";
-  readonly editions?: readonly EditionId[];
 }
 
 const said = (

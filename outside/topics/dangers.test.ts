@@ -1,4 +1,4 @@
-import { bitsOf, type Compiled, EDITIONS, possibleLeaves, readAnswers, SEVERITIES } from "@good-grounds/core";
+import { bitsOf, type Compiled, possibleLeaves, readAnswers, SEVERITIES } from "@good-grounds/core";
 import { compiledTopic, TOPICS, topicById } from "@good-grounds/topics";
 import { describe, expect, test } from "vitest";
 import { DANGER_STATEMENTS, type DangerStatement } from "./danger-statements.ts";
@@ -33,12 +33,10 @@ describe("danger by itself", () => {
     (topic, _facts, least, statement) => {
       const subject = topicById(topic);
       if (subject === undefined) throw new Error(`no topic ${topic}`);
-      for (const edition of statement.editions ?? EDITIONS) {
-        const possible = possibleWith(compiledTopic(subject, edition), statement).map((leaf) => SEVERITIES[leaf]);
-        expect(
-          possible.filter((severity) => SEVERITIES.indexOf(severity ?? "none") < SEVERITIES.indexOf(least)),
-        ).toEqual([]);
-      }
+      const possible = possibleWith(compiledTopic(subject), statement).map((leaf) => SEVERITIES[leaf]);
+      expect(possible.filter((severity) => SEVERITIES.indexOf(severity ?? "none") < SEVERITIES.indexOf(least))).toEqual(
+        [],
+      );
     },
   );
 
@@ -95,7 +93,7 @@ describe("the dangers of the topics", () => {
   test.each(dangers.map(([topic, danger]) => [topic.id, danger.id, topic, danger] as const))(
     "%s, %s: some remedy takes it away",
     (_, id, topic) => {
-      const compiled = compiledTopic(topic, "2018+A4");
+      const compiled = compiledTopic(topic);
       const holds = compiled.dangers.find(({ danger }) => danger.id === id)?.holds as number;
       const leaves = topic.remedies.map(({ changes }) => {
         const { masks } = readAnswers(compiled, { facts: changes }).knowledge;

@@ -62,7 +62,7 @@ describe("a firm's folder", () => {
     const { topics } = folderOf(A_FIRM);
     const [was, is] = [topicById("board-blank-missing"), topics.byId("board-blank-missing")].map((topic) => {
       if (topic === undefined) throw new Error("no topic");
-      return compiledTopic(topic, "2018+A4");
+      return compiledTopic(topic);
     });
     if (was === undefined || is === undefined) throw new Error("not compiled");
     const draw = drawing(7671);

@@ -1,7 +1,7 @@
 import { findTopics, TOPICS } from "@good-grounds/topics";
 import { describe, expect, test } from "vitest";
 import { DANGER_COMBINATIONS } from "./danger-combinations.ts";
-import { HELD_OUT_PHRASES, PHRASES, type RoughPhrase } from "./rough-phrases.ts";
+import { HELD_OUT_PHRASES, LATER_PHRASES, PHRASES, type RoughPhrase } from "./rough-phrases.ts";
 import { SEARCHED_WORDS } from "./searched-words.ts";
 
 const found = (typed: string) => findTopics(typed).map(({ id }) => id);
@@ -46,16 +46,18 @@ function missed(phrases: readonly RoughPhrase[]): readonly string[] {
 
 describe("a topic is among the first three for what is typed roughly", () => {
   test.each([
-    ["phrases the search was made with", PHRASES, 835],
-    ["phrases it was not made with", HELD_OUT_PHRASES, 184],
-  ] as const)("%s: 95 % or more", (_, phrases, count) => {
+    ["phrases the search was made with", 0.95, PHRASES, 835],
+    ["phrases it was not made with", 0.95, HELD_OUT_PHRASES, 184],
+    // 54 of 60 when they were first tried.
+    ["phrases of a new day", 0.88, LATER_PHRASES, 60],
+  ] as const)("%s: %d or more", (_, least, phrases, count) => {
     expect(phrases.length).toBeGreaterThanOrEqual(count);
     const misses = missed(phrases);
-    expect(1 - misses.length / phrases.length, misses.join("; ")).toBeGreaterThanOrEqual(0.95);
+    expect(1 - misses.length / phrases.length, misses.join("; ")).toBeGreaterThanOrEqual(least);
   });
 
   test("the phrases speak of every topic, of none that does not exist, and none is there twice", () => {
-    const all = [...PHRASES, ...HELD_OUT_PHRASES];
+    const all = [...PHRASES, ...HELD_OUT_PHRASES, ...LATER_PHRASES];
     expect(new Set(all.flatMap(({ accepted }) => accepted))).toEqual(new Set(TOPICS.map(({ id }) => id)));
     expect(new Set(all.map(({ typed }) => typed)).size).toBe(all.length);
   });

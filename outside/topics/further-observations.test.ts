@@ -11,7 +11,7 @@ function classified(
 ) {
   const subject = topicById(topic);
   if (subject === undefined) throw new Error(`no topic ${topic}`);
-  const { reasoning, faults } = reasonAbout({ topic: subject, edition: "2018+A4", said: facts, positions });
+  const { reasoning, faults } = reasonAbout({ topic: subject, said: facts, positions });
   expect(faults).toEqual([]);
   return reasoning.classification;
 }

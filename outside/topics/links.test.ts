@@ -22,7 +22,7 @@ function topicOf({ topic }: Link) {
 
 /** What findings answer of a fact, or null where they leave it open. */
 function answerOf(topic: Topic, findings: readonly Finding[], fact: string): string | null {
-  const known = knownFromFindings(topic, findings, compiledTopic(topic, "2018+A4"));
+  const known = knownFromFindings(topic, findings, compiledTopic(topic));
   return known.get(fact)?.answer?.known.value ?? null;
 }
 

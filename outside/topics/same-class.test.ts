@@ -17,7 +17,7 @@ async function gathered(): Promise<readonly SameClass[]> {
 function compiledOf(id: string): Compiled {
   const topic = topicById(id);
   if (topic === undefined) throw new Error(`no topic ${id}`);
-  return compiledTopic(topic, "2018+A4");
+  return compiledTopic(topic);
 }
 
 describe("one state of things has one class, whatever the topic", () => {

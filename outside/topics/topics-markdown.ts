@@ -6,8 +6,6 @@ import { ownTexts, readLibrary } from "@good-grounds/topics/texts";
 import { countOf, EXHAUSTIVE } from "./assignments.ts";
 import { questionsNeeded } from "./questions.ts";
 
-const EDITION = "2018+A4";
-
 /** Facts beyond which the cheapest way of asking is not worked out for comparison. */
 const COMPARED_UP_TO = 9;
 
@@ -79,7 +77,7 @@ function grouped(count: number): string {
 }
 
 function figuresOf(topic: Topic): Figures {
-  const compiled = compiledTopic(topic, EDITION);
+  const compiled = compiledTopic(topic);
   const masks = usual(compiled);
   const one = () => 1;
   const { mean, worst } = questionsNeeded(compiled, masks, (_, known) => {

@@ -42,3 +42,35 @@ export function textsBeside(folder) {
     },
   };
 }
+
+/** An esbuild plugin for programs in several parts that run together: all of them load the topics from one file beside them. */
+export function topicsBeside(file) {
+  return {
+    name: "topics-beside",
+    setup(build) {
+      build.onLoad({ filter: /[\\/]packages[\\/]topics[\\/]src[\\/]gathered\.ts$/ }, () => ({
+        contents: `export { TOPICS } from ${JSON.stringify(file)};`,
+        loader: "js",
+      }));
+      build.onResolve({ filter: /\.js$/ }, ({ path }) =>
+        path === file ? { path, external: true, sideEffects: false } : undefined,
+      );
+    },
+  };
+}
+
+/** An esbuild plugin for a part that reads texts: the texts of this project come with it. */
+export function textsWithin() {
+  return {
+    name: "texts-within",
+    setup(build) {
+      build.onLoad({ filter: /[\\/]packages[\\/]topics[\\/]src[\\/]texts\.js$/ }, async ({ path }) => {
+        const { ownTexts } = await import(path);
+        return {
+          contents: `export const ownTexts = () => JSON.parse(${JSON.stringify(JSON.stringify(ownTexts()))});`,
+          loader: "js",
+        };
+      });
+    },
+  };
+}

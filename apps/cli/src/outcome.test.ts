@@ -141,7 +141,7 @@ describe("a statement that a finding contradicts", () => {
 
   test("is told first, and stands open", async () => {
     const out = await weighed(stated);
-    expect(out).toContain("The calculation additional-protection says that");
+    expect(out).toContain("The check for an RCD of 30 mA that works says that");
     expect(out).toMatch(/The observation says that .* Settle which is so\./);
     expect(out).toContain("What is stated contradicts what the file records or a finding shows");
     expect(out).toContain("Still possible: no classification or C3");

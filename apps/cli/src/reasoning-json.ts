@@ -4,7 +4,7 @@ import type { ReasonedObservation, ReasonedTopic } from "@good-grounds/report";
 import { clientSentence, differingWords, otherwiseWords } from "@good-grounds/report";
 
 /** Name and version of the JSON output of a line of reasoning. */
-const OUTPUT = Object.freeze({ format: "good-grounds-reasoning", version: 1 });
+const OUTPUT = Object.freeze({ format: "good-grounds-reasoning", version: 2 });
 
 /** A line of reasoning as plain data. */
 export function reasoningJson(one: ReasonedTopic): object {
@@ -14,7 +14,6 @@ export function reasoningJson(one: ReasonedTopic): object {
     ...OUTPUT,
     topic: topic.id,
     title: topic.title,
-    edition: reasoning.edition,
     possible,
     underAnyView,
     classification,

@@ -8,7 +8,6 @@ const VERSION = "0.1.0";
 const OPTIONS = {
   all: { type: "boolean" },
   earlier: { type: "string", multiple: true },
-  edition: { type: "string" },
   by: { type: "string" },
   grounds: { type: "boolean" },
   "grounds-of": { type: "string" },
@@ -68,10 +67,10 @@ const COMMANDS: Readonly<Record<string, Command>> = {
     },
   },
   reason: {
-    options: ["edition", "list", "json", "topics"],
-    async start(rest, { edition, list = false, help = false, json = false, topics }, host) {
+    options: ["list", "json", "topics"],
+    async start(rest, { list = false, help = false, json = false, topics }, host) {
       const { reasonCommand } = await import("./commands/reason.ts");
-      return reasonCommand(rest, { list, help, json, edition, topics }, host);
+      return reasonCommand(rest, { list, help, json, topics }, host);
     },
   },
   topics: {

@@ -61,8 +61,8 @@ describe("givenFromText", () => {
 
   describe("what is read off an instrument", () => {
     const read = {
-      zs: asksReading(TERM.measuredZs),
-      points: asksReadings(TERM.ringCrossLineNeutral),
+      zs: asksQuantity(TERM.measuredZs),
+      points: asksQuantities(TERM.ringCrossLineNeutral),
       length: asksQuantity(TERM.length),
       at: asksQuantity(TERM.testTemperature),
     };

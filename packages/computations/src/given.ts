@@ -9,6 +9,7 @@ import {
   type Path,
   parseAccuracy,
   parseWritten,
+  rangeOf,
   seen,
   seenBetween,
   seenWithin,
@@ -86,7 +87,7 @@ function answer(need: Need, name: string, entries: readonly string[], issues: Is
 }
 
 function quantityFrom<U extends Unit>(
-  need: { readonly term: Term<U>; readonly read?: true },
+  need: { readonly term: Term<U> },
   text: string,
   path: Path,
   issues: Issue[],
@@ -105,7 +106,7 @@ function quantityFrom<U extends Unit>(
   }
   const [low, high] = text.split(" to ").map(asked);
   if (low === undefined || "code" in low) return refused(low ?? { code: "not-a-quantity", found: text });
-  if (high === undefined) return need.read === true ? measured(term, low, path) : seen(term, low, path);
+  if (high === undefined) return rangeOf(term) === undefined ? seen(term, low, path) : measured(term, low, path);
   if ("code" in high) return refused(high);
   const [from, to] = low.value <= high.value ? [low, high] : [high, low];
   return seenBetween(term, from.value, to.value, text, path);

@@ -3,7 +3,6 @@ export * from "./check.ts";
 export { electrode } from "./checks/electrode.ts";
 export * from "./checks/index.ts";
 export { zsAgreement } from "./checks/zs-agreement.ts";
-export { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "./circuits/conductor-expectation.ts";
 export { isAtOrigin, isFedFromUnknown } from "./circuits/fed-from.ts";
 export { rcdWorks } from "./circuits/rcd-test.ts";
 export { residualsBefore } from "./circuits/residual-devices.ts";

@@ -1,11 +1,9 @@
 import type { Evidence, Fact, Matter, Term, Unit } from "@good-grounds/core";
 import { RCD_TESTED, type RcdTest, type RcdTested } from "./circuits/rcd-test.ts";
 
-/** A quantity a computation asks for. */
+/** A quantity a computation asks for. One that is read off an instrument is a reading when it is given by hand as well. */
 export interface QuantityNeed<U extends Unit> {
   readonly kind: "quantity";
-  /** Read off an instrument, so that a figure given by hand has a last digit and the instrument's errors. */
-  readonly read?: true;
   readonly term: Term<U>;
   readonly hint: string;
 }
@@ -13,7 +11,6 @@ export interface QuantityNeed<U extends Unit> {
 /** Several quantities of one term, such as the readings round a ring. */
 export interface QuantityListNeed<U extends Unit> {
   readonly kind: "quantity-list";
-  readonly read?: true;
   readonly term: Term<U>;
   readonly hint: string;
 }
@@ -83,15 +80,6 @@ export function asksQuantity<U extends Unit>(term: Term<U>, hint = ""): Quantity
 
 export function asksQuantities<U extends Unit>(term: Term<U>, hint = ""): QuantityListNeed<U> {
   return Object.freeze({ kind: "quantity-list", term, hint });
-}
-
-/** A reading of an instrument: given by hand it is evidence of the kind a reading of an inspection file is. */
-export function asksReading<U extends Unit>(term: Term<U>, hint = ""): QuantityNeed<U> {
-  return Object.freeze({ kind: "quantity", read: true, term, hint });
-}
-
-export function asksReadings<U extends Unit>(term: Term<U>, hint = ""): QuantityListNeed<U> {
-  return Object.freeze({ kind: "quantity-list", read: true, term, hint });
 }
 
 export function asksWord<const W extends string>(matter: Matter, words: readonly W[], hint = ""): WordNeed<W> {

@@ -8,9 +8,9 @@ import type { AcceptanceRule } from "./vocabulary/acceptance.ts";
 /**
  * Causes of doubt. `gain`: the part of an instrument's error that is the same part of every reading on one range.
  * `reading`: the rest of its accuracy, new with every reading. `resolution`: what lies between two digits as written.
- * `leads`: what the nulling of the leads left or what crept in since. `range`: a value known only between two limits.
+ * `leads`: what the nulling of the leads left or what crept in since. `contact`: what contacts of probes add. `range`: a value known only between two limits.
  */
-export type ErrorKind = "gain" | "reading" | "resolution" | "leads" | "range";
+export type ErrorKind = "gain" | "reading" | "resolution" | "leads" | "contact" | "range";
 
 /** One cause of doubt in a comparison and what it adds to the difference that is compared. */
 export interface ErrorSource {

@@ -3,6 +3,15 @@ export * from "./conformity.ts";
 export * from "./finding.ts";
 export * from "./grounds/accuracy.ts";
 export { TIE_SLACK } from "./grounds/arithmetic.ts";
+export {
+  bandOf,
+  COMMON_PART,
+  type ErrorGrade,
+  LEADS_LEFT,
+  RECTANGULAR,
+  type ReadingError,
+  USUAL_ACCURACY,
+} from "./grounds/errors.ts";
 export * from "./grounds/evidence.ts";
 export { gradeOf } from "./grounds/grade.ts";
 export * from "./grounds/leaves.ts";
@@ -19,6 +28,7 @@ export * from "./quantity/unit.ts";
 export * from "./quantity/written.ts";
 export * from "./reasoning/index.ts";
 export * from "./terms/index.ts";
+export { rangeOf } from "./terms/range-of-term.ts";
 export * from "./terms/term.ts";
 export * from "./then-and-now.ts";
 export * from "./verdict/verdict.ts";

@@ -12,5 +12,4 @@ export { PRECAUTIONS } from "./precautions.ts";
 export * from "./print.ts";
 export type { DraftFile } from "./schema/draft.ts";
 export { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
-export { INSTRUMENT_RANGES, type InstrumentRange } from "./schema/instrument.ts";
 export * from "./signed.ts";

@@ -11,11 +11,13 @@ export type { RingDrawing, RingDrawingMark, RingDrawingPoint } from "./drawings/
 export { type DrawnTrend, trendSparkline } from "./drawings/then-and-now.ts";
 export { timeCurrentCurve } from "./drawings/time-current.ts";
 export * from "./input.ts";
+export { CALCULATION } from "./locales/calculations-en.ts";
 export * from "./locales/en.ts";
 export * from "./locales/labels.ts";
 export { OPEN } from "./locales/outcome-en.ts";
 export { REASONING, TOPIC_GROUP } from "./locales/reasoning-en.ts";
 export { renderArgument } from "./text/argument.ts";
+export type { ChoiceWords } from "./text/choices/choice-words.ts";
 export { type ChoicesOptions, renderChoices } from "./text/choices/comparison.ts";
 export { renderConclusion, renderResults } from "./text/conclusion.ts";
 export { type OwnFiguresOptions, renderOwnFigures } from "./text/own-figures/own-figures.ts";

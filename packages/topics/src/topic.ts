@@ -66,6 +66,8 @@ export interface Topic extends Subject {
   readonly items: readonly string[];
   /** Facts and contested points that are defined once for all topics. */
   readonly shared: readonly string[];
+  /** Shared facts that the subject itself says and that the file may record: the values that it leaves; none where left out. */
+  readonly given?: Readonly<Record<string, readonly string[]>>;
   readonly plain: PlainWords;
   /** Facts of earlier files by the names they had, with none where it is no longer asked. */
   readonly formerly?: Readonly<Record<string, readonly FormerFact[]>>;

@@ -11,18 +11,32 @@ export const packageRules = {
   tables: { packages: ["core"], outside: [] },
   inspection: { packages: ["core"], outside: ["zod", "@noble/hashes"] },
   topics: { packages: ["core"], outside: ["@noble/hashes"], nodeIn: "src/texts.js" },
-  computations: { packages: ["core", "tables", "inspection"], outside: [] },
-  readings: { packages: ["core", "tables", "inspection", "computations"], outside: [] },
-  judgement: { packages: ["core", "tables", "inspection", "topics", "computations", "readings"], outside: [] },
+  measurement: { packages: ["core", "tables", "inspection"], outside: [] },
+  computations: { packages: ["core", "tables", "inspection", "measurement"], outside: [] },
+  readings: { packages: ["core", "tables", "inspection", "measurement", "computations"], outside: [] },
+  judgement: {
+    packages: ["core", "tables", "inspection", "topics", "measurement", "computations", "readings"],
+    outside: [],
+  },
   assembly: {
-    packages: ["core", "tables", "inspection", "topics", "computations", "readings", "judgement", "report"],
+    packages: [
+      "core",
+      "tables",
+      "inspection",
+      "topics",
+      "measurement",
+      "computations",
+      "readings",
+      "judgement",
+      "report",
+    ],
     outside: [],
   },
   report: { packages: ["core", "inspection"], outside: "any", nodeIn: "src/pdf/" },
 };
 
 /** A conclusion must come out the same wherever and whenever it is worked out, so these may not look around them. */
-export const purePackages = ["core", "tables", "topics", "computations", "readings", "judgement"];
+export const purePackages = ["core", "tables", "topics", "measurement", "computations", "readings", "judgement"];
 
 const clock = "the date passed in as a value";
 const locale = "numbers and words put into a language by packages/report";

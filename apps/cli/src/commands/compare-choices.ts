@@ -2,6 +2,7 @@ import { CHOSEN_BY, type ChosenBy } from "@good-grounds/core";
 import { ChoiceCollection, LEAST_COMMON } from "@good-grounds/judgement";
 import { folderWords, printable, renderChoices } from "@good-grounds/report";
 import type { Topics } from "@good-grounds/topics";
+import { choiceWords } from "../choice-words.ts";
 import { choicesJson, type Unused } from "../choices-json.ts";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { readInspection } from "../inspection.ts";
@@ -69,7 +70,9 @@ export async function compareChoicesCommand(
   else if (comparison.count.inspections > 0) {
     const width = widthOf(host);
     if (topics.folder !== undefined) host.stdout.write(`${folderWords(topics.folder)}\n\n`);
-    host.stdout.write(renderChoices(comparison, { width, unused: unused.length, least: LEAST_COMMON }));
+    host.stdout.write(
+      renderChoices(comparison, { width, unused: unused.length, least: LEAST_COMMON, words: choiceWords(topics) }),
+    );
   }
   // Wrong input is named before what could not be read: it is what somebody has to mend.
   return wrong > 0 ? EXIT.input : unused.length > 0 ? EXIT.unreadable : EXIT.done;

@@ -1,5 +1,5 @@
 import { createInterface } from "node:readline";
-import { EDITIONS, type EditionId, type FactOf, type Issue, severitiesOf, unitSymbol } from "@good-grounds/core";
+import { type FactOf, type Issue, severitiesOf, unitSymbol } from "@good-grounds/core";
 import { answerIssue, needsOf, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import { headline, REASONING, renderReasoning, severityWords, TOPIC_GROUP, WORDS, wrapped } from "@good-grounds/report";
 import { TOPIC_GROUPS, type Topic, type Topics } from "@good-grounds/topics";
@@ -13,7 +13,6 @@ export interface ReasonOptions {
   readonly list: boolean;
   readonly help: boolean;
   readonly json: boolean;
-  readonly edition: string | undefined;
   /** The firm's own folder of topics and standing views. */
   readonly topics: string | undefined;
 }
@@ -48,13 +47,12 @@ export async function reasonCommand(args: readonly string[], options: ReasonOpti
       EXIT.input,
       `reason: no topic is called ${JSON.stringify(name.slice(0, 60))}.${nearest(name, topics)}`,
     );
-  const edition = editionOf(options.edition);
   if (options.help) {
     host.stdout.write(describe(topic, width));
     return EXIT.done;
   }
   const said = saidIn(pairs, topic, topics.positionsOn(topic));
-  const first = reasoned(topic, edition, said);
+  const first = reasoned(topic, said);
   if (first.issues.length > 0) {
     if (options.json) host.stdout.write(`${JSON.stringify(problemsJson(name, first.issues), null, 2)}\n`);
     host.stderr.write(issueLines(`reason ${name}`, first.issues));
@@ -64,20 +62,15 @@ export async function reasonCommand(args: readonly string[], options: ReasonOpti
     host.stdout.write(`${JSON.stringify({ ...reasoningJson(first.one), ...folderJson(topics) }, null, 2)}\n`);
     return EXIT.done;
   }
-  const last =
-    host.interactive && isTerminal(host.stdin) ? await ask(topic, edition, said, first.one, host, width) : first.one;
+  const last = host.interactive && isTerminal(host.stdin) ? await ask(topic, said, first.one, host, width) : first.one;
   host.stdout.write(
     `${[topic.title, "─".repeat(width), ...folderLines(topics, width), ...renderReasoning(last, width), "", ...wrapped(WORDS.competent, width)].join("\n")}\n`,
   );
   return EXIT.done;
 }
 
-function reasoned(
-  topic: Topic,
-  edition: EditionId,
-  said: Said,
-): { readonly one: TopicReasoning; readonly issues: readonly Issue[] } {
-  const one = reasonAbout({ topic, edition, said: { ...said.facts, ...said.figures }, positions: said.positions });
+function reasoned(topic: Topic, said: Said): { readonly one: TopicReasoning; readonly issues: readonly Issue[] } {
+  const one = reasonAbout({ topic, said: { ...said.facts, ...said.figures }, positions: said.positions });
   return { one, issues: [...one.issues, ...one.faults.map((fault) => answerIssue(fault, [], true))] };
 }
 
@@ -86,7 +79,6 @@ type Leaves = NonNullable<TopicReasoning["reasoning"]["next"]>["leaves"];
 /** Asks the next question until nothing is left that an answer could settle. */
 async function ask(
   topic: Topic,
-  edition: EditionId,
   said: Said,
   start: TopicReasoning,
   host: Host,
@@ -112,7 +104,7 @@ async function ask(
         continue;
       }
       said.facts[next.fact] = answer;
-      const after = reasoned(topic, edition, said);
+      const after = reasoned(topic, said);
       if (after.issues.length > 0) {
         delete said.facts[next.fact];
         host.stderr.write(issueLines(next.fact, after.issues));
@@ -178,17 +170,6 @@ function saidIn(pairs: readonly string[], topic: Topic, views: Said["positions"]
     else said.facts[name] = value === "?" ? { notKnown: "limited", reason: "not settled when asked" } : value;
   }
   return said;
-}
-
-function editionOf(text: string | undefined): EditionId {
-  if (text === undefined) return "2018+A4";
-  const found = EDITIONS.find((edition) => edition === text);
-  if (found === undefined)
-    throw new Stop(
-      EXIT.input,
-      `reason: no edition is called ${JSON.stringify(text.slice(0, 40))}. The editions are ${EDITIONS.join(", ")}.`,
-    );
-  return found;
 }
 
 function isTerminal(stdin: Host["stdin"]): boolean {

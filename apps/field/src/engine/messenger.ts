@@ -1,3 +1,4 @@
+import type { FolderText, KeptFolder } from "./folder-view.ts";
 import type { Data, Reply, Request, Service } from "./protocol.ts";
 import type { ReachAsked } from "./reach-view.ts";
 import type { Facts, Positions, Where } from "./reason-view.ts";
@@ -18,6 +19,12 @@ interface Waiting {
   readonly reject: (reason: Error) => void;
 }
 
+/** The folder of topics as one engine was told of it. */
+interface ToldFolder {
+  readonly port: Port;
+  readonly told: Promise<void>;
+}
+
 /** Changes that follow each other within this time are weighed together. */
 const PAUSE = 60;
 
@@ -36,8 +43,13 @@ export class Engine {
   #weighing: Promise<unknown> = Promise.resolve();
   readonly #places = new Map<string, PlaceView>();
 
-  constructor(start: () => Port) {
+  /** The firm's folder that is kept on the device, as it was told to an engine. */
+  #folder: ToldFolder | undefined;
+  readonly #kept: () => Promise<KeptFolder | undefined>;
+
+  constructor(start: () => Port, kept: () => Promise<KeptFolder | undefined> = async () => undefined) {
     this.#start = start;
+    this.#kept = kept;
   }
 
   /** Weighs a job as far as it goes; undefined where a later request took its place. */
@@ -78,7 +90,7 @@ export class Engine {
 
   /** The outcome as far as a job goes, and what stands open. */
   outcome(data: Data): Promise<Answer<"outcome">> {
-    return this.#call("outcome", data);
+    return this.#callWithFolder("outcome", data);
   }
 
   /** What is worth a second look in one's own figures. */
@@ -88,7 +100,7 @@ export class Engine {
 
   /** The condition report of a complete inspection file as PDF; the layout engine is fetched the first time. */
   report(json: string): Promise<Answer<"report">> {
-    return this.#call("report", json);
+    return this.#callWithFolder("report", json);
   }
 
   pictures(): Promise<Answer<"pictures">> {
@@ -106,12 +118,45 @@ export class Engine {
   }
 
   topics(words?: string): Promise<Answer<"topics">> {
-    return words === undefined ? this.#call("topics") : this.#call("topics", words);
+    return words === undefined ? this.#callWithFolder("topics") : this.#callWithFolder("topics", words);
   }
 
   /** The line of reasoning of a topic from what is said, what is worked out at the place, and the positions taken. */
   reason(topic: string, facts: Facts, positions: Positions = {}, place?: Where): Promise<Answer<"reason">> {
-    return this.#call("reason", topic, facts, positions, place);
+    return this.#callWithFolder("reason", topic, facts, positions, place);
+  }
+
+  /** Reads a firm's folder and holds it to every law; nothing of it is used yet. */
+  tryFolder(texts: readonly FolderText[]): Promise<Answer<"tryFolder">> {
+    return this.#call("tryFolder", texts);
+  }
+
+  /** Another folder is kept on the device, or none any more: what is asked from now on is answered with that. */
+  folderChanged(): void {
+    this.#folder = undefined;
+  }
+
+  /** Asks for what rests on topics, once the engine that answers has the folder kept on the device. */
+  async #callWithFolder<K extends keyof Service>(name: K, ...args: Parameters<Service[K]>): Promise<Answer<K>> {
+    let folder: ToldFolder;
+    do {
+      folder = this.#folderOf(this.#opened());
+      await folder.told;
+      // An engine that started again, or another folder, has not been told yet.
+    } while (folder !== this.#folder || folder.port !== this.#port);
+    return this.#call(name, ...args);
+  }
+
+  #folderOf(port: Port): ToldFolder {
+    if (this.#folder?.port === port) return this.#folder;
+    const told = this.#kept().then((kept) => this.#call("useFolder", kept));
+    const folder = { port, told };
+    // What could not be told is told again when it is next asked.
+    told.catch(() => {
+      if (this.#folder === folder) this.#folder = undefined;
+    });
+    this.#folder = folder;
+    return folder;
   }
 
   #call<K extends keyof Service>(name: K, ...args: Parameters<Service[K]>): Promise<Answer<K>> {

@@ -1,4 +1,5 @@
 import type { Value } from "../record/entry.ts";
+import type { FolderText, FolderTried, KeptFolder } from "./folder-view.ts";
 import type { OutcomeView, ToConfirm } from "./outcome-view.ts";
 import type { Pictures, TrendView } from "./picture-view.ts";
 import type { ReachAsked, ReachView } from "./reach-view.ts";
@@ -32,6 +33,10 @@ export interface Service {
   readonly topics: (words?: string) => Promise<readonly TopicLabel[]>;
   /** The line of reasoning of one topic; findings about the place, from what was weighed last, answer its facts too. */
   readonly reason: (topic: string, facts: Facts, positions: Positions, place?: Where) => Promise<ReasonView>;
+  /** Reads a firm's folder of topics and standing views and holds it to every law. Nothing is used of it yet. */
+  readonly tryFolder: (texts: readonly FolderText[]) => Promise<FolderTried>;
+  /** From now on, topics are reasoned with under this folder; with the app's own alone where there is none. */
+  readonly useFolder: (kept: KeptFolder | undefined) => Promise<void>;
 }
 
 /** A request on its way to the engine. */

@@ -1,4 +1,4 @@
-import type { Answer, Classification, EditionId, Severity } from "@good-grounds/core";
+import type { Answer, Classification, Severity } from "@good-grounds/core";
 import type { Line } from "./view.ts";
 
 export type Facts = Readonly<Record<string, Answer>>;
@@ -80,7 +80,6 @@ export interface FigureView {
 /** A line of reasoning as screens show it. Nothing here is a decision: the person decides. */
 export interface ReasonView {
   readonly topic: TopicLabel;
-  readonly edition: EditionId;
   readonly headline: string;
   readonly possible: readonly Severity[];
   readonly underAnyView: readonly Severity[];

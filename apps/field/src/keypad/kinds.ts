@@ -1,5 +1,4 @@
-import type { Unit } from "@good-grounds/core";
-import type { InstrumentRange } from "@good-grounds/inspection";
+import type { InstrumentRange, Unit } from "@good-grounds/core";
 
 /** What an instrument shows in one of its functions. */
 export interface Kind {

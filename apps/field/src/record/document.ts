@@ -70,6 +70,7 @@ const WHOLE: readonly string[] = [
   "observations/*/facts/*",
   "observations/*/positions/*",
   "conclusion/nextInspection",
+  "topics",
 ];
 
 /** Names that begin so are the record's own and not part of the inspection file. */

@@ -1,3 +1,4 @@
+import { unframe } from "./framing.ts";
 import type { Added, Answers, Asked, Told } from "./job-files-protocol.ts";
 import { readLog } from "./job-log.ts";
 
@@ -10,6 +11,8 @@ declare const self: DedicatedWorkerGlobalScope;
 
 const FOLDER = "jobs";
 const ENDING = ".log";
+/** Files of what the device keeps besides jobs. */
+const KEPT = ".kept";
 
 class Absent extends Error {}
 
@@ -47,9 +50,12 @@ async function inFolder<T>(work: (place: FileSystemDirectoryHandle) => Promise<T
 
 async function work(asked: Asked): Promise<Answers[keyof Answers]> {
   if (asked.ask === "names") return inFolder(names);
-  const onIt = () => inFolder((place) => onFile(place, `${asked.job}${ENDING}`, asked));
+  const name = "name" in asked ? `${asked.name}${KEPT}` : `${asked.job}${ENDING}`;
+  const onIt = () => inFolder((place) => onFile(place, name, asked));
   // Without locks there is one tab, or the browser refuses the second and that is told.
-  return navigator.locks === undefined ? onIt() : navigator.locks.request(`file ${asked.job}`, onIt);
+  return navigator.locks === undefined
+    ? onIt()
+    : navigator.locks.request(`file ${"name" in asked ? name : asked.job}`, onIt);
 }
 
 async function onFile(
@@ -58,6 +64,8 @@ async function onFile(
   asked: Exclude<Asked, { readonly ask: "names" }>,
 ): Promise<Answers[keyof Answers]> {
   if (asked.ask === "read") return readLog(await contents(place, name));
+  if (asked.ask === "kept") return unframe(await contents(place, name)).texts.at(-1) ?? null;
+  if (asked.ask === "keep") return replace(place, name, asked.bytes);
   if (asked.ask === "add") return add(place, name, asked.bytes, asked.leastSize);
   await place.removeEntry(name).catch(unlessNotFound);
   return null;
@@ -99,6 +107,20 @@ async function add(
   } finally {
     file.close();
   }
+}
+
+/** Writes a file anew. One that is stopped half way is damaged, which its frame shows; the database has the same text. */
+async function replace(place: FileSystemDirectoryHandle, name: string, bytes: Uint8Array): Promise<null> {
+  const file = await (await place.getFileHandle(name, { create: true })).createSyncAccessHandle();
+  try {
+    file.truncate(0);
+    const written = file.write(bytes as BufferSource, { at: 0 });
+    if (written !== bytes.length) throw new Error(`${written} of ${bytes.length} bytes were written`);
+    file.flush();
+  } finally {
+    file.close();
+  }
+  return null;
 }
 
 /** What was written in part goes, where the disk lets it; where not, it is passed over when the file is read. */

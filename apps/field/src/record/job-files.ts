@@ -1,3 +1,4 @@
+import { frame } from "./framing.ts";
 import type { Added, Answers, Asked, Told } from "./job-files-protocol.ts";
 import { type JobLog, type Line, writtenOut } from "./job-log.ts";
 import { within } from "./within.ts";
@@ -82,4 +83,14 @@ export function addToJobFile(job: string, lines: readonly Line[], leastSize: num
 
 export async function removeJobFile(job: string): Promise<void> {
   await ask({ ask: "remove", job });
+}
+
+/** What the device keeps besides jobs under a name; null where there is none, or where it was damaged. */
+export function readKeptFile(name: string): Promise<string | null> {
+  return ask({ ask: "kept", name });
+}
+
+/** Writes it in place of what was there, through to the disk. */
+export async function writeKeptFile(name: string, text: string): Promise<void> {
+  await ask({ ask: "keep", name, bytes: frame(text) });
 }

@@ -1,4 +1,4 @@
-import type { INSTRUMENT_RANGES } from "@good-grounds/inspection";
+import type { INSTRUMENT_RANGES } from "@good-grounds/core";
 
 /** What an instrument measures, in words. */
 export const RANGES: Readonly<Record<(typeof INSTRUMENT_RANGES)[number], string>> = {

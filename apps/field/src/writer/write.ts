@@ -1,6 +1,7 @@
 import { assemble } from "@good-grounds/assembly";
 import { parseInspection } from "@good-grounds/inspection";
 import { coverageOf, reportDocument } from "@good-grounds/report/pdf/document";
+import type { Topics } from "@good-grounds/topics";
 import init, { type TypstCompiler, TypstCompilerBuilder } from "@myriaddreamin/typst-ts-web-compiler";
 import { WRITER } from "../words/writer.ts";
 import { FOLDER, isPart, PARTS } from "./parts.ts";
@@ -44,7 +45,7 @@ async function part(name: string): Promise<Uint8Array<ArrayBuffer>> {
  * The condition report of an inspection file as PDF, tagged, with the inspection file and the workings attached. The
  * archive form PDF/A is written by the command, whose layout engine can hold to it.
  */
-export async function writePdf(json: string): Promise<Uint8Array> {
+export async function writePdf(json: string, topics?: Topics): Promise<Uint8Array> {
   const parsed = parseInspection(json);
   if (!parsed.ok) throw new Error("the inspection file is not complete");
   opened ??= open();
@@ -53,7 +54,7 @@ export async function writePdf(json: string): Promise<Uint8Array> {
     opened = undefined;
   });
   const { compiler, covers } = await opened;
-  const { template, files } = reportDocument(assemble(parsed.file), json, covers);
+  const { template, files } = reportDocument(assemble(parsed.file, false, topics), json, covers);
   compiler.reset_shadow();
   for (const [name, text] of files) compiler.map_shadow(`/${name}`, new TextEncoder().encode(text));
   compiler.add_source("/main.typ", template);

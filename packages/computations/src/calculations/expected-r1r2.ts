@@ -1,7 +1,7 @@
 import { CONDUCTOR_MATERIALS, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
+import { perMetre, testFactor } from "@good-grounds/measurement";
 import { calculation } from "../check.ts";
-import { perMetre, testFactor } from "../circuits/conductor-expectation.ts";
 import { asksQuantity, asksWord } from "../need.ts";
 
 /**

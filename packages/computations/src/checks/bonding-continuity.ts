@@ -1,12 +1,20 @@
-import { assumed, CONDUCTOR_MATERIALS, TERM } from "@good-grounds/core";
+import { assumed, CONDUCTOR_MATERIALS, isKnown, LENGTH_FOUND, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
+import {
+  agreement,
+  doubtedOf,
+  exactly,
+  lengthOf,
+  lengthWithin,
+  perMetre,
+  sumOf,
+  timesOf,
+} from "@good-grounds/measurement";
 import { source } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { bondNotAsked } from "../circuits/bond-not-asked.ts";
-import { perMetre } from "../circuits/conductor-expectation.ts";
-import { withLastDigit } from "../circuits/instrument-doubt.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantity, asksReading, asksWord } from "../need.ts";
+import { asksQuantity, asksWord } from "../need.ts";
 
 /**
  * Resistance of a bonding conductor against what its length and size explain, r·L with room for the joints. R in Ω, L in
@@ -19,27 +27,30 @@ export const bondingContinuity = check({
   formula: "R ≤ r·L + joints",
   regulations: ["643.2.1"],
   needs: {
-    resistance: asksReading(TERM.bondResistance, "0.03 Ω"),
+    resistance: asksQuantity(TERM.bondResistance, "0.03 Ω"),
     bond: asksQuantity(TERM.bondArea, "10 mm²"),
     material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
     length: asksQuantity(TERM.length, "12 m"),
+    lengthFound: asksWord(MATTER.lengthFound, LENGTH_FOUND, "estimated where it is not said"),
   },
   gather(bond) {
     const notAsked = bondNotAsked(bond);
     if (notAsked !== undefined) return notAsked;
-    return { resistance: bond.resistance, bond: bond.size, material: bond.material, length: bond.length };
+    const { resistance, size, material, length, lengthFound } = bond;
+    return { resistance, bond: size, material, length, lengthFound };
   },
-  conclude({ resistance, bond, material, length }, reckon) {
-    const ofLength = reckon.product(
-      TERM.expectedBondResistance,
-      perMetre(TERM.conductorPerMetre, bond, material, reckon),
-      length,
-    );
-    const explained = reckon.sum(TERM.expectedBondResistance, ofLength, JOINTS);
-    const judgement = reckon.agrees(
+  conclude({ resistance, bond, material, length, lengthFound }, reckon) {
+    const ofMetre = perMetre(TERM.conductorPerMetre, bond, material, reckon);
+    const ofLength = reckon.product(TERM.expectedBondResistance, ofMetre, lengthWithin(length, lengthFound));
+    const run = lengthOf(length, lengthFound);
+    const judgement = agreement(
+      reckon,
       QUESTION.bondFits,
-      withLastDigit(TERM.bondResistance, resistance, reckon),
-      explained,
+      { shown: resistance, doubted: doubtedOf(resistance) },
+      {
+        shown: reckon.sum(TERM.expectedBondResistance, ofLength, JOINTS),
+        doubted: run && isKnown(ofMetre) ? sumOf(timesOf(ofMetre.value, run), exactly(JOINTS.value)) : undefined,
+      },
       "not-above",
     );
     return concluded(

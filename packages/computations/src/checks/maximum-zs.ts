@@ -14,10 +14,11 @@ import {
   TERM,
 } from "@good-grounds/core";
 import { type Circuit, MATTER } from "@good-grounds/inspection";
+import { operatingLoop } from "@good-grounds/measurement";
 import { cMin, permittedTouchVoltage, thumbFactor } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { operatingCurrentWithin, permittedTime } from "../circuits/device-figures.ts";
-import { temperatureRise } from "../circuits/hot-loop.ts";
+import { asSections, feedersNeeds, feedersOf } from "../circuits/feeders.ts";
 import { rcdWorks, whyNotCounted } from "../circuits/rcd-test.ts";
 import { asAnswers, devicesOf, residualNeeds, residualsBefore } from "../circuits/residual-devices.ts";
 import { standsUnderTable411 } from "../circuits/table-411-scope.ts";
@@ -38,6 +39,7 @@ const needs = {
   temperature: asksQuantity(TERM.testTemperature, "12 °C"),
   insulation: asksWord(MATTER.insulation, INSULATIONS),
   cpcArrangement: asksWord(MATTER.cpcArrangement, CPC_ARRANGEMENTS),
+  ...feedersNeeds,
 };
 
 type GivenHere = Given<typeof needs>;
@@ -58,16 +60,17 @@ const TT_BEHIND_RCD = {
  * of the overcurrent device, Zs,max = U0·Cmin ÷ Ia (411.4.4); or an RCD that was found to work, Zs·IΔn ≤ 50 V (411.4.9,
  * 411.5.3). Of several RCDs in series one is enough, and whether it is delayed does not matter here.
  *
- * Zs in Ω as read at the furthest point; R1+R2 in Ω at the test temperature θ in °C. Only the circuit's own part of
- * the loop is raised: Zs,hot = Zs + (R1+R2)·(F/Ft − 1). Where R1+R2 was not recorded, Zs − Zdb stands for it, and
- * without that the band from nothing to the whole loop. The rule of thumb (reading as measured, 0.8 of the limit) is
+ * Zs in Ω as read at the furthest point; R1+R2 in Ω at the test temperature θ in °C. The circuit's own part of
+ * the loop is raised, and so is that of every circuit that feeds its board: Zs,hot = Zs + Σ (R1+R2)·(F/Ft − 1). Where an
+ * R1+R2 was not recorded, the difference of the loops at its ends stands for it, and without that the band from nothing
+ * to the whole loop. The rule of thumb (reading as measured, 0.8 of the limit) is
  * shown beside the exact comparison and never decides.
  */
 export const maximumZs = check({
   id: "maximum-zs",
   scope: "circuit",
   title: "Earth fault loop impedance within its limit",
-  formula: "Zs + (R1+R2)·(F/Ft − 1) ≤ U0·Cmin ÷ Ia, or Zs·IΔn ≤ 50 V with an RCD that works",
+  formula: "Zs + Σ (R1+R2)·(F/Ft − 1) ≤ U0·Cmin ÷ Ia, or Zs·IΔn ≤ 50 V with an RCD that works",
   regulations: ["411.3.2", "411.4.4", "411.5.3"],
   needs,
   gather(circuit, installation) {
@@ -85,6 +88,7 @@ export const maximumZs = check({
       temperature: circuit.readings.temperature,
       insulation: circuit.cable.insulation,
       cpcArrangement: circuit.cable.cpcArrangement,
+      ...feedersOf(circuit, installation),
     };
   },
   conclude(given, reckon) {
@@ -218,7 +222,7 @@ function byOvercurrent(
   given: GivenHere,
   reckon: Reckoner,
 ): { judgement: Judgement; beside: readonly Judgement[]; remarks: readonly Remark[] } {
-  const hot = operatingLoop(given, reckon);
+  const hot = hotLoop(given, reckon);
   const strict = against(given, hot, "final-41.1", reckon);
   if (isKnownFact(given.underTable411)) {
     return given.underTable411.word ? strict : against(given, hot, "other", reckon);
@@ -238,19 +242,11 @@ function byOvercurrent(
   return { judgement, beside: [], remarks: [] };
 }
 
-function operatingLoop(given: GivenHere, reckon: Reckoner): Evidence<"ohm"> {
-  const addition = reckon.lessOne(TERM.temperatureAddition, temperatureRise(given, reckon));
-  const rise = reckon.product(TERM.loopRise, circuitPart(given, reckon), addition);
-  return reckon.sum(TERM.operatingZs, given.zs, rise);
-}
-
-/** The part of the loop that heats with the circuit. */
-function circuitPart(given: GivenHere, reckon: Reckoner): Evidence<"ohm"> {
-  const { r1r2, zs, zdb } = given;
-  if (isKnown(r1r2) || !isKnown(zs)) return r1r2;
-  if (isKnown(zdb)) return reckon.difference(TERM.circuitPart, zs, zdb);
-  const why = "R1+R2 not recorded; it lies between nothing and the whole loop";
-  return assumed(TERM.circuitPart, zs.value, why, [0, zs.high]);
+/** The circuit itself, then what feeds its board: each heats with its own load. */
+function hotLoop(given: GivenHere, reckon: Reckoner): Evidence<"ohm"> {
+  const { zs, zdb, r1r2, temperature, insulation, cpcArrangement } = given;
+  const own = { r1r2, from: zdb, temperature, insulation, cpcArrangement };
+  return operatingLoop({ zs, sections: [own, ...asSections(given)] }, reckon);
 }
 
 function against(given: GivenHere, hot: Evidence<"ohm">, circuit: "final-41.1" | "other", reckon: Reckoner) {

@@ -1,14 +1,23 @@
-import { CONDUCTOR_MATERIALS, isKnownFact, type Matter, TERM } from "@good-grounds/core";
+import { CONDUCTOR_MATERIALS, isKnownFact, LENGTH_FOUND, type Matter, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
+import {
+  agreement,
+  CONDUCTOR_TOLERANCE,
+  cableExpectation,
+  doubtedOf,
+  lengthWithin,
+  lineAndCpc,
+  perMetre,
+  testFactor,
+} from "@good-grounds/measurement";
 import { check, concluded, doesNotArise } from "../check.ts";
-import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../circuits/conductor-expectation.ts";
-import { ONLY_AT_THE_CEILING, withInstrumentDoubt, withUsualDoubt } from "../circuits/instrument-doubt.ts";
+import { POSSIBLE_MISFIT } from "../circuits/possible-misfit.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantity, asksReading, asksWord } from "../need.ts";
+import { asksQuantity, asksWord } from "../need.ts";
 
 /**
  * Whether R1+R2 fits the cable: (r1 + r2)·L at the test temperature, with real conductors up to 8 % below the greatest
- * permitted resistance. Length L in m to the point of the reading, sizes in mm². For radial circuits whose protective
+ * permitted resistance and the length as good as the way it was found. Length L in m to the point of the reading, sizes in mm². For radial circuits whose protective
  * conductor is a core or a separate copper conductor; a ring is judged by its own check, armour and conduit have no
  * single resistance. R1+R2 too high: a joint, a smaller conductor, a longer run; too low: another circuit's value.
  */
@@ -19,11 +28,12 @@ export const r1r2Length = check({
   formula: "R1+R2 ≈ (r1 + r2)·L·Ft",
   regulations: ["643.2.1"],
   needs: {
-    r1r2: asksReading(TERM.measuredR1R2, "0.24 Ω"),
+    r1r2: asksQuantity(TERM.measuredR1R2, "0.24 Ω"),
     line: asksQuantity(TERM.lineArea, "2.5 mm²"),
     cpc: asksQuantity(TERM.cpcArea, "1.5 mm²"),
     material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
     length: asksQuantity(TERM.length, "12 m"),
+    lengthFound: asksWord(MATTER.lengthFound, LENGTH_FOUND, "estimated where it is not said"),
     temperature: asksQuantity(TERM.testTemperature, "12 °C"),
   },
   gather(circuit) {
@@ -39,26 +49,26 @@ export const r1r2Length = check({
       cpc: cable.cpc,
       material: cable.material,
       length: cable.length,
+      lengthFound: cable.lengthFound,
       temperature: readings.temperature,
     };
   },
-  conclude({ r1r2, line, cpc, material, length, temperature }, reckon) {
+  conclude(given, reckon) {
+    const { r1r2, line, cpc, material, length, lengthFound, temperature } = given;
     const perMetreBoth = reckon.sum(
       TERM.conductorPerMetre,
       perMetre(TERM.linePerMetre, line, material, reckon),
       perMetre(TERM.cpcPerMetre, cpc, material, reckon),
     );
-    const at20 = reckon.product(TERM.r1r2At20, perMetreBoth, length);
+    const at20 = reckon.product(TERM.r1r2At20, perMetreBoth, lengthWithin(length, lengthFound));
     const greatest = reckon.product(TERM.expectedR1R2, at20, testFactor(temperature));
     const expected = reckon.product(TERM.expectedR1R2, greatest, CONDUCTOR_TOLERANCE);
-    const reading = withUsualDoubt(TERM.measuredR1R2, r1r2, "continuity", reckon);
+    const reading = { shown: r1r2, doubted: doubtedOf(r1r2) };
+    const ofCable = { shown: expected, doubted: lineAndCpc(cableExpectation(given)) };
     const held = (question: Matter, how: "agrees-with" | "not-above") =>
-      reckon.agrees(question, reading, expected, how, () => [
-        withInstrumentDoubt(TERM.measuredR1R2, r1r2, reckon),
-        expected,
-      ]);
+      agreement(reckon, question, reading, ofCable, how);
     const judgement = held(QUESTION.resistanceFitsCable, "agrees-with");
-    return concluded(judgement, [], judgement.verdict === "too-near" ? [ONLY_AT_THE_CEILING] : [], [
+    return concluded(judgement, [], judgement.verdict === "too-near" ? [POSSIBLE_MISFIT] : [], [
       held(QUESTION.resistanceNotAbove, "not-above"),
     ]);
   },

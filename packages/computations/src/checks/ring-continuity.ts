@@ -6,28 +6,45 @@ import {
   isKnown,
   isKnownFact,
   type Judgement,
+  LENGTH_FOUND,
   type Reckoner,
   type Remark,
   TERM,
 } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
+import {
+  agreement,
+  BETWEEN_CORES,
+  CONDUCTOR_TOLERANCE,
+  cableExpectation,
+  type Doubted,
+  doubtedOf,
+  exactly,
+  lengthWithin,
+  parallelOf,
+  perMetre,
+  productOf,
+  sumOf,
+  testFactor,
+  timesOf,
+} from "@good-grounds/measurement";
 import { check, concluded, doesNotArise } from "../check.ts";
-import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "../circuits/conductor-expectation.ts";
-import { areOfOneMeter, withDoubtOfOneMeter, withInstrumentDoubt } from "../circuits/instrument-doubt.ts";
+import { POSSIBLE_MISFIT } from "../circuits/possible-misfit.ts";
 import { QUESTION } from "../matters.ts";
-import { asksQuantity, asksReading, asksReadings, asksWord, type Given } from "../need.ts";
+import { asksQuantities, asksQuantity, asksWord, type Given } from "../need.ts";
 
 const needs = {
-  r1: asksReading(TERM.ringLine, "0.44 Ω"),
-  rn: asksReading(TERM.ringNeutral, "0.44 Ω"),
-  r2: asksReading(TERM.ringCpc, "0.73 Ω"),
-  crossLineNeutral: asksReadings(TERM.ringCrossLineNeutral, "0.22 Ω, one for each point"),
-  crossLineCpc: asksReadings(TERM.ringCrossLineCpc, "0.29 Ω, one for each point"),
-  r1r2: asksReading(TERM.measuredR1R2, "0.29 Ω"),
+  r1: asksQuantity(TERM.ringLine, "0.44 Ω"),
+  rn: asksQuantity(TERM.ringNeutral, "0.44 Ω"),
+  r2: asksQuantity(TERM.ringCpc, "0.73 Ω"),
+  crossLineNeutral: asksQuantities(TERM.ringCrossLineNeutral, "0.22 Ω, one for each point"),
+  crossLineCpc: asksQuantities(TERM.ringCrossLineCpc, "0.29 Ω, one for each point"),
+  r1r2: asksQuantity(TERM.measuredR1R2, "0.29 Ω"),
   line: asksQuantity(TERM.lineArea, "2.5 mm²"),
   cpc: asksQuantity(TERM.cpcArea, "1.5 mm²"),
   material: asksWord(MATTER.material, CONDUCTOR_MATERIALS),
   length: asksQuantity(TERM.length, "60 m"),
+  lengthFound: asksWord(MATTER.lengthFound, LENGTH_FOUND, "estimated where it is not said"),
   temperature: asksQuantity(TERM.testTemperature, "20 °C"),
 };
 
@@ -38,7 +55,8 @@ type Ring = Given<typeof needs>;
  * at each point. Line and neutral agree; r2 fits r1 by the conductors' resistances; both fit the length where it is
  * known. With line and neutral of equal size every L–N reading is (r1 + rn)/4; the L–cpc reading rises from
  * r1·r2/(r1 + r2) beside the board to (r1 + r2)/4 half way round. A point that reads lower cannot be explained; one that
- * reads higher may be a spur and is named without being held against the ring. Bands meet: agreement.
+ * reads higher may be a spur and is named without being held against the ring. All is held against the errors between the
+ * readings, those of one meter shared: a clear misfit is not met, a possible one too near to call.
  */
 export const ringContinuity = check({
   id: "ring-continuity",
@@ -61,24 +79,24 @@ export const ringContinuity = check({
       cpc: cable.cpc,
       material: cable.material,
       length: cable.length,
+      lengthFound: cable.lengthFound,
       temperature: readings.temperature,
     };
   },
   conclude(ring, reckon) {
-    const read: Ring = { ...ring, ...doubted(ring, reckon) };
-    const points = [...lineNeutralPoints(read, reckon), ...lineCpcPoints(read, reckon)];
     const judgement = reckon.all(
       QUESTION.ringSound,
-      reckon.agrees(QUESTION.ringLegsAgree, read.r1, read.rn),
-      cpcFits(read, reckon),
+      legsAgree(ring, reckon),
+      cpcFits(ring, reckon),
       ...lengthFits(ring, reckon),
-      ...points,
-      ...furthest(read, reckon),
+      ...lineNeutralPoints(ring, reckon),
+      ...lineCpcPoints(ring, reckon),
+      ...furthest(ring, reckon),
     );
     return concluded(
       judgement,
       reckon.beside(() => habit(ring, reckon)),
-      remarks(ring, read, reckon),
+      remarks(ring, judgement, reckon),
     );
   },
   examples: [
@@ -137,23 +155,28 @@ export const ringContinuity = check({
   ],
 });
 
-/**
- * The readings with their bands, from the instrument or from what stands in for it: among themselves, where one meter
- * took them, what differs from reading to reading; else the ceiling of its standard.
- */
-function doubted(ring: Ring, reckon: Reckoner) {
-  const { crossLineNeutral, crossLineCpc } = ring;
-  const all = [ring.r1, ring.rn, ring.r2, ring.r1r2, ...crossLineNeutral, ...crossLineCpc];
-  const doubt = areOfOneMeter(all) ? withDoubtOfOneMeter : withInstrumentDoubt;
-  const of = (reading: Evidence<"ohm">) => doubt(reading.term, reading, reckon);
-  return {
-    r1: of(ring.r1),
-    rn: of(ring.rn),
-    r2: of(ring.r2),
-    r1r2: of(ring.r1r2),
-    crossLineNeutral: crossLineNeutral.map(of),
-    crossLineCpc: crossLineCpc.map(of),
+/** A resistance as it is shown, with what it may be out by. */
+interface Account {
+  readonly shown: Evidence<"ohm">;
+  readonly doubted: Doubted | undefined;
+}
+
+const read = (reading: Evidence<"ohm">): Account => ({ shown: reading, doubted: doubtedOf(reading) });
+
+/** A value made of two, where both are known. */
+function both(a: Account, b: Account, make: (a: Doubted, b: Doubted) => Doubted): Doubted | undefined {
+  return a.doubted === undefined || b.doubted === undefined ? undefined : make(a.doubted, b.doubted);
+}
+
+const CORES = doubtedOf(BETWEEN_CORES) ?? exactly(1);
+
+function legsAgree({ r1, rn }: Ring, reckon: Reckoner): Compared {
+  const ofNeutral = read(rn);
+  const expected = {
+    shown: reckon.product(TERM.expectedEnd, rn, BETWEEN_CORES),
+    doubted: ofNeutral.doubted && productOf(ofNeutral.doubted, CORES),
   };
+  return agreement(reckon, QUESTION.ringLegsAgree, read(r1), expected);
 }
 
 function cpcFits({ r1, r2, line, cpc, material }: Ring, reckon: Reckoner): Compared {
@@ -162,58 +185,65 @@ function cpcFits({ r1, r2, line, cpc, material }: Ring, reckon: Reckoner): Compa
     perMetre(TERM.cpcPerMetre, cpc, material, reckon),
     perMetre(TERM.linePerMetre, line, material, reckon),
   );
-  const expected = reckon.product(
-    TERM.expectedRingCpc,
-    reckon.product(TERM.expectedRingCpc, r1, ratio),
-    RATIO_TOLERANCE,
-  );
-  return reckon.agrees(QUESTION.ringCpcFits, r2, expected);
+  const bySize = reckon.product(TERM.expectedRingCpc, r1, ratio);
+  const { doubted } = read(r1);
+  const expected = {
+    shown: reckon.product(TERM.expectedRingCpc, bySize, BETWEEN_CORES),
+    doubted: doubted && isKnown(ratio) ? productOf(timesOf(ratio.value, doubted), CORES) : undefined,
+  };
+  return agreement(reckon, QUESTION.ringCpcFits, read(r2), expected);
 }
-
-/** Two conductors each up to 8 % below their greatest resistance: their ratio moves by as much either way. */
-const RATIO_TOLERANCE = assumed(
-  TERM.conductorTolerance,
-  1,
-  "each conductor may lie a few per cent below the greatest permitted resistance, and 1.67 (areas) is as common as 1.63",
-  [0.92, 1 / 0.92],
-  { work: "experience of measured cables", edition: "none", basis: "common-practice" },
-);
 
 /** Known length: each end-to-end resistance against r·L. An unknown length leaves these questions out, for they are extra. */
 function lengthFits(ring: Ring, reckon: Reckoner): readonly Compared[] {
-  const { length, temperature, material } = ring;
-  if (!isKnown(length)) return [];
-  const fit = (end: Evidence<"ohm">, area: Evidence<"square-millimetre">) => {
+  const { temperature, material } = ring;
+  if (!isKnown(ring.length)) return [];
+  const length = lengthWithin(ring.length, ring.lengthFound);
+  const { core } = cableExpectation(ring);
+  const fit = (end: Evidence<"ohm">, area: Evidence<"square-millimetre">, expected: Doubted | undefined) => {
     const perLength = perMetre(TERM.conductorPerMetre, area, material, reckon);
     const at20 = reckon.product(TERM.expectedEnd, perLength, length);
     const greatest = reckon.product(TERM.expectedEnd, at20, testFactor(temperature));
-    const expected = reckon.product(TERM.expectedEnd, greatest, CONDUCTOR_TOLERANCE);
-    return reckon.agrees(QUESTION.ringLengthFits, end, expected);
+    const shown = reckon.product(TERM.expectedEnd, greatest, CONDUCTOR_TOLERANCE);
+    return agreement(reckon, QUESTION.ringLengthFits, read(end), { shown, doubted: expected });
   };
-  const doubt = (end: Evidence<"ohm">) => withInstrumentDoubt(end.term, end, reckon);
-  return [fit(doubt(ring.r1), ring.line), fit(doubt(ring.r2), ring.cpc)];
+  return [fit(ring.r1, ring.line, core.line?.whole), fit(ring.r2, ring.cpc, core.cpc?.whole)];
 }
 
 function lineNeutralPoints({ r1, rn, crossLineNeutral }: Ring, reckon: Reckoner): readonly Compared[] {
   if (crossLineNeutral.length === 0) return [];
   const quarter = quarterOf(r1, rn, reckon);
-  return crossLineNeutral.map((reading) => reckon.agrees(QUESTION.ringPointLineNeutral, reading, quarter, "not-below"));
+  return crossLineNeutral.map((reading) =>
+    agreement(reckon, QUESTION.ringPointLineNeutral, read(reading), quarter, "not-below"),
+  );
 }
 
 function lineCpcPoints({ r1, r2, crossLineCpc }: Ring, reckon: Reckoner): readonly Compared[] {
   if (crossLineCpc.length === 0) return [];
-  const nearest = reckon.inParallel(TERM.ringNearEnd, [r1, r2]);
-  return crossLineCpc.map((reading) => reckon.agrees(QUESTION.ringPointLineCpc, reading, nearest, "not-below"));
+  const nearest = nearestOf(r1, r2, reckon);
+  return crossLineCpc.map((reading) =>
+    agreement(reckon, QUESTION.ringPointLineCpc, read(reading), nearest, "not-below"),
+  );
 }
 
 function furthest({ r1, r2, r1r2 }: Ring, reckon: Reckoner): readonly Compared[] {
   if (!isKnown(r1r2)) return [];
-  const nearest = reckon.inParallel(TERM.ringNearEnd, [r1, r2]);
-  return [reckon.agrees(QUESTION.ringFurthest, r1r2, nearest, "not-below")];
+  return [agreement(reckon, QUESTION.ringFurthest, read(r1r2), nearestOf(r1, r2, reckon), "not-below")];
 }
 
-function quarterOf(a: Evidence<"ohm">, b: Evidence<"ohm">, reckon: Reckoner): Evidence<"ohm"> {
-  return reckon.product(TERM.ringQuarter, reckon.sum(TERM.ringHalf, a, b), QUARTER);
+function quarterOf(a: Evidence<"ohm">, b: Evidence<"ohm">, reckon: Reckoner): Account {
+  return {
+    shown: reckon.product(TERM.ringQuarter, reckon.sum(TERM.ringHalf, a, b), QUARTER),
+    doubted: both(read(a), read(b), (x, y) => timesOf(0.25, sumOf(x, y))),
+  };
+}
+
+/** Beside the board: line one way and protective conductor the other, in parallel. */
+function nearestOf(a: Evidence<"ohm">, b: Evidence<"ohm">, reckon: Reckoner): Account {
+  return {
+    shown: reckon.inParallel(TERM.ringNearEnd, [a, b]),
+    doubted: both(read(a), read(b), parallelOf),
+  };
 }
 
 const QUARTER = assumed(TERM.quarter, 0.25, "two equal halves of the ring in parallel, there and back");
@@ -240,16 +270,15 @@ const HABIT = assumed(
   },
 );
 
-function remarks(
-  asRead: Ring,
-  { r1, rn, r2, crossLineNeutral, crossLineCpc }: Ring,
-  reckon: Reckoner,
-): readonly Remark[] {
+function remarks(ring: Ring, { verdict }: Judgement, reckon: Reckoner): readonly Remark[] {
+  const { r1, rn, r2, crossLineNeutral, crossLineCpc } = ring;
   const found: Remark[] = [];
-  if (asRead.crossLineNeutral.length === 0 && asRead.crossLineCpc.length === 0) found.push(NOT_CROSSED);
-  const above = (readings: readonly Evidence<"ohm">[], most: Evidence<"ohm">) =>
-    readings.filter((one) => reckon.agrees(QUESTION.ringPointLineNeutral, one, most, "not-above").verdict === "not-met")
-      .length;
+  if (crossLineNeutral.length === 0 && crossLineCpc.length === 0) found.push(NOT_CROSSED);
+  if (verdict === "too-near") found.push(POSSIBLE_MISFIT);
+  const above = (readings: readonly Evidence<"ohm">[], most: Account) =>
+    readings.filter(
+      (one) => agreement(reckon, QUESTION.ringPointLineNeutral, read(one), most, "not-above").verdict === "not-met",
+    ).length;
   const higher = above(crossLineNeutral, quarterOf(r1, rn, reckon)) + above(crossLineCpc, quarterOf(r1, r2, reckon));
   if (higher > 0) {
     found.push({

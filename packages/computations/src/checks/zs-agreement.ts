@@ -1,16 +1,17 @@
-import { type Evidence, isKnown, type Matter, type Remark, TERM } from "@good-grounds/core";
+import { isKnown, type Matter, type Remark, TERM } from "@good-grounds/core";
+import { agreement, BETWEEN_TESTS, doubtedOf, exactly, productOf, sumOf } from "@good-grounds/measurement";
 import { check, concluded } from "../check.ts";
 import { isAtOrigin } from "../circuits/fed-from.ts";
-import { ONLY_AT_THE_CEILING, withInstrumentDoubt, withUsualDoubt } from "../circuits/instrument-doubt.ts";
+import { POSSIBLE_MISFIT } from "../circuits/possible-misfit.ts";
 import { QUESTION } from "../matters.ts";
-import { asksReading } from "../need.ts";
+import { asksQuantity } from "../need.ts";
 
 /**
  * Whether Zs, the loop before the circuit and R1+R2 can all be true: Zs against Zdb + (R1+R2), or Ze + (R1+R2) where
- * the board's own reading is missing and the board is at the origin. They agree where their bands meet. All in Ω, at the
- * same conductor temperature. Readings without stated accuracy agree where usual instruments explain the difference, and
- * are too near to call where only instruments at the ceiling of their standard do. A higher Zs points to a joint or a misread R1+R2, a lower one to a parallel path, a
- * reading taken line to neutral, or an R1+R2 copied from elsewhere.
+ * the board's own reading is missing and the board is at the origin. All in Ω. They are held against the errors between
+ * them, those of one instrument shared: a clear misfit is not met, a possible one too near to call. A higher Zs points to
+ * a joint or a misread R1+R2, a lower one to a parallel path, a reading taken line to neutral, or an R1+R2 copied from
+ * elsewhere.
  */
 export const zsAgreement = check({
   id: "zs-agreement",
@@ -19,10 +20,10 @@ export const zsAgreement = check({
   formula: "Zs ≈ Zdb + (R1+R2); at the origin without Zdb: Ze + (R1+R2)",
   regulations: ["643.7.3"],
   needs: {
-    zs: asksReading(TERM.measuredZs, "1.20 Ω"),
-    zdb: asksReading(TERM.measuredZdb, "0.35 Ω"),
-    ze: asksReading(TERM.measuredZe, "0.35 Ω, where the board is at the origin"),
-    r1r2: asksReading(TERM.measuredR1R2, "0.75 Ω"),
+    zs: asksQuantity(TERM.measuredZs, "1.20 Ω"),
+    zdb: asksQuantity(TERM.measuredZdb, "0.35 Ω"),
+    ze: asksQuantity(TERM.measuredZe, "0.35 Ω, where the board is at the origin"),
+    r1r2: asksQuantity(TERM.measuredR1R2, "0.75 Ω"),
   },
   gather: (circuit, installation) => ({
     zs: circuit.readings.zs,
@@ -32,20 +33,18 @@ export const zsAgreement = check({
   }),
   conclude({ zs, zdb, ze, r1r2 }, reckon) {
     const [before, term] = isKnown(zdb) ? [zdb, TERM.expectedZsFromBoard] : [ze, TERM.expectedZs];
-    const loop = (reading: Evidence<"ohm">) => withUsualDoubt(TERM.loopReading, reading, "loop", reckon);
-    const dead = withUsualDoubt(TERM.loopReading, r1r2, "continuity", reckon);
-    const expected = reckon.sum(term, loop(before), dead);
+    const own = reckon.product(TERM.circuitPart, r1r2, BETWEEN_TESTS);
+    const expected = reckon.sum(term, before, own);
+    const [x, y] = [doubtedOf(before), doubtedOf(r1r2)];
+    const sum = x === undefined || y === undefined ? undefined : sumOf(x, productOf(y, WARMTH));
     const held = (question: Matter, how: "agrees-with" | "not-above") =>
-      reckon.agrees(question, loop(zs), expected, how, () => {
-        const doubt = (reading: Evidence<"ohm">) => withInstrumentDoubt(TERM.loopReading, reading, reckon);
-        return [doubt(zs), reckon.sum(term, doubt(before), doubt(r1r2))];
-      });
+      agreement(reckon, question, { shown: zs, doubted: doubtedOf(zs) }, { shown: expected, doubted: sum }, how);
     const judgement = held(QUESTION.readingsAgree, "agrees-with");
     const settles = [held(QUESTION.readingsNotAbove, "not-above")];
     const { verdict } = judgement;
     if (verdict !== "not-met" && verdict !== "too-near") return concluded(judgement, [], [], settles);
-    const why = explain(zs, expected);
-    return concluded(judgement, [], verdict === "too-near" ? [ONLY_AT_THE_CEILING, why] : [why], settles);
+    const why = zs.value > expected.value ? HIGHER : LOWER;
+    return concluded(judgement, [], verdict === "too-near" ? [POSSIBLE_MISFIT, why] : [why], settles);
   },
   examples: [
     {
@@ -63,17 +62,17 @@ export const zsAgreement = check({
       source: "arithmetic: 0.35 + 0.62 = 0.97, measured 0.58; 0.61 at most, 0.91 at least",
     },
     {
-      name: "the same without a word on the instruments: only meters at the ceiling of their standard explain it",
+      name: "the same without a word on the instruments",
       given: { zs: "0.58 Ω", ze: "0.35 Ω", r1r2: "0.62 Ω" },
-      verdict: "too-near",
+      verdict: "not-met",
       source:
-        "arithmetic: 0.58 × 1.3 + 0.01 = 0.76, 0.97 × 0.7 − 0.02 = 0.66: they meet; 5 % and 5 digits do not bridge 0.39",
+        "arithmetic: 0.39 Ω apart; usual instruments, ±(5 % + 5 digits) and ±(2 % + 3 digits), leave a standard deviation of 0.062 Ω: 6.3 of them",
     },
     {
-      name: "beyond what any instrument of its standard explains",
-      given: { zs: "0.38 Ω", ze: "0.35 Ω", r1r2: "0.62 Ω" },
-      verdict: "not-met",
-      source: "arithmetic: 0.38 × 1.3 + 0.01 = 0.50, less than 0.97 × 0.7 − 0.02 = 0.66",
+      name: "a joint of 0.2 Ω, instruments not stated: too little to be sure of",
+      given: { zs: "1.17 Ω", ze: "0.35 Ω", r1r2: "0.62 Ω" },
+      verdict: "met",
+      source: "arithmetic: 0.20 Ω apart with a standard deviation of 0.074 Ω: 2.7 of them",
     },
     {
       name: "a digit of rounding is no fault",
@@ -97,9 +96,7 @@ export const zsAgreement = check({
   ],
 });
 
-function explain(zs: Evidence<"ohm">, expected: Evidence<"ohm">): Remark {
-  return zs.value > expected.value ? HIGHER : LOWER;
-}
+const WARMTH = doubtedOf(BETWEEN_TESTS) ?? exactly(1);
 
 const HIGHER: Remark = Object.freeze({
   code: "zs-higher-than-sum",

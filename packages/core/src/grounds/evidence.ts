@@ -4,6 +4,7 @@ import type { Unit } from "../quantity/unit.ts";
 import type { Bound } from "../quantity/written.ts";
 import type { Matter, Term } from "../terms/term.ts";
 import type { Verdict } from "../verdict/verdict.ts";
+import type { ErrorGrade, ReadingError } from "./errors.ts";
 
 /**
  * How well a figure is founded. `published`: read in the named publication or a page that reproduces it. `derived`:
@@ -32,6 +33,16 @@ export interface Taken {
   readonly instrument?: string;
   readonly method?: string;
   readonly note?: string;
+  /** What the leads may have added since they were nulled last, where that was recorded. */
+  readonly leads?: LeadsSince;
+}
+
+/** Readings since the same nulling carry the same error of the leads. */
+export interface LeadsSince {
+  /** Tells this nulling from the others of the same instrument. */
+  readonly since: string;
+  /** Either way, Ω; left out where what had crept in was not recorded. */
+  readonly half?: number;
 }
 
 /** Why something is not known. `absent`: nothing was recorded; the others were recorded as such, with a reason. */
@@ -52,7 +63,7 @@ export interface Seen<U extends Unit> extends Valued<"seen", U> {
   readonly from: readonly [];
 }
 
-/** Read off an instrument. The band comes from the instrument's stated accuracy; without one, the reading is taken as shown. */
+/** Read off an instrument. The band comes from its errors: the stated accuracy or, without one, a usual instrument's. */
 export interface Measured<U extends Unit> extends Valued<"measured", U> {
   readonly detail: {
     readonly path: Path;
@@ -60,6 +71,9 @@ export interface Measured<U extends Unit> extends Valued<"measured", U> {
     readonly resolution: Quantity<U>;
     readonly bound: Bound;
     readonly accuracy: string | null;
+    readonly grade: ErrorGrade;
+    /** Its errors by cause; band, standard deviation and covariance all come from these. */
+    readonly errors: readonly ReadingError[];
     readonly taken: Taken;
   };
   readonly from: readonly [];
@@ -153,6 +167,18 @@ export interface UnknownFact {
  */
 export type Relation = "at-most" | "at-least" | "agrees-with" | "not-below" | "not-above";
 
+/** How far apart two accounts of one thing are by what they may be out by. */
+export interface Apart {
+  /** `not-met`: a clear misfit. `too-near`: a possible one. */
+  readonly verdict: "met" | "not-met" | "too-near";
+  /** Standard deviation of their difference, shared errors cancelled. */
+  readonly standard: number;
+  /** How often errors alone bring sound accounts this far apart or further. */
+  readonly chance: number;
+  /** What is left to a clear misfit, as a part of the difference that would be one; negative beyond it. */
+  readonly margin: number;
+}
+
 /**
  * How well what is concluded is founded. `proven`: on readings and on published or makers' figures. `expected`: on physics
  * within stated bounds as well; a figure of the thing itself would prove it. `assumed`: on something taken to be so.
@@ -177,6 +203,8 @@ export interface Compared extends Graded {
    * negative by how far beyond or short of it. 0 at the limit; NaN where there is none.
    */
   readonly margin: number;
+  /** For two accounts of one thing: how far apart they are by what they may be out by. */
+  readonly apart?: Apart;
   readonly from: readonly Ground[];
 }
 

@@ -4,7 +4,7 @@ import type { Unit } from "../quantity/unit.ts";
 import type { Written } from "../quantity/written.ts";
 import type { Matter, Term } from "../terms/term.ts";
 import type { Accuracy } from "./accuracy.ts";
-import { bandOf } from "./accuracy.ts";
+import { bandOf, errorsOf } from "./errors.ts";
 import type {
   Assumed,
   Expected,
@@ -24,7 +24,7 @@ const NOTHING: readonly [] = Object.freeze([]);
 /** A quantity seen on site or stated in the file. */
 export function seen<U extends Unit>(term: Term<U>, written: Written<U>, path: Path): Seen<U> {
   const { value, text } = written;
-  const [low, high] = bandOf(written, null);
+  const [low, high] = bandOf(written, []);
   return Object.freeze({ kind: "seen", term, value, low, high, detail: Object.freeze({ path, text }), from: NOTHING });
 }
 
@@ -56,7 +56,7 @@ export function seenWithin<U extends Unit>(
   return Object.freeze({ kind: "seen", term, value, low, high, detail: Object.freeze({ path, text }), from: NOTHING });
 }
 
-/** An instrument reading, its band from the instrument's accuracy where that is stated. */
+/** An instrument reading with its errors by cause: from the instrument's accuracy where that is stated, else a usual one's. */
 export function measured<U extends Unit>(
   term: Term<U>,
   written: Written<U>,
@@ -64,7 +64,8 @@ export function measured<U extends Unit>(
   accuracy: Accuracy | null = null,
   taken: Taken = {},
 ): Measured<U> {
-  const [low, high] = bandOf(written, accuracy);
+  const { grade, errors } = errorsOf(term, written, accuracy, taken);
+  const [low, high] = bandOf(written, errors);
   return Object.freeze({
     kind: "measured",
     term,
@@ -77,6 +78,8 @@ export function measured<U extends Unit>(
       resolution: written.resolution,
       bound: written.bound,
       accuracy: accuracy === null ? null : accuracy.text,
+      grade,
+      errors,
       taken,
     }),
     from: NOTHING,

@@ -3,6 +3,7 @@ import type { Matter } from "../terms/term.ts";
 import { bothOf, eitherOf, type Verdict } from "../verdict/verdict.ts";
 import { atLeastMargin, over, rank, slack } from "./arithmetic.ts";
 import {
+  type Apart,
   type Combined,
   type Compared,
   type Evidence,
@@ -67,26 +68,24 @@ export class Reckoner extends Figures {
   }
 
   /**
-   * Whether two accounts of the same quantity can both be true: their bands meet. The margin is the part of the joint
-   * width of the bands that the distance of the values leaves. Meeting is agreement. Where the bands are those of usual
-   * instruments and `atWorst` gives the widest there may be, accounts whose bands meet only then are too near to call.
+   * Whether two accounts of the same quantity can both be true. Where what they may be out by is given as `apart`, that
+   * decides: their difference against the errors between them. Else their bands meet or do not, and the margin is the
+   * part of the joint width of the bands that the distance of the values leaves.
    */
   agrees<U extends Unit>(
     matter: Matter,
     account: Evidence<U>,
     other: Evidence<NoInfer<U>>,
     relation: "agrees-with" | "not-below" | "not-above" = "agrees-with",
-    atWorst?: () => readonly [account: Evidence<NoInfer<U>>, other: Evidence<NoInfer<U>>],
+    apart?: Apart,
   ): Compared {
     if (!isKnown(account) || !isKnown(other)) {
       return this.#compare(matter, relation, "not-known", "not-known", Number.NaN, account, other);
     }
-    const found = this.#meets(matter, account, other, relation);
-    if (found.verdict === "met" || atWorst === undefined) return found;
-    const [widest, widestOther] = atWorst();
-    const atMost = this.#meets(matter, widest, widestOther, relation);
-    if (atMost.verdict === "not-met") return atMost;
-    return this.#compare(matter, relation, "not-met", "too-near", atMost.margin, widest, widestOther);
+    if (apart === undefined) return this.#meets(matter, account, other, relation);
+    const { verdict, margin } = apart;
+    const asRead = verdict === "too-near" ? "not-met" : verdict;
+    return this.#compare(matter, relation, asRead, verdict, margin, account, other, "proven", apart);
   }
 
   #meets<U extends Unit>(
@@ -158,9 +157,11 @@ export class Reckoner extends Figures {
     left: Ground,
     limit: Ground,
     grade: JudgementGrade = "proven",
+    apart?: Apart,
   ): Compared {
     const from = this.pair(left, limit);
-    return this.seal({ kind: "compared", matter, relation, verdict, asRead, margin, grade, from });
+    const node = { kind: "compared", matter, relation, verdict, asRead, margin, grade, from } as const;
+    return this.seal(apart === undefined ? node : { ...node, apart });
   }
 
   #combine(matter: Matter, rule: Combined["rule"], parts: readonly Judgement[]): Combined {

@@ -1,4 +1,4 @@
-import { bandOf } from "../grounds/accuracy.ts";
+import { bandOf } from "../grounds/errors.ts";
 import type { Evidence, Fact, Silence } from "../grounds/evidence.ts";
 import { fact, factNotKnown, seen, seenBetween } from "../grounds/leaves.ts";
 import type { Path } from "../issue/issue.ts";
@@ -152,7 +152,7 @@ function readQuantity(name: string, about: QuantityFact, answer: boolean | strin
   if (from.value < 0 && about.unit !== "celsius") return wrong("not-a-quantity");
   const subject = term(name, about.name, "", about.unit);
   if (to === undefined) {
-    const [low, high] = bandOf(from, null);
+    const [low, high] = bandOf(from, []);
     return { ground: seen(subject, from, path), values: [], between: [low, high] };
   }
   if (isFault(to) || from.bound !== "exact" || to.bound !== "exact") return wrong("not-a-quantity");

@@ -1,4 +1,3 @@
-import type { EditionId } from "../vocabulary/premises.ts";
 import { cellsOf } from "./cells.ts";
 import { Diagram } from "./diagram.ts";
 import { type Expression, leavesOf } from "./expression.ts";
@@ -47,10 +46,9 @@ export interface CompiledContradiction {
   readonly holds: number;
 }
 
-/** A subject under one edition, ready to be asked. Facts come before contested points. */
+/** A subject ready to be asked. Facts come before contested points. */
 export interface Compiled {
   readonly subject: Subject;
-  readonly edition: EditionId;
   readonly variables: readonly Variable[];
   readonly index: ReadonlyMap<string, number>;
   readonly diagram: Diagram;
@@ -68,23 +66,19 @@ export interface Compiled {
 const BY_LAYERS_LEFT = [3, 2, 0] as const;
 
 /**
- * Builds the exact function of a subject under an edition; throws where a rule speaks of what the subject does not have,
+ * Builds the exact function of a subject; throws where a rule speaks of what the subject does not have,
  * or where its contradictions leave nothing that can be true.
  */
-export function compile(subject: Subject, edition: EditionId): Compiled {
+export function compile(subject: Subject): Compiled {
   const variables = variablesOf(subject);
   const index = new Map(variables.map(({ kind, name }, i) => [`${kind} ${name}`, i]));
   const diagram = new Diagram(variables.map(({ cells }) => cells.values.length));
   const frame = { subject, variables, index, diagram };
   const holds = (when: Expression) => functionOf(when, frame);
 
-  const paths = subject.paths.filter(countsUnder(edition)).map((path) => pathIn(path, frame));
-  const departures = subject.departures
-    .filter(countsUnder(edition))
-    .map((departure) => ({ departure, holds: holds(departure.when) }));
-  const dangers = (subject.dangers ?? [])
-    .filter(countsUnder(edition))
-    .map((danger) => ({ danger, holds: holds(danger.when) }));
+  const paths = subject.paths.map((path) => pathIn(path, frame));
+  const departures = subject.departures.map((departure) => ({ departure, holds: holds(departure.when) }));
+  const dangers = (subject.dangers ?? []).map((danger) => ({ danger, holds: holds(danger.when) }));
   const contradictions = (subject.contradictions ?? []).map((contradiction) => ({
     contradiction,
     holds: holds(ofFactsOnly(contradiction, subject)),
@@ -97,7 +91,7 @@ export function compile(subject: Subject, edition: EditionId): Compiled {
     ...departures.map(({ holds: short }) => short),
     ...dangers.map(({ danger, holds: so }) => diagram.map((leaf) => leaf * SEVERITIES.indexOf(danger.least), so)),
   ]);
-  return { ...frame, edition, paths, departures, dangers, contradictions, contradicted, root };
+  return { ...frame, paths, departures, dangers, contradictions, contradicted, root };
 }
 
 /** Facts first, then contested points. */
@@ -163,10 +157,6 @@ export function ruleIn(rule: Expression, compiled: Compiled): number {
   const made = known.get(rule) ?? functionOf(rule, compiled);
   known.set(rule, made);
   return made;
-}
-
-function countsUnder(edition: EditionId) {
-  return ({ editions }: { readonly editions?: readonly EditionId[] }) => editions?.includes(edition) ?? true;
 }
 
 function rulesOf({

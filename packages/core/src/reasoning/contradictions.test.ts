@@ -34,7 +34,7 @@ const BOND: Subject = {
   ],
 };
 
-const COMPILED = compile(BOND, "2018+A4");
+const COMPILED = compile(BOND);
 const said = (facts: Readonly<Record<string, Answer>>) => reason(COMPILED, readAnswers(COMPILED, { facts }).knowledge);
 
 describe("what cannot be is left out", () => {
@@ -97,7 +97,7 @@ describe("statements that cannot all be true", () => {
         { when: all(no("there"), is("system", "tn")), words: "b" },
       ],
     };
-    const compiled = compile(together, "2018+A4");
+    const compiled = compile(together);
     const { contradictions, withdrawals } = reason(
       compiled,
       readAnswers(compiled, { facts: { there: false } }).knowledge,
@@ -120,7 +120,7 @@ describe("statements that cannot all be true", () => {
 
 test("contradictions of positions, of what is not there, or of everything are refused", () => {
   const wrong = (when: NonNullable<Subject["contradictions"]>[number]["when"]) => () =>
-    compile({ ...BOND, contradictions: [{ when, words: "cannot be" }] }, "2018+A4");
+    compile({ ...BOND, contradictions: [{ when, words: "cannot be" }] });
   expect(wrong(held("view", "a"))).toThrow('bond: the contradiction "cannot be" speaks of the point view');
   expect(wrong(yes("nothing"))).toThrow(/fact nothing/);
   expect(wrong(any(yes("there"), not(yes("there"))))).toThrow(/leave nothing that can be true/);

@@ -20,17 +20,14 @@ const FACTS: Subject["facts"] = {
 
 /** C2 where `danger` holds, C3 where `short` does. */
 function subject(danger: Expression, short: Expression = NEVER): Compiled {
-  return compile(
-    {
-      id: "any",
-      facts: FACTS,
-      contested: {},
-      paths: [],
-      departures: [{ when: short, words: "short", regulations: ["1"] }],
-      dangers: [{ id: "d", least: "C2", when: danger, words: "danger", regulations: ["1"] }],
-    },
-    "2018+A4",
-  );
+  return compile({
+    id: "any",
+    facts: FACTS,
+    contested: {},
+    paths: [],
+    departures: [{ when: short, words: "short", regulations: ["1"] }],
+    dangers: [{ id: "d", least: "C2", when: danger, words: "danger", regulations: ["1"] }],
+  });
 }
 
 const said = (compiled: Compiled, facts: Readonly<Record<string, Answer>>) =>
@@ -109,24 +106,21 @@ describe("what cannot be found out", () => {
   });
 
   test("is at least C2 where C1 is the only other", () => {
-    const layered = compile(
-      {
-        id: "any",
-        facts: FACTS,
-        contested: {},
-        paths: [
-          {
-            id: "p",
-            hazard: "burns-or-fire",
-            route: "r",
-            exists: ALWAYS,
-            layers: [{ id: "l", provision: "insulation", words: "l", gone: yes("near"), sound: NEVER }],
-          },
-        ],
-        departures: [],
-      },
-      "2018+A4",
-    );
+    const layered = compile({
+      id: "any",
+      facts: FACTS,
+      contested: {},
+      paths: [
+        {
+          id: "p",
+          hazard: "burns-or-fire",
+          route: "r",
+          exists: ALWAYS,
+          layers: [{ id: "l", provision: "insulation", words: "l", gone: yes("near"), sound: NEVER }],
+        },
+      ],
+      departures: [],
+    });
     expect(said(layered, { near: cannot })).toMatchObject({ classification: "C2", ending: "at-least" });
   });
 });

@@ -1,4 +1,4 @@
-import type { Classification, EditionId } from "../vocabulary/premises.ts";
+import type { Classification } from "../vocabulary/premises.ts";
 import type { FactGround, Knowledge } from "./answers.ts";
 import {
   type ContradictionArgument,
@@ -33,7 +33,6 @@ export interface Withdrawal {
  */
 export interface Reasoning {
   readonly subject: string;
-  readonly edition: EditionId;
   /**
    * Severities still possible under the positions taken, from least to most. Where statements contradict each other,
    * what they or a withdrawal give, without anything less than one of these shows for certain.
@@ -69,7 +68,7 @@ export interface Reasoning {
 
 /** Reasons about a subject from what is known. */
 export function reason(compiled: Compiled, knowledge: Knowledge): Reasoning {
-  const { subject, edition, variables } = compiled;
+  const { subject, variables } = compiled;
   const { masks, grounds } = knowledge;
   const possible = severitiesOf(possibleSeverities(compiled, masks));
   const names = (numbers: readonly number[]) => numbers.map((number) => variables[number]?.name ?? "");
@@ -77,7 +76,6 @@ export function reason(compiled: Compiled, knowledge: Knowledge): Reasoning {
   const ending = endingOf(possible, open.length > 0, isContradicted(compiled, masks));
   return {
     subject: subject.id,
-    edition,
     possible,
     underAnyView: severitiesOf(severitiesUnderAnyView(compiled, masks)),
     classification: classificationOf(possible, ending),

@@ -77,7 +77,7 @@ const CUPBOARD: Subject = {
   ],
 };
 
-const SUBJECT = compile(CUPBOARD, "2018+A4");
+const SUBJECT = compile(CUPBOARD);
 const asked = (
   facts: Record<string, boolean | string | { notKnown: "limited" | "absent"; reason: string }>,
   positions: Record<string, string> = {},
@@ -120,27 +120,14 @@ describe("layers left", () => {
 
 describe("danger by itself", () => {
   const whole = { cover: "sound", locked: true, depth: "80 mm", material: "steel" };
-  const dangerous = compile(
-    {
-      ...CUPBOARD,
-      facts: {
-        ...CUPBOARD.facts,
-        warm: yesNo({ asks: "Warm?", ...glance, yes: "it is warm", no: "it is cool", worse: "yes" }),
-      },
-      dangers: [
-        { id: "warm", least: "C2", when: yes("warm"), words: "it is warm", regulations: ["526.1"] },
-        {
-          id: "of-old",
-          least: "C1",
-          when: yes("warm"),
-          words: "it was worse then",
-          regulations: ["526.1"],
-          editions: ["2018+A2+A3"],
-        },
-      ],
+  const dangerous = compile({
+    ...CUPBOARD,
+    facts: {
+      ...CUPBOARD.facts,
+      warm: yesNo({ asks: "Warm?", ...glance, yes: "it is warm", no: "it is cool", worse: "yes" }),
     },
-    "2018+A4",
-  );
+    dangers: [{ id: "warm", least: "C2", when: yes("warm"), words: "it is warm", regulations: ["526.1"] }],
+  });
   const said = (facts: Record<string, boolean | string | { notKnown: "limited"; reason: string }>) =>
     reason(dangerous, readAnswers(dangerous, { facts }).knowledge);
 
@@ -151,7 +138,7 @@ describe("danger by itself", () => {
     expect(said({ ...whole, cover: "off", locked: false, warm: true }).possible).toEqual(["C1"]);
   });
 
-  test("is part of the argument with the facts that show it, under its editions", () => {
+  test("is part of the argument with the facts that show it", () => {
     const { dangers } = said({ ...whole, warm: true });
     expect(dangers.map(({ danger, holds }) => [danger.id, holds.truth, holds.because])).toEqual([
       ["warm", "true", ["fact warm"]],
@@ -169,26 +156,23 @@ describe("danger by itself", () => {
 
   test("that speaks of what is not there is refused", () => {
     const wrong = { id: "x", least: "C2", when: yes("nothing"), words: "w", regulations: [] } as const;
-    expect(() => compile({ ...CUPBOARD, dangers: [wrong] }, "2018+A4")).toThrow(/fact nothing/);
+    expect(() => compile({ ...CUPBOARD, dangers: [wrong] })).toThrow(/fact nothing/);
   });
 });
 
 test("an answer of an earlier file counts as what it meant", () => {
-  const finer = compile(
-    {
-      ...CUPBOARD,
-      facts: {
-        ...CUPBOARD.facts,
-        cover: ranked({
-          asks: "Cover?",
-          ...glance,
-          values: { sound: "the cover is sound", loose: "the cover is loose", off: "the cover is off" },
-          formerly: { yes: "loose", no: "sound" },
-        }),
-      },
+  const finer = compile({
+    ...CUPBOARD,
+    facts: {
+      ...CUPBOARD.facts,
+      cover: ranked({
+        asks: "Cover?",
+        ...glance,
+        values: { sound: "the cover is sound", loose: "the cover is loose", off: "the cover is off" },
+        formerly: { yes: "loose", no: "sound" },
+      }),
     },
-    "2018+A4",
-  );
+  });
   const maskOf = (cover: boolean | string) => readAnswers(finer, { facts: { cover } }).knowledge.masks[0];
   expect(maskOf(true)).toBe(maskOf("loose"));
   expect(maskOf(false)).toBe(maskOf("sound"));
@@ -273,7 +257,7 @@ describe("answers", () => {
 
 test("a rule that speaks of what is not there is refused when the subject is built", () => {
   const wrong = (when: Expression) => () =>
-    compile({ ...CUPBOARD, departures: [{ when, words: "w", regulations: [] }] }, "2018+A4");
+    compile({ ...CUPBOARD, departures: [{ when, words: "w", regulations: [] }] });
   expect(wrong(yes("nothing"))).toThrow(/fact nothing/);
   expect(wrong(is("cover", "purple"))).toThrow(/purple/);
   expect(wrong(moreThan("depth", "5 A"))).toThrow(/5 A/);
@@ -333,7 +317,7 @@ const subjects = fc.record({ exists: rule, gone: rule, sound: rule, goneToo: rul
 test("whatever the subject: a question is asked exactly while an answer can settle something, and shares add up", () => {
   fc.assert(
     fc.property(subjects, fc.array(fc.nat(), { minLength: 5, maxLength: 5 }), (subject, picks) => {
-      const compiled = compile(subject, "2018+A4");
+      const compiled = compile(subject);
       const masks = compiled.variables.map(({ kind, cells }, i) => {
         const full = 2 ** cells.values.length - 1;
         return kind === "point" ? 1 << ((picks[i] as number) % cells.values.length) : ((picks[i] as number) % full) + 1;

@@ -1,5 +1,4 @@
 import type { Source } from "../grounds/evidence.ts";
-import type { EditionId } from "../vocabulary/premises.ts";
 import type { Expression } from "./expression.ts";
 import type { FactOf } from "./fact.ts";
 
@@ -54,8 +53,6 @@ export interface HarmPath {
   /** Whether the route is there at all. */
   readonly exists: Expression;
   readonly layers: readonly Layer[];
-  /** Editions it counts under; all where left out. */
-  readonly editions?: readonly EditionId[];
 }
 
 /** A way of falling short of the edition in force, whether or not anything can come of it. */
@@ -64,7 +61,6 @@ export interface Departure {
   /** As a clause: "the enclosure is below IP2X". */
   readonly words: string;
   readonly regulations: readonly string[];
-  readonly editions?: readonly EditionId[];
 }
 
 /**
@@ -80,8 +76,6 @@ export interface Danger {
   /** As a clause: "the bond has been hot". */
   readonly words: string;
   readonly regulations: readonly string[];
-  /** Editions it counts under; all where left out. */
-  readonly editions?: readonly EditionId[];
 }
 
 /**

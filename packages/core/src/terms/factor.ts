@@ -37,6 +37,8 @@ export const FACTOR = {
     "τ",
     "ratio",
   ),
+  betweenTests: term("between-tests", "resistance in the live test over that in the dead test", "", "ratio"),
+  betweenCores: term("between-cores", "conductors of one cable against each other, beside their sizes", "", "ratio"),
   ringRatio: term("ring-ratio", "ratio of protective to line conductor resistance", "r2/r1", "ratio"),
   dropFraction: term("drop-fraction", "permitted voltage drop as a part of nominal", "", "ratio"),
   half: term("half", "half", "½", "ratio"),

@@ -37,3 +37,7 @@ export type ReferenceMethod = (typeof REFERENCE_METHODS)[number];
 /** How grouped circuits lie together (Table 4C1). */
 export const GROUPINGS = ["bunched", "single-layer-surface", "single-layer-tray", "single-layer-ladder"] as const;
 export type Grouping = (typeof GROUPINGS)[number];
+
+/** How the length of a cable was found. `unknown`: the figure was written down and nobody knows how it came about. */
+export const LENGTH_FOUND = ["taped", "by-drawing", "estimated", "unknown"] as const;
+export type LengthFound = (typeof LENGTH_FOUND)[number];

@@ -1,4 +1,5 @@
 import { CABLE_KINDS, CONDUCTOR_MATERIALS, CPC_ARRANGEMENTS, INSULATIONS, TERM } from "@good-grounds/core";
+import { LENGTH_FOUND_FIELD } from "./length-found.ts";
 import { quantityField, wordField } from "./make.ts";
 import { MATTER } from "./matters.ts";
 
@@ -16,6 +17,7 @@ export const CABLE_MAKE = Object.freeze({
 /** Where it runs. */
 export const CABLE_RUN = Object.freeze({
   length: quantityField(TERM.length, { label: "Length", meaning: "length of the cable" }),
+  lengthFound: LENGTH_FOUND_FIELD,
   ambient: quantityField(TERM.ambientTemperature, {
     label: "Ambient temperature",
     meaning: "ambient temperature along the route",

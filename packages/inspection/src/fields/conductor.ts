@@ -1,4 +1,5 @@
 import { CONDUCTOR_MATERIALS, TERM } from "@good-grounds/core";
+import { LENGTH_FOUND_FIELD } from "./length-found.ts";
 import { quantityField, wordField } from "./make.ts";
 import { MATTER } from "./matters.ts";
 
@@ -10,6 +11,7 @@ export function conductorFields(area: Area) {
     size: quantityField(area, { label: "Size", meaning: "cross-sectional area" }),
     material: wordField(MATTER.material, CONDUCTOR_MATERIALS, { label: "Material" }),
     length: quantityField(TERM.length, { label: "Length", meaning: "length" }),
+    lengthFound: LENGTH_FOUND_FIELD,
   });
 }
 

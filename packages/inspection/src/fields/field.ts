@@ -1,6 +1,5 @@
-import type { Matter, Path, Term } from "@good-grounds/core";
+import type { InstrumentRange, Matter, Path, Term } from "@good-grounds/core";
 import type * as z from "zod";
-import type { InstrumentRange } from "../schema/instrument.ts";
 import type { Leaves } from "./leaves.ts";
 
 /** What a field holds: a reading off an instrument, a quantity stated, one or several of a few words, yes or no, a number. */

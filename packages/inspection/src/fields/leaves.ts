@@ -4,6 +4,7 @@ import {
   type Fact,
   fact,
   factNotKnown,
+  type InstrumentRange,
   type Matter,
   measured,
   notKnown,
@@ -17,7 +18,8 @@ import {
   type Unit,
   type Written,
 } from "@good-grounds/core";
-import type { Instrument, InstrumentRange } from "../schema/instrument.ts";
+import type { Instrument } from "../schema/instrument.ts";
+import { type Nullings, nullingsOf } from "./nullings.ts";
 
 type Silence = "limited" | "not-verified" | "not-applicable";
 type NotStated = { readonly notKnown: Silence; readonly reason: string };
@@ -40,6 +42,7 @@ export class Leaves {
   readonly #accuracies = new Map<string, Accuracy | null>();
   readonly #instruments: ReadonlyMap<string, Instrument>;
   readonly #only: Instrument | undefined;
+  readonly #nullings = new Map<Instrument, Nullings>();
 
   constructor(instruments: readonly Instrument[]) {
     this.#instruments = new Map(instruments.flatMap((one) => (one.id === undefined ? [] : [[one.id, one] as const])));
@@ -79,6 +82,7 @@ export class Leaves {
       ...(instrument === undefined ? {} : { instrument }),
       ...(entry.method === undefined ? {} : { method: entry.method }),
       ...(entry.note === undefined ? {} : { note: entry.note }),
+      ...this.#leads(used, range, entry.at),
     });
     return measured(term, must(entry.shown, term.unit), path, this.#accuracy(used, range), taken);
   }
@@ -88,6 +92,15 @@ export class Leaves {
     if (entry === undefined) return factNotKnown(about, path);
     if (typeof entry === "object") return factNotKnown(about, path, entry.notKnown, entry.reason);
     return fact(about, entry as WordOf<T>, path);
+  }
+
+  /** What is recorded of the leads since they were nulled; only continuity readings carry their resistance. */
+  #leads(instrument: Instrument | undefined, range: InstrumentRange, at: string | undefined): Pick<Taken, "leads"> {
+    if (range !== "continuity" || instrument?.leadsNulled === undefined) return {};
+    const nullings = this.#nullings.get(instrument) ?? nullingsOf(instrument.leadsNulled);
+    this.#nullings.set(instrument, nullings);
+    const leads = nullings(at);
+    return leads === undefined ? {} : { leads };
   }
 
   #accuracy(instrument: Instrument | undefined, range: InstrumentRange): Accuracy | null {

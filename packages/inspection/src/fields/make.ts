@@ -3,6 +3,7 @@ import {
   type Fact,
   fact,
   factNotKnown,
+  type InstrumentRange,
   type Matter,
   TERM,
   type Term,
@@ -10,7 +11,6 @@ import {
 } from "@good-grounds/core";
 import * as z from "zod";
 import { line, reading, stated, statedQuantity } from "../schema/common.ts";
-import type { InstrumentRange } from "../schema/instrument.ts";
 import type { Field, Said } from "./field.ts";
 
 type Words = readonly [string, ...string[]];

@@ -32,6 +32,7 @@ export const MATTER = Object.freeze({
   cableKind: matter("cable-kind", "kind of cable"),
   insulation: matter("insulation", "insulation of the cable"),
   material: matter("conductor-material", "conductor material"),
+  lengthFound: matter("length-found", "how the length was found"),
   cpcArrangement: matter("cpc-arrangement", "what serves as protective conductor"),
   method: matter("reference-method", "reference method of installation"),
   grouping: matter("grouping", "arrangement of grouped circuits"),

@@ -6,7 +6,7 @@ import { brief, person, visit } from "./brief.ts";
 import { day, id, line, paragraph, reading } from "./common.ts";
 import { extent, limitation } from "./extent.ts";
 import { instrument } from "./instrument.ts";
-import { conclusion, observation, photograph, signature } from "./observation.ts";
+import { conclusion, observation, photograph, sha256, signature } from "./observation.ts";
 import { earthingOff, precaution } from "./safety.ts";
 import { supply } from "./supply.ts";
 import { things } from "./things.ts";
@@ -61,6 +61,11 @@ export const inspectionFile = z
       )
       .max(400),
     observations: z.array(observation).max(500),
+    /** The firm's folder of topics and standing views with which the observations were judged; none where it is left out. */
+    topics: z
+      .strictObject({ name: line, answersFor: line, hash: sha256 })
+      .optional()
+      .meta({ description: "The firm's folder of topics the observations were judged with, by the hash of its texts" }),
     /** Positions the firm takes on contested points wherever an observation does not state its own. */
     standingViews: z
       .array(z.strictObject({ topic: id, point: id, position: id, reason: line }))

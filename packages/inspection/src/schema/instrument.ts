@@ -1,19 +1,7 @@
+import { INSTRUMENT_RANGES } from "@good-grounds/core";
 import * as z from "zod";
 import { day, id, line, moment } from "./common.ts";
 import { accuracyText, written } from "./written.ts";
-
-/** What an instrument measures; each range has its own accuracy. */
-export const INSTRUMENT_RANGES = [
-  "continuity",
-  "insulation",
-  "loop",
-  "fault-current",
-  "rcd-time",
-  "electrode",
-  "voltage",
-  "temperature",
-] as const;
-export type InstrumentRange = (typeof INSTRUMENT_RANGES)[number];
 
 export const instrument = z.strictObject({
   id,
@@ -33,4 +21,6 @@ export const instrument = z.strictObject({
 });
 
 /** An instrument as far as it was written down. */
-export type Instrument = Pick<z.infer<typeof instrument>, "accuracy"> & { readonly id?: string | undefined };
+export type Instrument = Partial<Pick<z.infer<typeof instrument>, "accuracy" | "leadsNulled">> & {
+  readonly id?: string | undefined;
+};

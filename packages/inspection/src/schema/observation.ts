@@ -3,7 +3,7 @@ import * as z from "zod";
 import { day, id, line, moment, notKnown, paragraph } from "./common.ts";
 import { things } from "./things.ts";
 
-const sha256 = z.string().regex(/^[0-9a-f]{64}$/, "a SHA-256 as 64 digits 0 to 9 and a to f");
+export const sha256 = z.string().regex(/^[0-9a-f]{64}$/, "a SHA-256 as 64 digits 0 to 9 and a to f");
 
 /** One thing seen or measured that is worth a line, with the inspector's own choice of classification. */
 export const observation = z.strictObject({

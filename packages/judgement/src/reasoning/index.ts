@@ -1,6 +1,6 @@
 export { type LayerBetween, type LayersBetween, layersBetween } from "./layers-between.ts";
 export { namesKnown } from "./names-known.ts";
-export { reasonObservations } from "./observation-reasoning.ts";
+export { positionsHeld, reasonObservations } from "./observation-reasoning.ts";
 export type { OpeningSection } from "./opening-section.ts";
 export { knownFromFindings, type ReasonPlace, type ReasonRequest, reasonAbout } from "./reason-about.ts";
 export { RECORDED_PROPERTIES, type RecordedProperty, recordedProperty } from "./recorded/index.ts";

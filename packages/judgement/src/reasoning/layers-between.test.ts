@@ -5,7 +5,7 @@ import { reasonAbout } from "./reason-about.ts";
 function between(facts: Readonly<Record<string, string>>, positions: Readonly<Record<string, string>> = {}) {
   const topic = topicById("basic-protection");
   if (topic === undefined) throw new Error("no topic basic-protection");
-  return reasonAbout({ topic, edition: "2018+A4", said: facts, positions }).between;
+  return reasonAbout({ topic, said: facts, positions }).between;
 }
 
 const states = (given: ReturnType<typeof between>) => given?.layers.map(({ name, state }) => [name, state]);
@@ -31,7 +31,7 @@ describe("layers between live metal and a person", () => {
   test("none where nothing live shows, and nobody can touch any", () => {
     const topic = topicById("outdoor-luminaire-damaged");
     if (topic === undefined) throw new Error("no topic outdoor-luminaire-damaged");
-    const drawn = (light: string) => reasonAbout({ topic, edition: "2018+A4", said: { light } }).between;
+    const drawn = (light: string) => reasonAbout({ topic, said: { light } }).between;
     expect(drawn("whole")).toBeUndefined();
     expect(drawn("showing")).toBeDefined();
   });
@@ -80,6 +80,6 @@ describe("layers between live metal and a person", () => {
   test("a topic that asks something else has none", () => {
     const topic = topicById("board-conductor-order");
     if (topic === undefined) throw new Error("no topic board-conductor-order");
-    expect(reasonAbout({ topic, edition: "2018+A4", said: {} }).between).toBeUndefined();
+    expect(reasonAbout({ topic, said: {} }).between).toBeUndefined();
   });
 });

@@ -11,18 +11,14 @@ export function reasonObservations(
   weighing: Weighing,
   topics: Topics = OWN_TOPICS,
 ): readonly ObservationReasoning[] {
-  const { edition } = installation;
-  // What an edition asks is not known without it; then nothing follows from the facts.
-  if (edition === undefined) return [];
   return installation.observations.flatMap((observation, number) => {
     const topic = observation.topic === undefined ? undefined : topics.byId(observation.topic);
     if (topic === undefined) return [];
     const { board, circuit, facts: said = {} } = observation;
     const reasoned = reasonAbout({
       topic,
-      edition,
       said,
-      positions: positionsOf(observation, installation, topic, topics),
+      positions: { ...positionsHeld(installation, topic, topics), ...ownPositions(observation) },
       at: { installation, weighing, board, circuit, parts: partsNamed(observation) },
     });
     const chosen = observation.choice?.classification ?? null;
@@ -57,22 +53,20 @@ function thingIds(brings: Observation["brings"]): readonly string[] {
   return Object.values(brings ?? {}).flatMap((kind) => (kind ?? []).map(({ id }) => id));
 }
 
-/** The standing views of the file over those of the folder. */
-export function standingPositions(
-  { standingViews }: Pick<Installation, "standingViews">,
+/** The positions held where an observation takes none: the standing views of the file over those of the folder. */
+export function positionsHeld(
+  installation: Pick<Installation, "standingViews"> | undefined,
   topic: Topic,
-  topics: Topics,
+  topics: Topics = OWN_TOPICS,
 ): Readonly<Record<string, string>> {
-  const standing = standingViews
+  const standing = (installation?.standingViews ?? [])
     .filter((view) => view.topic === topic.id)
     .map(({ point, position }) => [point, position]);
   return { ...topics.positionsOn(topic), ...Object.fromEntries(standing) };
 }
 
-/** The observation's own positions over the standing views of the file, and those over the standing views of the folder. */
-function positionsOf({ positions = {} }: Observation, installation: Installation, topic: Topic, topics: Topics) {
-  const own = Object.entries(positions).map(([point, { position }]) => [point, position]);
-  return { ...standingPositions(installation, topic, topics), ...Object.fromEntries(own) };
+function ownPositions({ positions = {} }: Observation): Readonly<Record<string, string>> {
+  return Object.fromEntries(Object.entries(positions).map(([point, { position }]) => [point, position]));
 }
 
 function choiceOf(chosen: Classification | null, { reasoning, least }: TopicReasoning): ObservationReasoning["choice"] {

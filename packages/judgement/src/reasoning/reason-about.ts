@@ -2,7 +2,6 @@ import {
   type Answer,
   type Classification,
   type Compiled,
-  type EditionId,
   type Finding,
   factsThatMatter,
   type Knowledge,
@@ -13,19 +12,19 @@ import {
 import type { Installation } from "@good-grounds/inspection";
 import type { Topic } from "@good-grounds/topics";
 import { compiledTopic, withFormerFacts, withFormerPositions } from "@good-grounds/topics";
+import { fileAgainstGiven, withBoth } from "./given-against-file.ts";
 import { layersBetween } from "./layers-between.ts";
 import { openingSection } from "./opening-section.ts";
 import { answersFromRecord } from "./recorded/index.ts";
 import { remediesThatHelp } from "./remedies.ts";
 import type { TopicReasoning, WorkedFact } from "./results.ts";
 import { type Agreed, type Answered, agreed, agreedByBoth, leastThatStands, settled } from "./settled/index.ts";
-import { findingsAbout, type Place, spokenOf } from "./spoken-of/index.ts";
+import { findingsAbout, type Place, type SpokenOf, spokenOf } from "./spoken-of/index.ts";
 import { answersFromFindings, factsFromFigures, partedSaid } from "./worked/index.ts";
 
 /** What is asked: a topic, what was said of it, and what the observation speaks of. */
 export interface ReasonRequest {
   readonly topic: Topic;
-  readonly edition: EditionId;
   /** Answers to the topic's facts, and figures of the computations behind them, by name, as an observation has them. */
   readonly said: Readonly<Record<string, Answer>>;
   /** Positions by contested point; the more usual one is taken where none is named. */
@@ -44,8 +43,19 @@ export interface ReasonPlace extends Place {
  * Everything that follows for a topic from what is said, from figures given with it, from what the inspection records
  * and from the findings about the same things. The one way in, for app, command and report.
  */
-export function reasonAbout({ topic, edition, said, positions = {}, at }: ReasonRequest): TopicReasoning {
-  const compiled = compiledTopic(topic, edition);
+export function reasonAbout(request: ReasonRequest): TopicReasoning {
+  const here = reasonHere(request);
+  const spoken = spokenOfAt(request.at);
+  const differs = spoken === undefined ? undefined : fileAgainstGiven(here, request.said, spoken);
+  if (differs === undefined) return here;
+  const { topic, said } = differs.byFile;
+  const positions = Object.entries(request.positions ?? {}).filter(([point]) => Object.hasOwn(topic.contested, point));
+  return withBoth(here, differs, reasonHere({ ...request, topic, said, positions: Object.fromEntries(positions) }));
+}
+
+/** What follows for a topic as it stands, whatever the file records of what it takes as given. */
+function reasonHere({ topic, said, positions = {}, at }: ReasonRequest): TopicReasoning {
+  const compiled = compiledTopic(topic);
   const { facts, figures } = partedSaid(topic, withFormerFacts(topic, said));
   const byHand = factsFromFigures(topic, figures);
   const made = settled(
@@ -86,7 +96,7 @@ function knownOf(
   compiled: Compiled,
 ): ReadonlyMap<string, Agreed> {
   const given = agreedByFact(topic, byHand, compiled);
-  const spoken = at === undefined ? undefined : spokenOf(at.installation, at.weighing, at);
+  const spoken = spokenOfAt(at);
   if (spoken === undefined) return given;
   const recorded = agreedByFact(topic, answersFromRecord(topic, spoken), compiled);
   const found = knownFromFindings(topic, findingsAbout(spoken), compiled);
@@ -97,6 +107,10 @@ function knownOf(
       isGiven.has(fact) ? (given.get(fact) ?? {}) : agreedByBoth(found.get(fact) ?? {}, recorded.get(fact) ?? {}),
     ]),
   );
+}
+
+function spokenOfAt(at: ReasonPlace | undefined): SpokenOf | undefined {
+  return at === undefined ? undefined : spokenOf(at.installation, at.weighing, at);
 }
 
 /** What findings say of each fact of a topic, where those of the same check about several things agree. */

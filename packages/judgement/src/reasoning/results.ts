@@ -2,6 +2,7 @@ import type {
   AnswerFault,
   Classification,
   FactGround,
+  FactOf,
   Issue,
   Judgement,
   Path,
@@ -48,6 +49,10 @@ export interface Differing {
 export type Otherwise = KnownFact & {
   /** The values that the observation states; null where it states a limitation, beside which this only stands. */
   readonly stated: string | null;
+  /** The fact where not the observation but its topic says otherwise: it takes it as given, and asks nobody. */
+  readonly given?: FactOf;
+  /** Id of the topic that asks it; set with `given`. */
+  readonly askedBy?: string;
 };
 
 /** A remedy and what would be possible once it is done. */

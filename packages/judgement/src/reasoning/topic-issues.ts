@@ -23,7 +23,7 @@ export function topicIssues(file: InspectionFile, topics: Topics = OWN_TOPICS): 
       continue;
     }
     const said = partedSaid(topic, withFormerFacts(topic, stated));
-    const compiled = compiledTopic(topic, file.edition);
+    const compiled = compiledTopic(topic);
     const { faults } = readAnswers(compiled, {
       facts: said.facts,
       positions: Object.fromEntries(
@@ -51,7 +51,7 @@ export function topicIssues(file: InspectionFile, topics: Topics = OWN_TOPICS): 
       issues.push(noTopic(["standingViews", number, "topic"], name, topics));
       continue;
     }
-    const { faults } = readAnswers(compiledTopic(topic, file.edition), {
+    const { faults } = readAnswers(compiledTopic(topic), {
       facts: {},
       positions: withFormerPositions(topic, { [point]: position }),
     });

@@ -1,5 +1,5 @@
-import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "@good-grounds/computations";
 import { type ConductorMaterial, type Evidence, type Fact, type Reckoner, TERM } from "@good-grounds/core";
+import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "@good-grounds/measurement";
 
 /** What settles the resistance of a length of conductor. */
 export interface ConductorRun {

@@ -1,5 +1,6 @@
 import {
   type AcceptanceRule,
+  type Apart,
   type Compared,
   type ComparedConformity,
   type ConformityNote,
@@ -9,7 +10,6 @@ import {
   type Unit,
   type Verdict,
 } from "@good-grounds/core";
-import type { InstrumentTable } from "./instruments.ts";
 import { chanceAtMost } from "./sum-of-errors.ts";
 import { atCorner, chanceInHand, type Line, lineOf, REACH, tangentOf } from "./surface.ts";
 import { Tape } from "./tape.ts";
@@ -43,12 +43,16 @@ interface Doubt {
  * instrument act on all its readings together. Undefined where an input is not known or the lines were not kept.
  * Sources: JCGM 100:2008 5.1.2 and 5.2.2 (propagation), 6.2 (expanded uncertainty), JCGM 106:2012 7.3 and 8.3.
  */
-export function comparedConformity(compared: Compared, table: InstrumentTable): ComparedConformity | undefined {
+export function comparedConformity(compared: Compared): ComparedConformity | undefined {
   if (compared.verdict === "not-known" || compared.from.length < 2) return undefined;
-  const doubt = doubtOf(compared, table);
+  const doubt = doubtOf(compared);
   const { tape, worst, best } = doubt;
   const isLimit = compared.relation === "at-most" || compared.relation === "at-least";
-  const statement = isLimit ? againstLimit(doubt) : betweenAccounts(doubt, compared.relation);
+  const statement = isLimit
+    ? withoutBareRanges(againstLimit(doubt), doubt)
+    : compared.apart === undefined
+      ? betweenAccounts(doubt, compared.relation)
+      : asDecided(compared.apart);
   const notes = new Set<ConformityNote>(tape.errors.notes);
   if (isBent(doubt)) notes.add("curved");
   const standard = Math.max(finite(worst.standard), finite(best.standard));
@@ -76,8 +80,8 @@ function beyondReach(tangent: Line, corners: Doubt["corners"], tie: number): 0 |
   return corners[0] >= -tie ? 1 : corners[1] < -tie ? 0 : undefined;
 }
 
-function doubtOf(compared: Compared, table: InstrumentTable): Doubt {
-  const tape = new Tape(compared, table);
+function doubtOf(compared: Compared): Doubt {
+  const tape = new Tape(compared);
   const { causes } = tape.errors;
   const everything = causes.map(() => true);
   const instruments = causes.map(({ kind }) => kind !== "range");
@@ -100,6 +104,19 @@ function doubtOf(compared: Compared, table: InstrumentTable): Doubt {
     corners,
     tie,
   };
+}
+
+/** Two accounts whose difference was held against the errors between them: the same judgement and the same chance. */
+function asDecided({ verdict, chance }: Apart): Statement {
+  return { probability: chance, lowest: chance, highest: chance, decision: both(verdict) };
+}
+
+/** A range alone says where a value may lie, not how likely it is to lie there: the verdict stands without a figure. */
+function withoutBareRanges(statement: Statement, { tape, free }: Doubt): Statement {
+  const { causes } = tape.errors;
+  const measured = causes.some(({ kind }, i) => kind !== "range" && Math.abs(free.slopes[i] as number) > 0);
+  const { probability } = statement;
+  return measured || probability === 0 || probability === 1 ? statement : { ...statement, probability: null };
 }
 
 /** A limit: JCGM 106 7.3 for the probability, 8.2 (simple acceptance) and 8.3 (guard band w = U) for the decision. */

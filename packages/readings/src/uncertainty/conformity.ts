@@ -16,7 +16,6 @@ import {
 } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { comparedConformity } from "./compared.ts";
-import { type InstrumentTable, instrumentTableOf } from "./instruments.ts";
 
 type Part = Omit<Conformity, "rule"> & {
   /** Comparisons whose probabilities went into this one. */
@@ -31,36 +30,31 @@ export const DEFAULT_RULE: AcceptanceRule = "simple";
  * kept its lines. Parts that all have to be met give at least the sum of their chances less what is over one; of parts of
  * which one is enough, the surest counts: both hold however the parts hang together.
  */
-export function conformityOf(
-  judgement: Judgement,
-  table: InstrumentTable,
-  rule: AcceptanceRule = DEFAULT_RULE,
-): Conformity {
-  const { count: _, ...part } = partOf(judgement, table);
+export function conformityOf(judgement: Judgement, rule: AcceptanceRule = DEFAULT_RULE): Conformity {
+  const { count: _, ...part } = partOf(judgement);
   return { ...part, rule };
 }
 
 /** How sure every finding of a weighing is, by the rule the inspection names. */
 export function conformities(weighing: Weighing, installation: Installation): ReadonlyMap<Finding, Conformity> {
-  const table = instrumentTableOf(installation);
   const rule = installation.decisionRule ?? DEFAULT_RULE;
   const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
-  return new Map(all.map((finding) => [finding, conformityOf(finding.judgement, table, rule)]));
+  return new Map(all.map((finding) => [finding, conformityOf(finding.judgement, rule)]));
 }
 
-function partOf(judgement: Judgement, table: InstrumentTable): Part {
+function partOf(judgement: Judgement): Part {
   switch (judgement.kind) {
     case "compared":
-      return ofCompared(judgement, table);
+      return ofCompared(judgement);
     case "settled":
       return ofSettled(judgement);
     case "combined":
-      return ofCombined(judgement, table);
+      return ofCombined(judgement);
   }
 }
 
-function ofCompared(judgement: Compared, table: InstrumentTable): Part {
-  const found = comparedConformity(judgement, table);
+function ofCompared(judgement: Compared): Part {
+  const found = comparedConformity(judgement);
   if (found === undefined) return { ...ofFacts(judgement.verdict), kind: kindOf(judgement.relation) };
   const { probability, lowest, highest, decision, notes } = found;
   return { kind: kindOf(found.relation), probability, lowest, highest, decision, notes, deciding: found, count: 1 };
@@ -88,9 +82,9 @@ function ofFacts(verdict: Verdict): Part {
   };
 }
 
-function ofCombined({ rule, from }: Combined, table: InstrumentTable): Part {
+function ofCombined({ rule, from }: Combined): Part {
   const parts = from
-    .map((part) => partOf(part as Judgement, table))
+    .map((part) => partOf(part as Judgement))
     .filter(({ decision }) => decision.simple !== "not-applicable");
   const join = rule === "all" ? bothOf : eitherOf;
   const decision = {
@@ -181,8 +175,8 @@ function rank({ probability, lowest }: Part): number {
 }
 
 /** For tests and screens: the comparisons of a judgement, each with its doubt. */
-export function comparedParts(judgement: Judgement, table: InstrumentTable): readonly ComparedConformity[] {
+export function comparedParts(judgement: Judgement): readonly ComparedConformity[] {
   if (judgement.kind === "settled") return [];
-  if (judgement.kind === "compared") return [comparedConformity(judgement, table) ?? []].flat();
-  return judgement.from.flatMap((part) => comparedParts(part as Judgement, table));
+  if (judgement.kind === "compared") return [comparedConformity(judgement) ?? []].flat();
+  return judgement.from.flatMap((part) => comparedParts(part as Judgement));
 }

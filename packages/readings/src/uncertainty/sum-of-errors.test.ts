@@ -1,6 +1,6 @@
+import { normalCdf } from "@good-grounds/measurement";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { normalCdf } from "./normal.ts";
 import { chanceAtMost } from "./sum-of-errors.ts";
 
 const ROOT_3 = Math.sqrt(3);

@@ -1,4 +1,4 @@
-import { normalCdf, normalDensity } from "./normal.ts";
+import { normalCdf, normalDensity } from "@good-grounds/measurement";
 
 /** Beyond so many standard deviations of the normal part nothing is left. */
 const NOTHING_LEFT = 9;

@@ -1,6 +1,5 @@
 import { type Compared, type Evidence, type Ground, isKnown, type Operation, type Unit } from "@good-grounds/core";
 import { Errors, type Spread } from "./errors.ts";
-import type { InstrumentTable } from "./instruments.ts";
 
 /** One step of a computation laid out in order: a leaf with its errors, or an operation on earlier steps. */
 interface Step {
@@ -28,8 +27,8 @@ export class Tape {
   difference = Number.NaN;
   readonly gradient: Float64Array;
 
-  constructor(compared: Compared, table: InstrumentTable) {
-    this.errors = new Errors(table);
+  constructor(compared: Compared) {
+    this.errors = new Errors();
     const [left, right] = compared.from as readonly [Evidence<Unit>, Evidence<Unit>];
     this.#left = this.#lay(left);
     this.#right = this.#lay(right);

@@ -50,7 +50,7 @@ export const CHOICES = Object.freeze({
   nearMeans: "All alike but for one fact or position, which may be the reason.",
   noNear: "None.",
   apart: (topic: string, kind: "fact" | "position", name: string) =>
-    `${topic}, alike but for ${kind === "fact" ? "" : "the position on "}${name}`,
+    `${topic}, alike but for ${kind === "fact" ? "" : "the position taken: "}${name}`,
   nothingElse: "no other fact recorded",
   yes: WORDS.yes,
   no: WORDS.no,
@@ -59,7 +59,7 @@ export const CHOICES = Object.freeze({
   notRecorded: SILENCE.absent,
   position: (point: string) => `position on ${point}`,
   times: (classification: string, count: number) => `${classification}  ${counted(count, "choice")}`,
-  where: (file: string, observation: string) => `${file} ${observation}`,
+  where: (file: string, observation: string) => `${file}, its observation ${observation}`,
   more: (count: number) => `and ${count} older`,
   editions: (editions: readonly string[]) => `Judged under different editions: ${editions.join(", ")}.`,
 

@@ -71,6 +71,8 @@ export const OPEN = Object.freeze({
     return `${first[0]?.toUpperCase() ?? ""}${first.slice(1)}: ${reason === null ? "no reason is written." : `reason: ${reason}`}`;
   },
   belowTitle: "Chosen below what the facts stated give:",
+  /** An observation by where it is and the number it has in the report. */
+  observation: (place: string, number: number) => `${place} (observation ${number})`,
   places: (shown: readonly string[], left: number) =>
     left === 0 ? shown.join("; ") : `${shown.join("; ")}; and ${left} more`,
   circuits: (board: string, circuits: readonly string[], left: number) =>

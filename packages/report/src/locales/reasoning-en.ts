@@ -1,4 +1,5 @@
 import type { Hazard, LayerState, Provision, Severity } from "@good-grounds/core";
+import { calculationWords } from "./calculations-en.ts";
 import { WORDS } from "./en.ts";
 
 export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = Object.freeze({
@@ -120,15 +121,17 @@ export const REASONING = Object.freeze({
   position: "position",
   held: (question: string, words: string) => (words === "" ? question : `${question} Taken: ${words}`),
   notAsked: "not known",
-  workedBy: (check: string) => `by calculation (${check})`,
+  workedBy: (check: string) => `by ${calculationWords(check)}`,
   /** Something known that does not fit what the observation says; `source` is what knows it. */
   contradiction: (source: string, known: string, stated: string) =>
     `${capital(source)} says that ${known}. The observation says that ${stated}. Settle which is so.`,
+  againstSubject: (source: string, known: string, taken: string, askedBy: string) =>
+    `${capital(source)} says that ${known}. The subject of the observation takes it that ${taken}. Settle which is so; where the file is right, another subject is meant, such as ${askedBy}.`,
   beside: (source: string, known: string) => `Beside the limitation: ${source} says that ${known}`,
   differing: (said: readonly string[]) => `${capital(said.join("; "))}. Settle which of them is meant.`,
   says: (sources: readonly string[], clause: string) => `${list(sources, "and")} says that ${clause}`,
   byFile: (recorded: string) => `the inspection file (${recorded})`,
-  byCheck: (check: string) => `the calculation ${check}`,
+  byCheck: (check: string) => calculationWords(check),
   recordedAs: (recorded: string) => `as recorded (${recorded})`,
   toSettle: "To settle first",
   stated: "stated",

@@ -94,6 +94,10 @@ export const REPORT = Object.freeze({
   openCode: "?",
   todo: "To\u00a0do: ",
   noRemedy: "what would put it right is not recorded.",
+  /** Nobody wrote a remedy, and the facts allow one or several. */
+  proposed: (words: string, more: number) =>
+    `${closed(words)} This follows from the facts; the inspector wrote none.${more === 0 ? "" : " Other ways stand with the reasons."}`,
+  proposedBelow: "None was written. What the facts allow stands at the end of the reasons below.",
   madeSafeShort: (done: string, told: string, at: string, reply: string) =>
     [`Done about it on ${day(at)}: ${closed(done)} Told at ${at.slice(11, 16)}: ${closed(told)}`, replied(reply)]
       .filter((part) => part !== "")
@@ -135,7 +139,7 @@ export const REPORT = Object.freeze({
   noObservations: "No observations were recorded.",
   observationsIntro:
     "Each observation has the classification the inspector chose, with the reason, and below it what follows from the recorded facts. What follows is derived and not decided: the person who signs decides.",
-  numbered: (number: number, id: string) => `Observation ${number}, in the file ${id}`,
+  numbered: (number: number, at: number) => `Observation ${number}, number ${at} in the file`,
   checksLabel: "Calculations for its circuit",
   choiceLabel: "Classification",
   openChoice: "Not classified yet.",

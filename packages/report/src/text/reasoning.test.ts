@@ -19,7 +19,9 @@ function toldOf(text: string, id: string) {
   const lines = renderReasoning(one, 400);
   return {
     terminal: lines.find((line) => line.startsWith("For the person who ordered the report")) ?? "",
-    report: observations(input, new Drawings()).list.find(({ number }) => number.endsWith(`in the file ${id}`)),
+    report: observations(input, new Drawings()).list.find(({ number }) =>
+      number.endsWith(`number ${id.slice(1)} in the file`),
+    ),
     data: clientSentence(one),
   };
 }

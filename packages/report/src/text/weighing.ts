@@ -1,6 +1,7 @@
 import type { CheckLabel, Finding, Path, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../input.ts";
+import { calculationWords } from "../locales/calculations-en.ts";
 import { WORDS } from "../locales/en.ts";
 import { OUTCOME, VERDICT } from "../locales/labels.ts";
 import { OPEN, SIGNATURE } from "../locales/outcome-en.ts";
@@ -8,6 +9,7 @@ import { REASONING } from "../locales/reasoning-en.ts";
 import { decidingComparison, sides } from "../words/comparison.ts";
 import { marginWords } from "../words/figure.ts";
 import { folderWords } from "../words/folder.ts";
+import { numberOf } from "../words/observation-number.ts";
 import { openPointWords } from "../words/open-point.ts";
 import { placeWords } from "../words/place.ts";
 import { inDoubt } from "../words/probability.ts";
@@ -74,7 +76,14 @@ function observationLines(
     const one = reasoned.find(({ observation }) => observation === id);
     const chosen = choice?.classification;
     const mark = chosen === undefined ? "open" : chosen === "none" ? "–" : chosen;
-    lines.push(...wrapped(`${place}: ${what} (${id})`, width, `  ${padded(mark, 6)}`, " ".repeat(8)));
+    lines.push(
+      ...wrapped(
+        `${OPEN.observation(`${place}: ${what}`, numberOf(id, installation.file) ?? 0)}`,
+        width,
+        `  ${padded(mark, 6)}`,
+        " ".repeat(8),
+      ),
+    );
     if (one !== undefined) {
       if (options.grounds === true) lines.push(...renderReasoning(one, width, " ".repeat(8)));
       else
@@ -133,7 +142,8 @@ function openLines(input: ReportInput, width: number, all: boolean): string[] {
     lines.push(OPEN.belowTitle);
     for (const { observation, follows, chosen, reason } of below) {
       const place = observations.find(({ id }) => id === observation)?.place ?? "";
-      const words = `${place} (${observation}): ${OPEN.belowBeside(follows, chosen, reason)}`;
+      const number = numberOf(observation, input.installation.file) ?? 0;
+      const words = `${OPEN.observation(place, number)}: ${OPEN.belowBeside(follows, chosen, reason)}`;
       lines.push(...wrapped(words, width, "  ! ", "    "));
     }
   }
@@ -230,7 +240,7 @@ function body(
   const lines = shown.flatMap((finding) => {
     const label = labels.get(finding.check) ?? {
       id: finding.check,
-      title: finding.check,
+      title: calculationWords(finding.check),
       formula: "",
       regulations: [],
     };

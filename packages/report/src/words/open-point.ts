@@ -1,6 +1,8 @@
 import type { CheckLabel, OpenPoint, Outcome, Path } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
+import { calculationWords } from "../locales/calculations-en.ts";
 import { OPEN } from "../locales/outcome-en.ts";
+import { numberOf } from "./observation-number.ts";
 import { placeWords } from "./place.ts";
 
 /** What the words of an open point are made from. */
@@ -15,7 +17,7 @@ const SHOWN = 6;
 /** An open point as a plain sentence with its places; with `all` none of them is left to a count. */
 export function openPointWords(point: OpenPoint, context: OpenPointContext, all = false): string {
   const places = () => placesWords(point.places, context.installation, all ? Number.POSITIVE_INFINITY : SHOWN);
-  const title = (check: string) => context.checks.find(({ id }) => id === check)?.title ?? check;
+  const title = (check: string) => context.checks.find(({ id }) => id === check)?.title ?? calculationWords(check);
   switch (point.kind) {
     case "earthing-off":
       return OPEN.earthingOff;
@@ -67,7 +69,13 @@ function placed(path: Path, installation: Installation): { readonly group: strin
   const [head, i, kind, j] = path;
   if (head === "observations" && typeof i === "number") {
     const one = installation.observations[i];
-    return { group: one?.place === undefined ? placeWords(path, installation) : `${one.place} (${one.id})` };
+    const number = one === undefined ? undefined : numberOf(one.id, installation);
+    return {
+      group:
+        one?.place === undefined || number === undefined
+          ? placeWords(path, installation)
+          : OPEN.observation(one.place, number),
+    };
   }
   if (head === "boards" && typeof i === "number" && kind === "circuits" && typeof j === "number" && path.length === 4) {
     const board = installation.boards[i];

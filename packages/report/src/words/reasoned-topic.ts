@@ -1,4 +1,13 @@
-import type { Classification, FactGround, Judgement, Path, Reasoning, Severity, Subject } from "@good-grounds/core";
+import type {
+  Classification,
+  FactGround,
+  FactOf,
+  Judgement,
+  Path,
+  Reasoning,
+  Severity,
+  Subject,
+} from "@good-grounds/core";
 import type { CableDrawing } from "../drawings/cable-section.ts";
 import type { ProbeDrawing } from "../drawings/probe.ts";
 import type { LayersDrawing } from "../drawings/protection-layers.ts";
@@ -28,7 +37,12 @@ interface RecordedAnswer {
 export type KnownAnswer = WorkedAnswer | RecordedAnswer;
 
 /** What is known and does not fit what is stated; `stated` is null beside a limitation. */
-export type Otherwise = KnownAnswer & { readonly stated: string | null };
+export type Otherwise = KnownAnswer & {
+  readonly stated: string | null;
+  /** The fact where the topic itself, and not the observation, says otherwise, with the id of the topic that asks it. */
+  readonly given?: FactOf;
+  readonly askedBy?: string;
+};
 
 /** Answers to one fact that cannot all be so. */
 interface DifferingAnswers {

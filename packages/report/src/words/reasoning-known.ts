@@ -18,7 +18,11 @@ export function contradictionsOf({ against, topic }: Pick<ReasonedTopic, "topic"
 
 /** What is known beside what an observation states otherwise, or beside its limitation. */
 export function otherwiseWords(other: Otherwise, topic: Pick<Subject, "facts">): string {
-  const { fact, value, stated } = other;
+  const { fact, value, stated, given, askedBy = "" } = other;
+  if (given !== undefined) {
+    const says = (one: string) => clauseOf(fact, one, { facts: { [fact]: given } });
+    return REASONING.againstSubject(sourceOf(other), says(value ?? ""), says(stated ?? ""), askedBy);
+  }
   const known = clauseOf(fact, value ?? "", topic);
   if (stated === null) return REASONING.beside(sourceOf(other), known);
   return REASONING.contradiction(sourceOf(other), known, clauseOf(fact, stated, topic));

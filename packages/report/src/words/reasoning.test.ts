@@ -32,7 +32,7 @@ const BOND: Subject & { readonly title: string } = {
 };
 
 function reasoned(facts: Parameters<typeof readAnswers>[1]["facts"], subject = BOND): ReasonedTopic {
-  const compiled = compile(subject, "2018+A4");
+  const compiled = compile(subject);
   const { knowledge, faults } = readAnswers(compiled, { facts });
   expect(faults).toEqual([]);
   return {

@@ -79,13 +79,8 @@ function addedWords(base: Topic, now: Topic): readonly string[] {
 }
 
 /** Each other class that the same facts have, with the first example met: every assignment, or as many drawn where there are more. */
-function classChanges(
-  base: Topic,
-  now: Topic,
-  views: Readonly<Record<string, string>>,
-  edition: "2018+A4" = "2018+A4",
-): readonly ClassChange[] {
-  const [was, is] = [compiledTopic(base, edition), compiledTopic(now, edition)];
+function classChanges(base: Topic, now: Topic, views: Readonly<Record<string, string>>): readonly ClassChange[] {
+  const [was, is] = [compiledTopic(base), compiledTopic(now)];
   const found = new Map<string, ClassChange>();
   for (const values of cases(is, views)) {
     const from = SEVERITIES[was.diagram.at(was.root, before(was, is, values))] ?? "none";

@@ -1,6 +1,7 @@
+export { breakLines, checkFolder, type FolderChecked } from "./check-folder.ts";
 export { drawing } from "./draw.ts";
 export { examplesComeOut } from "./examples.ts";
-export { lawsBrokenIn, warningsIn } from "./folder.ts";
+export { lawsBrokenIn } from "./folder.ts";
 export type { LawBreak, LawSubject } from "./law.ts";
 export { LAWS, lawBreaks } from "./laws.ts";
 export { everythingMatters } from "./matters.ts";

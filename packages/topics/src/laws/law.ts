@@ -3,7 +3,7 @@ import type { Document } from "../document/document.ts";
 import type { Spot } from "../text/fault.ts";
 import type { Topic } from "../topic.ts";
 
-/** A topic that is held to the laws, with the text it was read from and compiled under one edition. */
+/** A topic that is held to the laws, with the text it was read from and compiled. */
 export interface LawSubject {
   readonly topic: Topic;
   readonly document: Document;

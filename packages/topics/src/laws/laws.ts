@@ -1,4 +1,4 @@
-import { type Compiled, EDITIONS, type EditionId } from "@good-grounds/core";
+import type { Compiled } from "@good-grounds/core";
 import { compiledTopic } from "../compiled.ts";
 import type { Document } from "../document/document.ts";
 import type { Topic } from "../topic.ts";
@@ -23,23 +23,16 @@ export const LAWS = Object.freeze({
   sources: "rules name regulations, and there are three examples or more",
 });
 
-const EDITION: EditionId = "2018+A4";
-
 /** Every law that a topic does not keep. */
 export function lawBreaks(topic: Topic, document: Document, shared: readonly Document[] = []): readonly LawBreak[] {
-  const compiled = EDITIONS.map((edition) => compiledOr(topic, edition));
-  const failed = compiled.find((one) => typeof one === "string");
-  if (failed !== undefined)
-    return [{ law: "compiles", topic: topic.id, found: failed, expected: LAWS.compiles, at: document.at }];
-  const subjects = compiled
-    .filter((one): one is Compiled => typeof one !== "string")
-    .map((one): LawSubject => ({ topic, document, shared, compiled: one }));
-  const subject = subjects.find((one) => one.compiled.edition === EDITION);
-  if (subject === undefined) return [];
+  const compiled = compiledOr(topic);
+  if (typeof compiled === "string")
+    return [{ law: "compiles", topic: topic.id, found: compiled, expected: LAWS.compiles, at: document.at }];
+  const subject: LawSubject = { topic, document, shared, compiled };
   return [
     ...examplesComeOut(subject),
-    ...once(subjects.flatMap(noWorseningLowers)),
-    ...everythingMatters(subjects),
+    ...noWorseningLowers(subject),
+    ...everythingMatters(subject),
     ...remediesHelp(subject),
     ...sentencesArePlain(subject),
     ...possibleIsUnion(subject),
@@ -47,15 +40,10 @@ export function lawBreaks(topic: Topic, document: Document, shared: readonly Doc
   ];
 }
 
-function compiledOr(topic: Topic, edition: EditionId): Compiled | string {
+function compiledOr(topic: Topic): Compiled | string {
   try {
-    return compiledTopic(topic, edition);
+    return compiledTopic(topic);
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }
-}
-
-/** What is so under both editions is told once. */
-function once(breaks: readonly LawBreak[]): readonly LawBreak[] {
-  return [...new Map(breaks.map((one) => [one.found, one])).values()];
 }

@@ -1,15 +1,9 @@
 import type { LawBreak, LawSubject } from "./law.ts";
 
-/** Every fact and every contested point can change what follows under one edition or the other. */
-export function everythingMatters(subjects: readonly LawSubject[]): readonly LawBreak[] {
-  const [first] = subjects;
-  if (first === undefined) return [];
-  const { topic, document } = first;
-  const matter = new Set(
-    subjects.flatMap(({ compiled: { diagram, root, variables } }) =>
-      diagram.support(root).map((variable) => variables[variable]?.name),
-    ),
-  );
+/** Every fact and every contested point can change what follows. */
+export function everythingMatters({ topic, document, compiled }: LawSubject): readonly LawBreak[] {
+  const { diagram, root, variables } = compiled;
+  const matter = new Set(diagram.support(root).map((variable) => variables[variable]?.name));
   return [...Object.keys(topic.facts), ...Object.keys(topic.contested)]
     .filter((name) => !matter.has(name))
     .map((name) => {

@@ -9,19 +9,17 @@ export const EXHAUSTIVE = 20_000;
  * against. Only laws, tests and measurements use it.
  */
 export function severityAt(compiled: Compiled, values: readonly number[]): Severity {
-  const { subject, edition } = compiled;
+  const { subject } = compiled;
   const holds = (rule: Expression): boolean => holdsAt(compiled, values, rule);
-  const counts = ({ editions }: { readonly editions?: readonly string[] }) => editions?.includes(edition) ?? true;
   let worst = 0;
-  for (const path of subject.paths.filter(counts)) {
+  for (const path of subject.paths) {
     if (!holds(path.exists)) continue;
     let left = 0;
     for (const { gone, sound } of path.layers) left += holds(gone) ? 0 : holds(sound) ? 2 : 1;
     worst = Math.max(worst, left === 0 ? 3 : left === 1 ? 2 : 0);
   }
-  if (subject.departures.filter(counts).some(({ when }) => holds(when))) worst = Math.max(worst, 1);
-  for (const { when, least } of (subject.dangers ?? []).filter(counts))
-    if (holds(when)) worst = Math.max(worst, least === "C1" ? 3 : 2);
+  if (subject.departures.some(({ when }) => holds(when))) worst = Math.max(worst, 1);
+  for (const { when, least } of subject.dangers ?? []) if (holds(when)) worst = Math.max(worst, least === "C1" ? 3 : 2);
   return SEVERITIES[worst] as Severity;
 }
 

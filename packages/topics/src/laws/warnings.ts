@@ -1,4 +1,4 @@
-import { type Compiled, EDITIONS, ruleIn, statementsIn } from "@good-grounds/core";
+import { type Compiled, ruleIn, statementsIn } from "@good-grounds/core";
 import { compiledTopic } from "../compiled.ts";
 import type { Document } from "../document/document.ts";
 import { namesIn } from "../resolve/shared.ts";
@@ -12,27 +12,20 @@ export interface Warning {
   readonly words: string;
 }
 
-interface Functions {
-  readonly compiled: Compiled;
-  /** Everything that answers can change: the class, what cannot be, and which sentence is said. */
-  readonly nodes: readonly number[];
-}
-
 /** What of a topic does nothing: facts and values that no rule tells apart, positions that change nothing, remedies that lower no class. */
 export function warningsOf(topic: Topic): readonly Warning[] {
-  const under = EDITIONS.map((edition) => functionsOf(topic, compiledTopic(topic, edition)));
-  const [first] = under;
-  if (first === undefined) return [];
+  const compiled = compiledTopic(topic);
+  const { diagram } = compiled;
+  const nodes = functionsOf(topic, compiled);
   const warn = (kind: Warning["kind"], words: string): Warning => ({ kind, in: topic.id, words });
   const alike = (variable: number, a: number, b: number) =>
-    under.every(({ compiled: { diagram }, nodes }) =>
-      nodes.every((node) => diagram.restrict(node, variable, a) === diagram.restrict(node, variable, b)),
-    );
-  const ofVariables = first.compiled.variables.flatMap(({ kind, name, cells }, variable): Warning[] => {
+    nodes.every((node) => diagram.restrict(node, variable, a) === diagram.restrict(node, variable, b));
+  const isIdle = (variable: number) => nodes.every((node) => !diagram.support(node).includes(variable));
+  const ofVariables = compiled.variables.flatMap(({ kind, name, cells }, variable): Warning[] => {
     const pairs = pairsOf(cells.values.length, cells.ordered).filter(([a, b]) => alike(variable, a, b));
     const names = pairs.map(([a, b]) => `${cells.values[a]} and ${cells.values[b]}`);
     const all = pairsOf(cells.values.length, true).length;
-    if (pairs.length >= all && pairs.length > 0 && isIdle(under, variable))
+    if (pairs.length >= all && pairs.length > 0 && isIdle(variable))
       return [warn(kind === "fact" ? "fact-idle" : "positions-alike", `"${name}" changes nothing`)];
     return names.map((pair) =>
       kind === "fact"
@@ -42,13 +35,14 @@ export function warningsOf(topic: Topic): readonly Warning[] {
   });
   return [
     ...ofVariables,
-    ...idleRemedies(topic, first.compiled).map((words) => warn("remedy-idle", `"${words}" lowers no class`)),
+    ...idleRemedies(topic, compiled).map((words) => warn("remedy-idle", `"${words}" lowers no class`)),
   ];
 }
 
-function functionsOf(topic: Topic, compiled: Compiled): Functions {
+/** Everything that answers can change: the class, what cannot be, and which sentence is said. */
+function functionsOf(topic: Topic, compiled: Compiled): readonly number[] {
   const said = Object.values(topic.client).flatMap((statements) => statementsIn(statements).map(({ when }) => when));
-  return { compiled, nodes: [compiled.root, compiled.contradicted, ...said.map((when) => ruleIn(when, compiled))] };
+  return [compiled.root, compiled.contradicted, ...said.map((when) => ruleIn(when, compiled))];
 }
 
 /** Neighbours where values have an order, else every two. */
@@ -56,12 +50,6 @@ function pairsOf(count: number, ordered: boolean): readonly (readonly [number, n
   return Array.from({ length: count }, (_, a) =>
     Array.from({ length: count - a - 1 }, (_, i) => [a, a + i + 1] as const).filter(([, b]) => !ordered || b === a + 1),
   ).flat();
-}
-
-function isIdle(under: readonly Functions[], variable: number): boolean {
-  return under.every(({ compiled: { diagram }, nodes }) =>
-    nodes.every((node) => !diagram.support(node).includes(variable)),
-  );
 }
 
 function idleRemedies({ remedies }: Topic, { diagram, root, index, variables }: Compiled): readonly string[] {

@@ -66,6 +66,7 @@ export function topicOf(
     shared: scope
       .all()
       .flatMap(({ kind, name: { text } }) => (kind !== "state" && scope.isShared(text) && asked(text) ? [text] : [])),
+    ...takenAsGiven(scope, given),
     contested: pointsOf(scope, asked),
     ...ruled,
     ...(Object.keys(states).length === 0 ? {} : { states }),
@@ -109,6 +110,15 @@ function givenIn(document: Document, scope: Scope): ReadonlyMap<string, readonly
     );
   }
   return given;
+}
+
+/** Of what the subject itself says, what the file may record as well and say otherwise. */
+function takenAsGiven(scope: Scope, given: Draft["given"]): Pick<Topic, "given"> {
+  const told = [...given].filter(([name]) => {
+    const named = scope.get(name);
+    return named?.kind === "fact" && named.recorded !== undefined;
+  });
+  return told.length === 0 ? {} : { given: Object.fromEntries(told) };
 }
 
 /** Every fact that may be asked; one that the subject settles is none. */

@@ -1,8 +1,8 @@
 import { join } from "node:path";
 import { namesKnown } from "@good-grounds/judgement";
 import { printable } from "@good-grounds/report";
-import { LAWS, type LawBreak, lawsBrokenIn, namesUnknown, type Warning, warningsIn } from "@good-grounds/topics/laws";
-import { changesOf, type Folder, type Text, type TextFault } from "@good-grounds/topics/texts";
+import { breakLines, checkFolder, type FolderChecked, LAWS, type Warning } from "@good-grounds/topics/laws";
+import { changesOf, type Folder, type Text } from "@good-grounds/topics/texts";
 import { EXIT, type ExitCode, type Host } from "../../host.ts";
 import { faultsText, folderIn } from "../../topics-in.ts";
 import type { TopicsOptions } from "./topics.ts";
@@ -10,16 +10,10 @@ import type { TopicsOptions } from "./topics.ts";
 /** Name and version of the JSON output. */
 const OUTPUT = Object.freeze({ format: "good-grounds-topics-check", version: 1 });
 
-interface Checked {
-  readonly faults: readonly TextFault[];
-  readonly broken: readonly LawBreak[];
-  readonly warnings: readonly Warning[];
-}
-
 /** `topics check FOLDER`: whether a firm's folder can be read and keeps every law. One line where all is well. */
 export function checkCommand(path: string, { all, json }: TopicsOptions, host: Host): ExitCode {
   const { texts, folder, faults } = folderIn(path);
-  const made = folder === undefined ? { faults, broken: [], warnings: [] } : checked(folder);
+  const made = folder === undefined ? { faults, broken: [], warnings: [] } : checkFolder(folder, namesKnown());
   const isWell = folder !== undefined && made.faults.length === 0 && made.broken.length === 0;
   if (json) host.stdout.write(`${JSON.stringify(checkJson(folder, made, isWell), null, 2)}\n`);
   else if (!isWell) host.stderr.write(`${problems(path, texts, made)}\n`);
@@ -27,37 +21,17 @@ export function checkCommand(path: string, { all, json }: TopicsOptions, host: H
   return isWell ? EXIT.done : EXIT.input;
 }
 
-function checked(folder: Folder): Checked {
-  const known = namesKnown();
-  return {
-    faults: folder.documents.flatMap((document) => namesUnknown(document, known)),
-    broken: lawsBrokenIn(folder),
-    warnings: warningsIn(folder),
-  };
-}
-
-function problems(path: string, texts: readonly Text[], { faults, broken }: Checked): string {
+function problems(path: string, texts: readonly Text[], { faults, broken }: FolderChecked): string {
   const count = faults.length + broken.length;
   return [
     ...(faults.length === 0 ? [] : [faultsText(path, faults, texts)]),
-    ...broken.map((one) => breakText(path, one)),
+    ...broken.map((one) =>
+      breakLines(one, (file) => join(path, file))
+        .map(printable)
+        .join("\n"),
+    ),
     `${path}: ${count} ${count === 1 ? "problem" : "problems"}`,
   ].join("\n\n");
-}
-
-function breakText(path: string, { law, topic, found, expected, at, example = [], decided = [] }: LawBreak): string {
-  const place = at === undefined ? topic : `${at.file === undefined ? topic : join(path, at.file)}:${at.line}`;
-  const block = (head: string, lines: readonly string[]) =>
-    lines.length === 0 ? [] : [`  ${head}`, ...lines.map((line) => `    ${line}`)];
-  return [
-    `${place}  ${found}`,
-    `  law ${law}: ${LAWS[law as keyof typeof LAWS] ?? ""}`,
-    `  expected: ${expected}`,
-    ...block("what decided:", decided),
-    ...block("an example that shows it, to be pasted:", example),
-  ]
-    .map(printable)
-    .join("\n");
 }
 
 function wellText(folder: Folder, warnings: readonly Warning[], all: boolean): string {
@@ -80,7 +54,7 @@ function wellText(folder: Folder, warnings: readonly Warning[], all: boolean): s
   return `${printable(`${topics.folder?.name} ${topics.folder?.hash.slice(0, 12)}`)}: well (${counts.join(", ")})\n${other}${listed}`;
 }
 
-function checkJson(folder: Folder | undefined, { faults, broken, warnings }: Checked, isWell: boolean): object {
+function checkJson(folder: Folder | undefined, { faults, broken, warnings }: FolderChecked, isWell: boolean): object {
   return {
     ...OUTPUT,
     well: isWell,

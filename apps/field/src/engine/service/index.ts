@@ -18,20 +18,29 @@ const reachPiece = () => import("./reach.ts");
 /** The writer brings a layout engine with it: it comes when a report is first written on the device. */
 const writerPiece = () => import("../../writer/write.ts");
 
+/** The texts of all topics and their laws, for those who keep a folder of their own. */
+const folderPiece = () => import("./folder.ts");
+
 /** Everything the engine answers, with a desk of its own. */
 export function openService(): Service {
-  const desk: Desk = { weighed: undefined, answered: new Map() };
+  const desk: Desk = { weighed: undefined, topics: undefined, answered: new Map() };
   return {
     weigh: (data) => weighData(desk, data),
     argument: (path, check) => argumentOf(desk, path, check),
     pictures: async () => (await import("./pictures.ts")).picturesOf(desk),
     trends: async (earlier) => (await import("./trends.ts")).trendsOf(desk.weighed, earlier),
     check: (data) => troublesOf(desk, data),
-    topics: async (words) => (await topicPiece()).labels(words),
-    outcome: async (data) => (await outcomePiece()).outcomeOfData(data),
+    topics: async (words) => (await topicPiece()).labels(await desk.topics, words),
+    outcome: async (data) => (await outcomePiece()).outcomeOfData(data, await desk.topics),
     ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),
     reach: async (asked) => (await reachPiece()).reachOf(asked),
-    report: async (json) => (await writerPiece()).writePdf(json),
-    reason: async (...args) => (await topicPiece()).reasonView(desk.weighed, ...args),
+    report: async (json) => (await writerPiece()).writePdf(json, await desk.topics),
+    reason: async (...args) => (await topicPiece()).reasonView(desk.weighed, await desk.topics, ...args),
+    tryFolder: async (texts) => (await folderPiece()).tryFolder(texts),
+    useFolder: async (kept) => {
+      desk.topics = kept === undefined ? undefined : folderPiece().then((piece) => piece.openFolder(kept));
+      // Told to whoever asks for what rests on it.
+      desk.topics?.catch(() => undefined);
+    },
   };
 }

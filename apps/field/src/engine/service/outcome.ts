@@ -3,6 +3,7 @@ import type { OpenPoint, Path } from "@good-grounds/core";
 import { type DraftFile, parseInspectionData, resolveDraft, signatureStandings } from "@good-grounds/inspection";
 import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { OPEN, openPointWords } from "@good-grounds/report";
+import type { Topics } from "@good-grounds/topics";
 import { ENGINE } from "../../words/engine.ts";
 import { draftOf } from "../draft.ts";
 import type { OutcomeView } from "../outcome-view.ts";
@@ -10,14 +11,18 @@ import { recordPath } from "../places.ts";
 import type { Data } from "../protocol.ts";
 
 /** The outcome of a job as far as it goes, and what stands open, danger first. */
-export function outcomeOfData(data: Data): OutcomeView {
+export function outcomeOfData(data: Data, topics?: Topics): OutcomeView {
   const draft = draftOf(data);
   if (draft === undefined) throw new Error(ENGINE.unreadable);
   const { file } = draft;
   const whole = draft.missing.length + draft.left.length > 0 ? undefined : parseInspectionData(data);
   const installation = resolveDraft(draft);
   const weighing = weigh(installation);
-  const { outcome, points, below } = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+  const { outcome, points, below } = outcomeOf(
+    installation,
+    weighing,
+    reasonObservations(installation, weighing, topics),
+  );
   const context = { installation, checks: CHECKS };
   return {
     outcome,

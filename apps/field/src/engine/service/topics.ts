@@ -1,14 +1,6 @@
 import { openingAccess } from "@good-grounds/computations";
-import {
-  type AnswerFault,
-  CLASSIFICATIONS,
-  EDITIONS,
-  type EditionId,
-  type FactOf,
-  severitiesOf,
-  unitSymbol,
-} from "@good-grounds/core";
-import { kebab, type OpeningSection, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
+import { type AnswerFault, CLASSIFICATIONS, type FactOf, severitiesOf, unitSymbol } from "@good-grounds/core";
+import { kebab, type OpeningSection, positionsHeld, reasonAbout, type TopicReasoning } from "@good-grounds/judgement";
 import {
   clauseOf,
   clientWords,
@@ -21,7 +13,7 @@ import {
   reasoningParts,
   TOPIC_GROUP,
 } from "@good-grounds/report";
-import { findTopics, TOPICS, type Topic, topicById } from "@good-grounds/topics";
+import { OWN_TOPICS, type Topic, type Topics } from "@good-grounds/topics";
 import { ENGINE } from "../../words/engine.ts";
 import type {
   ChangeView,
@@ -36,30 +28,29 @@ import type {
 } from "../reason-view.ts";
 import type { Weighed } from "./desk.ts";
 
-export function labels(words?: string): readonly TopicLabel[] {
-  return (words === undefined ? TOPICS : findTopics(words)).map(labelOf);
+export function labels(topics: Topics = OWN_TOPICS, words?: string): readonly TopicLabel[] {
+  return (words === undefined ? topics.all : topics.find(words)).map(labelOf);
 }
 
 function labelOf({ id, title, group }: Topic): TopicLabel {
   return { id, title, group, groupTitle: TOPIC_GROUP[group] };
 }
 
-/** The edition in force where a job does not say which one its report is made to. */
-const NEWEST = EDITIONS.at(-1) as EditionId;
-
 export function reasonView(
   weighed: Weighed | undefined,
+  topics: Topics | undefined,
   id: string,
   facts: Facts,
-  positions: Positions,
+  own: Positions,
   place?: Where,
 ): ReasonView {
-  const topic = topicById(id);
+  const held = topics ?? OWN_TOPICS;
+  const topic = held.byId(id);
   if (topic === undefined) throw new Error(ENGINE.noTopic(id));
-  const edition = weighed?.installation.edition ?? NEWEST;
+  const positions = { ...positionsHeld(weighed?.installation, topic, held), ...own };
   const at = weighed === undefined || place === undefined ? {} : { at: { ...weighed, ...place } };
-  const one = reasonAbout({ topic, edition, said: facts, positions, ...at });
-  return { ...viewOf(one, edition), figures: figuresOf(topic, facts), section: sectionOf(one.opening) };
+  const one = reasonAbout({ topic, said: facts, positions, ...at });
+  return { ...viewOf(one), figures: figuresOf(topic, facts), section: sectionOf(one.opening) };
 }
 
 /** The figures that decide what a finger reaches through an opening, where the topic asks that. */
@@ -90,7 +81,7 @@ function sectionOf(section: OpeningSection | undefined): string | undefined {
   return probeDrawing({ ...section, words });
 }
 
-function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figures" | "section"> {
+function viewOf(one: TopicReasoning): Omit<ReasonView, "figures" | "section"> {
   const { topic, reasoning, worked, recorded, against, differing, remedies, faults } = one;
   const { next } = reasoning;
   const asked = next === undefined ? undefined : topic.facts[next.fact];
@@ -101,7 +92,6 @@ function viewOf(one: TopicReasoning, edition: EditionId): Omit<ReasonView, "figu
     }));
   return {
     topic: labelOf(topic),
-    edition,
     headline: headline(one),
     possible: reasoning.possible,
     underAnyView: reasoning.underAnyView,

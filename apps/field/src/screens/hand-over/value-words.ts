@@ -65,7 +65,7 @@ const JOINED = /^[a-z0-9]+(-[a-z0-9]+)+$/;
 function text(record: JobRecord, path: string, value: string): string {
   if (Object.hasOwn(WORDS, value)) return WORDS[value] ?? "";
   if (MOMENT.test(value)) return clock(value);
-  if (HASH.test(value)) return HAND_OVER.aPhotograph;
+  if (HASH.test(value)) return path === "topics/hash" ? value.slice(0, 12) : HAND_OVER.aPhotograph;
   const named = nameOfMember(record, path, value);
   if (named !== undefined) return named;
   const item = ITEMS.find(({ id }) => id === value);

@@ -1,13 +1,15 @@
 import { CLASSIFICATIONS, type Classification } from "@good-grounds/core";
 import { CLASSIFICATION_SHORT } from "@good-grounds/report/labels";
 import type { ReasonView } from "../../engine/reason-view.ts";
+import { judgedWith } from "../../firm/judged-with.ts";
+import { useKeptFolder } from "../../firm/kept.ts";
 import { Conflict } from "../../parts/conflict.tsx";
 import { useDraft } from "../../parts/drafts.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { Mark } from "../../parts/mark.tsx";
 import { join } from "../../record/document.ts";
 import type { Value } from "../../record/entry.ts";
-import { momentNow, useField, useSession } from "../../shell/job.ts";
+import { momentNow, put, useField, useSession } from "../../shell/job.ts";
 import { OBSERVATIONS } from "../../words/observations.ts";
 
 interface ChoiceProps {
@@ -18,14 +20,20 @@ interface ChoiceProps {
 /** The classification a person chooses, with the reason. Nothing is chosen beforehand. */
 export function Choice({ observation, follows }: ChoiceProps) {
   const session = useSession();
-  const field = useField(join(observation, "choice"));
+  const at = join(observation, "choice");
+  const field = useField(at);
+  const kept = useKeptFolder();
   const choice = (field.value ?? {}) as { readonly classification?: Value; readonly reason?: Value };
   const chosen = CLASSIFICATIONS.find((one) => one === choice.classification);
   const write = (classification: Classification, reason: string) =>
-    field.write({ classification, reason: reason.trim() || "–", by: session.person || "unnamed", at: momentNow() });
+    put(
+      session,
+      [at, { classification, reason: reason.trim() || "–", by: session.person || "unnamed", at: momentNow() }],
+      ...(kept === "unread" ? [] : judgedWith(session.record, kept)),
+    );
   const reason = typeof choice.reason === "string" && choice.reason !== "–" ? choice.reason : "";
   const draft = useDraft(reason, (text) => chosen !== undefined && write(chosen, text));
-  const id = fieldId(join(observation, "choice"));
+  const id = fieldId(at);
   const differs =
     chosen !== undefined &&
     follows?.classification !== null &&

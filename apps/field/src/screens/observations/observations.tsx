@@ -5,6 +5,7 @@ import { put, useJob } from "../../shell/job.ts";
 import { goTo } from "../../shell/route.ts";
 import type { ScreenProps } from "../../shell/screens.ts";
 import { OBSERVATIONS } from "../../words/observations.ts";
+import { JudgedWith } from "./judged-with.tsx";
 import { List } from "./list.tsx";
 import { One } from "./one.tsx";
 
@@ -18,12 +19,14 @@ export default function Observations({ rest: [open] }: ScreenProps) {
   if (!isThere)
     return (
       <>
+        <JudgedWith />
         <Removed />
         <List />
       </>
     );
   return (
     <Beside label={OBSERVATIONS.all} list={() => <List current={open} />}>
+      <JudgedWith />
       <One
         key={open}
         name={open}

@@ -1,6 +1,8 @@
 import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
 import type { TopicLabel } from "../../engine/reason-view.ts";
+import { judgedWith } from "../../firm/judged-with.ts";
+import { keptFolder } from "../../firm/kept.ts";
 import { fieldId } from "../../parts/field-id.ts";
 import { join } from "../../record/document.ts";
 import { put, useSession } from "../../shell/job.ts";
@@ -27,6 +29,10 @@ export function Subject({ observation }: { readonly observation: string }) {
       late = true;
     };
   }, [typed]);
+  const choose = async (topic: string) => {
+    const kept = await keptFolder();
+    put(session, [join(observation, "topic"), topic], ...judgedWith(session.record, kept));
+  };
   const id = fieldId(join(observation, "topic"));
   return (
     <div class="field">
@@ -49,7 +55,7 @@ export function Subject({ observation }: { readonly observation: string }) {
       <ul class="rows">
         {(found ?? []).map((one) => (
           <li key={one.id}>
-            <button type="button" class="row-link" onClick={() => put(session, [join(observation, "topic"), one.id])}>
+            <button type="button" class="row-link" onClick={() => void choose(one.id)}>
               <span>
                 <strong>{one.title}</strong>
                 <br />

@@ -1,5 +1,4 @@
-import { parseAccuracy } from "@good-grounds/core";
-import { INSTRUMENT_RANGES } from "@good-grounds/inspection";
+import { INSTRUMENT_RANGES, parseAccuracy } from "@good-grounds/core";
 import { Members } from "../../parts/members.tsx";
 import { Section } from "../../parts/section.tsx";
 import { TextField } from "../../parts/text-field.tsx";

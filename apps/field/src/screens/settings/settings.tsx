@@ -11,6 +11,7 @@ import { useStores } from "../../shell/use-stores.ts";
 import { SETTINGS } from "../../words/settings.ts";
 import { SHELL } from "../../words/shell.ts";
 import { STORES } from "../../words/stores.ts";
+import { FirmFolder } from "./firm-folder.tsx";
 import { Light } from "./light.tsx";
 
 /** Light, storage and what the app is. */
@@ -44,6 +45,7 @@ export default function Settings() {
         <div class="columns">
           <div>
             <Light />
+            <FirmFolder />
             <Section title={SETTINGS.storage}>
               {storage !== undefined && <StorageWords storage={storage} />}
               {storage?.promised !== true && (

@@ -281,14 +281,21 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     given: { ...SEMI_ENCLOSED_45, cpc: "1.5 mm²" },
     verdict: "not-met",
     grade: "expected",
-    source: "0.9⁴ of 390² × 0.4 = 39917 A²s melts the wire at the least; 115² × 1.5² = 29756 A²s",
+    source: "0.95⁴ of 390² × 0.4 = 49555 A²s melts the wire at the least; 115² × 1.5² = 29756 A²s",
+  },
+  {
+    name: "1 mm² behind a 30 A semi-enclosed fuse near the board",
+    given: { ...FUSE, zs: "0.9 Ω", zdb: "0.4 Ω", rcd: "no" },
+    verdict: "not-met",
+    grade: "expected",
+    source: "0.95⁴ of 210² × 0.4 = 14368 A²s melts the wire at the least; 115² × 1² = 13225 A²s",
   },
   {
     name: "0.5 mm² behind a 45 A semi-enclosed fuse",
     given: { ...SEMI_ENCLOSED_45, cpc: "0.5 mm²" },
     verdict: "not-met",
     grade: "expected",
-    source: "39917 A²s at the least; 115² × 0.5² = 3306 A²s",
+    source: "49555 A²s at the least; 115² × 0.5² = 3306 A²s",
   },
   {
     name: "2.5 mm² behind a 45 A semi-enclosed fuse",

@@ -1,7 +1,7 @@
 import type { EditionId, Finding, Path, Severity, Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import type { Topic, Topics } from "@good-grounds/topics";
-import { partsNamed, standingPositions } from "../../reasoning/observation-reasoning.ts";
+import { partsNamed, positionsHeld } from "../../reasoning/observation-reasoning.ts";
 import { reasonAbout } from "../../reasoning/reason-about.ts";
 import { recordedProperty } from "../../reasoning/recorded/index.ts";
 import type { TopicReasoning } from "../../reasoning/results.ts";
@@ -68,7 +68,7 @@ function openedOn(
     topic,
     edition,
     said: says,
-    positions: standingPositions(installation, topic, topics),
+    positions: positionsHeld(installation, topic, topics),
     at: { installation, weighing, ...place },
   });
   const { possible } = reasoned.reasoning;

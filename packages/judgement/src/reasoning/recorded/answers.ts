@@ -9,7 +9,7 @@ import type { RecordedProperty, Recording } from "./property.ts";
 export type RecordedAnswer = RecordedFact | { readonly fact: string; readonly value: null };
 
 /** What the inspection records of the facts of a topic: an answer for each thing that the observation may mean. */
-export function answersFromRecord(topic: Topic, spoken: SpokenOf): readonly RecordedAnswer[] {
+export function answersFromRecord(topic: Pick<Topic, "facts">, spoken: SpokenOf): readonly RecordedAnswer[] {
   return Object.entries(topic.facts).flatMap(([name, about]) => {
     const { recorded: link } = about;
     const property = link === undefined ? undefined : recordedProperty(link.property);

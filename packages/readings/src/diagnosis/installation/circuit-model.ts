@@ -1,4 +1,3 @@
-import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "@good-grounds/computations";
 import {
   type Assumed,
   assumed,
@@ -11,6 +10,7 @@ import {
   type Unit,
 } from "@good-grounds/core";
 import type { Board, Circuit } from "@good-grounds/inspection";
+import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "@good-grounds/measurement";
 import { addOuter } from "./gaussian.ts";
 import { FALLBACK, NULL_DEVIATION, type Reading, readingOf } from "./noise.ts";
 import type { SharedErrors } from "./shared-errors.ts";

@@ -1,6 +1,6 @@
-import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "@good-grounds/computations";
 import { assumed, type Evidence, isKnown, isKnownFact, type Reckoner, TERM, type Unit } from "@good-grounds/core";
 import type { Circuit } from "@good-grounds/inspection";
+import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "@good-grounds/measurement";
 import { AS_COPPER } from "./assumptions.ts";
 import type { RingInput, Uncertain } from "./readings.ts";
 

@@ -1,7 +1,6 @@
 import type { ChangeNote, ChangeSilence, ChangeVerdict, ReadingChange } from "@good-grounds/core";
-import { normalCdf } from "../../uncertainty/normal.ts";
+import { combined, type Doubted, normalCdf, sharesGain, standardOf } from "@good-grounds/measurement";
 import { chanceAtMost } from "../../uncertainty/sum-of-errors.ts";
-import { combined, type Doubted, sameInstrument, standardOf } from "./doubt.ts";
 import type { Normalised } from "./normalise.ts";
 
 /** By default a change is called one where readings of something unchanged would differ as much once in a thousand. */
@@ -103,7 +102,7 @@ function decided(
 
 function notesOf(past: Normalised, now: Normalised): readonly ChangeNote[] {
   const shared =
-    past.doubted !== undefined && now.doubted !== undefined && sameInstrument(past.doubted, now.doubted)
+    past.doubted !== undefined && now.doubted !== undefined && sharesGain(past.doubted, now.doubted)
       ? (["same-instrument"] as const)
       : [];
   return [...new Set([...past.notes, ...now.notes, ...shared])].sort();

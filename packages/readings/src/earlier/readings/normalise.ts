@@ -1,10 +1,7 @@
-import { type ChangeNote, type Evidence, isKnown, type Known, type Reckoner, TERM } from "@good-grounds/core";
-import { rangeOf } from "../../uncertainty/range-of-term.ts";
-import type { Doubted, JobDoubt } from "./doubt.ts";
+import { type ChangeNote, type Evidence, isKnown, type Known, type Reckoner, rangeOf, TERM } from "@good-grounds/core";
+import { type Doubted, lessOf, sumOf, timesOf, within } from "@good-grounds/measurement";
+import type { JobDoubt } from "./doubt.ts";
 import { factorAt } from "./temperature.ts";
-
-/** Standard deviation of a rectangular error that reaches one either way. */
-const RECTANGULAR = 1 / Math.sqrt(3);
 
 /** How far the conductors of one circuit may be from a temperature stated once for the whole job, K either way. */
 const AROUND_THE_HOUSE = 5;
@@ -43,11 +40,7 @@ export function circuitPartAt20(
 ): Normalised {
   const part = reckon.difference(TERM.circuitPart, zs, before);
   const shown = reckon.quotient(TERM.circuitPartAt20, part, factorAt(temperature));
-  const [loop, origin] = [job.of(zs), job.of(before)];
-  const errors = new Map(loop.errors);
-  for (const [name, deviation] of origin.errors) errors.set(name, (errors.get(name) ?? 0) - deviation);
-  const open = origin.open === 0 ? loop.open : Number.NaN;
-  const { doubted, notes } = warmed({ value: loop.value - origin.value, errors, open }, temperature, job);
+  const { doubted, notes } = warmed(lessOf(job.of(zs), job.of(before)), temperature, job);
   return { shown, doubted, notes: [...notes, ...readingNotes(zs, job), "supply-taken-out"] };
 }
 
@@ -59,23 +52,23 @@ export function asRead(reading: Evidence<"ohm">, job: JobDoubt): Normalised {
 
 /** A resistance brought to 20 °C; the doubt of the temperature is a part of the resistance. */
 function warmed(
-  { value, errors, open }: Doubted,
+  resistance: Doubted,
   temperature: Evidence<"celsius">,
   job: JobDoubt,
 ): { readonly doubted: Doubted; readonly notes: readonly ChangeNote[] } {
   const factor = factorAt(temperature);
-  const at = value / factor.value;
-  const all = new Map([...errors].map(([name, deviation]) => [name, deviation / factor.value]));
-  const add = (name: string, part: number) => all.set(name, (all.get(name) ?? 0) - at * part);
+  const at = timesOf(1 / factor.value, resistance);
+  const { value } = at;
+  const spread = (part: number) => within(0, Math.abs(value) * part, job.own("temperature"));
   if (!isKnown(temperature) || factor.kind === "assumed") {
-    add(job.own("temperature"), ((factor.high - factor.low) / 2 / factor.value) * RECTANGULAR);
-    return { doubted: { value: at, errors: all, open }, notes: ["temperature-assumed"] };
+    const half = (factor.high - factor.low) / 2 / factor.value;
+    return { doubted: sumOf(at, spread(half)), notes: ["temperature-assumed"] };
   }
   const perKelvin = 0.004 / factor.value;
-  for (const [name, deviation] of job.of(temperature).errors) add(name, perKelvin * deviation);
-  if (!forTheWholeJob(temperature)) return { doubted: { value: at, errors: all, open }, notes: [] };
-  add(job.own("temperature"), perKelvin * AROUND_THE_HOUSE * RECTANGULAR);
-  return { doubted: { value: at, errors: all, open }, notes: ["one-temperature"] };
+  const warmer = timesOf(-value * perKelvin, { ...job.of(temperature), value: 0 });
+  const doubted = sumOf(at, warmer);
+  if (!forTheWholeJob(temperature)) return { doubted, notes: [] };
+  return { doubted: sumOf(doubted, spread(perKelvin * AROUND_THE_HOUSE)), notes: ["one-temperature"] };
 }
 
 function forTheWholeJob(temperature: Known<"celsius">): boolean {

@@ -1,4 +1,4 @@
-import { normalCdf, normalDensity } from "../../uncertainty/normal.ts";
+import { normalCdf, normalDensity } from "@good-grounds/measurement";
 
 /** A reading on the scale of the fit: time in years, ln R, its standard deviation; `above`: the true value is at least this. */
 export interface Sample {

@@ -9,9 +9,9 @@ import {
   type TrendPoint,
 } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
+import { standardOf } from "@good-grounds/measurement";
 import { permittedInsulation, permittedTouchVoltage } from "@good-grounds/tables";
 import { INSULATION_MOVES, type Job } from "../readings/circuit.ts";
-import { standardOf } from "../readings/doubt.ts";
 import { ELECTRODE_MOVES } from "../readings/supply.ts";
 import type { Series } from "./trend.ts";
 

@@ -5,20 +5,12 @@ import { OPEN, SIGNATURE } from "../../locales/outcome-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { SAFETY } from "../../locales/safety-en.ts";
 import { folderWords } from "../../words/folder.ts";
+import { GROUPS, type Group, type Numbered, numbered, type Observation } from "../../words/observation-number.ts";
 import { openPointWords } from "../../words/open-point.ts";
 import { standingSignatures } from "../../words/signature.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
-import {
-  capitalised,
-  codeOf,
-  GROUPS,
-  type Group,
-  markOf,
-  type Numbered,
-  numbered,
-  type Observation,
-} from "./observation-order.ts";
+import { capitalised, codeOf, markOf } from "./observation-order.ts";
 import { earthingOffSince } from "./safety.ts";
 import { shortened } from "./shortened.ts";
 import { unseen } from "./unseen.ts";
@@ -160,7 +152,8 @@ function spanned(numbers: readonly number[]): string {
   return runs.flatMap((run) => (run.length < 3 ? run.map(String) : [`${run[0]} to ${run.at(-1)}`])).join(", ");
 }
 
-function groupOn(group: Group, order: readonly Numbered[], { outcome: derived }: ReportInput, drawings: Drawings) {
+function groupOn(group: Group, order: readonly Numbered[], input: ReportInput, drawings: Drawings) {
+  const { outcome: derived } = input;
   const members = order.filter((one) => one.group === group);
   if (members.length === 0) return [];
   const heading =
@@ -177,8 +170,7 @@ function groupOn(group: Group, order: readonly Numbered[], { outcome: derived }:
         place: capitalised(observation.place),
         what: REPORT.closed(firstSentence(observation.what)),
         "todo-label": REPORT.todo,
-        todo: observation.remedy === undefined ? REPORT.noRemedy : shortened(observation.remedy),
-        "todo-open": observation.remedy === undefined,
+        ...todoOf(observation, input),
         below: derived.below
           .filter((one) => one.observation === observation.id)
           .map(({ follows, chosen, reason }) =>
@@ -189,6 +181,15 @@ function groupOn(group: Group, order: readonly Numbered[], { outcome: derived }:
       })),
     },
   ];
+}
+
+/** What the inspector wrote of putting it right, else the first that the facts allow; open only where there is neither. */
+function todoOf({ id, remedy }: Observation, { reasoned }: ReportInput) {
+  if (remedy !== undefined) return { todo: shortened(remedy), "todo-open": false };
+  const [first, ...others] = reasoned.find(({ observation }) => observation === id)?.remedies ?? [];
+  return first === undefined
+    ? { todo: REPORT.noRemedy, "todo-open": true }
+    : { todo: REPORT.proposed(shortened(first.remedy.words), others.length), "todo-open": false };
 }
 
 /** What was done about danger before leaving, whom the inspector told, and what they said; or why nobody could be told. */

@@ -1,8 +1,8 @@
 import { type InspectionFile, ITEM_GROUPS } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { REPORT } from "../../locales/report-en.ts";
+import { numbered } from "../../words/observation-number.ts";
 import { cell, gap } from "../cell.ts";
-import { numbered } from "./observation-order.ts";
 
 type Answer = InspectionFile["inspected"][number];
 

@@ -5,6 +5,7 @@ import type { ReportInput } from "../../input.ts";
 import { LAYERS } from "../../locales/layers-en.ts";
 import { REASONING } from "../../locales/reasoning-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
+import type { Observation } from "../../words/observation-number.ts";
 import {
   clientSentence,
   headline,
@@ -16,7 +17,6 @@ import { describedIn } from "../described.ts";
 import type { Drawings } from "../drawings.ts";
 import { legibleWidth } from "../legible.ts";
 import { keptWhole } from "../whole.ts";
-import type { Observation } from "./observation-order.ts";
 
 /** Characters of a part of the reasoning that is kept on one page. */
 const KEPT_WHOLE = 1400;

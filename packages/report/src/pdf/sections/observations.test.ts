@@ -8,7 +8,7 @@ const listOf = (edit?: Edit) =>
   observations(inputOf(edit === undefined ? EXAMPLE : changed(edit)), new Drawings()).list;
 /** The observation that the file knows by an id. */
 const find = (list: ReturnType<typeof listOf>, id: string) =>
-  list.find(({ number }) => number.endsWith(`in the file ${id}`));
+  list.find(({ number }) => number.endsWith(`number ${id.slice(1)} in the file`));
 const rowOf = (one: ReturnType<typeof find>, label: string) => one?.details.find(([name]) => name === label)?.[1];
 const edited =
   (id: string, edit: (one: Record<string, unknown>) => void): Edit =>
@@ -57,7 +57,7 @@ describe("an observation", () => {
   test("of which the choice differs from what follows says so, and only that one", () => {
     const list = listOf(edited("o5", (each) => Object.assign(each.choice as object, { classification: "C3" })));
     expect(list.filter(({ reasoning }) => reasoning.differs).map(({ number }) => number)).toEqual([
-      expect.stringContaining("o5"),
+      expect.stringContaining("number 5 in the file"),
     ]);
   });
 

@@ -2,12 +2,13 @@ import type { ReportInput } from "../../input.ts";
 import { WORDS } from "../../locales/en.ts";
 import { CLASSIFICATION, SILENCE } from "../../locales/labels.ts";
 import { REPORT } from "../../locales/report-en.ts";
+import { numbered, type Observation } from "../../words/observation-number.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
 import { keptWhole } from "../whole.ts";
 import { nameOf } from "./frame.ts";
 import { lineOfReasoning } from "./line-of-reasoning.ts";
-import { capitalised, codeOf, markOf, numbered, type Observation } from "./observation-order.ts";
+import { capitalised, codeOf, markOf } from "./observation-order.ts";
 import { figuresFromMemory, needsAttention, titleOf, verdictLine, worstFirst } from "./reading-finding.ts";
 
 /** Characters of what stands before the reasoning, where it is kept on one page. */
@@ -15,12 +16,12 @@ const KEPT_WHOLE = 1800;
 
 /** Observations with everything that was recorded about them, most urgent first. */
 export function observations(input: ReportInput, drawings: Drawings) {
-  const list = numbered(input.installation.file).map(({ number, group, observation }) => ({
+  const list = numbered(input.installation.file).map(({ number, at, group, observation }) => ({
     ...keptWhole(
       {
         mark: markOf(group, drawings),
         code: codeOf(group),
-        number: REPORT.numbered(number, observation.id),
+        number: REPORT.numbered(number, at),
         place: capitalised(observation.place),
         what: observation.what,
         details: details(input, observation),
@@ -56,7 +57,7 @@ function details(input: ReportInput, one: Observation): readonly Row[] {
   if (regulations.length > 0) rows.push([REPORT.regulationLabel, cell(REPORT.regulations(regulations))]);
   else if (choice?.classification !== "none") rows.push([REPORT.regulationLabel, gap(REPORT.notRecorded)]);
   if (choice?.classification !== "none" || remedy !== undefined)
-    rows.push([REPORT.remedyLabel, remedy === undefined ? gap(REPORT.notRecorded) : cell(remedy)]);
+    rows.push([REPORT.remedyLabel, remedyCell(input, one)]);
   if (madeSafe !== undefined) {
     const { done, told, at, reply } = madeSafe;
     rows.push([REPORT.madeSafeLabel, cell(REPORT.madeSafe(done, told, at, reply ?? ""))]);
@@ -73,6 +74,12 @@ function details(input: ReportInput, one: Observation): readonly Row[] {
   ]);
   rows.push(...whereabouts(input, one));
   return rows;
+}
+
+function remedyCell({ reasoned }: ReportInput, { id, remedy }: Observation): Cell {
+  if (remedy !== undefined) return cell(remedy);
+  const allowed = reasoned.find(({ observation }) => observation === id)?.remedies ?? [];
+  return allowed.length === 0 ? gap(REPORT.notRecorded) : cell(REPORT.proposedBelow);
 }
 
 /** Why the inspector takes a position, or the firm as a standing view; what speaks for each stands in the argument. */

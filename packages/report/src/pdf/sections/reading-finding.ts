@@ -12,6 +12,7 @@ import {
 } from "@good-grounds/core";
 import { marginBar } from "../../drawings/margin-bar.ts";
 import type { ReportInput } from "../../input.ts";
+import { calculationWords } from "../../locales/calculations-en.ts";
 import { RELATION, WORDS } from "../../locales/en.ts";
 import { GRADE, VERDICT_SHORT } from "../../locales/labels.ts";
 import { REPORT } from "../../locales/report-en.ts";
@@ -50,7 +51,7 @@ function orderOf(margin: number): number {
 }
 
 export function titleOf(checks: ReportInput["checks"], id: string): string {
-  return checks.find((label) => label.id === id)?.title ?? id;
+  return checks.find((label) => label.id === id)?.title ?? calculationWords(id);
 }
 
 /** What is missing under a judgement, each thing once, with the reason that was given. */

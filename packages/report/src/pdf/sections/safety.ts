@@ -3,9 +3,9 @@ import { continuityOf, PRECAUTIONS } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { SAFETY, type Stage } from "../../locales/safety-en.ts";
+import { numbered } from "../../words/observation-number.ts";
 import { type Cell, cell, gap, joined } from "../cell.ts";
 import { nameOf } from "./frame.ts";
-import { numbered } from "./observation-order.ts";
 
 type Precaution = NonNullable<InspectionFile["precautions"]>[number];
 

@@ -35,3 +35,9 @@ function tail(z: number): number {
   for (let k = DEPTH; k >= 1; k--) fraction = z + k / fraction;
   return normalDensity(z) / fraction;
 }
+
+/** Chance that a standard normal value lies as far from nothing as `z` or further, on either side. */
+export function twoSided(z: number): number {
+  const size = Math.abs(z);
+  return size > FAR ? 2 * tail(size) : 2 * (1 - normalCdf(size));
+}

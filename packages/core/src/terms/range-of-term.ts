@@ -1,16 +1,6 @@
-import { TERM, type Term } from "@good-grounds/core";
-import type { InstrumentQuantity } from "@good-grounds/tables";
-
-/** A range of an instrument, as inspection files name them. */
-export type InstrumentRange =
-  | "continuity"
-  | "insulation"
-  | "loop"
-  | "fault-current"
-  | "rcd-time"
-  | "electrode"
-  | "voltage"
-  | "temperature";
+import type { InstrumentRange } from "../vocabulary/instrument.ts";
+import { TERM } from "./index.ts";
+import type { Term } from "./term.ts";
 
 /** The range each quantity is read on. */
 const RANGE: ReadonlyMap<Term, InstrumentRange> = new Map<Term, InstrumentRange>([
@@ -23,11 +13,14 @@ const RANGE: ReadonlyMap<Term, InstrumentRange> = new Map<Term, InstrumentRange>
   [TERM.earthFaultCurrent, "fault-current"],
   [TERM.standingLeakage, "fault-current"],
   [TERM.measuredVoltage, "voltage"],
+  [TERM.neutralEarthVoltage, "voltage"],
   [TERM.testTemperature, "temperature"],
   [TERM.rcdTime, "rcd-time"],
   [TERM.rcdTimeFive, "rcd-time"],
   [TERM.insulation, "insulation"],
+  [TERM.partToTerminal, "insulation"],
   [TERM.bondResistance, "continuity"],
+  [TERM.betweenParts, "continuity"],
   [TERM.ringLine, "continuity"],
   [TERM.ringNeutral, "continuity"],
   [TERM.ringCpc, "continuity"],
@@ -37,22 +30,7 @@ const RANGE: ReadonlyMap<Term, InstrumentRange> = new Map<Term, InstrumentRange>
   [TERM.measuredR2, "continuity"],
 ]);
 
-/** The range a quantity is read on; undefined for one that is read off no such instrument. */
+/** The range of an instrument that a quantity is read on; undefined for one that is read off no such instrument. */
 export function rangeOf(term: Term): InstrumentRange | undefined {
   return RANGE.get(term);
 }
-
-/**
- * The part of the instrument standard whose ceiling stands in where no accuracy is stated. A prospective fault current
- * is a loop impedance shown the other way round and has the ceiling of that. Voltage and temperature have none.
- */
-export const CEILING_OF: Readonly<Record<InstrumentRange, InstrumentQuantity | null>> = Object.freeze({
-  continuity: "continuity",
-  insulation: "insulation",
-  loop: "loop",
-  "fault-current": "loop",
-  "rcd-time": "rcd-time",
-  electrode: "electrode",
-  voltage: null,
-  temperature: null,
-});
