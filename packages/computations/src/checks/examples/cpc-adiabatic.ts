@@ -2,8 +2,8 @@ import type { Example } from "../../check.ts";
 
 const DELAYED = {
   nominalVoltage: "230 V",
-  zs: "2.00 Ω",
-  zdb: "0.80 Ω",
+  zs: "2.00 ± 0 Ω",
+  zdb: "0.80 ± 0 Ω",
   standard: "BS EN 60898",
   type: "B",
   rated: "32 A",
@@ -22,8 +22,8 @@ const { rcdTest: _, ...UNTESTED } = DELAYED;
 
 const FUSE = {
   nominalVoltage: "230 V",
-  zs: "2.5 Ω",
-  zdb: "0.8 Ω",
+  zs: "2.5 ± 0 Ω",
+  zdb: "0.8 ± 0 Ω",
   standard: "BS 3036",
   rated: "30 A",
   rcd: "yes",
@@ -51,8 +51,8 @@ const BREAKER = {
 
 const SEMI_ENCLOSED_45 = {
   nominalVoltage: "230 V",
-  zs: "0.4 Ω",
-  zdb: "0.2 Ω",
+  zs: "0.4 ± 0 Ω",
+  zdb: "0.2 ± 0 Ω",
   standard: "BS 3036",
   rated: "45 A",
   rcd: "no",
@@ -80,8 +80,8 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     name: "15 A semi-enclosed fuse, 90 A",
     given: {
       nominalVoltage: "230 V",
-      zs: "2.555 Ω",
-      zdb: "0.5 Ω",
+      zs: "2.555 ± 0 Ω",
+      zdb: "0.5 ± 0 Ω",
       standard: "BS 3036",
       rated: "15 A",
       rcd: "no",
@@ -99,8 +99,8 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     name: "30 A semi-enclosed fuse at its 5 s current",
     given: {
       nominalVoltage: "230 V",
-      zs: "2.5 Ω",
-      zdb: "0.8 Ω",
+      zs: "2.5 ± 0 Ω",
+      zdb: "0.8 ± 0 Ω",
       standard: "BS 3036",
       rated: "30 A",
       rcd: "no",
@@ -118,8 +118,8 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     name: "the same fuse on a 1 mm² conductor",
     given: {
       nominalVoltage: "230 V",
-      zs: "2.5 Ω",
-      zdb: "0.8 Ω",
+      zs: "2.5 ± 0 Ω",
+      zdb: "0.8 ± 0 Ω",
       standard: "BS 3036",
       rated: "30 A",
       rcd: "no",
@@ -136,8 +136,8 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     name: "breaker, class 3 ceiling at 6 kA",
     given: {
       nominalVoltage: "230 V",
-      zs: "0.5 Ω",
-      zdb: "0.2 Ω",
+      zs: "0.5 ± 0 Ω",
+      zdb: "0.2 ± 0 Ω",
       standard: "BS EN 60898",
       type: "B",
       rated: "32 A",
@@ -160,8 +160,8 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     name: "breaker, maker's figure held",
     given: {
       nominalVoltage: "230 V",
-      zs: "0.5 Ω",
-      zdb: "0.2 Ω",
+      zs: "0.5 ± 0 Ω",
+      zdb: "0.2 ± 0 Ω",
       standard: "BS EN 60898",
       type: "B",
       rated: "32 A",
@@ -223,21 +223,21 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
   },
   {
     name: "breaker, no energy evidence held",
-    given: { ...BREAKER, line: "6 mm²", cpc: "2.5 mm²", zs: "0.34 Ω", zdb: "0.21 Ω", breakingCapacity: "6 kA" },
+    given: { ...BREAKER, line: "6 mm²", cpc: "2.5 mm²", zs: "0.34 ± 0 Ω", zdb: "0.21 ± 0 Ω", breakingCapacity: "6 kA" },
     verdict: "met",
     grade: "expected",
     source: "the first half-cycle of 1095 A carries 12356 A²s, √12356 ÷ 115 = 0.97 mm²",
   },
   {
     name: "the same, loop at the board not known",
-    given: { ...BREAKER, line: "6 mm²", cpc: "2.5 mm²", zs: "0.34 Ω", breakingCapacity: "6 kA" },
+    given: { ...BREAKER, line: "6 mm²", cpc: "2.5 mm²", zs: "0.34 ± 0 Ω", breakingCapacity: "6 kA" },
     verdict: "not-known",
     missing: ["let-through", "measured-zdb"],
     source: "BS 7671 543.1.3: below 0.1 s the energy let through is needed",
   },
   {
     name: "breaker near a strong supply",
-    given: { ...BREAKER, zs: "0.3 Ω", zdb: "0.1 Ω", breakingCapacity: "6 kA", energyClass: "3" },
+    given: { ...BREAKER, zs: "0.3 ± 0 Ω", zdb: "0.1 ± 0 Ω", breakingCapacity: "6 kA", energyClass: "3" },
     verdict: "too-near",
     source: "2300² × 0.0109 = 57661 A²s and the ceiling of 45000 A²s are both above 115² × 1.5² = 29756 A²s",
   },
@@ -247,8 +247,8 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
       ...BREAKER,
       cpc: "2.5 mm²",
       line: "4 mm²",
-      zs: "0.3 Ω",
-      zdb: "0.1 Ω",
+      zs: "0.3 ± 0 Ω",
+      zdb: "0.1 ± 0 Ω",
       breakingCapacity: "6 kA",
       energyClass: "3",
     },
@@ -258,7 +258,7 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
   },
   {
     name: "breaker just at its instant trip",
-    given: { ...BREAKER, cpc: "1 mm²", type: "C", zs: "0.7 Ω", zdb: "0.6 Ω" },
+    given: { ...BREAKER, cpc: "1 mm²", type: "C", zs: "0.7 ± 0 Ω", zdb: "0.6 ± 0 Ω" },
     verdict: "too-near",
     values: { "required-area": { value: Math.sqrt(383.33 ** 2 * 0.1005) / 115, within: 1e-3 } },
     source: "383 A is 1.2 times the 320 A of type C: up to 0.1005 s, 14768 A²s, 1.06 mm²",
@@ -285,7 +285,7 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
   },
   {
     name: "1 mm² behind a 30 A semi-enclosed fuse near the board",
-    given: { ...FUSE, zs: "0.9 Ω", zdb: "0.4 Ω", rcd: "no" },
+    given: { ...FUSE, zs: "0.9 ± 0 Ω", zdb: "0.4 ± 0 Ω", rcd: "no" },
     verdict: "not-met",
     grade: "expected",
     source: "0.95⁴ of 210² × 0.4 = 14368 A²s melts the wire at the least; 115² × 1² = 13225 A²s",
@@ -306,7 +306,7 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
   },
   {
     name: "between the known points of a fuse",
-    given: { ...FUSE, cpc: "1.5 mm²", zs: "1.5 Ω", rcd: "no" },
+    given: { ...FUSE, cpc: "1.5 mm²", zs: "1.5 ± 0 Ω", rcd: "no" },
     verdict: "met",
     grade: "expected",
     source:
