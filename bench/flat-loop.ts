@@ -532,22 +532,28 @@ function breakerEnergy(
       energyClass: Number(cls),
     }).value;
   const seen = Number.isNaN(ceiling) ? UNSEEN : upTo(ceiling);
-  const seconds = carries(device, near.h, trip);
-  if (Number.isNaN(near.v) || Number.isNaN(seconds)) return { seen };
-  let v = near.v ** 2 * seconds;
-  let h = near.h ** 2 * seconds;
+  // By the loop as read: the reserve of a conductor below its full temperature covers the doubt of the reading.
+  const amperes = near.v;
+  const seconds = carries(device, amperes, trip);
+  if (Number.isNaN(amperes) || Number.isNaN(seconds)) return { seen };
+  let most = amperes ** 2 * seconds;
+  const classAt = [3000, 6000, 10_000].find((up) => amperes <= up && up <= breakingCapacity.value);
+  if (cls !== undefined && exact(breakingCapacity) && classAt !== undefined && amperes >= 3 * trip) {
+    const e = energyLimitCeiling({
+      type: device.type,
+      rated: device.rated,
+      markedBreakingCapacity: classAt,
+      energyClass: Number(cls),
+    }).value;
+    if (device.standard !== "BS 3871" && !Number.isNaN(e)) most = Math.min(most, (e * amperes) / classAt);
+  }
   for (const step of [1.5, 3]) {
     const edge = step * trip;
-    if ((step === 3 && device.standard === "BS 3871") || far.l >= edge || near.h < edge) continue;
-    const worst = edge ** 2 * (step === 3 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005);
-    v = Math.max(v, worst);
-    h = Math.max(h, worst);
+    if ((step === 3 && device.standard === "BS 3871") || far.l >= edge || amperes < edge) continue;
+    most = Math.max(most, edge ** 2 * (step === 3 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005));
   }
-  if (!Number.isNaN(ceiling)) {
-    v = Math.min(v, ceiling);
-    h = Math.min(h, ceiling);
-  }
-  return { seen, likely: { v, l: 0, h } };
+  if (!Number.isNaN(ceiling)) most = Math.min(most, ceiling);
+  return { seen, likely: upTo(most) };
 }
 
 /** A size against the energy: what is published decides, else what is likely where that decides or nothing is published. */

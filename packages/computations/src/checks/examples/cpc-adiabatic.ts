@@ -152,9 +152,9 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     },
     verdict: "met",
     grade: "expected",
-    values: { "required-area": { value: Math.sqrt(1150 ** 2 * 0.0103) / 115, within: 1e-6 } },
+    values: { "required-area": { value: Math.sqrt(18000 * (1150 / 3000)) / 115, within: 1e-6 } },
     source:
-      "√45000 ÷ 115 = 1.84 mm² from the ceiling settles nothing; the first half-cycle of 1150 A carries 13622 A²s",
+      "√45000 ÷ 115 = 1.84 mm² from the ceiling settles nothing; the first half-cycle of 1150 A carries 13622 A²s, and the ceiling of 18000 A²s at 3 kA in proportion is 6900 A²s",
   },
   {
     name: "breaker, maker's figure held",
@@ -236,10 +236,17 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     source: "BS 7671 543.1.3: below 0.1 s the energy let through is needed",
   },
   {
-    name: "breaker near a strong supply",
+    name: "breaker near a strong supply, its class known",
     given: { ...BREAKER, zs: "0.3 ± 0 Ω", zdb: "0.1 ± 0 Ω", breakingCapacity: "6 kA", energyClass: "3" },
+    verdict: "met",
+    grade: "expected",
+    source: "the ceiling of 18000 A²s at 3 kA in proportion to 2300 A is 13800 A²s; 115² × 1.5² = 29756 A²s",
+  },
+  {
+    name: "breaker near a strong supply, its class not known",
+    given: { ...BREAKER, zs: "0.3 ± 0 Ω", zdb: "0.1 ± 0 Ω", breakingCapacity: "6 kA" },
     verdict: "too-near",
-    source: "2300² × 0.0109 = 57661 A²s and the ceiling of 45000 A²s are both above 115² × 1.5² = 29756 A²s",
+    source: "2300² × 0.0109 = 57661 A²s are above 115² × 1.5² = 29756 A²s",
   },
   {
     name: "breaker within its class ceiling",
