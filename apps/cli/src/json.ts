@@ -6,6 +6,7 @@ import {
   type Fact,
   type Finding,
   type Ground,
+  gradeOf,
   type Issue,
   missingOf,
   pointer,
@@ -87,6 +88,7 @@ function findingJson(
     verdict: judgement.verdict,
     asRead: judgement.asRead,
     margin: number(judgement.margin),
+    grade: gradeOf(judgement),
     missing: missingJson(missingOf(judgement)),
     restsOn: weakestBasis(judgement) ?? null,
     remarks,
@@ -161,6 +163,7 @@ function nodeJson(node: Ground): object {
         verdict: node.verdict,
         asRead: node.asRead,
         margin: number(node.margin),
+        grade: node.grade,
       };
     case "combined":
       return {
@@ -170,6 +173,7 @@ function nodeJson(node: Ground): object {
         verdict: node.verdict,
         asRead: node.asRead,
         margin: number(node.margin),
+        grade: node.grade,
       };
     case "settled":
       return { kind: node.kind, about: node.matter.id, verdict: node.verdict, why: node.why };

@@ -28,7 +28,7 @@ export function assemble(file: InspectionFile, probability = false, topics: Topi
   return {
     installation,
     weighing,
-    outcome: outcomeOf(installation, weighing, reasoned),
+    outcome: outcomeOf(installation, weighing, reasoned, topics),
     checks: LABELS,
     edition: { id, label, notes },
     ...(topics.folder === undefined ? {} : { folder: topics.folder }),

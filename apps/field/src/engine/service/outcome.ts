@@ -22,6 +22,7 @@ export function outcomeOfData(data: Data, topics?: Topics): OutcomeView {
     installation,
     weighing,
     reasonObservations(installation, weighing, topics),
+    topics,
   );
   const context = { installation, checks: CHECKS };
   return {
