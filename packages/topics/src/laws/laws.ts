@@ -46,7 +46,7 @@ export function lawBreaks(topic: Topic, document: Document, shared: readonly Doc
     ...remediesHelp(subject),
     ...sentencesArePlain(subject),
     ...possibleIsUnion(subject),
-    ...sourcesAreNamed(topic),
+    ...sourcesAreNamed(subject),
   ];
 }
 

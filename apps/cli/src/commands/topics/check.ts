@@ -14,12 +14,14 @@ interface Checked {
   readonly faults: readonly TextFault[];
   readonly broken: readonly LawBreak[];
   readonly warnings: readonly Warning[];
+  /** The text that each topic or shared page of the folder was read from. */
+  readonly files: ReadonlyMap<string, string>;
 }
 
 /** `topics check FOLDER`: whether a firm's folder can be read and keeps every law. One line where all is well. */
 export function checkCommand(path: string, { all, json }: TopicsOptions, host: Host): ExitCode {
   const { texts, folder, faults } = folderIn(path);
-  const made = folder === undefined ? { faults, broken: [], warnings: [] } : checked(folder);
+  const made = folder === undefined ? { faults, broken: [], warnings: [], files: new Map() } : checked(folder);
   const isWell = folder !== undefined && made.faults.length === 0 && made.broken.length === 0;
   if (json) host.stdout.write(`${JSON.stringify(checkJson(folder, made, isWell), null, 2)}\n`);
   else if (!isWell) host.stderr.write(`${problems(path, texts, made)}\n`);
@@ -30,23 +32,46 @@ export function checkCommand(path: string, { all, json }: TopicsOptions, host: H
 function checked(folder: Folder): Checked {
   const known = namesKnown();
   return {
-    faults: folder.documents.flatMap((document) => namesUnknown(document, known)),
+    files: new Map(folder.documents.map(({ id, file }) => [id.text, file])),
+    faults: [...releaseUnknown(folder), ...folder.documents.flatMap((document) => namesUnknown(document, known))],
     broken: lawsBrokenIn(folder),
     warnings: warningsIn(folder),
   };
 }
 
-function problems(path: string, texts: readonly Text[], { faults, broken }: Checked): string {
+/** A folder names the release it was checked with; another one says nothing of the topics that are here. */
+function releaseUnknown({ release: { written, at, here } }: Folder): readonly TextFault[] {
+  if (written === here) return [];
+  return [
+    {
+      file: "folder.topics",
+      at,
+      found: `release ${written}, which is not that of this program`,
+      expected: `"release ${here}"`,
+      advice: `see what is different with "topics changed", then write "release ${here}"`,
+      within: [],
+    },
+  ];
+}
+
+function problems(path: string, texts: readonly Text[], { faults, broken, files }: Checked): string {
   const count = faults.length + broken.length;
   return [
     ...(faults.length === 0 ? [] : [faultsText(path, faults, texts)]),
-    ...broken.map((one) => breakText(path, one)),
+    ...broken.map((one) => breakText(path, one, files)),
     `${path}: ${count} ${count === 1 ? "problem" : "problems"}`,
   ].join("\n\n");
 }
 
-function breakText(path: string, { law, topic, found, expected, at, example = [], decided = [] }: LawBreak): string {
-  const place = at === undefined ? topic : `${at.file === undefined ? topic : join(path, at.file)}:${at.line}`;
+/** Where in a folder a law is not kept: text, line and column. */
+function placeOf(path: string, { topic, at }: LawBreak, files: ReadonlyMap<string, string>): string {
+  const file = at?.file ?? files.get(topic);
+  return at === undefined || file === undefined ? topic : `${join(path, file)}:${at.line}:${at.from}`;
+}
+
+function breakText(path: string, one: LawBreak, files: ReadonlyMap<string, string>): string {
+  const { law, found, expected, example = [], decided = [] } = one;
+  const place = placeOf(path, one, files);
   const block = (head: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : [`  ${head}`, ...lines.map((line) => `    ${line}`)];
   return [
@@ -61,7 +86,7 @@ function breakText(path: string, { law, topic, found, expected, at, example = []
 }
 
 function wellText(folder: Folder, warnings: readonly Warning[], all: boolean): string {
-  const { own, topics, release } = folder;
+  const { own, topics } = folder;
   const brought = own.filter(({ before }) => before === undefined).length;
   const counts = [
     `${brought} ${brought === 1 ? "topic" : "topics"}`,
@@ -72,12 +97,8 @@ function wellText(folder: Folder, warnings: readonly Warning[], all: boolean): s
       ? []
       : [`${warnings.length} ${warnings.length === 1 ? "warning" : "warnings"}${all ? "" : " (--all)"}`]),
   ];
-  const other =
-    release.written === release.here
-      ? ""
-      : `written against release ${release.written}; this program has ${release.here}: see topics changed\n`;
   const listed = all ? warnings.map(({ in: where, words }) => `  ${where}: ${words}\n`).join("") : "";
-  return `${printable(`${topics.folder?.name} ${topics.folder?.hash.slice(0, 12)}`)}: well (${counts.join(", ")})\n${other}${listed}`;
+  return `${printable(`${topics.folder?.name} ${topics.folder?.hash.slice(0, 12)}`)}: well (${counts.join(", ")})\n${listed}`;
 }
 
 function checkJson(folder: Folder | undefined, { faults, broken, warnings }: Checked, isWell: boolean): object {
