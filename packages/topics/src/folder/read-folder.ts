@@ -45,11 +45,11 @@ export function readFolder(
   const made = overOwn(documents, library);
   const faults = [
     ...misplaced(texts, documents),
-    ...misnamed(documents),
     ...head.faults,
     ...ofViews,
     ...read.flatMap((one) => one.faults),
     ...made.faults,
+    ...misnamed(documents),
   ];
   const broken = [...faults, ...(faults.length > 0 ? [] : viewFaults(views, made.topics, VIEWS))];
   if (broken.length > 0 || head.folder === undefined) return { faults: broken };
