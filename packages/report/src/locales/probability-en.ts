@@ -18,6 +18,7 @@ export const PROBABILITY = Object.freeze({
     reading: "reading",
     resolution: "last digit",
     leads: "leads",
+    contact: "probes and contacts",
     range: "range",
   } satisfies Record<ErrorKind, string>),
   shared: (values: number) => ` in ${values} readings`,

@@ -17,7 +17,7 @@ import { RELATION, WORDS } from "../../locales/en.ts";
 import { GRADE, VERDICT_SHORT } from "../../locales/labels.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { comparisonWords, decidingComparison, decidingFacts, sides } from "../../words/comparison.ts";
-import { marginWords, valuesApart, valueWords } from "../../words/figure.ts";
+import { marginWords, valuesApart } from "../../words/figure.ts";
 import { isExpected, verdictOf } from "../../words/verdict.ts";
 
 /** Verdicts that a reader has to know about. */
