@@ -1,4 +1,4 @@
-import type { EditionId, Finding, Path, Severity, Weighing } from "@good-grounds/core";
+import type { Finding, Path, Severity, Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import type { Topic, Topics } from "@good-grounds/topics";
 import { partsNamed, positionsHeld } from "../../reasoning/observation-reasoning.ts";
@@ -36,14 +36,13 @@ export function openedSubjects(
   answered: ReadonlySet<Finding>,
   topics: Topics,
 ): readonly OpenedSubject[] {
-  const { edition } = installation;
-  if (edition === undefined) return [];
+  if (installation.edition === undefined) return [];
   return OPENED_ROWS.flatMap((row) => {
     const topic = topics.byId(row.topic);
     if (topic === undefined) return [];
     return subjectsOf(row.on, installation).flatMap((subject) => {
       if (!holds(row, subject, installation, weighing) || isSpokenOf(row, subject, installation)) return [];
-      const opened = openedOn(row, topic, subject, { installation, weighing, edition, topics });
+      const opened = openedOn(row, topic, subject, { installation, weighing, topics });
       const isAnswered =
         opened !== undefined && opened.findings.length > 0 && opened.findings.every((one) => answered.has(one));
       return opened === undefined || isAnswered ? [] : [opened];
@@ -54,7 +53,6 @@ export function openedSubjects(
 interface Around {
   readonly installation: Installation;
   readonly weighing: Weighing;
-  readonly edition: EditionId;
   readonly topics: Topics;
 }
 
@@ -62,11 +60,10 @@ function openedOn(
   { says }: OpenedRow,
   topic: Topic,
   { path, place }: Subject,
-  { installation, weighing, edition, topics }: Around,
+  { installation, weighing, topics }: Around,
 ): OpenedSubject | undefined {
   const reasoned = reasonAbout({
     topic,
-    edition,
     said: says,
     positions: positionsHeld(installation, topic, topics),
     at: { installation, weighing, ...place },
