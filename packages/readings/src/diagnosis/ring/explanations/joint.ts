@@ -15,8 +15,8 @@ export const OHMS_OF_JOINT: Size = { value: 0.3, deviation: 3, low: 1e-5, high: 
 /** What is tried first, Ω: half of what is read, within these. */
 const LEAST_TRIED = 0.05;
 const MOST_TRIED = 0.5;
-/** A conductor that reads lower than the others make it by more than this, in deviations, has no joint. */
-const NOT_LOWER = 0.5;
+/** A conductor that reads higher than the others make it by less than this, in deviations, has no joint that shows. */
+const HIGHER = 0.3;
 
 /** A joint of some resistance in a conductor of a leg. */
 export function jointIn(conductor: Conductor, leg: number): Fault<JointSaid> {
@@ -41,7 +41,7 @@ export const joint: Explanation<JointSaid> = {
       const { shown = 0, bound = "above" } = observed[i] ?? {};
       const over = shown - (base.expected[i] as number);
       // A joint makes its conductor read high beside the others; the fit shares that out among them.
-      if (faults.length === 0 && bound !== "above" && over < -NOT_LOWER * (observed[i]?.deviation ?? 0)) return [];
+      if (faults.length === 0 && bound !== "above" && over < HIGHER * (observed[i]?.deviation ?? 0)) return [];
       const half = Math.min(MOST_TRIED, bound === "above" ? MOST_TRIED : shown) / 2;
       const size = faults.length === 0 || !Number.isFinite(over) ? half : over;
       return [{ inLeg: (leg) => jointIn(conductor, leg), sizes: [Math.max(LEAST_TRIED, size)] }];
