@@ -161,6 +161,7 @@ function nodeJson(node: Ground): object {
         verdict: node.verdict,
         asRead: node.asRead,
         margin: number(node.margin),
+        ...(node.apart === undefined ? {} : { standard: node.apart.standard, chance: node.apart.chance }),
       };
     case "combined":
       return {
