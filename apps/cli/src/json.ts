@@ -164,6 +164,7 @@ function nodeJson(node: Ground): object {
         asRead: node.asRead,
         margin: number(node.margin),
         grade: node.grade,
+        ...(node.apart === undefined ? {} : { standard: node.apart.standard, chance: node.apart.chance }),
       };
     case "combined":
       return {
