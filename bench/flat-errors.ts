@@ -93,7 +93,7 @@ export function span(length: Evidence<"metre">, found: string): { v: number; l: 
 
 const WAYS: Readonly<Record<string, readonly [number, number]>> = {
   taped: [0.01, 0.5],
-  "by-drawing": [0.06, 1.5],
+  "by-drawing": [0.06, 1],
   estimated: [0.15, 1],
   unknown: [0.5, 2],
 };

@@ -18,6 +18,7 @@ import {
   FIRST_LOOPS,
   FUSES,
   fallsUnderTable411,
+  groundFactor,
   groupingFactor,
   leastMeltingEnergy,
   lineHotFactor,
@@ -555,22 +556,28 @@ function breakerEnergy(
       energyClass: Number(cls),
     }).value;
   const seen = Number.isNaN(ceiling) ? UNSEEN : upTo(ceiling);
-  const seconds = carries(device, near.h, trip);
-  if (Number.isNaN(near.v) || Number.isNaN(seconds)) return { seen };
-  let v = near.v ** 2 * seconds;
-  let h = near.h ** 2 * seconds;
+  // By the loop as read: the reserve of a conductor below its full temperature covers the doubt of the reading.
+  const amperes = near.v;
+  const seconds = carries(device, amperes, trip);
+  if (Number.isNaN(amperes) || Number.isNaN(seconds)) return { seen };
+  let most = amperes ** 2 * seconds;
+  const classAt = [3000, 6000, 10_000].find((up) => amperes <= up && up <= breakingCapacity.value);
+  if (cls !== undefined && exact(breakingCapacity) && classAt !== undefined && amperes >= 3 * trip) {
+    const e = energyLimitCeiling({
+      type: device.type,
+      rated: device.rated,
+      markedBreakingCapacity: classAt,
+      energyClass: Number(cls),
+    }).value;
+    if (device.standard !== "BS 3871" && !Number.isNaN(e)) most = Math.min(most, (e * amperes) / classAt);
+  }
   for (const step of [1.5, 3]) {
     const edge = step * trip;
-    if ((step === 3 && device.standard === "BS 3871") || far.l >= edge || near.h < edge) continue;
-    const worst = edge ** 2 * (step === 3 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005);
-    v = Math.max(v, worst);
-    h = Math.max(h, worst);
+    if ((step === 3 && device.standard === "BS 3871") || far.l >= edge || amperes < edge) continue;
+    most = Math.max(most, edge ** 2 * (step === 3 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005));
   }
-  if (!Number.isNaN(ceiling)) {
-    v = Math.min(v, ceiling);
-    h = Math.min(h, ceiling);
-  }
-  return { seen, likely: { v, l: 0, h } };
+  if (!Number.isNaN(ceiling)) most = Math.min(most, ceiling);
+  return { seen, likely: upTo(most) };
 }
 
 /** A size against the energy: what is published decides, else what is likely where that decides or nothing is published. */
@@ -650,43 +657,62 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
   return any(selection, enough(cable.cpc, k, e), byRcd);
 }
 
-function capacity(circuit: Circuit, installation: Installation): Flat {
-  const { cable, device, designCurrent } = circuit;
+/** What the cable carries as installed: every method and temperature it may have. */
+function carriesAsInstalled(circuit: Circuit, installation: Installation): Band {
+  const { cable } = circuit;
   const phases = word(circuit.phases) ?? word(circuit.board.phases) ?? word(installation.supply.phases);
   const kind = word(cable.kind);
   const ins = word(cable.insulation);
   const material = word(cable.material);
   let iz: Band = { v: Number.POSITIVE_INFINITY, l: Number.POSITIVE_INFINITY, h: Number.NEGATIVE_INFINITY };
-  for (const method of cable.methods) {
-    const m = word(method);
-    let it =
-      kind !== undefined &&
-      ins !== undefined &&
-      material !== undefined &&
-      phases !== undefined &&
-      m !== undefined &&
-      exact(cable.line)
-        ? tabulatedCapacity({
-            kind,
-            insulation: ins,
-            material,
-            method: m,
-            area: cable.line.value,
-            loadedConductors: phases === "3" ? 3 : 2,
-          }).value
-        : Number.NaN;
-    if (has(cable.ambient)) it *= ins === undefined ? Number.NaN : ambientFactor(ins, cable.ambient.high).value;
-    const grouping = word(cable.grouping);
-    if (has(cable.groupedCircuits))
-      it *=
-        grouping === undefined || !exact(cable.groupedCircuits)
-          ? Number.NaN
-          : groupingFactor(grouping, cable.groupedCircuits.value).value;
-    if (has(cable.surroundedByInsulation))
-      it *= thermalInsulationFactor(cable.surroundedByInsulation.high * 1000).value;
-    iz = { v: Math.min(iz.v, it), l: Math.min(iz.l, it), h: Math.max(iz.h, it) };
-  }
+  // A cable for 90 °C ends in terminals of which nobody recorded whether they stand it.
+  const temperatures =
+    ins === "90C-thermosetting" || ins === "90C-thermoplastic" ? (["70C-thermoplastic", ins] as const) : [ins];
+  for (const method of cable.methods)
+    for (const insulated of temperatures) {
+      const m = word(method);
+      let it =
+        kind !== undefined &&
+        insulated !== undefined &&
+        material !== undefined &&
+        phases !== undefined &&
+        m !== undefined &&
+        exact(cable.line)
+          ? tabulatedCapacity({
+              kind,
+              insulation: insulated,
+              material,
+              method: m,
+              area: cable.line.value,
+              loadedConductors: phases === "3" ? 3 : 2,
+            }).value
+          : Number.NaN;
+      if (has(cable.ambient))
+        it *=
+          insulated === undefined
+            ? Number.NaN
+            : (m === "D" ? groundFactor : ambientFactor)(insulated, cable.ambient.high).value;
+      const grouping = word(cable.grouping);
+      if (has(cable.groupedCircuits)) {
+        if (m === "D" && cable.groupedCircuits.high > 1) it = Number.NaN;
+        else
+          it *=
+            grouping === undefined || !exact(cable.groupedCircuits)
+              ? Number.NaN
+              : groupingFactor(grouping, cable.groupedCircuits.value).value;
+      }
+      if (has(cable.surroundedByInsulation))
+        it *= thermalInsulationFactor(cable.surroundedByInsulation.high * 1000).value;
+      iz = { v: Math.min(iz.v, it), l: Math.min(iz.l, it), h: Math.max(iz.h, it) };
+    }
   if (cable.methods.length === 0) iz = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+  return iz;
+}
+
+function capacity(circuit: Circuit, installation: Installation): Flat {
+  const { cable, device, designCurrent } = circuit;
+  const kind = word(cable.kind);
+  const iz = carriesAsInstalled(circuit, installation);
   const shape = word(circuit.shape);
   if (shape === undefined) return OPEN;
   const cf = word(device.standard) === "BS 3036" ? 0.725 : 1;

@@ -35,8 +35,8 @@ check | circuit | not met, as exact figures | not met, as typed | too near, as t
 --- | --- | --- | --- | --- | ---
 ${BY_HAND.map(row).join("\n")}
 
-Without a word on the instrument a difference is too near to call up to the ceiling of the instrument standard (±30 %): it is no pass. What a
-figure may be out by decides it.
+Radials state their length as found by drawing. Without a word on the instrument a usual one is taken. A size less in a radial adds a quarter to a
+third to R1+R2, which a short length known to a metre explains: it is a ring, or a taped length, that convicts it.
 `;
 writeFileSync(new URL("figures-by-hand-results.md", import.meta.url), text);
 process.stdout.write(text);

@@ -19,9 +19,12 @@ describe("figures typed by hand", () => {
     (asked) => {
       const plain = saidByHand(asked, CIRCUITS, SEED);
       // A decimal that slipped in a small part of the loop shows in R1+R2 against the length, hardly in a sum.
-      const shows = asked.check === "zs-agreement" && asked.fault === "decimal slipped" ? 0.85 : 0.95;
-      expect(plain.notMet + plain.tooNear).toBeGreaterThanOrEqual(shows * CIRCUITS);
-      expect(saidByHand(asked, CIRCUITS, SEED, withDoubt).notMet).toBeGreaterThanOrEqual(0.95 * CIRCUITS);
+      const slipped = asked.check === "zs-agreement" && asked.fault === "decimal slipped";
+      // A size less adds a quarter to a third to R1+R2: no more than a short length known to a metre explains.
+      const explained = asked.check === "r1r2-length" && asked.fault === "size wrong";
+      expect(plain.notMet + plain.tooNear).toBeGreaterThanOrEqual((explained ? 0.7 : slipped ? 0.85 : 0.95) * CIRCUITS);
+      const sure = saidByHand(asked, CIRCUITS, SEED, withDoubt).notMet;
+      expect(sure).toBeGreaterThanOrEqual((explained ? 0.65 : 0.95) * CIRCUITS);
     },
   );
 });

@@ -68,6 +68,7 @@ function radial(chance: Chance, fault: RadialFault): Radial {
       cpc: `${cable.cpc} mm²`,
       material: "copper",
       length: `${Math.max(1, Math.round(metres * chance.between(0.97, 1.03)))} m`,
+      lengthFound: "by-drawing",
       ...(chance.uniform() < 0.5 ? { temperature: `${Math.round(celsius)} °C` } : {}),
     },
   };

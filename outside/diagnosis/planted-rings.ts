@@ -64,12 +64,13 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
   ...CONDUCTORS.map(
     (conductor): PlantedKind => ({
       name: `loose joint, ${conductor}`,
-      threshold: "0.10 Ω",
+      // r2 is held against the line by the sizes, which say less than one conductor of a cable of another.
+      threshold: conductor === "cpc" ? "0.15 Ω" : "0.10 Ω",
       plant: (ring, chance) => ({
         kind: "joint",
         conductor,
         leg: leg(ring, chance),
-        ohms: 10 ** chance.between(-1, 0.3),
+        ohms: 10 ** chance.between(conductor === "cpc" ? Math.log10(0.15) : -1, 0.3),
       }),
       placed: conductor !== "neutral",
     }),
@@ -78,7 +79,7 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
     (conductor): PlantedKind => ({
       name: `loose terminal, ${conductor}`,
       // In line and cpc of one size a spur adds the same to both readings of its point as a poor line connection does.
-      threshold: conductor === "line" ? "0.15 Ω, cpc of a smaller size" : "0.10 Ω",
+      threshold: conductor === "line" ? "0.20 Ω, cpc of a smaller size" : "0.10 Ω",
       plant: (ring, chance) => ({
         kind: "terminal",
         conductor,
@@ -86,7 +87,7 @@ export const PLANTED_KINDS: readonly PlantedKind[] = [
         ohms: 10 ** chance.between(-1, 0.3),
       }),
       shows: ({ planted, perMetre: [line, , cpc] }) =>
-        planted.kind === "terminal" && (conductor !== "line" || (planted.ohms >= 0.15 && cpc > 1.3 * line)),
+        planted.kind === "terminal" && (conductor !== "line" || (planted.ohms >= 0.2 && cpc > 1.3 * line)),
       placed: true,
     }),
   ),
@@ -136,4 +137,53 @@ export function plantedRing(kind: PlantedKind, chance: Chance, count = 6 + Math.
     if (kind.shows === undefined || kind.shows(planted)) return planted;
   }
   throw new Error(`no ${kind.name} that shows among 1000`);
+}
+
+const OHMS_OF_JOINT = (chance: Chance) => 10 ** chance.between(-0.7, 0.3);
+
+/** What may be wrong with the ring itself, one of two things at once. Sizes show: joints from 0.2 Ω, leads from 0.1 Ω. */
+const ONE_OF_TWO: readonly ((ring: Omit<TrueRing, "planted">, chance: Chance) => Planted)[] = [
+  ...CONDUCTORS.map(
+    (conductor) =>
+      (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
+        kind: "open",
+        conductors: [conductor],
+        leg: leg(ring, chance),
+      }),
+  ),
+  ...CONDUCTORS.map(
+    (conductor) =>
+      (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
+        kind: "joint",
+        conductor,
+        leg: leg(ring, chance),
+        ohms: OHMS_OF_JOINT(chance),
+      }),
+  ),
+  ...CONDUCTORS.map(
+    (conductor) =>
+      (ring: Omit<TrueRing, "planted">, chance: Chance): Planted => ({
+        kind: "terminal",
+        conductor,
+        point: point(ring, chance),
+        ohms: OHMS_OF_JOINT(chance),
+      }),
+  ),
+  (ring, chance) => ({ kind: "swapped", pair: "line-neutral", point: point(ring, chance) }),
+  (_, chance) => ({ kind: "leads-not-nulled", readings: "all", ohms: chance.between(0.1, 0.4) }),
+  () => ({ kind: "same-ends-joined", pairs: ["line-neutral", "line-cpc"] }),
+  (ring, chance) => {
+    const from = Math.floor(chance.uniform() * (ring.points.length - 3));
+    const to = from + 3 + Math.floor(chance.uniform() * (ring.points.length - 3 - from));
+    return { kind: "interconnection", from, to, metres: chance.between(1, 15) };
+  },
+];
+
+/** A ring with two different faults of the ring at once, neither of them a spur. */
+export function ringWithTwo(chance: Chance, count = 6 + Math.floor(chance.uniform() * 9)): TrueRing {
+  const ring = drawRing(chance, count);
+  const first = Math.floor(chance.uniform() * ONE_OF_TWO.length);
+  const second = (first + 1 + Math.floor(chance.uniform() * (ONE_OF_TWO.length - 1))) % ONE_OF_TWO.length;
+  const [planted, also] = [first, second].map((i) => ONE_OF_TWO[i]?.(ring, chance)) as [Planted, Planted];
+  return { ...ring, planted, also };
 }

@@ -4,12 +4,17 @@ import { writeFileSync } from "node:fs";
 import { cpus, loadavg } from "node:os";
 import { quantile, type Score, scoreOf } from "./measure-rings.ts";
 import { PLANTED_KINDS } from "./planted-rings.ts";
+import { WRITTEN_KINDS } from "./written-rings.ts";
+import { type Rank, twoFaultsScore, writtenScore } from "./written-score.ts";
 
 const SEED = 7671;
 const RINGS = Number(process.argv[2] ?? 500);
 /** Sound rings for each ring with a fault: false alarms are rare and have to be counted. */
 const SOUND = 4;
 const TIMED = 40;
+
+const WRITTEN = Math.ceil(RINGS / 2);
+const TWO = Math.max(50, RINGS);
 
 const percent = (part: number, whole: number) => (whole === 0 ? "–" : `${((100 * part) / whole).toFixed(1)} %`);
 const metres = (errors: readonly number[], part: number) =>
@@ -31,6 +36,11 @@ const row = ({ kind, score }: (typeof scores)[number]) =>
     kind.placed ? metres(score.errors, 0.9) : "–",
     kind.placed ? percent(score.within, score.first) : "–",
   ].join(" | ");
+
+const rankRow = (name: string, { rings, first, named, wrong }: Rank) =>
+  [name, String(rings), percent(first, rings), percent(named, rings), percent(wrong, rings)].join(" | ");
+const written = WRITTEN_KINDS.map((kind) => rankRow(kind.name, writtenScore(kind, WRITTEN, SEED)));
+const two = rankRow("two faults of the ring at once, neither a spur", twoFaultsScore(TWO, SEED));
 
 // Twelve points, after the program has warmed up: what a session sees from its second ring on. Processor time, since
 // other work of the machine stretches the time on the clock.
@@ -63,12 +73,22 @@ kind | rings | threshold | found | first | alone | place, median | place, 90 % |
 --- | --- | --- | --- | --- | --- | --- | --- | ---
 ${scores.map(row).join("\n")}
 
+What is wrong with the schedule or the test of a sound ring of two sizes, its length known to 3 %; and two faults at once, drawn from open
+conductors, joints and poor connections from 0.2 Ω, conductors swapped at a point, a bridge, leads, and ends joined wrongly, however little
+one leaves of the other to be seen. *named*: first, or among what cannot be told apart from it. *wrong*: another explanation leads that accounts
+for the readings, and the right one is not named.
+
+kind | rings | first | named | wrong
+--- | --- | --- | --- | ---
+${[...written, two].join("\n")}
+
 What these readings cannot tell, whatever is made of them:
 
 - where an open neutral or a joint in the neutral lies: it is read against the line only, which is of the same size, so that every way
   round is as long as any other. The next reading the diagnosis names (ends joined on one side) tells it.
 - an interconnection about one single point from a spur at that point: both raise one point's readings alone.
 - where line and cpc are of one size, a poor line connection at a point from a spur at that point.
+- a bridge or a joint beside an open conductor, where the ways that are left do not pass it.
 - two rings crossed at the board from a ring cut through; conductors crossed in a leg from both broken there; conductors swapped at a
   point from one that is off its terminal. Both are named, with the reading that separates them.
 `;

@@ -83,7 +83,7 @@ describe("a radial circuit", () => {
   test.each([
     ["that comes out to the digit", { zs: "0.74 Ω", zdb: "0.35 Ω", r1r2: "0.39 Ω" }, "met", "met"],
     ["a digit off either way", { zs: "0.75 Ω", zdb: "0.35 Ω", r1r2: "0.39 Ω" }, "met", "met"],
-    ["with a joint of 0.30 Ω on load alone", { zs: "1.04 Ω", zdb: "0.35 Ω", r1r2: "0.39 Ω" }, "too-near", "met"],
+    ["with a joint of 0.30 Ω on load alone", { zs: "1.04 Ω", zdb: "0.35 Ω", r1r2: "0.39 Ω" }, "not-met", "met"],
     ["with a joint of 0.30 Ω", { zs: "1.04 Ω", zdb: "0.35 Ω", r1r2: "0.69 Ω" }, "met", "not-met"],
     ["with a decimal slipped", { zs: "0.74 Ω", zdb: "0.35 Ω", r1r2: "3.9 Ω" }, "not-met", "not-met"],
     ["with Zs of another circuit", { zs: "2.11 Ω", zdb: "0.35 Ω", r1r2: "0.39 Ω" }, "not-met", "met"],

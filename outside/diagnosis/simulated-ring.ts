@@ -30,7 +30,12 @@ export interface TrueRing {
   /** What the papers say: greatest Ω/m by size at the temperature of the test. */
   readonly nominal: readonly [number, number];
   readonly planted: Planted;
+  /** A second fault in the same ring. */
+  readonly also?: Planted;
 }
+
+const faultsOf = ({ planted, also }: TrueRing): readonly Planted[] =>
+  also === undefined ? [planted] : [planted, also];
 
 const NAMES: readonly RingConductor[] = ["line", "neutral", "cpc"];
 const PAIR: Readonly<Record<RingPair, readonly [number, number]>> = {
@@ -70,6 +75,17 @@ export function drawRing(chance: Chance, count: number): Omit<TrueRing, "planted
   };
 }
 
+/** A sound ring whose protective conductor is smaller than its line. */
+export function ringOfTwoSizes(chance: Chance, count: number, metres?: number): TrueRing {
+  for (;;) {
+    const ring = drawRing(chance, count);
+    if (ring.nominal[1] < 1.2 * ring.nominal[0]) continue;
+    const part = (metres ?? ring.metres) / ring.metres;
+    const points = ring.points.map((at) => at * part);
+    return { ...ring, metres: ring.metres * part, points, planted: { kind: "sound" } };
+  }
+}
+
 /**
  * The ring with a node at every point, in one arrangement of its ends: written apart from the diagnosis, which keeps
  * only the places of the fault. Nodes: conductor c at place k of 0 (outgoing end) to n + 1 (returning end).
@@ -84,12 +100,13 @@ class FullRing {
     this.#ring = ring;
     this.#stride = ring.points.length + 2;
     this.#nodes = 3 * this.#stride;
-    const { planted, perMetre, points, metres } = ring;
+    const { perMetre, points, metres } = ring;
     const stops = [0, ...points, metres];
     for (let c = 0; c < 3; c++)
       for (let k = 0; k + 1 < stops.length; k++)
         this.#leg(c, k, ((stops[k + 1] ?? 0) - (stops[k] ?? 0)) * (perMetre[c] ?? 0));
-    if (planted.kind === "interconnection") {
+    for (const planted of faultsOf(ring)) {
+      if (planted.kind !== "interconnection") continue;
       const nodes = [planted.from, planted.to];
       for (let c = 0; c < 3; c++) {
         const [from, to] = nodes.map((point) => this.at(c, point)) as [number, number];
@@ -98,7 +115,7 @@ class FullRing {
     }
     if (joined === undefined) return;
     const [u, v] = PAIR[joined];
-    const same = planted.kind === "same-ends-joined" && planted.pairs.includes(joined);
+    const same = faultsOf(ring).some(({ kind, ...one }) => "pairs" in one && one.pairs.includes(joined));
     const end = (c: number) => c * this.#stride + this.#stride - 1;
     this.#resistors.push({ from: u * this.#stride, to: same ? v * this.#stride : end(v), ohms: 0 });
     this.#resistors.push({ from: end(u), to: same ? end(v) : v * this.#stride, ohms: 0 });
@@ -113,15 +130,16 @@ class FullRing {
   }
 
   #leg(c: number, k: number, ohms: number): void {
-    const { planted, points } = this.#ring;
+    const { points } = this.#ring;
     const name = NAMES[c] as RingConductor;
     const from = c * this.#stride + k;
     let to = from + 1;
     let more = 0;
-    if (planted.kind === "crossed-rings" && k === points.length) to = this.#nodes++;
-    if ("leg" in planted && planted.leg === k) {
+    for (const planted of faultsOf(this.#ring)) {
+      if (planted.kind === "crossed-rings" && k === points.length) to = this.#nodes++;
+      if (!("leg" in planted) || planted.leg !== k) continue;
       if (planted.kind === "open" && planted.conductors.includes(name)) return;
-      if (planted.kind === "joint" && planted.conductor === name) more = planted.ohms;
+      if (planted.kind === "joint" && planted.conductor === name) more += planted.ohms;
       if (planted.kind === "crossed-in-leg") {
         const [u, v] = PAIR[planted.pair];
         if (c === u) to += (v - u) * this.#stride;
@@ -140,11 +158,12 @@ export interface TrueReadings {
 
 /** What a perfect meter with nulled leads, and those of the planted mistake, would read, Ω. */
 export function trueReadings(ring: TrueRing): TrueReadings {
-  const { planted, points, perMetre } = ring;
+  const { points, perMetre } = ring;
+  const faults = faultsOf(ring);
   const open = new FullRing(ring, undefined).solved();
   const stride = points.length + 2;
-  const leads = planted.kind === "leads-not-nulled" ? planted.ohms : 0;
-  const all = planted.kind === "leads-not-nulled" && planted.readings === "all" ? leads : 0;
+  const leads = faults.reduce((sum, one) => sum + (one.kind === "leads-not-nulled" ? one.ohms : 0), 0);
+  const all = faults.some((one) => one.kind === "leads-not-nulled" && one.readings === "all") ? leads : 0;
   const ends = [0, 1, 2].map((c) => open.between(c * stride, (c + 1) * stride - 1) + (c === 2 ? leads : all));
   const crossed = (pair: RingPair) => {
     const full = new FullRing(ring, pair);
@@ -152,7 +171,8 @@ export function trueReadings(ring: TrueRing): TrueReadings {
     return points.map((_, point) => {
       let [u, v] = PAIR[pair];
       let more = all;
-      if ("point" in planted && planted.point === point) {
+      for (const planted of faults) {
+        if (!("point" in planted) || planted.point !== point) continue;
         if (planted.kind === "swapped") {
           const [a, b] = PAIR[planted.pair];
           const other = (c: number) => (c === a ? b : c === b ? a : c);
@@ -196,7 +216,7 @@ const CPC_SIZES: readonly (readonly [number, number])[] = [
   [2.5, 7.41],
 ];
 
-const ratioOf = (value: number) => ({ value, deviation: value * 0.025 });
+const ratioOf = (value: number) => ({ value, deviation: value * 0.0286 });
 
 /** The other sizes that a protective conductor no larger than the line may have. */
 function otherSizes({ nominal: [line, cpc] }: TrueRing) {
@@ -225,8 +245,8 @@ export function inputOf(ring: TrueRing, chance: Chance): RingInput {
       lineCpc: lineCpc[i] as RingReading,
     })),
     orderKnown: true,
-    linePerMetre: { value: line * 0.97, deviation: line * 0.02 },
-    neutralRatio: { value: 1, deviation: 0.02 },
+    linePerMetre: { value: line * 0.97, deviation: line * 0.027 },
+    neutralRatio: { value: 1, deviation: 0.0286 },
     cpcRatio: ratioOf(cpc / line),
     cpcSizes: otherSizes(ring),
     ...(chance.uniform() < 0.3 ? { length: { value: paced, deviation: paced * 0.09 } } : {}),

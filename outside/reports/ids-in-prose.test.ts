@@ -23,8 +23,8 @@ const NAMES = new Set(
     ...TOPICS.flatMap(({ id, facts, contested }) => [id, ...Object.keys(facts), ...Object.keys(contested)]),
   ].filter((name) => name.includes("-")),
 );
-/** The trade's own word as well as the name of a fact. */
-NAMES.delete("hand-held");
+/** The trade's own words as well as names of facts. */
+for (const word of ["hand-held", "cut-out", "voltage-operated"]) NAMES.delete(word);
 /** Names that stand in texts, and the ids of observations, each with the line it stands in. */
 function namesIn(lines: readonly string[], ids: readonly string[]): readonly string[] {
   const among = new Set(ids);

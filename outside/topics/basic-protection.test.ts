@@ -26,6 +26,12 @@ function possible({ facts, positions = {} }: Pick<Situation, "facts" | "position
   );
 }
 
+test("every situation is one of its own, in words of its own", () => {
+  expect(SITUATIONS.length).toBeGreaterThanOrEqual(60);
+  expect(new Set(SITUATIONS.map(({ words }) => words)).size).toBe(SITUATIONS.length);
+  expect(SITUATIONS.filter(({ words }) => words.startsWith("the same"))).toEqual([]);
+});
+
 describe("situations of touch", () => {
   test("there are enough, each once, of every state", () => {
     const said = SITUATIONS.map(({ facts, positions }) => JSON.stringify([facts, positions]));

@@ -35,6 +35,36 @@ const ROWS: readonly Row[] = [
   ["escape-route-equipment", { route: "protected-common", what: "open", "low-smoke": false, heat: false }, ["C2"]],
   ["notice-missing", { which: "other-source", notice: "missing", "stays-live": true }, ["C2"]],
   ["notice-missing", { which: "other-source", notice: "missing", "stays-live": false }, ["C3"]],
+  ["notice-missing", { which: "rcd-test", notice: "missing", premises: "elsewhere" }, ["C3"]],
+  ["notice-missing", { which: "rcd-test", notice: "in-papers" }, ["none"]],
+  ["notice-missing", { which: "voltage", notice: "not-asked-for" }, ["none"]],
+  [
+    "supply-polarity-reversed",
+    { correct: false, "metal-live": false, "all-double-pole": false, heat: "none" },
+    ["C2"],
+    { "reversed-now": "one-event" },
+  ],
+  // Whether live metal is met in ordinary use was not asked then.
+  [
+    "supply-polarity-reversed",
+    { correct: false, "metal-live": false, "all-double-pole": false, heat: "none" },
+    ["C2", "C1"],
+    { "reversed-now": "now" },
+  ],
+  [
+    "medical-place",
+    {
+      group: "group-2",
+      bonding: true,
+      rcd: true,
+      isolated: true,
+      standby: true,
+      "suited-type": "a-or-b",
+      surge: false,
+    },
+    ["C2"],
+    { "surge-in-care": "danger" },
+  ],
 ];
 
 describe("answers of earlier files are read as far as they can be told today", () => {

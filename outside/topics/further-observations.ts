@@ -622,9 +622,17 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "polarity-supply": {
     situation: "The incoming supply is reversed.",
     topic: "supply-polarity-reversed",
-    facts: { correct: false, "metal-live": false, "all-double-pole": false, heat: "none" },
+    facts: {
+      correct: false,
+      "metal-live": false,
+      "all-double-pole": false,
+      heat: "none",
+      "live-when-off": "needs-tool",
+    },
     usual: "C2",
-    alternatives: { C1: { condition: "danger now", positions: { "reversed-now": "now" } } },
+    alternatives: {
+      C1: { condition: "live metal is met in ordinary use", facts: { "live-when-off": "in-use" } },
+    },
   },
   "borrowed-neutral": {
     situation: "Up and down stairs lighting share a neutral on two breakers.",

@@ -22,7 +22,9 @@ import {
   possibleIsUnion,
   remediesHelp,
   sentencesArePlain,
+  sharedToldApart,
   sourcesAreNamed,
+  valuesToldApart,
 } from "@good-grounds/topics/laws";
 import { ownTexts, readLibrary } from "@good-grounds/topics/texts";
 
@@ -78,6 +80,10 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
 
   test("no worsening of a fact lowers the severity, whatever else is so", () => {
     expect(noWorseningLowers(subject())).toEqual([]);
+  });
+
+  test("every two values of its facts are told apart, or it says why both are offered", () => {
+    expect(valuesToldApart(topic, documentOf(id))).toEqual([]);
   });
 
   test("what is possible is the union over every completion", () => {
@@ -159,7 +165,7 @@ describe.each(TOPICS.map((one) => [one.id, one] as const))("topic %s", (id, topi
   });
 
   test("it says where its rules come from, and is answered by computations that exist", () => {
-    expect(sourcesAreNamed(topic)).toEqual([]);
+    expect(sourcesAreNamed(subject())).toEqual([]);
     const links = Object.values(topic.facts).flatMap(({ worked }) =>
       worked === undefined ? [] : [worked, ...(worked.and ?? [])],
     );
@@ -274,3 +280,10 @@ function permutations(items: readonly number[]): readonly (readonly number[])[] 
   if (items.length < 2) return [items];
   return items.flatMap((item, i) => permutations(items.filter((_, j) => j !== i)).map((rest) => [item, ...rest]));
 }
+
+test.each(SHARED.map((one) => [one.id.text, one] as const))(
+  "every two values of the facts of %s are told apart in some topic, or it says why both are offered",
+  (_, document) => {
+    expect(sharedToldApart(document, TOPICS)).toEqual([]);
+  },
+);

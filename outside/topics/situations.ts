@@ -85,7 +85,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     wears: "nothing",
   }),
   when(
-    "the same, held to be one layer wherever it is",
+    "sheath slit once, insulation sound, nothing acts on it, held to be one layer wherever it is",
     "one-event",
     "521.10.1",
     { ...SINGLE, ...NOTHING_AROUND, ...NO_DISTANCE, ...ANYONE, wears: "nothing" },
@@ -224,7 +224,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     ...NO_DISTANCE,
   }),
   when(
-    "the same, held to be no layer because it opens in use",
+    "connector block, cover held by a clip that a hand opens, held to be no layer because it opens in use",
     "gone",
     "416.2.4",
     { ...BAR, ...BY_HAND, ...ANYONE, ...NO_DISTANCE },
@@ -248,21 +248,21 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     },
   ),
   when(
-    "the same, a lid that a hand opens held to be none",
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, a lid that a hand opens held to be none",
     "one-event",
     "the lock of the place is the layer left",
     { ...BAR, ...BY_HAND, ...SKILLED, ...NO_DISTANCE },
     { "door-only-shuts": "does-not-count" },
   ),
   when(
-    "the same, with many keys about",
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, with many keys about",
     "gone",
     "nobody answers for the lock",
     { ...BAR, ...BY_HAND, ...MANY, ...NO_DISTANCE },
     { "door-only-shuts": "does-not-count" },
   ),
   when(
-    "the same, every lock held to count",
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, every lock held to count",
     "one-event",
     "416.2.4 names no number of keys",
     { ...BAR, ...BY_HAND, ...MANY, ...NO_DISTANCE },
@@ -298,7 +298,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     ...NO_DISTANCE,
   }),
   when(
-    "the same, every lock held to count",
+    "cubicle locked with a common key, every lock held to count",
     "holds",
     "416.2.4: a key is needed",
     { ...BAR, ...KEYED, ...MANY },
@@ -393,7 +393,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     ...SKILLED,
   }),
   when(
-    "the same, the lock held not to count",
+    "board without cover in a room that only skilled persons open, the lock held not to count",
     "gone",
     "trade discussion of a locked electrical cupboard",
     { ...BAR, ...NOTHING_AROUND, ...NO_DISTANCE, ...SKILLED },
@@ -406,7 +406,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     ...MANY,
   }),
   when(
-    "the same, every lock held to count",
+    "board without cover in a cupboard with a common key, every lock held to count",
     "one-event",
     "416.2.4 names no number of keys",
     { ...BAR, ...NOTHING_AROUND, ...NO_DISTANCE, ...MANY },
@@ -457,7 +457,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     obstacle: "secured",
   }),
   when(
-    "the same, an obstacle held to be a layer",
+    "bare bars behind a rail, anyone enters, an obstacle held to be a layer",
     "one-event",
     "trade discussion of obstacles",
     { ...BAR, ...NOTHING_AROUND, ...ANYONE, "arms-reach": "within", obstacle: "secured", "wet-or-conductive": "no" },
@@ -471,7 +471,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     obstacle: "none",
   }),
   when(
-    "the same, height held to be a layer",
+    "crane conductors 4 m up in a workshop open to all, height held to be a layer",
     "one-event",
     "trade discussion of height",
     { ...BAR, ...NOTHING_AROUND, ...ANYONE, "arms-reach": "beyond", obstacle: "none", "wet-or-conductive": "no" },
@@ -524,14 +524,19 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     obstacle: "none",
     wears: "moved",
   }),
-  when("the same, under lock", "one-event", "522.8.1: a place that is locked and used to store", {
-    ...SINGLE,
-    ...BY_HAND,
-    ...KEEPER,
-    "arms-reach": "within",
-    obstacle: "none",
-    wears: "moved",
-  }),
+  when(
+    "single-insulated tails behind a door that shuts, prams rub them, under lock",
+    "one-event",
+    "522.8.1: a place that is locked and used to store",
+    {
+      ...SINGLE,
+      ...BY_HAND,
+      ...KEEPER,
+      "arms-reach": "within",
+      obstacle: "none",
+      wears: "moved",
+    },
+  ),
   when("single-insulated tails in an outside cupboard without door", "one-event", "522.8.1; one layer left", {
     ...SINGLE,
     ...NOTHING_AROUND,
@@ -549,7 +554,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
   ),
   when("crumbling rubber in a screwed box", "holds", "416.2: what lies behind may be bare", { ...DAMAGED, ...SCREWED }),
   when(
-    "the same, held that no cover makes up for it",
+    "crumbling rubber in a screwed box, held that no cover makes up for it",
     "one-event",
     "416.1; trade discussion of rubber cable",
     { ...DAMAGED, ...SCREWED },
@@ -591,7 +596,7 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
     "allowed-opening": "yes",
   }),
   when(
-    "the same, held to be live metal in reach",
+    "empty lampholder, whole, a finger gets at its contact, held to be live metal in reach",
     "gone",
     "416.2.1: it is not being changed",
     { ...BAR, ...SCREWED, ...ANYONE, ...NO_DISTANCE, "gets-in": "finger", "allowed-opening": "yes" },

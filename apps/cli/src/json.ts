@@ -6,6 +6,7 @@ import {
   type Fact,
   type Finding,
   type Ground,
+  gradeOf,
   type Issue,
   missingOf,
   pointer,
@@ -94,6 +95,7 @@ function findingJson(
     verdict: judgement.verdict,
     asRead: judgement.asRead,
     margin: number(judgement.margin),
+    grade: gradeOf(judgement),
     missing: missingJson(missingOf(judgement)),
     restsOn: weakestBasis(judgement) ?? null,
     remarks,
@@ -168,6 +170,8 @@ function nodeJson(node: Ground): object {
         verdict: node.verdict,
         asRead: node.asRead,
         margin: number(node.margin),
+        grade: node.grade,
+        ...(node.apart === undefined ? {} : { standard: node.apart.standard, chance: node.apart.chance }),
       };
     case "combined":
       return {
@@ -177,6 +181,7 @@ function nodeJson(node: Ground): object {
         verdict: node.verdict,
         asRead: node.asRead,
         margin: number(node.margin),
+        grade: node.grade,
       };
     case "settled":
       return { kind: node.kind, about: node.matter.id, verdict: node.verdict, why: node.why };

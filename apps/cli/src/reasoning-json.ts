@@ -47,6 +47,7 @@ export function reasoningJson(one: ReasonedTopic): object {
     against: against.map((other) => ({
       ...knownJson(other),
       stated: other.stated,
+      ...(other.askedBy === undefined ? {} : { askedBy: other.askedBy }),
       words: otherwiseWords(other, topic),
     })),
     differing: differing.map(({ fact, answers }) => ({

@@ -24,7 +24,7 @@ export function assemble(file: InspectionFile, probability = false, topics: Topi
   const installation = resolveInstallation(file);
   const weighing = weigh(installation);
   const reasoned = reasonObservations(installation, weighing, topics);
-  const outcome = outcomeOf(installation, weighing, reasoned);
+  const outcome = outcomeOf(installation, weighing, reasoned, topics);
   const { id, label, notes } = EDITION[file.edition];
   return {
     installation,

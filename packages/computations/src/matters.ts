@@ -99,6 +99,7 @@ export const QUESTION = Object.freeze({
 export const ASKED = Object.freeze({
   edition: matter("edition", "edition of BS 7671"),
   equipmentRcd: matter("equipment-rcd", "RCD of at most 30 mA in the charging equipment itself"),
+  hotTerminals: matter("hot-terminals", "terminals made for conductors at 90 °C"),
   measuredHere: matter("measured-here", "fault current measured at this board"),
   overloadRelay: matter("overload-relay", "overload relay of the motor, set to at most the capacity of its cable"),
   rcdTested: matter("rcd-tested", "what the test of the RCD showed"),

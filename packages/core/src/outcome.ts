@@ -1,4 +1,5 @@
 import type { Path } from "./issue/issue.ts";
+import type { Severity } from "./reasoning/subject.ts";
 import type { Classification, EditionId } from "./vocabulary/premises.ts";
 
 /** Tests without which nobody can say that a circuit, a device or the supply is sound. */
@@ -32,6 +33,8 @@ interface Open<K extends string> {
  * - `unclassified`: observations without a classification; `follows` where their facts already give C1 or C2.
  * - `not-met`: a check that is not met, of which no observation with a classification speaks.
  * - `past-limit`: a reading past its limit by less than the instrument can tell, of which no observation speaks.
+ * - `opened`: a subject that the recorded installation asks for by itself and of which no observation speaks; `possible`
+ *   is what its facts leave by the file alone.
  * - `nothing-tested`: no test of any circuit is recorded.
  * - `not-tested`: essential tests neither recorded nor limited with a written reason.
  * - `nothing-inspected`: no item of the inspection was looked at.
@@ -43,6 +46,7 @@ export type OpenPoint =
   | (Open<"below-the-facts"> & { readonly follows: FollowsDespite; readonly chosen: Classification })
   | (Open<"unclassified"> & { readonly follows: "C1" | "C2" | null })
   | (Open<"not-met" | "past-limit"> & { readonly check: string })
+  | (Open<"opened"> & { readonly topic: string; readonly title: string; readonly possible: readonly Severity[] })
   | (Open<"not-tested"> & { readonly tests: readonly EssentialTest[] })
   | (Open<"not-inspected"> & {
       readonly answered: "not" | "not-verified" | "limited";

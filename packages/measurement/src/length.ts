@@ -23,7 +23,7 @@ interface LengthDoubt {
  */
 export const LENGTH_DOUBT: Readonly<Record<LengthFound, LengthDoubt>> = Object.freeze({
   taped: { part: 0.01, metres: 0.5, why: "length taped: right to 1 % and half a metre" },
-  "by-drawing": { part: 0.06, metres: 1.5, why: "length off a drawing: right to 6 % and 1.5 m for drops and detours" },
+  "by-drawing": { part: 0.06, metres: 1, why: "length off a drawing: right to 6 % and a metre" },
   estimated: { part: 0.15, metres: 1, why: "length estimated: right to 15 % and a metre" },
   unknown: { part: 0.5, metres: 2, why: "nobody knows how the length was found: right to half of it and 2 m" },
 });

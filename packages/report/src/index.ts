@@ -42,3 +42,4 @@ export { drawingOf as ringDrawingOf, ringMisfit, ringSentences } from "./words/r
 export type { RingData } from "./words/ring-data.ts";
 export { issuedAt, type StandingSignature, standingSignatures } from "./words/signature.ts";
 export { type TrendLine, trendLines } from "./words/then-and-now.ts";
+export { gradeWords, isExpected, verdictOf, verdictShort } from "./words/verdict.ts";

@@ -50,7 +50,7 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
     };
   const installation = resolveInstallation(parsed.file);
   const weighing = weigh(installation, false);
-  const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing, topics));
+  const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing, topics), topics);
   const { supply, boards, circuits } = weighing;
   const findings = [...supply, ...boards.flat(), ...circuits.flat()];
   const count = (verdict: Verdict) => findings.filter(({ judgement }) => judgement.verdict === verdict).length;

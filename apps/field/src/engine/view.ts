@@ -33,6 +33,8 @@ export interface PlaceView {
   readonly name: string;
   /** The worst verdict of its findings; for a circuit those of its own RCD with them. */
   readonly worst: Verdict;
+  /** The same in words, with what is only expected said. */
+  readonly worstWord: string;
   readonly findings: readonly FindingView[];
 }
 
@@ -41,6 +43,10 @@ export interface FindingView {
   readonly check: string;
   readonly title: string;
   readonly verdict: Verdict;
+  /** The verdict in words, with what is only expected said. */
+  readonly verdictWord: string;
+  /** It is settled by what is expected, and a figure of the thing itself would prove it. */
+  readonly expected: boolean;
   /** The comparison in words, or the facts that decide; empty where nothing can be said. */
   readonly words: string;
   /** The limit in words, "at most 1.37 Ω"; empty where there is none. */

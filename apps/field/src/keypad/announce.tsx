@@ -1,4 +1,3 @@
-import { VERDICT } from "@good-grounds/report";
 import { useWeighing } from "../engine/follow.ts";
 import { useSession } from "../shell/job.ts";
 import { KEYPAD } from "../words/keypad.ts";
@@ -17,7 +16,7 @@ export function Announce({ entered }: { readonly entered: ReadingField | undefin
     const place = view?.places.find(({ path }) => path === about?.place);
     const finding = place?.findings.find(({ check }) => check === about?.check);
     if (finding === undefined) return "";
-    return KEYPAD.announce(entered.label, shown, `${VERDICT[finding.verdict]}. ${verdictWords(finding)}`);
+    return KEYPAD.announce(entered.label, shown, `${finding.verdictWord}. ${verdictWords(finding)}`);
   });
   return (
     <p class="unseen" role="status">

@@ -1,5 +1,4 @@
 import type { Verdict } from "@good-grounds/core";
-import { VERDICT } from "@good-grounds/report";
 import { useState } from "preact/hooks";
 import { engine } from "../engine/client.ts";
 import type { FindingView, Line } from "../engine/view.ts";
@@ -32,11 +31,11 @@ function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
 }
 
 /** Mark and word of a verdict. */
-export function VerdictWord({ verdict }: { readonly verdict: Verdict }) {
+export function VerdictWord({ verdict, word }: { readonly verdict: Verdict; readonly word: string }) {
   return (
     <span class={verdict === "not-met" || verdict === "too-near" ? "verdict heavy" : "verdict"}>
       <VerdictMark verdict={verdict} />
-      {VERDICT[verdict]}
+      {word}
     </span>
   );
 }
@@ -65,7 +64,7 @@ export function FindingLine({ finding, path, titled = false }: FindingLineProps)
     <div class="finding">
       {titled && <strong>{title}</strong>}
       <button type="button" class="plain finding-line" onClick={() => setOpen(true)}>
-        <VerdictWord verdict={verdict} />
+        <VerdictWord verdict={verdict} word={finding.verdictWord} />
         <span class="small">{verdictWords(finding)}</span>
         <span class="small why">{KEYPAD.why}</span>
       </button>
@@ -80,7 +79,7 @@ export function FindingLine({ finding, path, titled = false }: FindingLineProps)
       {open && (
         <Dialog title={title} onClose={() => setOpen(false)}>
           <p>
-            <VerdictWord verdict={verdict} /> {words}
+            <VerdictWord verdict={verdict} word={finding.verdictWord} /> {words}
           </p>
           {bar !== "" && <Picture svg={bar} />}
           {remarks.map((remark) => (

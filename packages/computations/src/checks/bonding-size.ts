@@ -140,7 +140,7 @@ export const bondingSize = check({
         material: "copper",
         tails: "25 mm²",
         nominalVoltage: "230 V",
-        ze: "0.3 Ω",
+        ze: "0.3 ± 0 Ω",
         standard: "BS 1361",
         rated: "60 A",
       },

@@ -41,7 +41,7 @@ type GivenHere = Given<typeof needs>;
 const BEHIND_60_A = {
   system: "TN-S",
   nominalVoltage: "230 V",
-  ze: "0.3 Ω",
+  ze: "0.3 ± 0 Ω",
   standard: "BS 1361",
   rated: "60 A",
   tails: "25 mm²",
@@ -131,7 +131,7 @@ export const earthingConductorSize = check({
         ...BEHIND_60_A,
         system: "TN-C-S",
         rated: "100 A",
-        ze: "0.21 Ω",
+        ze: "0.21 ± 0 Ω",
         earthing: "16 mm²",
         neutral: "25 mm²",
       },
@@ -146,7 +146,7 @@ export const earthingConductorSize = check({
     },
     {
       name: "6 mm² behind a 100 A fuse, not PME",
-      given: { ...BEHIND_60_A, rated: "100 A", ze: "0.21 Ω", earthing: "6 mm²" },
+      given: { ...BEHIND_60_A, rated: "100 A", ze: "0.21 ± 0 Ω", earthing: "6 mm²" },
       verdict: "too-near",
       source: "up to 10.05 mm² by the 5 s point; the line to the 0.4 s point does not settle it",
     },
@@ -155,7 +155,7 @@ export const earthingConductorSize = check({
       given: {
         system: "TN-S",
         nominalVoltage: "230 V",
-        ze: "0.4 Ω",
+        ze: "0.4 ± 0 Ω",
         earthing: "10 mm²",
         tails: "25 mm²",
         material: "copper",

@@ -11,6 +11,8 @@ export const MATTER = Object.freeze({
   landlordEquipment: matter("landlord-equipment", "electrical equipment that the landlord provides"),
   boardEnclosure: matter("board-enclosure", "enclosure of the board"),
   mainSwitchPoles: matter("main-switch-poles", "poles of the main switch"),
+  mainSwitchFitted: matter("main-switch-fitted", "main switch in the board"),
+  otherSourceNotice: matter("other-source-notice", "notice of the other source of supply"),
   rcdsListed: matter("board-rcds", "RCDs listed in the board"),
   atOrigin: matter("board-at-origin", "the board is fed from the supply itself"),
   observationsListed: matter("observations-listed", "the observations are listed"),

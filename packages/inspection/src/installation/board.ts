@@ -45,6 +45,7 @@ export function resolveBoard(
     circuitsListed: listed(MATTER.circuitsListed, entry.circuits !== undefined && !isShort, [...path, "circuits"]),
     phases: phases(leaves, entry.phases, [...path, "phases"]),
     enclosure: leaves.fact(MATTER.boardEnclosure, entry.enclosure, [...path, "enclosure"]),
+    mainSwitchFitted: leaves.fact(MATTER.mainSwitchFitted, entry.mainSwitch?.fitted, [...path, "mainSwitch", "fitted"]),
     mainSwitchPoles: leaves.fact(MATTER.mainSwitchPoles, polesOf(entry), [...path, "mainSwitch", "poles"]),
     rcdsListed: leaves.fact(MATTER.rcdsListed, rcdsListedIn(entry), [...path, "rcds"]),
     rcds: Object.freeze((entry.rcds ?? []).map((rcd, i) => boardResidual(leaves, rcd, [...path, "rcds", i]))),

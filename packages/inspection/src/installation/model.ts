@@ -138,6 +138,8 @@ export interface Supply extends LeavesOf<typeof SUPPLY_READINGS> {
   readonly earthingConductor: EarthingConductor;
   readonly bonding: readonly BondingConductor[];
   readonly mainSwitchRated: Evidence<"ampere">;
+  /** What feeds the installation beside the network, and whether notices warn of it. */
+  readonly otherSources: readonly { readonly path: Path; readonly notice: Fact<boolean> }[];
   readonly statedDemand: Evidence<"ampere">;
 }
 
@@ -160,6 +162,8 @@ export interface Board extends LeavesOf<typeof BOARD_READINGS> {
   readonly circuitsListed: Fact<boolean>;
   readonly phases: Fact<"1" | "3">;
   readonly enclosure: Fact<"metal" | "non-combustible" | "combustible" | "wood-backed">;
+  /** Whether there is a main switch in it; not known where nobody recorded that. */
+  readonly mainSwitchFitted: Fact<boolean>;
   readonly mainSwitchPoles: Fact<"1" | "2" | "3" | "4">;
   readonly rcds: readonly ResidualDevice[];
   /** How many RCDs that serve several circuits are listed; not known where nobody recorded whether there are any. */

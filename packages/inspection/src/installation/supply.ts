@@ -27,6 +27,14 @@ export function resolveSupply(leaves: Leaves, entry: NonNullable<DraftFile["supp
     earthingConductor: earthingConductor(leaves, entry.earthingConductor, at("earthingConductor")),
     bonding: Object.freeze((entry.bonding ?? []).map((bond, i) => bondingConductor(leaves, bond, at("bonding", i)))),
     mainSwitchRated: leaves.quantity(TERM.ratedSwitch, entry.mainSwitch?.rated, at("mainSwitch", "rated")),
+    otherSources: Object.freeze(
+      (entry.otherSources ?? []).map(({ notice }, i) =>
+        Object.freeze({
+          path: at("otherSources", i),
+          notice: leaves.fact(MATTER.otherSourceNotice, notice, at("otherSources", i, "notice")),
+        }),
+      ),
+    ),
     statedDemand: leaves.quantity(TERM.maximumDemand, entry.maximumDemand?.value, at("maximumDemand", "value")),
   });
 }

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { OVERCURRENT_DEVICE, RESIDUAL_DEVICE, RESIDUAL_READINGS, RESIDUAL_STATE } from "../fields/device.ts";
 import { shapeOf } from "../fields/field.ts";
-import { id, line, statedQuantity } from "./common.ts";
+import { id, line, stated, statedQuantity } from "./common.ts";
 
 /** An overcurrent protective device as marked. */
 export const protectiveDevice = z.strictObject({
@@ -28,6 +28,8 @@ export const residualDevice = z.strictObject({
 
 /** A switch at the origin or in a board. */
 export const mainSwitch = z.strictObject({
+  /** Whether there is one; left out where what it is says so. */
+  fitted: stated(z.boolean()).optional(),
   standard: line.optional(),
   poles: z.int().min(1).max(4).optional(),
   rated: statedQuantity("ampere", "rated current").optional(),

@@ -46,6 +46,8 @@ export const supply = z.strictObject({
         id,
         kind: z.enum(OTHER_SOURCES),
         rated: statedQuantity("ampere", "rated current").optional(),
+        /** Whether notices warn of it, as 514.15.1 asks. */
+        notice: stated(z.boolean()).optional(),
         note: line.optional(),
       }),
     )

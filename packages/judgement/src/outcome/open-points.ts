@@ -1,9 +1,11 @@
 import type { ChoiceBelowFacts, OpenPoint, Path, Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
+import type { Topics } from "@good-grounds/topics";
 import type { ObservationReasoning } from "../reasoning/results.ts";
 import { answeredFindings } from "./answered-findings.ts";
 import { followsAtLeast } from "./choices-below-facts.ts";
 import { contradictions } from "./contradictions.ts";
+import { type OpenedSubject, openedSubjects } from "./opened/opened-subjects.ts";
 import { unanswered } from "./unanswered.ts";
 import { uninspected } from "./uninspected.ts";
 import { untested } from "./untested.ts";
@@ -17,7 +19,12 @@ export function openPoints(
   weighing: Weighing,
   reasoned: readonly ObservationReasoning[],
   below: readonly ChoiceBelowFacts[],
+  topics: Topics,
 ): readonly OpenPoint[] {
+  const answered = answeredFindings(installation, weighing, reasoned);
+  const opened = openedSubjects(installation, weighing, answered, topics);
+  // A finding of which an opened subject speaks is told there, with what follows from it.
+  const told = new Set([...answered, ...opened.flatMap(({ findings }) => findings)]);
   const points: OpenPoint[] = [
     ...earthingOff(installation),
     ...below.flatMap(({ path, follows, chosen, reason }): OpenPoint[] =>
@@ -25,7 +32,8 @@ export function openPoints(
     ),
     ...contradictions(installation, reasoned),
     ...unclassified(installation, reasoned),
-    ...unanswered(weighing, answeredFindings(installation, weighing, reasoned)),
+    ...openedPoints(opened),
+    ...unanswered(weighing, told),
     ...untested(installation, weighing),
     ...uninspected(installation),
   ];
@@ -33,6 +41,17 @@ export function openPoints(
     .map((point) => [rank(point), point] as const)
     .sort(([a], [b]) => a - b)
     .map(([, point]) => point);
+}
+
+/** Opened subjects, those of one topic that lead to the same together. */
+function openedPoints(opened: readonly OpenedSubject[]): readonly OpenPoint[] {
+  const points = new Map<string, OpenPoint & { readonly kind: "opened" }>();
+  for (const { topic, possible, path } of opened) {
+    const key = `${topic.id} ${possible.join(" ")}`;
+    const places = [...(points.get(key)?.places ?? []), path];
+    points.set(key, { kind: "opened", topic: topic.id, title: topic.title, possible, places });
+  }
+  return [...points.values()];
 }
 
 function earthingOff({ earthingOff: times }: Installation): readonly OpenPoint[] {
@@ -87,6 +106,8 @@ function rank(point: OpenPoint): number {
       return (point.check.endsWith("polarity") ? 20 : 42) + harm(point.check);
     case "past-limit":
       return 62 + harm(point.check) / 10;
+    case "opened":
+      return { C1: 12, C2: 41.5, C3: 64, none: 64 }[point.possible[0] ?? "none"];
     case "nothing-tested":
       return 65;
     case "not-tested":

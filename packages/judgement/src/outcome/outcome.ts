@@ -1,8 +1,10 @@
 import { type Classification, isKnownFact, type Outcome, type Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { EDITION } from "@good-grounds/tables";
+import { OWN_TOPICS, type Topics } from "@good-grounds/topics";
 import type { ObservationReasoning } from "../reasoning/results.ts";
 import { choicesBelowFacts } from "./choices-below-facts.ts";
+import { expectedNotProven } from "./expected-not-proven.ts";
 import { openPoints } from "./open-points.ts";
 
 /**
@@ -14,6 +16,7 @@ export function outcomeOf(
   installation: Installation,
   weighing: Weighing,
   reasoned: readonly ObservationReasoning[],
+  topics: Topics = OWN_TOPICS,
 ): Outcome {
   const { edition, observations } = installation;
   // Without an edition only what every one of them calls unsatisfactory is so.
@@ -30,13 +33,15 @@ export function outcomeOf(
     if (rules.every(({ unsatisfactory }) => unsatisfactory.includes(choice.classification))) because.push(id);
   }
   const below = choicesBelowFacts(installation, reasoned);
-  const points = openPoints(installation, weighing, reasoned, below);
+  const points = openPoints(installation, weighing, reasoned, below, topics);
   const isClear = points.length === 0 && edition !== undefined && isKnownFact(installation.observationsListed);
   const outcome = because.length > 0 ? "unsatisfactory" : isClear ? "satisfactory" : "not-determined";
-  const remarks =
-    count.FI > 0 && edition !== undefined
+  const remarks = [
+    ...(count.FI > 0 && edition !== undefined
       ? [{ code: "further-investigation", words: EDITION[edition].furtherInvestigation }]
-      : [];
+      : []),
+    ...expectedNotProven(weighing),
+  ];
   return Object.freeze({
     edition: edition ?? null,
     outcome,

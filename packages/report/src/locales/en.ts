@@ -60,6 +60,8 @@ export const WORDS = Object.freeze({
   more: (n: number) => `and ${n} more`,
   beside: "beside",
   rests: "rests on a figure from memory",
+  grade: (word: string) => `grade: ${word}`,
+  ofThemExpected: (count: number) => `${count} of them expected, not proven`,
   left: (n: number) => `${n}\u00a0% in hand`,
   short: (n: number) => `${n}\u00a0% short of the limit`,
   beyond: (n: number) => `${n}\u00a0% beyond the limit`,

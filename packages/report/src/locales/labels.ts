@@ -1,5 +1,5 @@
 /** Labels of classes, verdicts, outcomes and gaps: report, command and app take them from here. */
-import type { Classification, Outcome, Silence, Verdict } from "@good-grounds/core";
+import type { Classification, Grade, Outcome, Silence, Verdict } from "@good-grounds/core";
 
 /** Verdicts in words. */
 export const VERDICT: Readonly<Record<Verdict, string>> = Object.freeze({
@@ -17,6 +17,19 @@ export const VERDICT_SHORT: Readonly<Record<Verdict, string>> = Object.freeze({
   "too-near": "too near",
   "not-known": "not known",
   "not-applicable": "–",
+});
+
+/** Verdicts that rest on what is to be expected, in words. */
+export const VERDICT_EXPECTED: Readonly<Record<"met" | "not-met", string>> = Object.freeze({
+  met: "met as expected, not proven",
+  "not-met": "not met, by what is expected",
+});
+
+/** How well a conclusion is founded, in a word. */
+export const GRADE: Readonly<Record<Grade, string>> = Object.freeze({
+  proven: "proven",
+  expected: "expected",
+  assumed: "assumed",
 });
 
 /** Why something has no value, in words. */

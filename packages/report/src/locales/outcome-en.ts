@@ -1,4 +1,4 @@
-import type { Classification, EssentialTest, FollowsDespite } from "@good-grounds/core";
+import type { Classification, EssentialTest, FollowsDespite, Severity } from "@good-grounds/core";
 
 /** Essential tests in words. */
 const TEST: Readonly<Record<EssentialTest, string>> = Object.freeze({
@@ -49,6 +49,8 @@ export const OPEN = Object.freeze({
   notMet: (title: string, places: string) => `${title}: not met and not answered by an observation: ${places}.`,
   pastLimit: (title: string, places: string) =>
     `${title}: the reading is past its limit by less than the instrument can tell, and no observation answers it: ${places}.`,
+  opened: (title: string, places: string, possible: readonly Severity[]) =>
+    `${title}: ${places}. By what the file records ${possible.join(" or ")} follows, and no observation speaks of it.`,
   nothingTested: "No test of any circuit is recorded.",
   notTested: (tests: readonly EssentialTest[], places: string) => {
     const [first = "", ...others] = tests.map((test) => TEST[test]);

@@ -30,6 +30,7 @@ export const RING = Object.freeze({
   about,
   ohms: (value: number) => `${value.toFixed(2)} Ω`,
   metres: (value: number) => (value < 9.95 ? `${value.toFixed(1)} m` : `${Math.round(value)} m`),
+  ratio: (value: number) => value.toFixed(2),
   part: (value: number) => `${Math.round(value * 100)} %`,
   open: "open",
   point: (name: string) => `point ${name}`,
@@ -40,39 +41,11 @@ export const RING = Object.freeze({
   round: (size: string, between: string) => `${size} of the way round from the outgoing end, ${between}`,
   placeOpen: "these readings do not say where",
   placed: (words: string, place: string) => `${words}, ${place}`,
-  fault: {
-    sound: "a sound ring",
-    open: (conductors: readonly Conductor[]) =>
-      `the ${listed(conductors.map((one) => CONDUCTOR[one]))} ${conductors.length > 1 ? "are" : "is"} open`,
-    joint: (conductor: Conductor, ohms: string) => `a loose joint of ${ohms} in the ${CONDUCTOR[conductor]}`,
-    bridge: (metres: string) =>
-      metres === "" ? "a cable bridges the ring" : `a cable ${metres} long bridges the ring`,
-    bridged: (words: string, from: string, to: string) => `${words}: one end ${from}; the other ${to}`,
-    crossedInLeg: (pair: Pair) => `${PAIR[pair]} change places within the ring`,
-    crossedRings: "the two ends at the board belong to two different rings",
-    leads: (readings: "all" | "r1" | "rn" | "r2", ohms: string) =>
-      `leads of ${ohms} were not nulled for ${readings === "all" ? "any of these readings" : readings}`,
-    sameEnds: (pairs: readonly Pair[]) =>
-      `for the readings between ${listed(pairs.map((one) => PAIR[one]))} conductors of the same end were joined, not of opposite ends`,
-    otherCpc: (size: string) => `the cpc has ${size} mm² and not the size written down`,
-    spur: (point: string, size: string) => `${point} hangs on a spur of ${size}`,
-    terminal: (point: string, conductor: Conductor, ohms: string) =>
-      `a poor connection of ${ohms} of the ${CONDUCTOR[conductor]} at ${point}`,
-    swapped: (point: string, pair: Pair) => `${PAIR[pair]} are at each other's terminals at ${point}`,
-    off: (point: string, conductor: Conductor) => `the ${CONDUCTOR[conductor]} is off its terminal at ${point}`,
-  },
+  sound: "a sound ring",
+  conductor: CONDUCTOR,
+  pair: PAIR,
+  listed,
   together: (faults: readonly string[]) => faults.join("; and "),
-  /** What stands by a mark of the drawing. */
-  mark: {
-    open: (conductors: readonly Conductor[]) => `${listed(conductors.map((one) => CONDUCTOR[one]))} open`,
-    joint: (conductor: Conductor, ohms: string) => `joint in the ${CONDUCTOR[conductor]}, ${ohms}`,
-    bridge: (metres: string) => `bridge${metres === "" ? "" : `, about ${metres}`}`,
-    crossed: (pair: Pair) => `${PAIR[pair]} change places`,
-    spur: (size: string) => `spur, about ${size}`,
-    terminal: (conductor: Conductor, ohms: string) => `poor ${CONDUCTOR[conductor]} connection, ${ohms}`,
-    swapped: (pair: Pair) => `${PAIR[pair]} swapped`,
-    off: (conductor: Conductor) => `${CONDUCTOR[conductor]} off`,
-  },
   drawn: (words: string, share: string) => `${words} (${share})`,
   noStory: "even so the readings lie further from it than the meter's uncertainty",
   /** A reading by the test it belongs to. */

@@ -9,7 +9,6 @@ import {
   weakestBasis,
 } from "@good-grounds/core";
 import { WORDS } from "../locales/en.ts";
-import { VERDICT_SHORT } from "../locales/labels.ts";
 import {
   alsoNotMet,
   comparisonWords,
@@ -21,6 +20,7 @@ import {
 import { bandWords, marginFigure } from "../words/figure.ts";
 import { probabilityWords } from "../words/probability.ts";
 import { spoken } from "../words/spoken.ts";
+import { gradeWords, verdictShort } from "../words/verdict.ts";
 import { renderArgument } from "./argument.ts";
 import { marginBar } from "./margin-bar.ts";
 import { columns, padded, wrapped } from "./wrap.ts";
@@ -42,7 +42,7 @@ export function renderFinding(
   const { judgement, beside, remarks } = conclusion;
   const { width, place } = options;
   const indent = " ".repeat(VERDICT_WIDTH + 2);
-  const lines = wrapped(label.title, width, `  ${padded(VERDICT_SHORT[judgement.verdict], VERDICT_WIDTH)}`, indent);
+  const lines = wrapped(label.title, width, `  ${padded(verdictShort(judgement), VERDICT_WIDTH)}`, indent);
   const compared = decidingComparison(judgement);
   if (compared !== undefined && judgement.verdict !== "not-known" && judgement.verdict !== "not-applicable") {
     lines.push(...comparisonLines(compared, width, indent));
@@ -55,6 +55,8 @@ export function renderFinding(
   if (options.conformity !== undefined)
     for (const sentence of probabilityWords(options.conformity)) lines.push(...wrapped(sentence, width, indent));
   for (const remark of remarks) lines.push(...wrapped(remark.words, width, indent));
+  const grade = gradeWords(judgement);
+  if (grade !== "") lines.push(`${indent}${WORDS.grade(grade)}`);
   if (weakestBasis(judgement) === "memory") lines.push(`${indent}${WORDS.rests}`);
   if (options.grounds) {
     lines.push(...renderArgument(judgement, place, width, "    "));

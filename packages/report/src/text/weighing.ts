@@ -18,6 +18,7 @@ import { inDoubt } from "../words/probability.ts";
 import { headline } from "../words/reasoning.ts";
 import { contradictionsOf } from "../words/reasoning-known.ts";
 import { standingSignatures } from "../words/signature.ts";
+import { isExpected } from "../words/verdict.ts";
 import { renderFinding } from "./finding.ts";
 import { misfitLines } from "./misfits.ts";
 import { renderReasoning } from "./reasoning.ts";
@@ -123,9 +124,15 @@ function heading(input: ReportInput, width: number, all: boolean): string[] {
   const tally = (["not-met", "too-near", "not-known", "met"] as const).map(
     (verdict) => `${findings.filter(({ judgement }) => judgement.verdict === verdict).length} ${VERDICT[verdict]}`,
   );
-  lines.push(...wrapped(`Checks: ${tally.join(", ")}.`, width));
+  lines.push(...wrapped(`Checks: ${tally.join(", ")}${expectedCount(findings, "; ")}.`, width));
   lines.push(...signatureLines(input, width), ...dutyLines(input, width, all));
   return lines;
+}
+
+/** How many of the findings are met by what is expected alone, in words behind a mark; empty where none is. */
+function expectedCount(findings: readonly Finding[], mark: string): string {
+  const count = findings.filter(({ judgement: { verdict, grade } }) => verdict === "met" && isExpected(grade, verdict));
+  return count.length === 0 ? "" : `${mark}${WORDS.ofThemExpected(count.length)}`;
 }
 
 /** What stands open, and choices below what the stated facts give. */
@@ -273,10 +280,8 @@ function body(
   if (options.all !== true && met.length > 0) {
     const tight = met.find(({ judgement }) => isGraded(judgement));
     const title = labels.get(tight?.check ?? "")?.title ?? "";
-    const words =
-      tight === undefined
-        ? WORDS.metOnly(met.length)
-        : `${WORDS.metOnly(met.length)}; ${WORDS.tightest(title, tightWords(tight))}`;
+    const count = `${WORDS.metOnly(met.length)}${expectedCount(met, ", ")}`;
+    const words = tight === undefined ? count : `${count}; ${WORDS.tightest(title, tightWords(tight))}`;
     lines.push(...wrapped(words, width, "  met        ", " ".repeat(13)));
     for (const finding of met) {
       if (options.grounds !== finding.check) continue;

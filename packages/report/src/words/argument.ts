@@ -1,8 +1,9 @@
 import type { Evidence, Fact, Ground, Judgement, Path, Unit } from "@good-grounds/core";
 import { BASIS, OPERATION, RELATION, WORDS } from "../locales/en.ts";
-import { SILENCE, VERDICT } from "../locales/labels.ts";
+import { SILENCE } from "../locales/labels.ts";
 import { bandWords, valueWords } from "./figure.ts";
 import { spoken } from "./spoken.ts";
+import { verdictOf } from "./verdict.ts";
 
 /** One line of an argument: how deep it stands, how it is tagged, and what it says. */
 export interface ArgumentLine {
@@ -52,7 +53,7 @@ function lineOf(node: Ground, place: (path: Path) => string): Line {
 }
 
 function judgementLine(node: Judgement): Line {
-  const tag = VERDICT[node.verdict];
+  const tag = verdictOf(node);
   if (node.kind === "compared") {
     const [left, limit] = node.from as readonly Evidence<Unit>[];
     const symbols =

@@ -31,6 +31,8 @@ export function openPointWords(point: OpenPoint, context: OpenPointContext, all 
       return OPEN.notMet(title(point.check), places());
     case "past-limit":
       return OPEN.pastLimit(title(point.check), places());
+    case "opened":
+      return OPEN.opened(point.title, places(), point.possible);
     case "nothing-tested":
       return OPEN.nothingTested;
     case "not-tested":

@@ -1,9 +1,10 @@
 import type { Misfit, NextReading } from "@good-grounds/core";
-import type { RingDrawing, RingDrawingMark } from "../drawings/ring-drawing.ts";
+import type { RingDrawing } from "../drawings/ring-drawing.ts";
 import type { ReportMisfit } from "../input.ts";
 import { RING } from "../locales/ring-en.ts";
+import { marksOf, type RingFaultData } from "../locales/ring-faults-en.ts";
 import { misfitWords } from "./misfit.ts";
-import type { RingAskedData, RingData, RingFaultData, RingPlaceData } from "./ring-data.ts";
+import type { RingAskedData, RingData } from "./ring-data.ts";
 import { nameOf, pointNames, storyId, storyWords } from "./ring-fault.ts";
 
 /** What the readings of a ring say, as readings that do not agree, with its drawing. */
@@ -91,7 +92,7 @@ export function ringSentences(ring: RingData): readonly string[] {
 export function drawingOf(ring: RingData): RingDrawing {
   const [first] = ring.stories;
   const faults = first?.faults ?? [];
-  const marks = faults.flatMap(markOf);
+  const marks = faults.flatMap(marksOf);
   const words =
     marks.length === 0 ? storyWords(faults, pointNames(ring)) : RING.together(marks.map(({ label }) => label));
   return {
@@ -101,41 +102,4 @@ export function drawingOf(ring: RingData): RingDrawing {
     words: RING.drawn(words, RING.share(first?.probability ?? 0)),
     metres: ring.metres ?? Number.NaN,
   };
-}
-
-function markOf(fault: RingFaultData): readonly RingDrawingMark[] {
-  switch (fault.kind) {
-    case "open":
-      return stretch("break", fault.place, RING.mark.open(fault.conductors));
-    case "joint":
-      return stretch("joint", fault.place, RING.mark.joint(fault.conductor, RING.ohms(fault.ohms.value)));
-    case "crossed-in-leg":
-      return stretch("crossed", fault.place, RING.mark.crossed(fault.pair));
-    case "interconnection": {
-      const { from, to, metres } = fault;
-      if (from === undefined || to === undefined) return [];
-      const label = RING.mark.bridge(metres === undefined ? "" : RING.metres(metres.value));
-      return [{ kind: "bridge", from: from.part.value, to: to.part.value, label }];
-    }
-    case "spur": {
-      const size = fault.metres === undefined ? RING.ohms(fault.ohms.value) : RING.metres(fault.metres.value);
-      return [{ kind: "spur", point: fault.point, label: RING.mark.spur(size) }];
-    }
-    case "terminal":
-      return [atPoint(fault.point, RING.mark.terminal(fault.conductor, RING.ohms(fault.ohms.value)))];
-    case "swapped":
-      return [atPoint(fault.point, RING.mark.swapped(fault.pair))];
-    case "off":
-      return [atPoint(fault.point, RING.mark.off(fault.conductor))];
-    default:
-      return [];
-  }
-}
-
-function stretch(kind: "break" | "joint" | "crossed", place: RingPlaceData | undefined, label: string) {
-  return place === undefined ? [] : [{ kind, ...place.part, label }];
-}
-
-function atPoint(point: number, label: string): RingDrawingMark {
-  return { kind: "point", point, label };
 }

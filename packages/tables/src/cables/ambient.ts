@@ -44,16 +44,38 @@ export const AMBIENT: Readonly<Record<"70" | "90", readonly Step[]>> = Object.fr
   ],
 });
 
-const steps = (operating: "70" | "90") =>
-  AMBIENT[operating].map(([celsius, factor, from]) => {
-    const row = `${operating} °C conductor, ${celsius} °C ambient`;
+const GROUND_RULE = source("BS 7671 Table 4B2", "2008 to 2018+A4", "derived", {
+  formula: "√((θp − θg) ÷ (θp − 20)), rounded",
+});
+
+/** Temperatures of the ground that Table 4B2 has rows for, °C. */
+const GROUND_STEPS = [10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60];
+
+/** Rating factor for the temperature of the ground by conductor operating temperature. */
+export const GROUND: Readonly<Record<"70" | "90", readonly Step[]>> = Object.freeze({
+  "70": groundSteps(70),
+  "90": groundSteps(90),
+});
+
+function groundSteps(operating: number): readonly Step[] {
+  return GROUND_STEPS.map((celsius) => [
+    celsius,
+    Math.round(Math.sqrt((operating - celsius) / (operating - 20)) * 100) / 100,
+    GROUND_RULE,
+  ]);
+}
+
+const stepsOf = (table: typeof AMBIENT, where: string, operating: "70" | "90") =>
+  table[operating].map(([celsius, factor, from]) => {
+    const row = `${operating} °C conductor, ${celsius} °C ${where}`;
     return {
       at: celsius,
       exact: published(TERM.ambientFactor, factor, from, row),
       between: published(TERM.ambientFactor, factor, readOff(from, "the next warmer step"), row),
     };
   });
-const STEPS = { "70": steps("70"), "90": steps("90") };
+const STEPS = { "70": stepsOf(AMBIENT, "ambient", "70"), "90": stepsOf(AMBIENT, "ambient", "90") };
+const IN_GROUND = { "70": stepsOf(GROUND, "ground", "70"), "90": stepsOf(GROUND, "ground", "90") };
 
 const OPERATING: Readonly<Partial<Record<Insulation, "70" | "90">>> = {
   "70C-thermoplastic": "70",
@@ -74,4 +96,15 @@ export function ambientFactor(insulation: Insulation, celsius: number): Publishe
     }
   }
   return notTabulated(TERM.ambientFactor, "Table 4B1", `${insulation} at ${celsius} °C`);
+}
+
+/**
+ * Rating factor for the temperature of the ground in °C round a buried cable, which the tables hold at 20 °C. Between the
+ * steps the warmer one is taken, below 10 °C that of 10 °C.
+ */
+export function groundFactor(insulation: Insulation, celsius: number): Published<"ratio"> | NotKnown<"ratio"> {
+  const operating = OPERATING[insulation];
+  const step = operating === undefined ? undefined : IN_GROUND[operating].find(({ at }) => celsius <= at);
+  if (step === undefined) return notTabulated(TERM.ambientFactor, "Table 4B2", `${insulation} at ${celsius} °C`);
+  return celsius === step.at ? step.exact : step.between;
 }

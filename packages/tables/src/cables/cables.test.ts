@@ -8,6 +8,7 @@ import {
   CAPACITY_TABLES,
   GROUP_SIZES,
   GROUPING_FACTORS,
+  groundFactor,
   groupingFactor,
   lightlyLoadedPart,
   permittedDrop,
@@ -229,6 +230,16 @@ describe("rating factors", () => {
     expect(isKnown(groupingFactor("single-layer-tray", 10))).toBe(false);
     expect(isKnown(groupingFactor("bunched", 0))).toBe(false);
     expect(lightlyLoadedPart).toMatchObject({ value: 0.3, detail: { source: { basis: "memory" } } });
+  });
+
+  test("factors of the ground are 1 at 20 °C, as read in IEC 60364-5-52 elsewhere, and safe between the steps", () => {
+    const row = (insulation: "70C-thermoplastic" | "90C-thermosetting") =>
+      [10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60].map((celsius) => groundFactor(insulation, celsius).value);
+    expect(row("70C-thermoplastic")).toEqual([1.1, 1.05, 1, 0.95, 0.89, 0.84, 0.77, 0.71, 0.63, 0.55, 0.45]);
+    expect(row("90C-thermosetting")).toEqual([1.07, 1.04, 1, 0.96, 0.93, 0.89, 0.85, 0.8, 0.76, 0.71, 0.65]);
+    expect(groundFactor("70C-thermoplastic", 21).value).toBe(0.95);
+    expect(groundFactor("70C-thermoplastic", 4).value).toBe(1.1);
+    expect(isKnown(groundFactor("70C-thermoplastic", 61))).toBe(false);
   });
 
   test("insulation factors fall with length to one half", () => {

@@ -48,6 +48,8 @@ export interface Fact extends Asked {
   readonly kind: "fact";
   readonly inNoOrder: boolean;
   readonly values: readonly Value[];
+  /** Values that no rule, sentence or remedy tells apart, and why they are offered all the same. */
+  readonly alike: readonly (Node & { readonly values: readonly Word[]; readonly because: string })[];
   readonly retired: readonly (Node & { readonly value: Word; readonly readAs: Word })[];
 }
 

@@ -6,7 +6,7 @@ import { readViews } from "../read/views.ts";
 import { type Shared, sharedOf } from "../resolve/shared.ts";
 import { sharedFaults } from "../resolve/shared-faults.ts";
 import { topicOf } from "../resolve/topic.ts";
-import type { TextFault } from "../text/fault.ts";
+import type { Spot, TextFault } from "../text/fault.ts";
 import { nearTo } from "../text/near.ts";
 import type { Text } from "../texts.js";
 import type { Topic } from "../topic.ts";
@@ -24,7 +24,7 @@ export interface Folder {
   readonly shared: readonly Document[];
   readonly documents: readonly Document[];
   /** The release it was written against, and that of this program. */
-  readonly release: { readonly written: string; readonly here: string };
+  readonly release: { readonly written: string; readonly at: Spot; readonly here: string };
 }
 
 const FOLDER = "folder.topics";
@@ -49,6 +49,7 @@ export function readFolder(
     ...ofViews,
     ...read.flatMap((one) => one.faults),
     ...made.faults,
+    ...misnamed(documents),
   ];
   const broken = [...faults, ...(faults.length > 0 ? [] : viewFaults(views, made.topics, VIEWS))];
   if (broken.length > 0 || head.folder === undefined) return { faults: broken };
@@ -67,7 +68,7 @@ export function readFolder(
       own: made.own,
       shared: made.sharedTexts,
       documents,
-      release: { written: head.folder.release.text, here },
+      release: { written: head.folder.release.text, at: head.folder.release.at, here },
     },
     faults: [],
   };
@@ -103,6 +104,24 @@ function misplaced(texts: readonly Text[], documents: readonly Document[]): read
         ),
       ),
   ];
+}
+
+/** Topics and shared pages whose file has another name than they have; what is more of a topic may be called as one likes. */
+function misnamed(documents: readonly Document[]): readonly TextFault[] {
+  return documents.flatMap(({ file, kind, id }) => {
+    const name = file.slice(file.lastIndexOf("/") + 1, -".topic".length);
+    if (kind === "more" || name === id.text) return [];
+    return [
+      {
+        file,
+        at: id.at,
+        found: `"${id.text}" in a file called "${name}.topic"`,
+        expected: `a file called "${id.text}.topic"`,
+        advice: `call the file "${id.text}.topic", or write "${kind} ${name}:"`,
+        within: [],
+      },
+    ];
+  });
 }
 
 /** The topics of this package with those of the folder, and with what it adds. */

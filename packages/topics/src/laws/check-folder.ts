@@ -11,15 +11,33 @@ export interface FolderChecked {
   readonly faults: readonly TextFault[];
   readonly broken: readonly LawBreak[];
   readonly warnings: readonly Warning[];
+  /** The text that each topic or shared page of the folder was read from. */
+  readonly files: ReadonlyMap<string, string>;
 }
 
 /** Holds a folder that was read to the names that are there and to every law. */
 export function checkFolder(folder: Folder, known: NamesKnown): FolderChecked {
   return {
-    faults: folder.documents.flatMap((document) => namesUnknown(document, known)),
+    files: new Map(folder.documents.map(({ id, file }) => [id.text, file])),
+    faults: [...releaseUnknown(folder), ...folder.documents.flatMap((document) => namesUnknown(document, known))],
     broken: lawsBrokenIn(folder),
     warnings: warningsIn(folder),
   };
+}
+
+/** A folder names the release it was checked with; another one says nothing of the topics that are here. */
+function releaseUnknown({ release: { written, at, here } }: Folder): readonly TextFault[] {
+  if (written === here) return [];
+  return [
+    {
+      file: "folder.topics",
+      at,
+      found: `release ${written}, which is not that of this program`,
+      expected: `"release ${here}"`,
+      advice: `see what is different with "topics changed", then write "release ${here}"`,
+      within: [],
+    },
+  ];
 }
 
 /**
@@ -28,9 +46,11 @@ export function checkFolder(folder: Folder, known: NamesKnown): FolderChecked {
  */
 export function breakLines(
   { law, topic, found, expected, at, example = [], decided = [] }: LawBreak,
+  files: ReadonlyMap<string, string>,
   placeOf: (file: string) => string = (file) => file,
 ): readonly string[] {
-  const place = at === undefined ? topic : `${at.file === undefined ? topic : placeOf(at.file)}:${at.line}`;
+  const file = at?.file ?? files.get(topic);
+  const place = at === undefined || file === undefined ? topic : `${placeOf(file)}:${at.line}:${at.from}`;
   const block = (head: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : [`  ${head}`, ...lines.map((line) => `    ${line}`)];
   return [

@@ -12,5 +12,6 @@ export { gradeOf } from "./reading-grade.ts";
 export { remediesHelp } from "./remedies.ts";
 export { sentencesArePlain } from "./sentences.ts";
 export { sourcesAreNamed } from "./sources.ts";
+export { sharedToldApart, valuesToldApart } from "./told-apart.ts";
 export { possibleIsUnion } from "./union.ts";
 export { unusedShared, type Warning, warningsOf } from "./warnings.ts";

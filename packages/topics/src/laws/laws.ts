@@ -9,6 +9,7 @@ import { noWorseningLowers } from "./monotone.ts";
 import { remediesHelp } from "./remedies.ts";
 import { sentencesArePlain } from "./sentences.ts";
 import { sourcesAreNamed } from "./sources.ts";
+import { valuesToldApart } from "./told-apart.ts";
 import { possibleIsUnion } from "./union.ts";
 
 /** The laws by name, with what each holds. */
@@ -17,6 +18,7 @@ export const LAWS = Object.freeze({
   examples: "every example comes out as stated",
   monotone: "no worsening of a fact lowers the class",
   matters: "every fact and every contested point matters",
+  "told-apart": "every two values of a fact are told apart, or the text says why both are offered",
   remedies: "every remedy helps and none harms",
   sentences: "every class that can follow has a plain sentence",
   union: "what is possible is the union over what may be so",
@@ -33,10 +35,11 @@ export function lawBreaks(topic: Topic, document: Document, shared: readonly Doc
     ...examplesComeOut(subject),
     ...noWorseningLowers(subject),
     ...everythingMatters(subject),
+    ...valuesToldApart(topic, document),
     ...remediesHelp(subject),
     ...sentencesArePlain(subject),
     ...possibleIsUnion(subject),
-    ...sourcesAreNamed(topic),
+    ...sourcesAreNamed(subject),
   ];
 }
 

@@ -12,7 +12,15 @@ export function remediesHelp(subject: LawSubject): readonly LawBreak[] {
   const { topic, document, compiled } = subject;
   const law = "remedies";
   if (topic.remedies.length === 0)
-    return [{ law, topic: topic.id, found: "no remedy", expected: "one or more, the cheapest adequate first" }];
+    return [
+      {
+        law,
+        topic: topic.id,
+        found: "no remedy",
+        expected: "one or more, the cheapest adequate first",
+        at: document.at,
+      },
+    ];
   return topic.remedies.flatMap(({ words, changes, where = ALWAYS }): LawBreak[] => {
     const at = document.statements.find((one) => one.kind === "remedy" && one.words === words)?.at;
     const placed = at === undefined ? {} : { at };

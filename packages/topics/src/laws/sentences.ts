@@ -21,6 +21,7 @@ export function sentencesArePlain({ topic, document, compiled }: LawSubject): re
       topic: topic.id,
       found: `nothing is said under ${one}, which can follow`,
       expected: `a line "said ${one}:"`,
+      at: document.at,
     })),
     ...idle.map(([one]) => ({
       law,

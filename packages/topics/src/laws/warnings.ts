@@ -1,58 +1,42 @@
-import { ALWAYS, type Compiled, ruleIn, statementsIn } from "@good-grounds/core";
-import { compiledTopic } from "../compiled.ts";
+import { ALWAYS, ruleIn } from "@good-grounds/core";
 import type { Document } from "../document/document.ts";
 import { namesIn } from "../resolve/shared.ts";
 import type { Topic } from "../topic.ts";
+import { areAlike, everyTwo, type Functions, functionsOf } from "./alike.ts";
 
 /** Something in a text that is no fault and does nothing. */
 export interface Warning {
-  readonly kind: "values-alike" | "fact-idle" | "positions-alike" | "remedy-idle" | "shared-unused";
+  readonly kind: "fact-idle" | "positions-alike" | "remedy-idle" | "shared-unused";
   /** The topic, or the shared text. */
   readonly in: string;
   readonly words: string;
 }
 
-/** What of a topic does nothing: facts and values that no rule tells apart, positions that change nothing, remedies that lower no class. */
+/** What of a topic does nothing: facts and positions that change nothing, remedies that lower no class. */
 export function warningsOf(topic: Topic): readonly Warning[] {
-  const compiled = compiledTopic(topic);
-  const { diagram } = compiled;
-  const nodes = functionsOf(topic, compiled);
+  const functions = functionsOf(topic);
   const warn = (kind: Warning["kind"], words: string): Warning => ({ kind, in: topic.id, words });
-  const alike = (variable: number, a: number, b: number) =>
-    nodes.every((node) => diagram.restrict(node, variable, a) === diagram.restrict(node, variable, b));
-  const isIdle = (variable: number) => nodes.every((node) => !diagram.support(node).includes(variable));
-  const ofVariables = compiled.variables.flatMap(({ kind, name, cells }, variable): Warning[] => {
-    const pairs = pairsOf(cells.values.length, cells.ordered).filter(([a, b]) => alike(variable, a, b));
-    const names = pairs.map(([a, b]) => `${cells.values[a]} and ${cells.values[b]}`);
-    const all = pairsOf(cells.values.length, true).length;
-    if (pairs.length >= all && pairs.length > 0 && isIdle(variable))
+  const ofVariables = functions.compiled.variables.flatMap(({ kind, name, cells }, variable): Warning[] => {
+    if (isIdle(functions, variable))
       return [warn(kind === "fact" ? "fact-idle" : "positions-alike", `"${name}" changes nothing`)];
-    return names.map((pair) =>
-      kind === "fact"
-        ? warn("values-alike", `no rule tells ${pair} of "${name}" apart`)
-        : warn("positions-alike", `${pair} on "${name}" come to the same`),
-    );
+    if (kind === "fact") return [];
+    return everyTwo(cells.values.length)
+      .filter(([a, b]) => areAlike(functions, variable, a, b))
+      .map(([a, b]) =>
+        warn("positions-alike", `${cells.values[a]} and ${cells.values[b]} on "${name}" come to the same`),
+      );
   });
   return [
     ...ofVariables,
-    ...idleRemedies(topic, compiled).map((words) => warn("remedy-idle", `"${words}" lowers no class`)),
+    ...idleRemedies(topic, functions).map((words) => warn("remedy-idle", `"${words}" lowers no class`)),
   ];
 }
 
-/** Everything that answers can change: the class, what cannot be, and which sentence is said. */
-function functionsOf(topic: Topic, compiled: Compiled): readonly number[] {
-  const said = Object.values(topic.client).flatMap((statements) => statementsIn(statements).map(({ when }) => when));
-  return [compiled.root, compiled.contradicted, ...said.map((when) => ruleIn(when, compiled))];
+function isIdle({ compiled: { diagram }, nodes }: Functions, variable: number): boolean {
+  return nodes.every((node) => !diagram.support(node).includes(variable));
 }
 
-/** Neighbours where values have an order, else every two. */
-function pairsOf(count: number, ordered: boolean): readonly (readonly [number, number])[] {
-  return Array.from({ length: count }, (_, a) =>
-    Array.from({ length: count - a - 1 }, (_, i) => [a, a + i + 1] as const).filter(([, b]) => !ordered || b === a + 1),
-  ).flat();
-}
-
-function idleRemedies({ remedies }: Topic, compiled: Compiled): readonly string[] {
+function idleRemedies({ remedies }: Topic, { compiled }: Functions): readonly string[] {
   const { diagram, root, index, variables } = compiled;
   return remedies
     .filter(({ changes, where = ALWAYS }) => {

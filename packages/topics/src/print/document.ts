@@ -31,6 +31,10 @@ function printStatement(one: Statement): readonly string[] {
         ...deeper([
           ...asked(one),
           ...one.values.flatMap(valueLines),
+          ...one.alike.flatMap((pair) => [
+            ...notes(pair),
+            `alike ${pair.values.map(({ text }) => text).join(" and ")}: ${pair.because}`,
+          ]),
           ...one.retired.flatMap((old) => [...notes(old), `retired ${old.value.text}: read as ${old.readAs.text}`]),
         ]),
       ];

@@ -85,6 +85,7 @@ export function listOf({ text, at }: Word, parted: RegExp): readonly Word[] {
 
 export const COMMA = /\s*,\s*/;
 export const OR = /\s+or\s+/;
+export const AND = /\s+and\s+/;
 
 export function short(text: string, most = 60): string {
   return text.length > most ? `${text.slice(0, most - 1)}…` : text;

@@ -2,7 +2,7 @@ import { EFFORTS, type Effort } from "@good-grounds/core";
 import type { Word } from "../document/condition.ts";
 import type { Amount, Fact, Link, Recorded, Value } from "../document/document.ts";
 import { type Line, spotIn } from "../text/lines.ts";
-import { type Desk, match } from "./desk.ts";
+import { AND, type Desk, listOf, match } from "./desk.ts";
 import { placed, readLink, readRecorded } from "./link.ts";
 import { behind, type Place, readBelow } from "./statements.ts";
 
@@ -15,11 +15,16 @@ export function readFact(line: Line, desk: Desk): Fact | undefined {
   return desk.within(`fact ${name.text}`, () => {
     const asked = new Asked();
     const values: Value[] = [];
+    const alike: Fact["alike"][number][] = [];
     const retired: Fact["retired"][number][] = [];
     readBelow(
       line,
       desk,
-      [...asked.places(desk), { begins: "retired", often: true, read: (one) => readRetired(one, desk, retired) }],
+      [
+        ...asked.places(desk),
+        { begins: "alike", often: true, read: (one) => readAlike(one, desk, alike) },
+        { begins: "retired", often: true, read: (one) => readRetired(one, desk, retired) },
+      ],
       (one) => {
         const value = readValue(one, desk);
         if (value !== undefined) values.push(value);
@@ -41,6 +46,7 @@ export function readFact(line: Line, desk: Desk): Fact | undefined {
       question: question.text,
       inNoOrder: loose !== undefined,
       values,
+      alike,
       retired,
       ...asked.rest(),
       effort,
@@ -163,6 +169,15 @@ function readValue(line: Line, desk: Desk): Value | undefined {
   if (name === undefined || clause === undefined) return undefined;
   desk.nothingBelow(line);
   return { ...placed(line), name, clause: clause.text, ...(plain === undefined ? {} : { plain: plain.text }) };
+}
+
+/** `alike VALUE and VALUE: why both are offered`. */
+function readAlike(line: Line, desk: Desk, alike: Fact["alike"][number][]): void {
+  const { values, because } = match(line, /^alike (?<values>[a-z0-9.-]+(?: and [a-z0-9.-]+)+): (?<because>.+)$/) ?? {};
+  desk.nothingBelow(line);
+  if (values === undefined || because === undefined)
+    desk.misspelt(line, '"alike", two values or more joined by "and", ":", and why each of them is offered');
+  else alike.push({ ...placed(line), values: listOf(values, AND), because: because.text });
 }
 
 function readRetired(line: Line, desk: Desk, retired: { value: Word; readAs: Word }[] & unknown[]): void {

@@ -21,6 +21,7 @@ export function factOf(node: Fact | Amount, scope: Scope, given: readonly string
     return Object.freeze({ kind: "quantity", name: node.called, unit, worse: node.worse ?? null, ...shared });
   }
   checkNames(node.values, node.name, scope, within);
+  for (const { values } of node.alike) for (const value of values) checkValue(value, node, scope, within);
   const clauses = Object.fromEntries(node.values.map(({ name, clause }) => [name.text, clause]));
   if (isYesNo(node))
     return Object.freeze({

@@ -9,6 +9,15 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
   ["showing", "board breaker", "board-blank-missing board-cover-missing board-inner-shield"],
   ["showing", "busbar", "board-inner-shield live-parts-out-of-reach board-cover-missing"],
   ["missing broken hanging", "board+cover", "board-cover-missing"],
+  ["loose", "cover", "board-cover-missing connector-block-open trunking-or-conduit-open"],
+  ["hot", "bond", "main-bonding-undersized"],
+  ["hot", "earthing", "earthing-conductor-condition"],
+  ["showing", "wire", "live-conductors-unterminated cable-damaged accessory-broken"],
+  [
+    "broken missing faulty",
+    "lock+meter lock+cutout lock+intake",
+    "intake-surroundings meter-tails-exposed basic-protection",
+  ],
   ["missing broken", "breaker+blank board+blank", "board-blank-missing"],
   ["missing", "busbar+cover", "board-cover-missing board-inner-shield"],
   [

@@ -4,6 +4,8 @@ export const THINGS: Readonly<Record<string, string>> = Object.freeze({
     "electric box, breaker box, trip box, units, fuses box, sub board, subboard, tpn board, rcbo board, electric board, breaker board, board, boards, cu, db, consumer unit, consumer, fuse board, fuseboard, fuse box, fusebox, panel board, distribution board, distribution, switchboard, panelboard, ccu, mdb, submain board, panel, fuze box, switchgear, tpn, mcb board, wylex, consumer units, dis board, garage unit",
   breaker:
     "trip, cct breaker, circuit breakers, breakers, breaker, mcb, mcbs, rcbo, rcbos, mccb, circuit breaker, trip switch, cb, trips, way",
+  lock: "lock, locks, padlock, latch, hasp, keyhole",
+  intake: "meter cupboard, meter box, intake cupboard, meter cabinet",
   busbar: "busbar, bus bar, busbars, bars, bar, comb, busbar chamber",
   cover: "cover, lid, front, door, faceplate, face, plate, front plate, cover plate, flap, fascia",
   blank: "blank, blanks, blanking, blanker, spare way, gap, gaps, slot, unused way, hole in front",
@@ -26,7 +28,7 @@ export const THINGS: Readonly<Record<string, string>> = Object.freeze({
   cpc: "cpc, protective conductor, circuit protective conductor, earth core, r2, earth continuity, cpcs, earth wire",
   cable:
     "cable, cables, t&e, twin, twin and earth, twin earth, flat twin, wiring, swa, wires, t+e, 6242y, fp200, pyro, micc, cabling, tne, lead in",
-  wire: "wire, wires, conductor, conductors, cores, core, singles, single, ends, strands",
+  wire: "copper, wire, wires, conductor, conductors, cores, core, singles, single, ends, strands",
   armour: "swa, armour, armoured, sy, gland, glands, banjo, armouring, wire armoured",
   ends: "ends, bare ends, bare end, live ends, live end, dead ends, loose ends, wire ends, cable ends, cut ends, cut off, light was, cooker was, socket was, redundant, disused, abandoned, old wires, unused cable, left behind, capped off",
   flex: "flex, flexible cord, cord, lead, flexible, leads, 3 core flex, flexes",

@@ -13,7 +13,8 @@ const OUTPUT = Object.freeze({ format: "good-grounds-topics-check", version: 1 }
 /** `topics check FOLDER`: whether a firm's folder can be read and keeps every law. One line where all is well. */
 export function checkCommand(path: string, { all, json }: TopicsOptions, host: Host): ExitCode {
   const { texts, folder, faults } = folderIn(path);
-  const made = folder === undefined ? { faults, broken: [], warnings: [] } : checkFolder(folder, namesKnown());
+  const made =
+    folder === undefined ? { faults, broken: [], warnings: [], files: new Map() } : checkFolder(folder, namesKnown());
   const isWell = folder !== undefined && made.faults.length === 0 && made.broken.length === 0;
   if (json) host.stdout.write(`${JSON.stringify(checkJson(folder, made, isWell), null, 2)}\n`);
   else if (!isWell) host.stderr.write(`${problems(path, texts, made)}\n`);
@@ -21,12 +22,12 @@ export function checkCommand(path: string, { all, json }: TopicsOptions, host: H
   return isWell ? EXIT.done : EXIT.input;
 }
 
-function problems(path: string, texts: readonly Text[], { faults, broken }: FolderChecked): string {
+function problems(path: string, texts: readonly Text[], { faults, broken, files }: FolderChecked): string {
   const count = faults.length + broken.length;
   return [
     ...(faults.length === 0 ? [] : [faultsText(path, faults, texts)]),
     ...broken.map((one) =>
-      breakLines(one, (file) => join(path, file))
+      breakLines(one, files, (file) => join(path, file))
         .map(printable)
         .join("\n"),
     ),
@@ -35,7 +36,7 @@ function problems(path: string, texts: readonly Text[], { faults, broken }: Fold
 }
 
 function wellText(folder: Folder, warnings: readonly Warning[], all: boolean): string {
-  const { own, topics, release } = folder;
+  const { own, topics } = folder;
   const brought = own.filter(({ before }) => before === undefined).length;
   const counts = [
     `${brought} ${brought === 1 ? "topic" : "topics"}`,
@@ -46,12 +47,8 @@ function wellText(folder: Folder, warnings: readonly Warning[], all: boolean): s
       ? []
       : [`${warnings.length} ${warnings.length === 1 ? "warning" : "warnings"}${all ? "" : " (--all)"}`]),
   ];
-  const other =
-    release.written === release.here
-      ? ""
-      : `written against release ${release.written}; this program has ${release.here}: see topics changed\n`;
   const listed = all ? warnings.map(({ in: where, words }) => `  ${where}: ${words}\n`).join("") : "";
-  return `${printable(`${topics.folder?.name} ${topics.folder?.hash.slice(0, 12)}`)}: well (${counts.join(", ")})\n${other}${listed}`;
+  return `${printable(`${topics.folder?.name} ${topics.folder?.hash.slice(0, 12)}`)}: well (${counts.join(", ")})\n${listed}`;
 }
 
 function checkJson(folder: Folder | undefined, { faults, broken, warnings }: FolderChecked, isWell: boolean): object {

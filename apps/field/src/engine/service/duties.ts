@@ -15,7 +15,7 @@ export function dutiesOfData(data: Data, topics?: Topics): DutiesView {
   const weighing = weigh(installation);
   const duties = dutiesOf(
     installation,
-    outcomeOf(installation, weighing, reasonObservations(installation, weighing, topics)),
+    outcomeOf(installation, weighing, reasonObservations(installation, weighing, topics), topics),
   );
   const { id = "", address, inspectedOn } = installation;
   const calendar =

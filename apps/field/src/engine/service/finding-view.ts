@@ -5,11 +5,13 @@ import {
   comparisonWords,
   decidingComparison,
   decidingFacts,
+  isExpected,
   marginBar,
   marginWords,
   RELATION,
   sides,
   valueWords,
+  verdictOf,
 } from "@good-grounds/report";
 import type { FindingView } from "../view.ts";
 
@@ -28,6 +30,8 @@ export function findingView(finding: Finding): FindingView {
     check,
     title: TITLES.get(check) ?? check,
     verdict,
+    verdictWord: verdictOf(judgement),
+    expected: isExpected(judgement.grade, verdict),
     words: words === "" && verdict !== "not-known" ? decidingFacts(judgement) : words,
     limit:
       isBounded && limit !== undefined && isKnown(limit) ? `${RELATION[compared.relation]} ${valueWords(limit)}` : "",

@@ -37,8 +37,8 @@ export function openFolder({ texts, label, provedBeside }: KeptFolder): Topics {
 
 /** Names that are not there and laws that are not kept, each as lines. */
 function broken(folder: Folder, texts: readonly FolderText[]): readonly string[] {
-  const { faults, broken: laws } = checkFolder(folder, namesKnown());
-  return [...faultsIn(faults, texts), ...laws.map((one) => breakLines(one).join("\n"))];
+  const { faults, broken: laws, files } = checkFolder(folder, namesKnown());
+  return [...faultsIn(faults, texts), ...laws.map((one) => breakLines(one, files).join("\n"))];
 }
 
 function faultsIn(faults: readonly TextFault[], texts: readonly FolderText[]): readonly string[] {

@@ -25,6 +25,7 @@ export function outcomeOfData(data: Data, topics?: Topics): OutcomeView {
     installation,
     weighing,
     reasonObservations(installation, weighing, topics),
+    topics,
   );
   const context = { installation, checks: CHECKS };
   return {

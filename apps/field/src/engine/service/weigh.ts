@@ -1,12 +1,12 @@
 import { type Finding, type Path, SEVERITY, type Verdict, type Weighing } from "@good-grounds/core";
 import { resolveDraft } from "@good-grounds/inspection";
 import { weigh } from "@good-grounds/judgement";
-import { argumentLines, placeWords } from "@good-grounds/report";
+import { argumentLines, placeWords, VERDICT } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
 import { draftOf } from "../draft.ts";
 import { recordPath } from "../places.ts";
 import type { Data } from "../protocol.ts";
-import type { Line, PlaceView, Trouble, ViewChange } from "../view.ts";
+import type { FindingView, Line, PlaceView, Trouble, ViewChange } from "../view.ts";
 import type { Desk, Weighed } from "./desk.ts";
 import { findingView } from "./finding-view.ts";
 import { inWords } from "./trouble.ts";
@@ -72,14 +72,21 @@ function placesOf({ installation, weighing }: Weighed): readonly PlaceView[] {
         path: recordPath(at, file),
         kind: kindOf(at),
         name: placeWords(at, installation),
-        worst: worstOf(shown),
+        ...worstIn(shown),
         findings: shown,
       };
     });
     const [first, ...parts] = views;
     if (first === undefined) return [];
-    return [{ ...first, worst: worstOf([...first.findings, ...parts.flatMap((part) => part.findings)]) }, ...parts];
+    return [{ ...first, ...worstIn([...first.findings, ...parts.flatMap((part) => part.findings)]) }, ...parts];
   });
+}
+
+/** The worst verdict and its word; where all are met, some of them only as expected, that word. */
+function worstIn(findings: readonly FindingView[]): Pick<PlaceView, "worst" | "worstWord"> {
+  const worst = worstOf(findings);
+  const expected = findings.find((one) => one.verdict === worst && one.expected);
+  return { worst, worstWord: expected?.verdictWord ?? VERDICT[worst] };
 }
 
 export function worstOf(findings: readonly { readonly verdict: Verdict }[]): Verdict {

@@ -21,7 +21,7 @@ export function OriginRow() {
       .filter(Boolean)
       .join(", ");
   });
-  const worst = usePlace("supply")?.worst;
+  const judged = usePlace("supply");
   return (
     <li class="line-row origin" style={{ "--depth": 0 }}>
       <a class="line-link" href={linkTo("job", job, "supply")}>
@@ -31,7 +31,7 @@ export function OriginRow() {
         <span class="line-name">
           <strong>{INSTALLATION.origin}</strong>
           <span class="quiet small">{detail}</span>
-          {worst !== undefined && <VerdictWord verdict={worst} />}
+          {judged !== undefined && <VerdictWord verdict={judged.worst} word={judged.worstWord} />}
         </span>
       </a>
     </li>

@@ -35,7 +35,7 @@ export function WayRow(props: WayRowProps) {
   const { name, device, residual, rcdWords } = JSON.parse(
     usePicked((record) => JSON.stringify(wayShown(record, board, circuit))),
   ) as WayShown;
-  const worst = usePlace(path)?.worst;
+  const judged = usePlace(path);
   return (
     <li class={last ? "line-row way-row last" : "line-row way-row"} style={{ "--depth": depth }}>
       <a
@@ -52,7 +52,7 @@ export function WayRow(props: WayRowProps) {
         )}
         <span class="line-name">
           {name}
-          {worst !== undefined && <VerdictWord verdict={worst} />}
+          {judged !== undefined && <VerdictWord verdict={judged.worst} word={judged.worstWord} />}
         </span>
       </a>
       <button type="button" class="line-more" aria-label={INSTALLATION.more(name)} onClick={() => setOpen(true)}>

@@ -70,13 +70,13 @@ function CircuitRow({ board, circuit, current }: CircuitRowProps) {
     const { done, all } = circuitProgress(record, board, circuit);
     return done === 0 ? READINGS.nothing : READINGS.done(done, all);
   });
-  const worst = usePlace(`boards/${board}/circuits/${circuit}`)?.worst;
+  const judged = usePlace(`boards/${board}/circuits/${circuit}`);
   return (
     <li>
       <a class="way" href={linkTo("job", job, "readings", board, circuit)} aria-current={current ? "page" : undefined}>
         <span class="way-name">{name}</span>
         <span class="quiet small">{words}</span>
-        {worst !== undefined && <VerdictWord verdict={worst} />}
+        {judged !== undefined && <VerdictWord verdict={judged.worst} word={judged.worstWord} />}
       </a>
     </li>
   );

@@ -18,7 +18,8 @@ type Energy = Evidence<"ampere-squared-second">;
  * Breakers. Shown: the ceiling of their energy limiting class, for currents up to the marked breaking capacity. Expected:
  * what the fault current can carry until it ends. At the instant trip that is in less than 0.1 s by the product standard;
  * from one and a half times as much by its second zero, and from three times as much, for breakers that limit current
- * (BS EN 60898, BS EN 61009), by its first. Not known where the far end does not reach the instant trip.
+ * (BS EN 60898, BS EN 61009), by its first, or with less where the class is known: its ceiling falls at least in
+ * proportion to the current. Not known where the far end does not reach the instant trip.
  */
 export function energyOfBreaker(
   marks: EnergyMarks,
@@ -34,7 +35,7 @@ export function energyOfBreaker(
     return { shown: nothing(marks.letThrough, least), instant: false, remarks: [SLOW] };
   }
   const ceiling = classCeiling(marks, device, most, reckon);
-  const carried = isKnown(most) ? carriedAtMost(device, trips.value, least, most, reckon) : undefined;
+  const carried = isKnown(most) ? carriedAtMost(marks, device, trips.value, { least, most }, reckon) : undefined;
   if (carried === undefined) {
     if (ceiling !== undefined) return { shown: ceiling, instant: true, remarks: [CEILING] };
     const { letThrough, energyClass, breakingCapacity } = marks;
@@ -75,27 +76,72 @@ function classCeiling(
   );
 }
 
+/** Prospective currents for which the class has ceilings, A. */
+const CLASS_CURRENTS = [3000, 6000, 10_000].map((amperes) =>
+  expected(
+    TERM.breakingCapacity,
+    amperes,
+    `at ${amperes} A a breaker for more lets through no more than the class allows one that is marked for it; below, the energy falls at least in proportion to the current`,
+  ),
+);
+
+/**
+ * Where a class is marked: its ceiling for the next current above, and below that in proportion. The ceilings themselves
+ * fall faster than in proportion from one marked capacity to the next.
+ */
+function inProportion(
+  { breakingCapacity, energyClass }: EnergyMarks,
+  { type, rated }: Device,
+  most: Evidence<"ampere">,
+  reckon: Reckoner,
+): Energy | undefined {
+  if (!isKnown(most) || !isExact(breakingCapacity) || !isKnownFact(energyClass)) return undefined;
+  const at = CLASS_CURRENTS.find(({ value }) => most.high <= value && value <= breakingCapacity.value);
+  if (at === undefined) return undefined;
+  const ceiling = energyLimitCeiling({
+    type,
+    rated,
+    markedBreakingCapacity: at.value,
+    energyClass: Number(energyClass.word),
+  });
+  if (!isKnown(ceiling)) return undefined;
+  return reckon.product(
+    TERM.letThrough,
+    reckon.quotient(TERM.ratio, most, at),
+    reckon.lookedUp(TERM.letThrough, ceiling, energyClass),
+  );
+}
+
 /** Multiples of the instant trip from which the current ends by its second and by its first zero. */
 const BY_SECOND_ZERO = 1.5;
 const BY_FIRST_ZERO = 3;
 
-/** The most the fault current carries at any current of the range; undefined above what can be said. */
+/**
+ * The most that is let through at any current of the range; undefined above what can be said. The greatest current is that
+ * of the loop as read: a conductor that is not at its full temperature when the fault comes has more in hand than the
+ * reading is out by.
+ */
 function carriedAtMost(
+  marks: EnergyMarks,
   device: Device,
   trips: number,
-  least: Known<"ampere">,
-  most: Known<"ampere">,
+  { least, most: measured }: { readonly least: Known<"ampere">; readonly most: Known<"ampere"> },
   reckon: Reckoner,
 ): Energy | undefined {
   const limits = device.standard !== "BS 3871";
-  const atMost = timeCarried(most.high / trips, most.high, limits);
+  const amperes = measured.value;
+  const atMost = timeCarried(amperes / trips, amperes, limits);
   if (atMost === undefined) return undefined;
-  const parts = [reckon.letThrough(TERM.letThrough, most, atMost)];
+  const asRead = expected(TERM.earthFaultCurrent, amperes, "at the board, by the loop as read");
+  const most = reckon.lookedUp(TERM.earthFaultCurrent, asRead, measured);
+  const whole = reckon.letThrough(TERM.letThrough, most, atMost);
+  const limited = limits && amperes / trips >= BY_FIRST_ZERO ? inProportion(marks, device, most, reckon) : undefined;
+  const parts = [limited === undefined ? whole : reckon.smallest(TERM.letThrough, whole, limited)];
   // Just short of a step the current carries for longer: the worst of the range may lie there.
   for (const step of limits ? [BY_SECOND_ZERO, BY_FIRST_ZERO] : [BY_SECOND_ZERO]) {
     const current = step * trips;
     const below = timeCarried(step * (1 - 1e-12), current, limits);
-    if (least.low >= current || most.high < current || below === undefined) continue;
+    if (least.low >= current || amperes < current || below === undefined) continue;
     const at = expected(
       TERM.earthFaultCurrent,
       current,

@@ -1,5 +1,7 @@
 import { boardEnclosure } from "./board/board-enclosure.ts";
+import { boardFedFrom } from "./board/board-fed-from.ts";
 import { boardRcds } from "./board/board-rcds.ts";
+import { mainSwitchFitted } from "./board/main-switch-fitted.ts";
 import { mainSwitchPoles } from "./board/main-switch-poles.ts";
 import { surgeProtection } from "./board/surge-protection.ts";
 import { bondCondition } from "./bond/bond-condition.ts";
@@ -45,13 +47,16 @@ import { earthingSystem } from "./supply/earthing-system.ts";
 import { electrodeResistance } from "./supply/electrode-resistance.ts";
 import { externalImpedance } from "./supply/external-impedance.ts";
 import { liveConductors } from "./supply/live-conductors.ts";
+import { otherSourceNotice } from "./supply/other-source-notice.ts";
 import { phases } from "./supply/phases.ts";
 import { publicSupply } from "./supply/public-supply.ts";
 
 /** Every property of an inspection that answers facts. A new one is a file and a line here. */
 export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
   boardEnclosure,
+  boardFedFrom,
   boardRcds,
+  mainSwitchFitted,
   mainSwitchPoles,
   surgeProtection,
   bondCondition,
@@ -96,6 +101,7 @@ export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
   electrodeResistance,
   externalImpedance,
   liveConductors,
+  otherSourceNotice,
   phases,
   publicSupply,
 ]);

@@ -29,7 +29,8 @@ export function answered(fact: string, link: Worked, parts: readonly JudgedPart[
   const made = parts.filter(({ judgement }) => judgement !== undefined);
   const telling = notMet ?? made.find(({ verdict }) => verdict !== "met") ?? made[0];
   if (telling?.judgement === undefined) return undefined;
-  const isMet = parts.every(({ verdict }) => verdict === "met");
+  // What is only expected to be met answers nothing: an observation rests on what is shown.
+  const isMet = parts.every(({ verdict, judgement }) => verdict === "met" && judgement?.grade === "proven");
   const value = (notMet === undefined ? (isMet ? link.met : undefined) : link.notMet) ?? null;
   return { fact, by: telling.by, value, judgement: telling.judgement };
 }

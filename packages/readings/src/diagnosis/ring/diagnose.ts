@@ -1,11 +1,12 @@
-import { ringCandidates, withOtherSizes } from "./candidates.ts";
-import { fit, type Problem } from "./fit.ts";
+import type { Asked } from "./asked.ts";
+import type { Hypothesis } from "./fault.ts";
+import { type Problem, problemOf } from "./fit.ts";
+import { positionsAt } from "./hypothesis.ts";
 import { type NextReading, nextReading } from "./next-reading.ts";
-import { faultsOf, metresOf, type RingFault } from "./place.ts";
-import { otherOpenPoints, withPoints } from "./points.ts";
-import { type Ranked, ranked } from "./rank.ts";
 import { observedOf, type RingInput } from "./readings.ts";
-import type { Asked, Hypothesis } from "./ring-state.ts";
+import { faultsOf, metresOf, type RingFault } from "./said.ts";
+import { searched, withEveryLeg } from "./search.ts";
+import type { Ranked } from "./weigh.ts";
 
 /** Explanations whose odds against the leading one are not below this cannot be told apart from it. */
 export const TOLD_APART = 1 / 50;
@@ -28,7 +29,6 @@ export interface RingExplanation {
   /** Σ((shown − expected) ÷ deviation)². */
   readonly misfit: number;
   readonly readings: readonly ReadingAndExpected[];
-  readonly hypothesis: Hypothesis;
   /** Places of the points by parts of the ring, as this explanation has them. */
   readonly pointsAt: readonly number[];
   /** Length of the ring, m, where the conductor's resistance per metre is known. */
@@ -43,19 +43,13 @@ export interface RingDiagnosis {
   /** Whether the leading explanation accounts for the readings within their uncertainty. */
   readonly accounts: boolean;
   readonly next: NextReading | undefined;
-  /** Probability, among all that was tried, of a sound ring, and of one that is sound but for spurs. */
+  /** Probability, among all that was tried, of a sound ring, and of one that is sound but for spurs and a length misjudged. */
   readonly sound: number;
-  readonly soundOrSpurs: number;
+  readonly permitted: number;
 }
 
 const SHOWN = 8;
 const LEAST_PROBABILITY = 1e-4;
-/** Explanations of the ring to which states of points are added. */
-const WIDENED = 2;
-/** Steps of the fit for the legs of the leading explanation. */
-const MOST_STEPS = 3;
-const MOST_LEGS = 24;
-
 /**
  * What explains the readings of a ring final circuit: hypotheses fitted by the resistance network, ranked by likelihood,
  * Occam's penalty and how common each is. The errors of the meter that are common to all readings, the distances and the
@@ -65,13 +59,8 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
   refuse(input);
   const arranged = input.orderKnown ? input : risingToTheMiddle(input);
   const observed = observedOf(arranged);
-  const problem: Problem = { input: arranged, observed, asked: observed.map(({ asked }) => asked) };
-  const rings = [problem, ...withOtherSizes(problem)].flatMap(ringCandidates);
-  const first = ranked(rings, problem);
-  // A sound ring with a spur is the commonest of all, however ill the ring alone explains it.
-  const bases = first.filter(({ best }, i) => i < WIDENED || best.hypothesis.ring.kind === "sound");
-  const widened = bases.flatMap(({ best }) => [...otherOpenPoints(problem, best), ...withPoints(problem, best)]);
-  const kinds = withEveryLeg(widened.length > 0 ? ranked([...rings, ...widened], problem) : first, problem);
+  const problem = problemOf(arranged, observed);
+  const kinds = withEveryLeg(searched(problem), problem);
   const leader = kinds[0] as Ranked;
   const back = arranged.points.map((point) => input.points.indexOf(point));
   const next = nextReading(kinds, problem);
@@ -82,45 +71,31 @@ export function diagnoseRingReadings(input: RingInput): RingDiagnosis {
     leading: kinds.filter(({ probability }) => probability >= TOLD_APART * leader.probability).length,
     accounts: accountsFor(leader, problem),
     next: next === undefined ? undefined : { ...next, asked: named(next.asked, back) },
-    sound: probabilityOf(kinds, (one) => isAsWritten(one) && one.points.length === 0),
-    soundOrSpurs: probabilityOf(kinds, (one) => isAsWritten(one) && one.points.every(({ kind }) => kind === "spur")),
+    sound: probabilityOf(kinds, ({ faults }) => faults.length === 0),
+    permitted: probabilityOf(kinds, ({ faults }) => faults.every(({ key }) => isPermitted(key))),
   };
 }
 
-/** A sound ring of the sizes written down. */
-function isAsWritten({ ring, cpc }: Hypothesis): boolean {
-  return ring.kind === "sound" && cpc === undefined;
-}
+const isPermitted = (key: string) => key.startsWith("spur") || key === "other-length";
 
 function probabilityOf(kinds: readonly Ranked[], holds: (hypothesis: Hypothesis) => boolean): number {
-  return kinds.reduce((sum, { best, probability }) => sum + (holds(best.hypothesis) ? probability : 0), 0);
-}
-
-/** The leading explanation fitted in every leg, so that the probabilities of its places are those of the best fits. */
-function withEveryLeg(kinds: readonly Ranked[], problem: Problem): readonly Ranked[] {
-  const [leader, ...others] = kinds;
-  if (leader === undefined || leader.members.length === 1) return kinds;
-  const refined = leader.members.map(({ fit: one }, i) =>
-    i < MOST_LEGS ? fit(problem, one.hypothesis, one.values, MOST_STEPS) : one,
+  return kinds.reduce(
+    (sum, { best, probability, none }) => sum + (none !== true && holds(best.hypothesis) ? probability : 0),
+    0,
   );
-  return ranked([...refined, ...others.flatMap(({ members }) => members.map((one) => one.fit))], problem);
 }
 
 /** The highest misfit that chance leaves, four deviations of it above its mean. */
-function accountsFor({ best }: Ranked, { observed }: Problem): boolean {
-  return best.misfit <= observed.length + 4 * Math.sqrt(2 * observed.length);
+function accountsFor({ best, none }: Ranked, { observed }: Problem): boolean {
+  return none !== true && best.misfit <= observed.length + 4 * Math.sqrt(2 * observed.length);
 }
 
 function explanation(kind: Ranked, problem: Problem, back: readonly number[]): RingExplanation {
   const { best } = kind;
-  const { hypothesis, values } = best;
-  const renamed = (point: number) => back[point] as number;
-  const from = values.length - problem.input.points.length;
-  const pointsAt = back.map((_, i) => values[from + back.indexOf(i)] as number);
+  const { values, hypothesis } = best;
+  const from = positionsAt(hypothesis);
   return {
-    faults: faultsOf(kind, problem).map((fault) =>
-      "point" in fault ? { ...fault, point: renamed(fault.point) } : fault,
-    ),
+    faults: faultsOf(kind, problem).map((fault) => renumbered(fault, back)),
     probability: kind.probability,
     misfit: best.misfit,
     readings: problem.observed.map(({ asked, shown, bound, deviation }, i) => ({
@@ -130,13 +105,14 @@ function explanation(kind: Ranked, problem: Problem, back: readonly number[]): R
       expected: best.expected[i] as number,
       deviation,
     })),
-    hypothesis: {
-      ...hypothesis,
-      points: hypothesis.points.map((state) => ({ ...state, point: renamed(state.point) })),
-    },
-    pointsAt,
+    pointsAt: back.map((_, i) => values[from + back.indexOf(i)] as number),
     metres: metresOf(best, problem),
   };
+}
+
+function renumbered<F extends RingFault>(fault: F, back: readonly number[]): F {
+  if (fault.kind === "none-of-these") return { ...fault, nearest: fault.nearest.map((one) => renumbered(one, back)) };
+  return "point" in fault && fault.point !== undefined ? { ...fault, point: back[fault.point] as number } : fault;
 }
 
 function named(asked: Asked, back: readonly number[]): Asked {

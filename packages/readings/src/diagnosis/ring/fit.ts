@@ -1,17 +1,20 @@
 import { factorise, substitute } from "../../networks/cholesky.ts";
-import { CPC_RATIO, isSized, LINE, NEUTRAL_RATIO, OFFSET, OWN, ownCount, positionsAt, SCALE } from "./parameters.ts";
-import { cutOf, type Networks, predict, predictMoved, shownFor } from "./prediction.ts";
+import type { Asked } from "./asked.ts";
+import type { Hypothesis } from "./fault.ts";
+import { LINE, modelOf, OFFSET, OWN, positionsAt, predict, SCALE, shownFor } from "./hypothesis.ts";
 import { type Prior, priorOf } from "./prior.ts";
 import type { Observed, RingInput } from "./readings.ts";
-import type { Asked, Hypothesis } from "./ring-state.ts";
+import type { RingModel } from "./ring-model.ts";
 
 /** A hypothesis with the parameters that explain the readings best. */
 export interface Fit {
   readonly hypothesis: Hypothesis;
   readonly values: Float64Array;
+  /** The readings as the hypothesis takes them. */
+  readonly observed: readonly Observed[];
   /** Σ((shown − expected) ÷ deviation)² over the readings, what is open where it must not be at {@link IMPOSSIBLE}. */
   readonly misfit: number;
-  /** Misfit and the quadratic form of the prior: what the fit makes least. */
+  /** Misfit, the quadratic form of the prior, and what the hypothesis takes otherwise than written. */
   readonly cost: number;
   /** What each reading would show, Ω. */
   readonly expected: Float64Array;
@@ -24,8 +27,13 @@ export interface Problem {
   readonly input: RingInput;
   readonly observed: readonly Observed[];
   readonly asked: readonly Asked[];
-  /** Size of the protective conductor that is tried in place of the one written down, mm². */
-  readonly cpc?: number;
+  /** Legs that can be told apart. */
+  readonly legs: number;
+}
+
+export function problemOf(input: RingInput, observed: readonly Observed[]): Problem {
+  const legs = input.orderKnown ? input.points.length + 1 : 1;
+  return { input, observed, asked: observed.map(({ asked }) => asked), legs };
 }
 
 /** Cost of a reading that is open where the hypothesis has a value, or the other way round: a slip of the hand. */
@@ -34,44 +42,84 @@ const IMPOSSIBLE = 40;
 const STEP = 1e-5;
 const MOST_STEPS = 8;
 const GOOD_ENOUGH = 0.05;
+/** A step is made shorter by three until it helps; shorter than this it is given up. */
+const SHORTEST = 0.05;
 
-/** Fits the parameters of a hypothesis by Gauss-Newton steps, halved while they do not help. */
+/** Fits the parameters of a hypothesis by Gauss-Newton steps, shortened while they do not help. */
 export function fit(problem: Problem, hypothesis: Hypothesis, start?: Float64Array, most = MOST_STEPS): Fit {
   const prior = priorOf(hypothesis, problem.input);
   const size = prior.centre.length;
-  let values = held(hypothesis, start ?? prior.centre.slice(), problem.input.orderKnown);
-  const work = new Float64Array(problem.asked.length);
-  let { cost, misfit, expected, networks } = evaluate(problem, hypothesis, prior, values, work);
+  const { observed, cost: taken } = takenBy(hypothesis, problem);
+  const hold = (values: Float64Array) => held(hypothesis, values, problem.input.orderKnown);
+  const evaluate = (values: Float64Array) => evaluated(problem, observed, hypothesis, prior, values);
+  let values = hold(start?.slice() ?? prior.centre.slice());
+  let { cost, misfit, expected, ohms, model } = evaluate(values);
   let factor = new Float64Array(size * size);
   for (let step = 0; step < most; step++) {
-    const { normal, slope } = linearised(problem, hypothesis, prior, values, work, networks);
-    factor = normal;
+    const { normal, slope } = linearised(problem, observed, hypothesis, prior, values, ohms, model);
+    factor = normal.slice();
     if (!factorise(factor, size)) break;
-    substitute(factor, size, slope);
+    const along = stepFrom(values, slope, normal, factor, hold);
     let better = false;
     const before = cost;
-    for (let damp = 1; damp > 0.05 && !better; damp /= 3) {
-      const next = held(
-        hypothesis,
-        values.map((value, i) => value + damp * (slope[i] as number)),
-        problem.input.orderKnown,
-      );
-      const tried = evaluate(problem, hypothesis, prior, next, work);
+    for (let damp = 1; damp > SHORTEST && !better; damp /= 3) {
+      const next = hold(values.map((value, i) => value + damp * (along[i] as number)));
+      const tried = evaluate(next);
       if (tried.cost >= cost) continue;
       better = true;
       values = next;
-      ({ cost, misfit, expected, networks } = tried);
+      ({ cost, misfit, expected, ohms, model } = tried);
     }
     if (!better || before - cost < GOOD_ENOUGH) break;
   }
-  return { hypothesis, values, misfit, cost, expected, factor };
+  return { hypothesis, values, observed, misfit, cost: cost + taken + prior.widened, expected, factor };
 }
 
-/** Keeps parameters where they mean something: sizes not below nothing, places within the ring and in order. */
+/** The readings as the faults take them, one after another. */
+function takenBy({ faults }: Hypothesis, problem: Problem) {
+  let { observed }: { readonly observed: readonly Observed[] } = problem;
+  let cost = 0;
+  for (const { takes } of faults) {
+    if (takes === undefined) continue;
+    const taken = takes(observed);
+    observed = taken.observed;
+    cost += taken.cost;
+  }
+  return { observed, cost };
+}
+
+/**
+ * The step to where the linearised cost is least. A parameter that stands at the end of where it means something and
+ * would leave it stays, and the others step as they do best without it.
+ */
+function stepFrom(
+  values: Float64Array,
+  slope: Float64Array,
+  normal: Float64Array,
+  factor: Float64Array,
+  hold: (next: Float64Array) => Float64Array,
+): Float64Array {
+  const size = values.length;
+  const step = slope.slice();
+  substitute(factor, size, step);
+  const stopped = hold(values.map((value, i) => value + (step[i] as number)));
+  const stays: number[] = [];
+  for (let i = 0; i < size; i++) if (stopped[i] === values[i] && step[i] !== 0) stays.push(i);
+  if (stays.length === 0) return step;
+  const less = normal.slice();
+  const rest = slope.slice();
+  for (const i of stays) {
+    for (let j = 0; j < size; j++) less[i * size + j] = less[j * size + i] = 0;
+    less[i * size + i] = 1;
+    rest[i] = 0;
+  }
+  if (!factorise(less, size)) return step;
+  substitute(less, size, rest);
+  return rest;
+}
+
+/** Keeps parameters where they mean something: sizes within their limits, places within the ring and in order. */
 function held(hypothesis: Hypothesis, values: Float64Array, orderKnown: boolean): Float64Array {
-  const { ring, points } = hypothesis;
-  const from = positionsAt(hypothesis);
-  const own = ownCount(hypothesis);
   const limit = (i: number, low: number, high: number) => {
     values[i] = Math.min(high, Math.max(low, values[i] as number));
   };
@@ -79,12 +127,12 @@ function held(hypothesis: Hypothesis, values: Float64Array, orderKnown: boolean)
   limit(LINE, -6, 4);
   limit(1, -2, 2);
   limit(2, -2, 3);
-  if (ring.kind === "interconnection") {
-    limit(OWN, 0.002, 0.97);
-    limit(OWN + 1, (values[OWN] as number) + 0.02, 0.998);
-    limit(OWN + 2, 1e-4, 3);
-  } else if (own > 0) limit(OWN, 1e-5, 1e4);
-  for (let i = 0; i < points.filter(isSized).length; i++) limit(OWN + own + i, 1e-5, 1e4);
+  let from = OWN;
+  for (const { sizes, hold } of hypothesis.faults) {
+    for (const [k, { low, high }] of sizes.entries()) limit(from + k, low, high);
+    hold?.(values, from);
+    from += sizes.length;
+  }
   const count = values.length - from;
   const least = 0.1 / (count + 1);
   for (let i = 0; i < count; i++) {
@@ -94,11 +142,18 @@ function held(hypothesis: Hypothesis, values: Float64Array, orderKnown: boolean)
   return values;
 }
 
-function evaluate(problem: Problem, hypothesis: Hypothesis, prior: Prior, values: Float64Array, work: Float64Array) {
-  const networks = predict(hypothesis, values, problem.asked, work);
-  const expected = work.map((ohms) => shownFor(ohms, values));
-  const misfit = misfitOf(problem.observed, expected);
-  return { expected, networks, misfit, cost: misfit + quadratic(prior, values) };
+function evaluated(
+  { asked }: Problem,
+  observed: readonly Observed[],
+  hypothesis: Hypothesis,
+  prior: Prior,
+  values: Float64Array,
+) {
+  const ohms = new Float64Array(asked.length);
+  const model = predict(hypothesis, values, asked, ohms);
+  const expected = ohms.map((one) => shownFor(one, values));
+  const misfit = misfitOf(observed, expected);
+  return { ohms, expected, model, misfit, cost: misfit + quadratic(prior, values) };
 }
 
 /** Σ of squares over the readings; open against closed costs {@link IMPOSSIBLE}. */
@@ -106,6 +161,7 @@ export function misfitOf(observed: readonly Observed[], expected: Float64Array):
   let sum = 0;
   for (let i = 0; i < observed.length; i++) {
     const one = observed[i] as Observed;
+    if (one.bound === "void") continue;
     sum += isCounted(one, expected[i] as number)
       ? (((expected[i] as number) - one.shown) / one.deviation) ** 2
       : openCost(one, expected[i] as number);
@@ -114,73 +170,59 @@ export function misfitOf(observed: readonly Observed[], expected: Float64Array):
 }
 
 function isCounted({ bound }: Observed, expected: number): boolean {
-  return bound !== "above" && expected !== Number.POSITIVE_INFINITY;
+  return bound !== "above" && bound !== "void" && expected !== Number.POSITIVE_INFINITY;
 }
 
 function openCost({ bound, shown }: Observed, expected: number): number {
   return bound === "above" && expected > 0.9 * shown ? 0 : IMPOSSIBLE;
 }
 
-function quadratic({ centre, form }: Prior, values: Float64Array): number {
-  const size = centre.length;
+function quadratic({ centre, own, next }: Prior, values: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < size; i++) {
-    const a = (values[i] as number) - (centre[i] as number);
-    for (let j = 0; j < size; j++) {
-      const weight = form[i * size + j] as number;
-      if (weight !== 0) sum += a * weight * ((values[j] as number) - (centre[j] as number));
-    }
+  let before = 0;
+  for (let i = 0; i < centre.length; i++) {
+    const off = (values[i] as number) - (centre[i] as number);
+    sum += off * off * (own[i] as number) + (i > 0 ? 2 * before * off * (next[i - 1] as number) : 0);
+    before = off;
   }
   return sum;
 }
 
-/** The readings a parameter can change: the neutral's own resistance is not in those from line to cpc, nor the cpc's in the others. */
-function touchedBy({ ring }: Hypothesis, parameter: number): ((one: Asked) => boolean) | undefined {
-  if (ring.kind === "crossed-in-leg" || (parameter !== NEUTRAL_RATIO && parameter !== CPC_RATIO)) return undefined;
-  const pair = parameter === NEUTRAL_RATIO ? "line-cpc" : "line-neutral";
-  return (one) => one.point < 0 || one.pair !== pair;
+/** How the readings change with every parameter but the places, one after another. */
+function columnsOf({ asked }: Problem, hypothesis: Hypothesis, values: Float64Array, base: Float64Array) {
+  const gain = 1 + (values[SCALE] as number);
+  const places = values.subarray(positionsAt(hypothesis));
+  return Array.from({ length: positionsAt(hypothesis) }, (_, j) => {
+    if (j === SCALE) return base;
+    const column = new Float64Array(asked.length);
+    if (j === OFFSET) return column.fill(1);
+    const moved = values.slice();
+    moved[j] = (moved[j] as number) + STEP;
+    const model = modelOf(hypothesis, moved);
+    for (let i = 0; i < asked.length; i++) {
+      const one = asked[i] as Asked;
+      const ohms = model.read(one, one.point < 0 ? 0 : (places[one.point] as number));
+      column[i] = ((ohms - (base[i] as number)) / STEP) * gain;
+    }
+    return column;
+  });
 }
 
-function inProportion({ ring, points }: Hypothesis): boolean {
-  return ring.kind !== "joint" && ring.kind !== "leads-not-nulled" && points.every(({ kind }) => kind !== "terminal");
-}
-
-/** Normal matrix and slope of the cost at `values`, where the prediction is `base`. Derivatives by scale and offset are exact, those of a point touch its readings only. */
+/** Normal matrix and slope of the cost at `values`, where the prediction is `base`. The place of a point touches its readings only. */
 function linearised(
-  { observed, asked }: Problem,
+  problem: Problem,
+  observed: readonly Observed[],
   hypothesis: Hypothesis,
   prior: Prior,
   values: Float64Array,
   base: Float64Array,
-  networks: Networks,
+  model: RingModel,
 ) {
   const size = values.length;
   const from = positionsAt(hypothesis);
-  const cut = cutOf(hypothesis.ring, values, from);
   const gain = 1 + (values[SCALE] as number);
-  const columns = Array.from({ length: from }, (_, j) => {
-    if (j === SCALE) return base;
-    // With every resistance in proportion to the line's, so are the readings.
-    if (j === LINE && inProportion(hypothesis)) return base.map((ohms) => ohms * gain);
-    if (j === OFFSET) return new Float64Array(asked.length).fill(1);
-    const column = base.slice();
-    const moved = values.slice();
-    moved[j] = (moved[j] as number) + STEP;
-    predict(hypothesis, moved, asked, column, cut, touchedBy(hypothesis, j));
-    return column.map((ohms, i) => ((ohms - (base[i] as number)) / STEP) * gain);
-  });
-  const moved = values.map((value, i) => (i < from ? value : value + STEP));
-  const byPlace = new Float64Array(asked.length);
-  predictMoved(hypothesis, moved, asked, byPlace, networks);
-
-  const normal = prior.form.slice();
-  const slope = new Float64Array(size);
-  for (let i = 0; i < size; i++)
-    for (let j = 0; j < size; j++) {
-      const weight = prior.form[i * size + j] as number;
-      if (weight !== 0)
-        slope[i] = (slope[i] as number) - weight * ((values[j] as number) - (prior.centre[j] as number));
-    }
+  const columns = columnsOf(problem, hypothesis, values, base);
+  const { normal, slope } = priorPart(prior, values);
   const row = new Float64Array(from + 1);
   for (let i = 0; i < observed.length; i++) {
     const one = observed[i] as Observed;
@@ -188,18 +230,38 @@ function linearised(
     if (!isCounted(one, ohms)) continue;
     const residual = (one.shown - shownFor(ohms, values)) / one.deviation;
     for (let j = 0; j < from; j++) row[j] = ((columns[j] as Float64Array)[i] as number) / one.deviation;
-    const { point } = asked[i] as Asked;
+    const { point } = one.asked;
     const touched = point < 0 ? from : from + 1;
-    row[from] = point < 0 ? 0 : ((((byPlace[i] as number) - ohms) / STEP) * gain) / one.deviation;
-    const placeOf = (k: number) => (k < from ? k : from + point);
+    if (point >= 0) {
+      const beyond = model.read(one.asked, (values[from + point] as number) + STEP);
+      row[from] = (((beyond - ohms) / STEP) * gain) / one.deviation;
+    }
     for (let a = 0; a < touched; a++) {
-      const p = placeOf(a);
+      const p = a < from ? a : from + point;
       slope[p] = (slope[p] as number) + (row[a] as number) * residual;
       for (let b = 0; b < touched; b++) {
-        const at = p * size + placeOf(b);
+        const at = p * size + (b < from ? b : from + point);
         normal[at] = (normal[at] as number) + (row[a] as number) * (row[b] as number);
       }
     }
+  }
+  return { normal, slope };
+}
+
+/** The prior's part of the normal matrix, and of the slope at `values`. */
+function priorPart({ own, next, centre }: Prior, values: Float64Array) {
+  const size = values.length;
+  const normal = new Float64Array(size * size);
+  const slope = new Float64Array(size);
+  for (let i = 0; i < size; i++) {
+    const off = (values[i] as number) - (centre[i] as number);
+    normal[i * size + i] = own[i] as number;
+    slope[i] = (slope[i] as number) - (own[i] as number) * off;
+    const coupled = next[i] as number;
+    if (coupled === 0) continue;
+    normal[i * size + i + 1] = normal[(i + 1) * size + i] = coupled;
+    slope[i] = (slope[i] as number) - coupled * ((values[i + 1] as number) - (centre[i + 1] as number));
+    slope[i + 1] = (slope[i + 1] as number) - coupled * off;
   }
   return { normal, slope };
 }

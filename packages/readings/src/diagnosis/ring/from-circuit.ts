@@ -10,20 +10,13 @@ import {
   type UnknownFact,
 } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
-import { assumptions } from "./assumptions.ts";
-import {
-  CPC_AGAINST_LINE,
-  isMetalOfCable,
-  lengthOf,
-  NEUTRAL_AGAINST_LINE,
-  otherSizes,
-  perMetreNow,
-  ratioOf,
-  spread,
-} from "./conductors-of-circuit.ts";
+import { assumptions, perMetreNow } from "./assumptions.ts";
+import { conductorsOf } from "./conductors-of-circuit.ts";
 import { diagnoseRingReadings, type RingDiagnosis } from "./diagnose.ts";
 import { type PointEvidence, pointsOf, readingOf } from "./points-of-circuit.ts";
-import type { RingInput, RingReading, Uncertain } from "./readings.ts";
+import type { RingInput } from "./readings.ts";
+import { besideRows, rowsOf } from "./rows.ts";
+import { seenAt } from "./seen.ts";
 
 /** The readings of a ring and what is known of it, made ready, with what that rests on. */
 export interface ReadRing {
@@ -54,8 +47,8 @@ export type CircuitRingDiagnosis =
   | (NoRing & { readonly diagnosis: undefined });
 
 const FORMULA =
-  "every reading by nodal analysis of the ring's resistance network; likelihood by the meter's uncertainty; " +
-  "ln n for each fitted size, 2 ln of the legs to choose from, −2 ln of how common the fault is";
+  "every reading as one way round the ring beside the other; likelihood by the meter's uncertainty; " +
+  "ln n for each fitted size, 2 ln of the legs to choose from, −2 ln of how common each fault is";
 
 /** Rings of more points are no ring final circuits, and would take seconds. */
 const MOST_RING_POINTS = 200;
@@ -67,12 +60,21 @@ const MOST_RING_POINTS = 200;
 export function diagnoseRing(circuit: Circuit, installation: Installation): CircuitRingDiagnosis {
   const ring = readRing(circuit, installation);
   if ("reason" in ring) return { ...ring, diagnosis: undefined };
-  return { ...ring, diagnosis: diagnoseRingReadings(ring.input) };
+  const others = readRings(installation).filter((one) => one.circuit.path.join() !== circuit.path.join());
+  return { ...ring, diagnosis: diagnoseRingReadings(besideRows(ring.input, rowsOf(others))) };
+}
+
+/** Every ring of an installation with its readings. */
+export function readRings(installation: Installation) {
+  return installation.circuits.flatMap((circuit) => {
+    const ring = readRing(circuit, installation);
+    return "reason" in ring ? [] : [{ circuit, name: circuit.designation, ring }];
+  });
 }
 
 /** What is known of a circuit as a ring; or why nothing can be said of it. */
-export function readRing(circuit: Circuit, installation: Installation): ReadRing | NoRing {
-  const { shape, readings, cable } = circuit;
+function readRing(circuit: Circuit, installation: Installation): ReadRing | NoRing {
+  const { shape, readings } = circuit;
   if (isKnownFact(shape) && shape.word !== "ring") return { reason: "not a ring final circuit", missing: [] };
   const ends = [readings.r1, readings.rn, readings.r2];
   const [r1, rn, r2] = ends.map(readingOf);
@@ -88,16 +90,7 @@ export function readRing(circuit: Circuit, installation: Installation): ReadRing
       missing: [...missing, ...unasked],
     };
   }
-  const reckon = new Reckoner(true);
-  const line = perMetreNow(cable.line, circuit, reckon);
-  const neutralStated = isKnown(cable.neutral);
-  const against = (area: typeof cable.line, relative: number) =>
-    ratioOf(area, cable.line, cable.material, reckon, relative);
-  const neutral = against(neutralStated ? cable.neutral : cable.line, NEUTRAL_AGAINST_LINE);
-  const written = isMetalOfCable(circuit) ? against(cable.cpc, CPC_AGAINST_LINE) : undefined;
-  if (written !== undefined && areExchanged(r1, rn, r2, written))
-    return { reason: "r1 and r2 read as if they had changed places in the schedule", missing: [] };
-  const length = lengthOf(cable.length);
+  const { times, grounds } = seenAt(circuit, installation);
   const input: RingInput = {
     r1,
     rn,
@@ -105,10 +98,9 @@ export function readRing(circuit: Circuit, installation: Installation): ReadRing
     points,
     orderKnown: true,
     otherRing: hasOtherRing(circuit, installation),
-    neutralRatio: neutral ?? { value: 1, deviation: NEUTRAL_AGAINST_LINE },
-    ...(isKnown(line) ? { linePerMetre: spread(line) } : {}),
-    ...(written === undefined ? {} : { cpcRatio: written, cpcSizes: otherSizes(circuit, reckon) }),
-    ...(length === undefined ? {} : { length }),
+    earthedAtPoints: isKnown(readings.zs),
+    ...conductorsOf(circuit),
+    ...(times.size === 0 ? {} : { seen: times }),
   };
   const read = [...ends, ...[...readings.crossLineNeutral, ...readings.crossLineCpc].map(({ reading }) => reading)];
   return {
@@ -117,7 +109,7 @@ export function readRing(circuit: Circuit, installation: Installation): ReadRing
     ends,
     atPoints: points.map(({ evidence }) => evidence),
     read,
-    assumed: assumptions(circuit, line, neutralStated, read),
+    assumed: [...assumptions(circuit, perMetreNow(circuit, new Reckoner(true)), read), ...grounds],
     formula: FORMULA,
   };
 }
@@ -131,20 +123,5 @@ function hasOtherRing({ path }: Circuit, { circuits }: Installation): boolean {
       isKnownFact(other.shape) &&
       other.shape.word === "ring" &&
       [other.readings.r1, other.readings.rn, other.readings.r2].every((end) => readingOf(end)?.bound !== "exact"),
-  );
-}
-
-/** Readings that are alike, as the logarithm of their ratio; conductors of nearly one size cannot be told apart by it. */
-const ALIKE = 0.06;
-const OF_TWO_SIZES = 0.2;
-
-/** Whether r1 is what r2 should be, by the sizes, and r2 what r1 should be, by rn. */
-function areExchanged(r1: RingReading, rn: RingReading, r2: RingReading, written: Uncertain): boolean {
-  if ([r1, rn, r2].some(({ bound, shown }) => bound !== "exact" || !(shown > 0))) return false;
-  const off = (a: number, b: number) => Math.abs(Math.log(a / b));
-  return (
-    off(written.value, 1) > OF_TWO_SIZES &&
-    off(r1.shown / r2.shown, written.value) < ALIKE &&
-    off(r2.shown, rn.shown) < ALIKE
   );
 }

@@ -1,3 +1,4 @@
+export type { Asked as RingAsked, Conductor as RingConductor, Pair as RingPair } from "./asked.ts";
 export {
   diagnoseRingReadings,
   type ReadingAndExpected as RingReadingAndExpected,
@@ -5,14 +6,9 @@ export {
   type RingExplanation,
   TOLD_APART as RINGS_TOLD_APART,
 } from "./diagnose.ts";
+export type { Banded as RingBand, RingPlace } from "./fault.ts";
 export { type CircuitRingDiagnosis, diagnoseRing } from "./from-circuit.ts";
 export { diagnoseRings, lookAtRings, type RingLook, type RingReadingBeside, type RingStory } from "./look.ts";
 export type { NextReading as NextRingReading } from "./next-reading.ts";
-export type { Banded as RingBand, RingFault, RingPlace } from "./place.ts";
 export type { RingInput, RingPointReadings, RingReading, Uncertain as RingFigure } from "./readings.ts";
-export type {
-  Asked as RingAsked,
-  Conductor as RingConductor,
-  Hypothesis as RingHypothesis,
-  Pair as RingPair,
-} from "./ring-state.ts";
+export type { RingFault } from "./said.ts";

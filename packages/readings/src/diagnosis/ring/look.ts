@@ -1,11 +1,14 @@
 import type { ExpectedReading, Ground, Path } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
 import { CLEAR, LISTED, LOG_TEN } from "../installation/thresholds.ts";
+import type { Asked } from "./asked.ts";
 import { diagnoseRingReadings, type RingDiagnosis, type RingExplanation } from "./diagnose.ts";
-import { type ReadRing, readRing } from "./from-circuit.ts";
+import { EXPLANATIONS } from "./explanations/index.ts";
+import { type ReadRing, readRings } from "./from-circuit.ts";
 import type { NextReading } from "./next-reading.ts";
-import type { RingFault } from "./place.ts";
-import type { Asked } from "./ring-state.ts";
+import type { RingRow } from "./readings.ts";
+import { besideRows, rowsOf } from "./rows.ts";
+import type { RingFault } from "./said.ts";
 import { isPlainlySound, type SoundReading, soundReadings } from "./sound-ring.ts";
 
 /** A reading of a ring that stands out, beside what it would be were the ring sound. */
@@ -104,21 +107,21 @@ export function diagnoseRings(installation: Installation): readonly RingLook[] {
 
 function looks(installation: Installation, passedOver: (ring: ReadRing) => boolean): readonly RingLook[] {
   const found: RingLook[] = [];
+  const rings = readRings(installation);
+  const rows = rowsOf(rings);
   let left = MOST_WORK;
-  for (const circuit of installation.circuits) {
-    const ring = readRing(circuit, installation);
-    if ("reason" in ring) continue;
+  for (const { circuit, ring } of rings) {
     const work = ring.points.length ** 2 + LEAST_WORK;
     const passed = passedOver(ring);
     left -= passed ? work / PASSING : work;
     if (left < 0) break;
-    if (!passed) found.push(lookOf(circuit, ring));
+    if (!passed) found.push(lookOf(circuit, ring, rows));
   }
   return found;
 }
 
-function lookOf({ path, designation }: Circuit, ring: ReadRing): RingLook {
-  const diagnosis = diagnoseRingReadings(ring.input);
+function lookOf({ path, designation }: Circuit, ring: ReadRing, rows: readonly RingRow[]): RingLook {
+  const diagnosis = diagnoseRingReadings(besideRows(ring.input, rows));
   const { explanations, leading, accounts, next } = diagnosis;
   const [first] = explanations as [RingExplanation];
   const beside = standingOut(ring, first);
@@ -144,13 +147,15 @@ function lookOf({ path, designation }: Circuit, ring: ReadRing): RingLook {
   };
 }
 
-const INNOCENT: ReadonlySet<RingFault["kind"]> = new Set(["spur", "leads-not-nulled", "same-ends-joined"]);
+const INNOCENT: ReadonlySet<string> = new Set(EXPLANATIONS.flatMap(({ id, innocent }) => (innocent ? [id] : [])));
+/** What is told where it is asked for and raises no alarm: a spur is permitted, a length is a guess. */
+const NO_ALARM: ReadonlySet<string> = new Set(["spur", "other-length"]);
 
 /** Odds against a sound ring, as a power of ten, and whether they are such that the ring is shown unasked. */
-export function alarmOf({ explanations, sound, soundOrSpurs }: RingDiagnosis) {
+export function alarmOf({ explanations, sound, permitted }: RingDiagnosis) {
   const odds = oddsAgainst(sound);
-  const isFault = explanations[0]?.faults.some(({ kind }) => kind !== "spur") ?? false;
-  return { odds, clear: isFault && odds >= CLEAR && oddsAgainst(soundOrSpurs) >= CLEAR_OF_SPURS };
+  const isFault = explanations[0]?.faults.some(({ kind }) => !NO_ALARM.has(kind)) ?? false;
+  return { odds, clear: isFault && odds >= CLEAR && oddsAgainst(permitted) >= CLEAR_OF_SPURS };
 }
 
 function oddsAgainst(probability: number): number {

@@ -1,9 +1,8 @@
+import { type Asked, CONDUCTORS, PAIRS } from "./asked.ts";
 import type { Fit, Problem } from "./fit.ts";
-import { positionsAt } from "./parameters.ts";
-import { predict } from "./prediction.ts";
-import type { Ranked } from "./rank.ts";
+import { OWN, positionsAt, predict } from "./hypothesis.ts";
 import { ownDeviation } from "./readings.ts";
-import { type Asked, CONDUCTORS, PAIRS } from "./ring-state.ts";
+import type { Ranked } from "./weigh.ts";
 
 /** The reading that separates two explanations best. */
 export interface NextReading {
@@ -24,7 +23,7 @@ const WORTH_TAKING = 1.5;
 
 /** The next reading, for the leading two kinds, or for the place of the leading one; undefined where none helps. */
 export function nextReading(kinds: readonly Ranked[], problem: Problem): NextReading | undefined {
-  const [first, second] = kinds;
+  const [first, second] = kinds.filter(({ none }) => none !== true);
   if (first === undefined) return undefined;
   if (second !== undefined && second.probability > RIVAL) {
     const found = separating(first.best, second.best, problem, "explanations");
@@ -38,9 +37,7 @@ export function nextReading(kinds: readonly Ranked[], problem: Problem): NextRea
 }
 
 function separating(a: Fit, b: Fit, problem: Problem, separates: NextReading["separates"]): NextReading | undefined {
-  const methods = [a, b].some(
-    ({ hypothesis: { ring } }) => ring.kind === "leads-not-nulled" || ring.kind === "same-ends-joined",
-  );
+  const methods = [a, b].some(({ hypothesis }) => hypothesis.faults.some(({ ofMethod }) => ofMethod === true));
   const asked = candidates(problem, methods);
   const [one, other] = [retaken(a, asked), retaken(b, asked)];
   let best: NextReading | undefined;
@@ -62,15 +59,17 @@ function apart([a, b]: readonly [number, number], { input }: Problem): number {
   return Math.min(OPEN_AGAINST_CLOSED - 1, Math.abs(a - b) / deviation);
 }
 
-/** What a reading taken with nulled leads and the right ends joined would show. */
+/** What a reading taken anew would show, with nulled leads and the right ends joined, and written where it belongs. */
 function retaken({ hypothesis, values }: Fit, asked: readonly Asked[]): Float64Array {
+  const kept: number[] = [];
+  let at = OWN;
+  for (const { sizes, ofMethod } of hypothesis.faults) {
+    if (ofMethod !== true) kept.push(...values.slice(at, at + sizes.length));
+    at += sizes.length;
+  }
+  const parameters = Float64Array.from([...values.slice(0, OWN), ...kept, ...values.slice(positionsAt(hypothesis))]);
   const out = new Float64Array(asked.length);
-  const { ring, points } = hypothesis;
-  if (ring.kind === "leads-not-nulled" || ring.kind === "same-ends-joined") {
-    const own = positionsAt({ ring, points: [] }) - positionsAt({ ring: { kind: "sound" }, points: [] });
-    const plain = Float64Array.from([...values.slice(0, 5), ...values.slice(5 + own)]);
-    predict({ ring: { kind: "sound" }, points }, plain, asked, out);
-  } else predict(hypothesis, values, asked, out);
+  predict({ faults: hypothesis.faults.filter(({ ofMethod }) => ofMethod !== true) }, parameters, asked, out);
   return out;
 }
 

@@ -14,13 +14,14 @@ const ABSURD = 1e9;
 /** A reading as the diagnosis takes it; undefined where there is none, or none that an instrument shows. */
 export function readingOf(evidence: Evidence<"ohm">): RingReading | undefined {
   if (evidence.kind !== "measured") return undefined;
-  const { resolution, bound, accuracy } = evidence.detail;
+  const { resolution, bound, accuracy, taken } = evidence.detail;
   if (!(evidence.value >= 0 && evidence.value < ABSURD && resolution > 0 && resolution < ABSURD)) return undefined;
   return {
     shown: evidence.value,
     resolution,
     bound,
     accuracy: accuracy === null ? null : (parseAccuracy(accuracy) ?? null),
+    ...(taken.leads?.half === undefined ? {} : { leads: taken.leads.half }),
   };
 }
 

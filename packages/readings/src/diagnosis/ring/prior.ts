@@ -1,26 +1,23 @@
-import { CPC_RATIO, LINE, NEUTRAL_RATIO, OFFSET, OWN, positionsAt, SCALE } from "./parameters.ts";
+import type { Fault, Hypothesis, Known } from "./fault.ts";
+import { CPC_RATIO, LINE, NEUTRAL_RATIO, OFFSET, OWN, positionsAt, SCALE } from "./hypothesis.ts";
 import { commonDeviations, type RingInput, type Uncertain } from "./readings.ts";
-import type { Hypothesis } from "./ring-state.ts";
 
-/** What is known of the parameters before any reading: centres, and the matrix of a quadratic form about them. */
+/**
+ * What is known of the parameters before any reading: centres, and a quadratic form about them of which half is minus the
+ * logarithm of the density. Only neighbouring places hang together.
+ */
 export interface Prior {
   readonly centre: Float64Array;
-  /** The form, row by row: half of it is minus the logarithm of the density. */
-  readonly form: Float64Array;
+  /** The form of each parameter with itself. */
+  readonly own: Float64Array;
+  /** The form of each parameter with the next. */
+  readonly next: Float64Array;
+  /** What it costs to take for less known what is known, as −2 ln: the density there is thinner. */
+  readonly widened: number;
 }
 
 /** Deviation of the gap from point to point over their mean, where the distances are not known. */
 const UNEVEN = 1;
-
-/** Sizes of faults before anything is read, as centre and deviation: wide, so that the readings decide. */
-const JOINT: Uncertain = { value: 0.3, deviation: 3 };
-const LEADS: Uncertain = { value: 0.1, deviation: 0.5 };
-const INTERCONNECTION: readonly Uncertain[] = [
-  { value: 0.3, deviation: 0.35 },
-  { value: 0.7, deviation: 0.35 },
-  { value: 0.15, deviation: 0.3 },
-];
-const SPUR: Uncertain = { value: 0.1, deviation: 0.3 };
 
 /** Ratios of which nothing is known: conductors of a ring lie within a factor of about two. */
 const UNKNOWN_RATIO: Uncertain = { value: 1.4, deviation: 0.6 };
@@ -32,31 +29,45 @@ export function priorOf(hypothesis: Hypothesis, input: RingInput): Prior {
   const count = input.points.length;
   const size = from + count;
   const centre = new Float64Array(size);
-  const form = new Float64Array(size * size);
+  const own = new Float64Array(size);
+  const next = new Float64Array(size);
   const set = (at: number, value: number, deviation: number) => {
     centre[at] = value;
-    form[at * size + at] = 1 / deviation ** 2;
+    own[at] = 1 / deviation ** 2;
   };
   const setLogarithm = (at: number, { value, deviation }: Uncertain) => set(at, Math.log(value), deviation / value);
   const common = commonDeviations(input);
-  setLogarithm(LINE, lineOf(input));
-  setLogarithm(NEUTRAL_RATIO, input.neutralRatio ?? UNKNOWN_RATIO);
-  setLogarithm(CPC_RATIO, cpcRatioOf(hypothesis, input) ?? UNKNOWN_RATIO);
+  const written = knownOf(input);
+  const known = supposed(hypothesis.faults, written);
+  setLogarithm(LINE, known.line);
+  setLogarithm(NEUTRAL_RATIO, known.neutralRatio);
+  setLogarithm(CPC_RATIO, known.cpcRatio);
   set(SCALE, 0, common.scale);
   set(OFFSET, 0, common.offset);
   let at = OWN;
-  for (const { value, deviation } of ownPriors(hypothesis)) set(at++, value, deviation);
-  for (const state of hypothesis.points) {
-    const prior = state.kind === "spur" ? SPUR : state.kind === "terminal" ? JOINT : undefined;
-    if (prior !== undefined) set(at++, prior.value, prior.deviation);
-  }
-  setPositions(input, from, size, centre, form);
-  return { centre, form };
+  for (const { sizes } of hypothesis.faults) for (const { value, deviation } of sizes) set(at++, value, deviation);
+  setPositions(input, from, { centre, own, next });
+  return { centre, own, next, widened: known === written ? 0 : widening(written, known) };
 }
 
-/** The size written down holds, with what makers leave open, unless the hypothesis names another. */
-function cpcRatioOf({ cpc }: Hypothesis, { cpcRatio, cpcSizes }: RingInput): Uncertain | undefined {
-  return cpc === undefined ? cpcRatio : cpcSizes?.find(({ size }) => size === cpc)?.ratio;
+/** What the sizes and the length written down say of the conductors. */
+export function knownOf(input: RingInput): Known {
+  return {
+    line: lineOf(input),
+    neutralRatio: input.neutralRatio ?? UNKNOWN_RATIO,
+    cpcRatio: input.cpcRatio ?? UNKNOWN_RATIO,
+  };
+}
+
+function supposed(faults: readonly Fault[], known: Known): Known {
+  return faults.reduce((sum, { supposes }) => supposes?.(sum) ?? sum, known);
+}
+
+function widening(written: Known, known: Known): number {
+  return (["line", "neutralRatio", "cpcRatio"] as const).reduce((sum, key) => {
+    const [before, after] = [written[key], known[key]];
+    return sum + Math.max(0, 2 * Math.log(after.deviation / after.value / (before.deviation / before.value)));
+  }, 0);
 }
 
 function lineOf({ linePerMetre, length }: RingInput): Uncertain {
@@ -66,34 +77,22 @@ function lineOf({ linePerMetre, length }: RingInput): Uncertain {
   return { value, deviation: value * relative };
 }
 
-function ownPriors({ ring }: Hypothesis): readonly Uncertain[] {
-  if (ring.kind === "interconnection") return INTERCONNECTION;
-  if (ring.kind === "joint") return [JOINT];
-  return ring.kind === "leads-not-nulled" ? [LEADS] : [];
-}
-
-function setPositions(input: RingInput, from: number, size: number, centre: Float64Array, form: Float64Array): void {
+function setPositions(input: RingInput, from: number, { centre, own, next }: Omit<Prior, "widened">): void {
   const { points, orderKnown, length } = input;
   const gap = 1 / (points.length + 1);
   const stiff = 1 / (UNEVEN * gap) ** 2;
-  const add = (i: number, j: number, value: number) => {
-    form[i * size + j] = (form[i * size + j] as number) + value;
-  };
+  const isMeasured = length !== undefined && points.some(({ metres }) => metres !== undefined);
+  const isChain = orderKnown && !isMeasured;
   for (const [i, { metres }] of points.entries()) {
     const at = from + i;
     centre[at] = (i + 1) * gap;
     if (metres !== undefined && length !== undefined) {
       centre[at] = Math.min(0.99, Math.max(0.01, metres / length.value));
-      add(at, at, 1 / Math.hypot(0.02, length.deviation / length.value) ** 2);
-    } else if (!orderKnown) add(at, at, 1 / 0.29 ** 2);
-  }
-  if (!orderKnown || points.some(({ metres }) => metres !== undefined && length !== undefined)) return;
-  for (let i = 0; i <= points.length; i++) {
-    if (i < points.length) add(from + i, from + i, stiff);
-    if (i > 0) add(from + i - 1, from + i - 1, stiff);
-    if (i > 0 && i < points.length) {
-      add(from + i - 1, from + i, -stiff);
-      add(from + i, from + i - 1, -stiff);
+      own[at] = 1 / Math.hypot(0.02, length.deviation / length.value) ** 2;
+    } else if (!orderKnown) own[at] = 1 / 0.29 ** 2;
+    else if (isChain) {
+      own[at] = 2 * stiff;
+      if (i + 1 < points.length) next[at] = -stiff;
     }
   }
 }

@@ -1,5 +1,6 @@
-import type { Accuracy } from "@good-grounds/core";
-import type { Asked } from "./ring-state.ts";
+import { type Accuracy, measured, TERM, type Written } from "@good-grounds/core";
+import { doubtedReading } from "@good-grounds/measurement";
+import type { Asked } from "./asked.ts";
 
 /** A reading as plain numbers, in Ω. */
 export interface RingReading {
@@ -10,6 +11,8 @@ export interface RingReading {
   readonly bound: "exact" | "above" | "below";
   /** The meter's accuracy; null where it is not stated. */
   readonly accuracy: Pick<Accuracy, "ofReading" | "digits"> | null;
+  /** What the leads may have added either way since they were nulled, Ω, where that was recorded. */
+  readonly leads?: number;
 }
 
 /** A point of the ring with its cross-connected readings; a reading left out was not taken. */
@@ -44,17 +47,38 @@ export interface RingInput {
   readonly cpcRatio?: Uncertain;
   /** The same for other sizes that the cpc may have in truth, mm². */
   readonly cpcSizes?: readonly { readonly size: number; readonly ratio: Uncertain }[];
+  /** Sizes that line and neutral may have in truth, mm², with the resistance over that of the size written down. */
+  readonly lineSizes?: readonly { readonly size: number; readonly times: number }[];
   /** Length of the ring from board to board, m. */
   readonly length?: Uncertain;
+  /** The other metal that the conductors may be of in truth, and its resistance over that of the one written down. */
+  readonly otherMetal?: { readonly metal: "copper" | "aluminium"; readonly ratio: number };
+  /** Whether the loop test finds an earth at the points, whatever carries it. */
+  readonly earthedAtPoints?: boolean;
+  /** What stands in the rows of other circuits, from which this one's may be. */
+  readonly otherRows?: readonly RingRow[];
+  /** Explanations, by their id, that something seen makes likelier, and how many times. */
+  readonly seen?: ReadonlyMap<string, number>;
+}
+
+/** The readings end to end of another circuit, and what is known of it where it is a ring. */
+export interface RingRow {
+  readonly name: string;
+  readonly r1: RingReading;
+  readonly rn: RingReading;
+  readonly r2: RingReading;
+  readonly ring?: RingInput;
 }
 
 /** A reading made ready for the fit. */
 export interface Observed {
   readonly asked: Asked;
   readonly shown: number;
-  readonly bound: RingReading["bound"];
+  /** `void`: the reading says nothing of this ring. */
+  readonly bound: RingReading["bound"] | "void";
   /** Standard deviation of this reading's own error, Ω. */
   readonly deviation: number;
+  readonly reading: RingReading;
 }
 
 /** The readings in the order of the test: ends, then line to neutral, then line to cpc. */
@@ -79,41 +103,37 @@ export function observedOf({ r1, rn, r2, points }: RingInput): readonly Observed
 /** A continuity reading of more than this is as good as open, Ω. */
 const AS_GOOD_AS_OPEN = 1000;
 
-function observed(asked: Asked, reading: RingReading): Observed {
+export function observed(asked: Asked, reading: RingReading): Observed {
   const { shown } = reading;
   const bound = shown > AS_GOOD_AS_OPEN && reading.bound === "exact" ? "above" : reading.bound;
-  return { asked, shown: bound === "below" ? shown / 2 : shown, bound, deviation: ownDeviation(reading) };
+  return { asked, shown: bound === "below" ? shown / 2 : shown, bound, deviation: ownDeviation(reading), reading };
 }
 
-/** Contact of the probes from one reading to the next, Ω, standard deviation. */
-const CONTACT = 0.004;
-
-/** Where no accuracy is stated: a reading's own error in parts of it and in digits, a habit of the trade's instruments. */
-const FALLBACK = Object.freeze({ ofReading: 0.02, digits: 3 });
-
-/** Where no accuracy is stated: the error common to all readings lies within this part of them, BS EN 61557-4. */
-const CEILING = 0.3;
-
-/**
- * Standard deviation of a reading's own error, Ω. The accuracy bounds the whole error; half of it is left to what is
- * common to all readings of one meter and half to each reading, both as rectangular distributions. The rounding of the
- * display and the contact of the probes come on top.
- */
-export function ownDeviation({ shown, resolution, bound, accuracy }: RingReading): number {
-  const { ofReading, digits } = accuracy ?? FALLBACK;
-  const own = (ofReading * Math.abs(shown) + digits * resolution) / 2 / Math.sqrt(3);
-  const open = bound === "below" ? shown / 2 : 0;
-  return Math.hypot(own, resolution / Math.sqrt(12), CONTACT, open);
+/** A reading's errors as the one model of readings has them. */
+function errorsOf({ shown, resolution, bound, accuracy, leads }: RingReading) {
+  const written = { text: "", value: shown, resolution, bound } as Written<"ohm">;
+  const stated = accuracy === null ? null : { text: "", ...accuracy };
+  const taken = leads === undefined ? {} : { leads: { since: "", half: leads } };
+  const { errors } = doubtedReading(measured(TERM.ringLine, written, [], stated, taken));
+  let [own, gain, offset] = [0, 0, 0];
+  for (const [cause, deviation] of errors) {
+    if (typeof cause !== "string") own = Math.hypot(own, deviation);
+    else if (cause.startsWith("gain ")) gain += deviation;
+    else offset += deviation;
+  }
+  return { own, gain, offset };
 }
 
-/** Standard deviations of the errors common to all readings: scale, and offset in Ω (what is left of the null included). */
+/** Standard deviation of a reading's own error, Ω; a display that ends as a bound from above may be anything below it. */
+export function ownDeviation(reading: RingReading): number {
+  return Math.hypot(errorsOf(reading).own, reading.bound === "below" ? reading.shown / 2 : 0);
+}
+
+/** Standard deviations of the errors common to all readings: scale, and offset in Ω (what is left of the null). */
 export function commonDeviations({ r1, rn, r2 }: RingInput): { readonly scale: number; readonly offset: number } {
-  const worst = [r1, rn, r2].map(({ resolution, accuracy }) => ({
-    scale: (accuracy === null ? CEILING : accuracy.ofReading / 2) / Math.sqrt(3),
-    offset: ((accuracy ?? FALLBACK).digits * resolution) / 2 / Math.sqrt(3),
-  }));
+  const common = [r1, rn, r2].map((reading) => ({ ...errorsOf({ ...reading, shown: 1, bound: "exact" }) }));
   return {
-    scale: Math.max(1e-4, ...worst.map((one) => one.scale)),
-    offset: Math.max(1e-4, ...worst.map((one) => one.offset)),
+    scale: Math.max(1e-4, ...common.map(({ gain }) => gain)),
+    offset: Math.max(1e-4, ...common.map(({ offset }) => offset)),
   };
 }

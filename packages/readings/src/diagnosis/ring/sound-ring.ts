@@ -1,11 +1,7 @@
 import { substitute } from "../../networks/cholesky.ts";
-import { type Fit, fit, type Problem } from "./fit.ts";
-import { OWN } from "./parameters.ts";
-import { predict, shownFor } from "./prediction.ts";
+import { type Fit, fit, problemOf } from "./fit.ts";
+import { OWN, predict, SOUND, shownFor } from "./hypothesis.ts";
 import { type Observed, observedOf, type RingInput } from "./readings.ts";
-import type { Hypothesis } from "./ring-state.ts";
-
-const SOUND: Hypothesis = { ring: { kind: "sound" }, points: [] };
 
 /** What a reading would be on a sound ring, Ω, in the middle 95 %. */
 export interface SoundReading {
@@ -57,10 +53,6 @@ export function soundReadings(input: RingInput): readonly (SoundReading | undefi
     const others = ends.filter(({ asked }) => asked.conductor !== one.asked.conductor);
     return others.length === 0 ? undefined : soundReading(fit(problemOf(input, others), SOUND), one);
   });
-}
-
-function problemOf(input: RingInput, observed: readonly Observed[]): Problem {
-  return { input, observed, asked: observed.map(({ asked }) => asked) };
 }
 
 const STEP = 1e-5;

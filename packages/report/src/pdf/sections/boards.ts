@@ -27,7 +27,7 @@ import {
 } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
 import { shortNumber } from "./circuit-number.ts";
-import { barOf, figuresFromMemory, permittedTime, worstVerdict } from "./reading-finding.ts";
+import { barOf, figuresFromMemory, permittedTime, worstVerdict, worstWord } from "./reading-finding.ts";
 import { circuitReadings, inUnit } from "./readings.ts";
 import { takenBy } from "./taken.ts";
 
@@ -181,7 +181,7 @@ function protection({ installation, weighing }: ReportInput, circuit: Circuit, d
     "bar-words": bar?.words ?? "",
     limit: bar === undefined ? gap(VERDICT_SHORT[loop?.judgement.verdict ?? "not-known"]) : cell(bar.limit),
     memory: memory ? "†" : "",
-    worst: { words: VERDICT_SHORT[worst].toLowerCase(), open: worst === "not-known" || worst === "too-near" },
+    worst: { words: worstWord(found), open: worst === "not-known" || worst === "too-near" },
     heavy: worst === "not-met",
   };
 }

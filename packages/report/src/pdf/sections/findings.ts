@@ -2,7 +2,7 @@ import type { Finding, Path, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../../input.ts";
 import { WORDS } from "../../locales/en.ts";
-import { VERDICT } from "../../locales/labels.ts";
+import { GRADE } from "../../locales/labels.ts";
 import { PROBABILITY } from "../../locales/probability-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type ArgumentLine, argumentLines } from "../../words/argument.ts";
@@ -10,6 +10,7 @@ import { decidingComparison } from "../../words/comparison.ts";
 import { marginWords } from "../../words/figure.ts";
 import { placeWords } from "../../words/place.ts";
 import { decisionClause, inDoubt, metInDoubt } from "../../words/probability.ts";
+import { gradeWords, isExpected, verdictOf } from "../../words/verdict.ts";
 import type { Drawings } from "../drawings.ts";
 import { keptWhole } from "../whole.ts";
 import {
@@ -104,7 +105,7 @@ function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: 
     {
       // A device or a bond within the place is named; the place itself stands in the heading above.
       title: at === place(under) ? titleOf(input.checks, check) : `${titleOf(input.checks, check)} (${at})`,
-      verdict: VERDICT[judgement.verdict],
+      verdict: verdictOf(judgement),
       // What is missing says more than the formula it is missing from.
       rule: [REPORT.regulations(label?.regulations ?? []), open ? "" : (label?.formula ?? "")]
         .filter((part) => part !== "")
@@ -116,6 +117,7 @@ function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: 
       remarks: [
         ...(conformity !== undefined && inDoubt(conformity, judgement.verdict) ? [decisionClause(conformity)] : []),
         ...remarks.map(({ words }) => words),
+        ...(gradeWords(judgement) === "" ? [] : [`${WORDS.grade(gradeWords(judgement))}.`]),
         ...beside
           .filter(({ verdict }) => verdict !== "not-known")
           .map((one) => `${REPORT.besideLabel}${one.matter.name}: ${verdictLine(one)}`),
@@ -156,12 +158,21 @@ function countOf(list: readonly Finding[]): Readonly<Record<Verdict, number>> {
   return counts;
 }
 
+function countWords(count: number, expected: number): string {
+  if (count === 0) return "–";
+  return expected === 0 ? String(count) : `${count} (${expected} ${GRADE.expected})`;
+}
+
 /** How often each calculation came to each verdict. */
 export function calculations({ checks, weighing }: ReportInput) {
   const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
   const ids = [...new Set([...checks.map(({ id }) => id), ...all.map(({ check }) => check)])];
   const rows = ids.flatMap((id) => {
-    const counts = countOf(all.filter(({ check }) => check === id));
+    const made = all.filter(({ check }) => check === id);
+    const counts = countOf(made);
+    const expected = made.filter(
+      ({ judgement: { verdict, grade } }) => verdict === "met" && isExpected(grade, verdict),
+    );
     if (Object.values(counts).every((n) => n === 0)) return [];
     const order = ["not-met", "too-near", "not-known", "met", "not-applicable"] as const;
     const regulations = checks.find((label) => label.id === id)?.regulations ?? [];
@@ -169,7 +180,7 @@ export function calculations({ checks, weighing }: ReportInput) {
       [
         titleOf(checks, id),
         regulations.join(", "),
-        ...order.map((verdict) => (counts[verdict] === 0 ? "–" : String(counts[verdict]))),
+        ...order.map((verdict) => countWords(counts[verdict], verdict === "met" ? expected.length : 0)),
       ],
     ];
   });

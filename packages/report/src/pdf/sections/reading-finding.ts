@@ -14,10 +14,11 @@ import { marginBar } from "../../drawings/margin-bar.ts";
 import type { ReportInput } from "../../input.ts";
 import { calculationWords } from "../../locales/calculations-en.ts";
 import { RELATION, WORDS } from "../../locales/en.ts";
-import { VERDICT } from "../../locales/labels.ts";
+import { GRADE, VERDICT_SHORT } from "../../locales/labels.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { comparisonWords, decidingComparison, decidingFacts, sides } from "../../words/comparison.ts";
 import { marginWords, valuesApart } from "../../words/figure.ts";
+import { isExpected, verdictOf } from "../../words/verdict.ts";
 
 /** Verdicts that a reader has to know about. */
 export function needsAttention(verdict: Verdict): boolean {
@@ -28,6 +29,15 @@ export function worstVerdict(findings: readonly Finding[]): Verdict {
   let worst: Verdict = "not-applicable";
   for (const { judgement } of findings) if (SEVERITY[judgement.verdict] > SEVERITY[worst]) worst = judgement.verdict;
   return worst;
+}
+
+/** The worst verdict in a word; where all are met and some of them only by what is expected, that. */
+export function worstWord(findings: readonly Finding[]): string {
+  const worst = worstVerdict(findings);
+  const expected = findings.some(
+    ({ judgement: { verdict, grade } }) => verdict === "met" && isExpected(grade, verdict),
+  );
+  return worst === "met" && expected ? GRADE.expected : VERDICT_SHORT[worst].toLowerCase();
 }
 
 /** Worst verdict first, then the smallest margin; what has no margin stands last among its equals. */
@@ -68,7 +78,7 @@ function comparison(compared: Compared): string {
 /** A judgement in one line: its verdict and what decides. */
 export function verdictLine(judgement: Judgement): string {
   const words = decidingWords(judgement);
-  return words === "" ? VERDICT[judgement.verdict] : `${VERDICT[judgement.verdict]}; ${words}`;
+  return words === "" ? verdictOf(judgement) : `${verdictOf(judgement)}; ${words}`;
 }
 
 /** Figures from memory that a judgement rests on, by name and source, each once. */
@@ -106,7 +116,7 @@ export function barOf(judgement: Judgement): Bar | undefined {
   const [left, limit] = sides(compared) as readonly (Evidence<Unit> | undefined)[];
   if (left === undefined || limit === undefined || !isKnown(left) || !isKnown(limit) || !(limit.value > 0))
     return undefined;
-  const words = [comparison(compared), VERDICT[judgement.verdict], marginWords(compared)]
+  const words = [comparison(compared), verdictOf(judgement), marginWords(compared)]
     .filter((part) => part !== "")
     .join(", ");
   const { value, low, high } = left;

@@ -7,7 +7,7 @@ import { fuseRows } from "./index.ts";
 const GATES = source("BS EN 60269-1, pre-arcing I²t of gG fuse-links at 0.01 s, least values", "current", "memory");
 const WIRE = source("BS 7671 Table 53.1, tinned copper wire of semi-enclosed fuses", "2008 to 2018+A4", "memory", {
   formula:
-    "5.7 × 10⁴ × (π ÷ 4 × (0.9 d)²)²: copper from 200 °C to its melting point, a tenth thinner than its size; no more than 0.9⁴ of the energy of a known point",
+    "5.7 × 10⁴ × (π ÷ 4 × (0.95 d)²)²: copper from 200 °C to its melting point, a twentieth thinner than its size; no more than 0.95⁴ of the energy of a known point",
   doubt: "elements of several strands or of other metal differ",
 });
 
@@ -41,7 +41,7 @@ const WIRES: ReadonlyMap<number, number> = new Map([
 /** A²s for each mm⁴ of copper that melts from 200 °C without losing heat. */
 const MELTS = 5.7e4;
 /** How much thinner than its size a wire may be. */
-const THINNER = 0.9;
+const THINNER = 0.95;
 /** The same in energy: a known point is that of a slow wire, and a thinner one melts with so much of it. */
 const OF_A_POINT = THINNER ** 4;
 
