@@ -35,7 +35,7 @@ export function jobFile({
     ...smallestFile(),
     inspectedOn: first,
     visits: days.map((date) => ({ date })),
-    inspected: inspectedItems(["dwelling"], {}, {}),
+    inspected: inspectedItems(["dwelling"], {}, {}) as InspectionFile["inspected"],
     observations: classes.map((classification, i) => ({
       id: `o${i + 1}`,
       place: "hall",

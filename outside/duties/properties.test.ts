@@ -28,7 +28,7 @@ const job = fc.record({
   workWithin: fc.option(fc.integer({ min: 1, max: 60 }), { nil: undefined }),
 });
 
-function asked({ workWithin, ...rest }: fc.TypeOf<typeof job>): Job {
+function asked({ workWithin, ...rest }: typeof job extends fc.Arbitrary<infer T> ? T : never): Job {
   return { ...rest, ...(workWithin === undefined ? {} : { conclusion: { workWithin: { days: workWithin } } }) };
 }
 

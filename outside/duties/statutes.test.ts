@@ -1,4 +1,5 @@
 import { DUTY_IDS, type DutyId } from "@good-grounds/core";
+import type { InspectionFile } from "@good-grounds/inspection";
 import { describe, expect, test } from "vitest";
 import { assemble } from "../../packages/assembly/src/index.ts";
 import { dutiesIn, dutyIn, type Job, jobFile } from "./job.ts";
@@ -159,8 +160,8 @@ describe("Wales, WSI 2022/6", () => {
 describe("Scotland, Housing (Scotland) Act 2006", () => {
   const SCOTLAND: Job = { nation: "scotland" };
   const withRcd =
-    (residual: string, rest: object = {}): Job["edit"] =>
-    (file) => {
+    (residual: string, rest: object = {}) =>
+    (file: InspectionFile) => {
       const [board] = file.boards;
       if (board !== undefined) Object.assign(board, { rcds: [{ id: "r", serves: "whole-board", residual }], ...rest });
     };
@@ -181,7 +182,7 @@ describe("Scotland, Housing (Scotland) Act 2006", () => {
   test("an RCD of 30 mA or less in the main board, whatever class its absence has", () => {
     expect(told("scotland-rcd", SCOTLAND)).toBe("if no-main-rcd");
     expect(told("scotland-rcd", { ...SCOTLAND, edit: withRcd("30 mA") })).toBe("no");
-    const none: Job["edit"] = (file) => Object.assign(file.boards[0] ?? {}, { rcds: [] });
+    const none = (file: InspectionFile) => Object.assign(file.boards[0] ?? {}, { rcds: [] });
     for (const classes of [[], ["none"], ["C3"], ["C1"]] as const)
       expect(told("scotland-rcd", { ...SCOTLAND, classes, edit: none })).toBe("yes");
     expect(told("scotland-rcd", { ...SCOTLAND, edit: withRcd("100 mA") })).toBe("yes");
@@ -273,7 +274,9 @@ describe("what is not known", () => {
   });
 
   test("an observation without a class leaves open whether work is asked for", () => {
-    const edit: Job["edit"] = ({ observations: [first] }) => delete first?.choice;
+    const edit = ({ observations: [first] }: InspectionFile) => {
+      delete first?.choice;
+    };
     expect(told("england-work", { classes: ["C3"], edit })).toBe("if work-required 2026-12-07");
   });
 });
@@ -281,7 +284,7 @@ describe("what is not known", () => {
 test("of several days the first on which something was found counts, and the first of all where that is not recorded", () => {
   const days = ["2026-11-30", "2026-12-01", "2026-12-02"] as const;
   expect(told("england-work", { days, classes: ["C2"] })).toBe("yes 2026-12-27");
-  const edit: Job["edit"] = ({ observations: [first] }) => Object.assign(first ?? {}, { foundOn: "2026-12-02" });
+  const edit = ({ observations: [first] }: InspectionFile) => Object.assign(first ?? {}, { foundOn: "2026-12-02" });
   expect(told("england-work", { days, classes: ["C2"], edit })).toBe("yes 2026-12-29");
   expect(told("england-work", { days, classes: ["C2", "FI"], edit })).toBe("yes 2026-12-27");
 });

@@ -23,13 +23,18 @@ function textValue(text: string): string {
 /** Octets of a line before it is folded, its end not counted. */
 const LONGEST = 75;
 
+/** Octets of a character in UTF-8. */
+function octetsOf(point: number): number {
+  return point < 0x80 ? 1 : point < 0x8_00 ? 2 : point < 0x1_00_00 ? 3 : 4;
+}
+
 /** Folds a line after at most 75 octets, never within a character. */
 function folded(line: string): string {
   const parts: string[] = [];
   let part = "";
   let octets = 0;
   for (const sign of line) {
-    const size = new TextEncoder().encode(sign).length;
+    const size = octetsOf(sign.codePointAt(0) ?? 0);
     if (octets + size > LONGEST) {
       parts.push(part);
       // The space that marks what goes on is an octet of the line.

@@ -242,7 +242,7 @@ export const DUTY = Object.freeze({
   sureTitle: "What applies",
   perhapsTitle: "What would apply, depending on what is not known",
   nothing: "Nothing is known here that the law asks because of this inspection.",
-  more: (count: number) => `and ${count} more, in “What the law asks”.`,
+  more: (count: number) => `${count} more in “What the law asks”.`,
   moreHere: (count: number) => `and ${count} more; --all shows them`,
   column: (day: string, what: string, count: number) =>
     `law: ${day} ${what}${count > 1 ? `, and ${count - 1} more with a date` : ""}`,

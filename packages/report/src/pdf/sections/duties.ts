@@ -4,12 +4,12 @@ import { DUTY } from "../../locales/duties-en.ts";
 import { dutyLine, dutyWords, isForOthers, passOnWords } from "../../words/duty.ts";
 
 /** Duties on the first page before the rest are counted. */
-const SHOWN = 4;
+const SHOWN = 3;
 
 /** What the law asks, in a few lines for the first page: what applies and has a date, what presses first. */
 export function dutiesOnFirst({ duties, installation }: ReportInput) {
   const told = duties.filter(isForOthers);
-  const shown = told.length > SHOWN + 1 ? told.slice(0, SHOWN) : told;
+  const shown = told.slice(0, SHOWN);
   const left = told.length - shown.length;
   return {
     "law-title": DUTY.title,

@@ -48,9 +48,7 @@ export const FRONT = String.raw`
   if d.first.no-work != "" { block(above: 0.7em, d.first.no-work) }
 }
 
-#heading(level: 2, outlined: false, d.first.law-title)
-#block(below: 0.5em, sticky: true, small(d.first.law-note))
-#bullet-list(d.first.law)
+#block(above: 0.7em, below: 0pt, text(size: 8.2pt, [#text(weight: 600, [#d.first.law-title: ])#d.first.law.join([ · ]) #text(fill: quiet, d.first.law-note)]))
 
 #heading(level: 2, outlined: false, d.first.unseen-title)
 #bullet-list(d.first.unseen)
