@@ -1,5 +1,4 @@
 import { parseArgs } from "node:util";
-import { inspectionJsonSchema } from "@good-grounds/inspection";
 import { EXIT, type ExitCode, type Host, Stop } from "./host.ts";
 import { USAGE } from "./words.ts";
 
@@ -102,6 +101,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
     options: [],
     async start(rest, _, host) {
       if (rest.length > 0) throw new Stop(EXIT.input, "schema: takes no arguments.");
+      const { inspectionJsonSchema } = await import("@good-grounds/inspection");
       host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
       return EXIT.done;
     },

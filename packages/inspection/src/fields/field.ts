@@ -1,6 +1,6 @@
 import type { Matter, Path, Term } from "@good-grounds/core";
 import type * as z from "zod";
-import type { InstrumentRange } from "../schema/instrument.ts";
+import type { InstrumentRange } from "../schema/instrument-ranges.ts";
 import type { Leaves } from "./leaves.ts";
 
 /** What a field holds: a reading off an instrument, a quantity stated, one or several of a few words, yes or no, a number. */
@@ -30,7 +30,8 @@ export interface Field<S extends z.ZodType = z.ZodType, R = unknown> extends Sai
   readonly words?: Readonly<Record<string, string>>;
   /** Which function of an instrument reads it; its accuracy makes the band. */
   readonly range?: InstrumentRange;
-  readonly schema: S;
+  /** The most that can be counted. */
+  readonly most?: number;
   /** The evidence leaf of what stands at a place. Nothing recorded is a leaf that is not known. */
   leaf(leaves: Leaves, entry: z.output<S> | undefined, path: Path): R;
 }
@@ -38,20 +39,11 @@ export interface Field<S extends z.ZodType = z.ZodType, R = unknown> extends Sai
 /** Fields of one thing, by the name of the member that holds each. */
 export type FieldSet = Readonly<Record<string, Field>>;
 
-/** Members of a strict object for a set of fields: every one may be left out. */
-export type ShapeOf<F extends FieldSet> = { [K in keyof F]: z.ZodOptional<F[K]["schema"]> };
-
 /** What is recorded of a set of fields. */
-export type EntryOf<F extends FieldSet> = { readonly [K in keyof F]?: z.output<F[K]["schema"]> | undefined };
+export type EntryOf<F extends FieldSet> = { readonly [K in keyof F]?: Parameters<F[K]["leaf"]>[1] };
 
 /** The evidence leaves of a set of fields: each is there, known or not. */
 export type LeavesOf<F extends FieldSet> = { readonly [K in keyof F]: ReturnType<F[K]["leaf"]> };
-
-export function shapeOf<F extends FieldSet>(fields: F): ShapeOf<F> {
-  return Object.fromEntries(
-    Object.entries(fields).map(([name, { schema }]) => [name, schema.optional()]),
-  ) as ShapeOf<F>;
-}
 
 /** The leaves of what was recorded at a place; of nothing at all where there is no entry. */
 export function leavesOf<F extends FieldSet>(

@@ -17,7 +17,8 @@ import {
   type Unit,
   type Written,
 } from "@good-grounds/core";
-import type { Instrument, InstrumentRange } from "../schema/instrument.ts";
+import type { Instrument } from "../schema/instrument.ts";
+import type { InstrumentRange } from "../schema/instrument-ranges.ts";
 
 type Silence = "limited" | "not-verified" | "not-applicable";
 type NotStated = { readonly notKnown: Silence; readonly reason: string };

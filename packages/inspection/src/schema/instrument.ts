@@ -1,19 +1,7 @@
 import * as z from "zod";
 import { day, id, line, moment } from "./common.ts";
+import { INSTRUMENT_RANGES } from "./instrument-ranges.ts";
 import { accuracyText, written } from "./written.ts";
-
-/** What an instrument measures; each range has its own accuracy. */
-export const INSTRUMENT_RANGES = [
-  "continuity",
-  "insulation",
-  "loop",
-  "fault-current",
-  "rcd-time",
-  "electrode",
-  "voltage",
-  "temperature",
-] as const;
-export type InstrumentRange = (typeof INSTRUMENT_RANGES)[number];
 
 export const instrument = z.strictObject({
   id,
