@@ -5,7 +5,6 @@ export { forOthers } from "./for-others.ts";
 export * from "./installation/index.ts";
 export * from "./issues.ts";
 export * from "./items/index.ts";
-export * from "./json-schema.ts";
 export { MIGRATIONS, type Migration } from "./migrations/index.ts";
 export * from "./parse.ts";
 export { PRECAUTIONS } from "./precautions.ts";
