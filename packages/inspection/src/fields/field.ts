@@ -45,6 +45,15 @@ export type EntryOf<F extends FieldSet> = { readonly [K in keyof F]?: Parameters
 /** The evidence leaves of a set of fields: each is there, known or not. */
 export type LeavesOf<F extends FieldSet> = { readonly [K in keyof F]: ReturnType<F[K]["leaf"]> };
 
+const LISTED = new WeakMap<FieldSet, readonly (readonly [string, Field])[]>();
+
+/** The fields of a set by name, listed once: every reading of every file is made through them. */
+function fieldsIn(fields: FieldSet): readonly (readonly [string, Field])[] {
+  const listed = LISTED.get(fields) ?? Object.entries(fields);
+  LISTED.set(fields, listed);
+  return listed;
+}
+
 /** The leaves of what was recorded at a place; of nothing at all where there is no entry. */
 export function leavesOf<F extends FieldSet>(
   fields: F,
@@ -53,6 +62,6 @@ export function leavesOf<F extends FieldSet>(
   path: Path,
 ): LeavesOf<F> {
   const found: Record<string, unknown> = {};
-  for (const [name, field] of Object.entries(fields)) found[name] = field.leaf(leaves, entry?.[name], [...path, name]);
+  for (const [name, field] of fieldsIn(fields)) found[name] = field.leaf(leaves, entry?.[name], [...path, name]);
   return found as LeavesOf<F>;
 }
