@@ -6,7 +6,7 @@ interface Frame {
   step: string | number;
 }
 
-const [QUOTE, COMMA, COLON] = [0x22, 0x2c, 0x3a];
+const [QUOTE, COMMA, COLON, BACKSLASH] = [0x22, 0x2c, 0x3a, 0x5c];
 const [OPEN_OBJECT, CLOSE_OBJECT, OPEN_LIST, CLOSE_LIST] = [0x7b, 0x7d, 0x5b, 0x5d];
 
 /**
@@ -76,7 +76,7 @@ function closingQuote(text: string, from: number): number {
   for (let quote = text.indexOf('"', from + 1); ; quote = text.indexOf('"', quote + 1)) {
     if (quote < 0) throw new Error("a string does not close in text that was taken for JSON");
     let backslashes = 0;
-    while (text[quote - 1 - backslashes] === "\\") backslashes += 1;
+    while (text.charCodeAt(quote - 1 - backslashes) === BACKSLASH) backslashes += 1;
     if (backslashes % 2 === 0) return quote;
   }
 }
