@@ -5,7 +5,7 @@ import * as z from "zod";
 import { Chance } from "../../../../examples/simulate/chance.ts";
 import { smallestFile } from "../../../../outside/files/arbitrary-file.ts";
 import { fileOfSchema } from "../../../../outside/files/schema-file.ts";
-import { seedOfRun, timesAsMany } from "../../../../outside/seed.ts";
+import { casesOfRun, seedOfRun } from "../../../../outside/seed.ts";
 import { bySchema } from "../by-schema.ts";
 import { parseInspection } from "../parse.ts";
 import { printInspection } from "../print.ts";
@@ -18,7 +18,7 @@ const EXAMPLES = ["terraced-house", "farmhouse", "workshop"].map((name) =>
 );
 
 /** Files with every member of the schema somewhere, in the order of the schema, each short enough to be read very often. */
-const BASES = [smallestFile(), ...fc.sample(fileOfSchema, { numRuns: 150, seed: seedOfRun() })]
+const BASES = [smallestFile(), ...fc.sample(fileOfSchema, { numRuns: 60, seed: seedOfRun() })]
   .map((file) => JSON.stringify(bySchema(file).file))
   .filter((text) => text.length < 30_000);
 
@@ -104,7 +104,7 @@ describe("what plainly fits", () => {
   test("exactly what the schema takes, of very many changed files", () => {
     const chance = new Chance(seedOfRun());
     let [taken, refused] = [0, 0];
-    for (let i = 0; i < 2000 * timesAsMany(); i++) {
+    for (let i = 0; i < casesOfRun(500); i++) {
       const base = BASES[i % BASES.length] ?? "";
       const document: unknown = JSON.parse(base);
       changed(document, chance);
@@ -119,7 +119,7 @@ describe("what plainly fits", () => {
       if (inOrder) taken++;
       else refused++;
     }
-    expect(Math.min(taken, refused)).toBeGreaterThan(200);
+    expect(Math.min(taken, refused)).toBeGreaterThan(50);
   });
 
   test("a line of signs that are long in the machine and few to the reader is left to the schema, which takes it", () => {
