@@ -2,7 +2,7 @@ import { type BigIntStats, constants } from "node:fs";
 import { lstat, open, realpath, stat } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import { EXIT, Stop } from "./host.ts";
-import { reason } from "./read.ts";
+import { reason } from "./reason-of.ts";
 
 /** A kind of document that a command writes, known by what every one of them begins with. */
 export interface OutputKind {

@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { rename, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { EXIT, Stop } from "./host.ts";
-import { reason } from "./read.ts";
+import { reason } from "./reason-of.ts";
 
 /** Writes beside the target and renames: whoever looks sees the old file or the new one, never half of one. */
 export async function writeWhole(target: string, bytes: Uint8Array | string): Promise<void> {

@@ -1,14 +1,15 @@
 import type { Duty } from "@good-grounds/core";
 import type { ReportInput } from "../../input.ts";
 import { DUTY } from "../../locales/duties-en.ts";
-import { dutyLine, dutyWords, isForOthers, passOnWords } from "../../words/duty.ts";
+import { dutyLine, dutyWords, passOnWords } from "../../words/duty.ts";
 
 /** Duties on the first page before the rest are counted. */
 const SHOWN = 3;
 
 /** What the law asks, in a few lines for the first page: what applies and has a date, what presses first. */
 export function dutiesOnFirst({ duties, installation }: ReportInput) {
-  const told = duties.filter(isForOthers);
+  // That danger was told stands beside the danger.
+  const told = duties.filter(({ who }) => who !== "inspector");
   const shown = told.slice(0, SHOWN);
   const left = told.length - shown.length;
   return {
