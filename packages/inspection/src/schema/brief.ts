@@ -1,8 +1,8 @@
 import { NATIONS, PREMISES_USES, TENURES } from "@good-grounds/core";
 import * as z from "zod";
-import { shapeOf } from "../fields/field.ts";
 import { LETTING } from "../fields/letting.ts";
 import { day, id, line, moment, paragraph, stated } from "./common.ts";
+import { shapeOf } from "./field-schema.ts";
 
 /** What was ordered, for which premises, by whom and why. */
 export const brief = z.strictObject({
