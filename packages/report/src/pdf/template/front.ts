@@ -1,7 +1,7 @@
 /** The first page, then the observations with their reasons. */
 export const FRONT = String.raw`
 // ---------------------------------------------------------------- first page
-#show heading.where(level: 2, outlined: false): it => block(above: 0.9em, below: 0.5em, sticky: true, text(size: 10.5pt, weight: 700, it.body))
+#show heading.where(level: 2, outlined: false): it => block(above: 0.8em, below: 0.45em, sticky: true, text(size: 10.5pt, weight: 700, it.body))
 #block(below: 0.5em, text(size: 9.5pt, fill: copper, weight: 600, d.first.kind))
 #{
   let size = if d.first.address.len() <= 90 { 16pt } else if d.first.address.len() <= 300 { 12pt } else { 9.5pt }
@@ -61,8 +61,9 @@ export const FRONT = String.raw`
 #block(above: 0.7em, small(d.first.challenge))
 
 // Whole on this page or on the next: half a list of pages is none.
-#block(above: 0.8em, breakable: false, {
-  set text(size: 8.2pt)
+#block(above: 0.6em, breakable: false, {
+  set text(size: 7.8pt)
+  set par(leading: 0.5em)
   text(weight: 600, d.first.contents-title)
   h(1.5mm)
   context query(heading.where(level: 1, outlined: true)).map(it => link(it.location(), [#it.body~#text(weight: 600, str(counter(page).at(it.location()).first()))])).join([ #h(0.3em)·#h(0.3em) ])
