@@ -5,8 +5,8 @@ import { type Block, type CircuitBlock, circuitBlock } from "./circuit-model.ts"
 import type { Surroundings } from "./fault.ts";
 import { logSum } from "./gaussian.ts";
 import { type FaultFit, faultFits, type SoundFit, soundFit } from "./judge-block.ts";
-import { NULL_DEVIATION, type Reading, readingOf } from "./noise.ts";
-import { LENGTHS_DEVIATION, SharedErrors } from "./shared-errors.ts";
+import { type Reading, readingOf } from "./fitted-reading.ts";
+import { type LeadsCause, LENGTHS_DEVIATION, SharedErrors } from "./shared-errors.ts";
 import {
   type Belief,
   belief,
@@ -32,7 +32,8 @@ const AT_ONCE = 12;
 /** Something that may be true of all readings of a board. */
 export interface BoardState {
   readonly kind: "plain" | "leads-not-nulled" | "lengths";
-  readonly meter?: string;
+  /** Whose leads. */
+  readonly leads?: LeadsCause;
 }
 
 /** Readings of a board's circuits and the loop before them, made ready. */
@@ -78,21 +79,21 @@ export function boardReadings(
   const zdb = readingOf(board.zdb);
   const ze = isAtOrigin(board) ? readingOf(installation.supply.ze) : undefined;
   const loop = zdb ?? ze;
-  const meters = new Set<string>();
+  const all: Reading[] = [];
   const loops: number[] = [];
   for (const { readings } of board.circuits) {
     for (const evidence of [readings.r1r2, readings.r2Only, readings.zs, readings.r1]) {
       const reading = readingOf(evidence);
       if (reading === undefined) continue;
-      meters.add(reading.meter);
+      all.push(reading);
       if (evidence === readings.zs) loops.push(reading.value);
     }
   }
-  if (loop !== undefined) meters.add(loop.meter);
+  if (loop !== undefined) all.push(loop);
   loops.sort((a, b) => a - b);
   const before = loop?.value ?? Math.min(LIKELY_LOOP, loops[0] ?? LIKELY_LOOP);
   if (!(before < LARGEST_LOOP)) return undefined;
-  const shared = new SharedErrors([...meters], before, Math.min(LARGEST_LOOP, loops[loops.length >> 1] ?? 0));
+  const shared = new SharedErrors(all, before, Math.min(LARGEST_LOOP, loops[loops.length >> 1] ?? 0));
   const circuits = board.circuits.flatMap((circuit) => {
     const block = circuitBlock(circuit, fedBy.get(`${board.id} ${circuit.id}`) ?? [], shared);
     return block === undefined ? [] : [block];
@@ -111,7 +112,7 @@ function loopBlock(reading: Reading, shared: SharedErrors, isZe: boolean): LoopB
     slots: ["zs"],
     readings: [reading],
     mean: Float64Array.of(shared.before),
-    covariance: Float64Array.of(reading.own ** 2 + 1e-8),
+    covariance: Float64Array.of(shared.ownOf(reading) ** 2 + 1e-8),
     shared: [shared.row("zs", reading, 0)],
   };
 }
@@ -121,10 +122,10 @@ function priorOf(shared: SharedErrors, state: BoardState): Belief {
   const means = new Array<number>(shared.size).fill(0);
   const deviations = new Array<number>(shared.size).fill(1);
   if (state.kind === "lengths") deviations[SharedErrors.LENGTHS] = LENGTHS_OUT / LENGTHS_DEVIATION;
-  const at = state.kind === "leads-not-nulled" ? shared.nullOf(state.meter ?? "") : undefined;
-  if (at !== undefined) {
-    means[at] = LEADS / NULL_DEVIATION;
-    deviations[at] = LEADS_SPREAD / NULL_DEVIATION;
+  if (state.leads !== undefined) {
+    const { at, deviation } = state.leads;
+    means[at] = LEADS / deviation;
+    deviations[at] = LEADS_SPREAD / deviation;
   }
   return belief(means, deviations);
 }

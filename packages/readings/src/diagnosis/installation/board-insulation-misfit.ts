@@ -2,7 +2,7 @@ import { type Evidence, type ExpectedReading, type Misfit, printQuantity, Reckon
 import type { Board, Circuit } from "@good-grounds/inspection";
 import { shownInsulation } from "./insulation-shown.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
-import { type Reading, readingOf, wholeDeviation } from "./noise.ts";
+import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 
 const FAULTY = 0.03;
 

@@ -4,7 +4,7 @@ import type { Installation, Supply } from "@good-grounds/inspection";
 import type { BoardFit, BoardReadings } from "./board-fit.ts";
 import { MOST_READINGS, ohms } from "./board-shown.ts";
 import { lineUp, logSpread, type Suspect } from "./line-up.ts";
-import { FALLBACK, type Reading, readingOf, wholeDeviation } from "./noise.ts";
+import { FALLBACK, type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { SharedErrors } from "./shared-errors.ts";
 
 /** The loop at a board as it was read, and as the circuits behind it show it. */

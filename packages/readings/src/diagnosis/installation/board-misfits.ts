@@ -5,8 +5,7 @@ import { loopMisfit } from "./board-loop-misfit.ts";
 import { MOST_READINGS, ohms } from "./board-shown.ts";
 import { circuitMisfit, readingsOf } from "./circuit-misfit.ts";
 import { lineUp, type Suspect } from "./line-up.ts";
-import { NULL_DEVIATION } from "./noise.ts";
-import { LENGTHS_DEVIATION, SharedErrors } from "./shared-errors.ts";
+import { type LeadsCause, LENGTHS_DEVIATION, SharedErrors } from "./shared-errors.ts";
 import { isLive } from "./slot.ts";
 import { LISTED, LOG_TEN } from "./thresholds.ts";
 
@@ -51,34 +50,34 @@ function isPossible({ state, moments }: BoardFit): boolean {
 }
 
 function statesOf({ circuits, shared }: BoardReadings): readonly BoardState[] {
-  const dead = (meter: string) =>
-    circuits.filter(({ slots, readings }) => slots.some((slot, i) => !isLive(slot) && readings[i]?.meter === meter))
+  const dead = ({ cause }: LeadsCause) =>
+    circuits.filter(({ slots, readings }) => slots.some((slot, i) => !isLive(slot) && readings[i]?.shared.has(cause)))
       .length >= ENOUGH;
   const known = circuits.filter(({ cableKnown }) => cableKnown).length >= ENOUGH;
   return [
-    ...shared.meters.filter(dead).map((meter): BoardState => ({ kind: "leads-not-nulled", meter })),
+    ...shared.leads.filter(dead).map((leads): BoardState => ({ kind: "leads-not-nulled", leads })),
     ...(known ? [{ kind: "lengths" } as const] : []),
   ];
 }
 
 /** Something common to the readings of a board: what fits all of it better than a fault in each circuit. */
 function commonMisfit(readings: BoardReadings, plain: BoardFit, fits: readonly BoardFit[]): Misfit | undefined {
-  const { board, shared } = readings;
+  const { board } = readings;
   const suspects = fits.map((fit): Suspect => {
     const { state, moments } = fit;
-    const at = state.kind === "lengths" ? SharedErrors.LENGTHS : (shared.nullOf(state.meter ?? "") ?? 0);
-    const mean = moments.mean[at] as number;
+    const { leads } = state;
+    const mean = moments.mean[leads?.at ?? SharedErrors.LENGTHS] as number;
     const would = fit.circuits.flatMap(({ sound }) => sound.expected).slice(0, MOST_READINGS);
     const log = LOG_STATE + fit.logEvidence;
-    if (state.kind === "lengths") {
+    if (leads === undefined) {
       const part = Math.round(mean * LENGTHS_DEVIATION * 100);
       const words = `all lengths of the board are out by about ${part > 0 ? "+" : "−"}${Math.abs(part)} %, or the conductor temperature is not the one written down`;
       return { id: "lengths-of-board", words, innocent: true, log, would, expects: EXPECTS.lengths };
     }
-    const off = mean * NULL_DEVIATION;
+    const off = mean * leads.deviation;
     const what = off < 0 ? "the leads were nulled on a poor contact" : "the leads were not nulled";
     const amount = `about ${ohms(Math.abs(off))} too ${off < 0 ? "little" : "much"} in every dead test`;
-    const words = `${what}: ${amount}${state.meter === "" || state.meter === undefined ? "" : ` with ${state.meter}`}`;
+    const words = `${what}: ${amount}${leads.meter === "" ? "" : ` with ${leads.meter}`}`;
     return { id: "leads-not-nulled", words, innocent: true, log, would, expects: EXPECTS.leads };
   });
   return lineUp({

@@ -4,7 +4,7 @@ import type { Board, Installation } from "@good-grounds/inspection";
 import { boardReadings } from "./board-fit.ts";
 import { boardMisfits } from "./board-misfits.ts";
 import { insulationMisfits } from "./insulation-misfits.ts";
-import { readingOf } from "./noise.ts";
+import { readingOf } from "./fitted-reading.ts";
 import { polarityMisfits } from "./polarity-misfits.ts";
 import { residualMisfits } from "./residual-misfits.ts";
 import { supplyMisfits } from "./supply-misfits.ts";

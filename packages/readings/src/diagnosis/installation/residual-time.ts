@@ -2,7 +2,7 @@ import { isKnown, isKnownFact, type Misfit, printQuantity, type RcdDelay } from 
 import type { ResidualDevice } from "@good-grounds/inspection";
 import { logSum } from "./gaussian.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
-import { FALLBACK, type Reading, readingOf, wholeDeviation } from "./noise.ts";
+import { FALLBACK, type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 
 const FAULTY = 0.03;
 
