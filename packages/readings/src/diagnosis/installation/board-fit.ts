@@ -1,12 +1,14 @@
 import { isAtOrigin } from "@good-grounds/computations";
 import type { Board, Installation } from "@good-grounds/inspection";
-import { CIRCUIT_FAULTS } from "./circuit-faults.ts";
+import { seenAt } from "../ring/seen.ts";
 import { type Block, type CircuitBlock, circuitBlock } from "./circuit-model.ts";
+import { CIRCUIT_FAULTS } from "./explanations/index.ts";
 import type { Surroundings } from "./fault.ts";
+import { type Reading, readingOf } from "./fitted-reading.ts";
 import { logSum } from "./gaussian.ts";
 import { type FaultFit, faultFits, type SoundFit, soundFit } from "./judge-block.ts";
-import { type Reading, readingOf } from "./fitted-reading.ts";
-import { type LeadsCause, LENGTHS_DEVIATION, SharedErrors } from "./shared-errors.ts";
+import { rowsOf } from "./rows-of-board.ts";
+import { LENGTHS_DEVIATION, type LeadsCause, SharedErrors } from "./shared-errors.ts";
 import {
   type Belief,
   belief,
@@ -95,7 +97,8 @@ export function boardReadings(
   if (!(before < LARGEST_LOOP)) return undefined;
   const shared = new SharedErrors(all, before, Math.min(LARGEST_LOOP, loops[loops.length >> 1] ?? 0));
   const circuits = board.circuits.flatMap((circuit) => {
-    const block = circuitBlock(circuit, fedBy.get(`${board.id} ${circuit.id}`) ?? [], shared);
+    const seen = installation.observations.length > 0 ? seenAt(circuit, installation) : undefined;
+    const block = circuitBlock(circuit, fedBy.get(`${board.id} ${circuit.id}`) ?? [], shared, seen);
     return block === undefined ? [] : [block];
   });
   return circuits.length === 0
@@ -247,12 +250,14 @@ function oddsOf({ block, circuit }: Part, sound: SoundFit, moments: Moments, rea
 }
 
 /** What is known around a circuit once the shared errors are. */
-function aroundOf(circuit: CircuitBlock, { mean }: Moments, readings: BoardReadings): Surroundings {
+function aroundOf(circuit: CircuitBlock, moments: Moments, readings: BoardReadings): Surroundings {
   const { shared, lineNeutral, circuits } = readings;
-  const off = (mean[SharedErrors.BEFORE] as number) * shared.beforeDeviation;
+  const off = (moments.mean[SharedErrors.BEFORE] as number) * shared.beforeDeviation;
+  const others = circuits.filter((other) => other !== circuit);
   return {
     before: Math.max(0.005, shared.before + off),
     lineNeutral,
-    others: circuits.filter((other) => other !== circuit),
+    others,
+    rows: () => rowsOf(circuit, others, moments, shared),
   };
 }

@@ -5,7 +5,7 @@ import { loopMisfit } from "./board-loop-misfit.ts";
 import { MOST_READINGS, ohms } from "./board-shown.ts";
 import { circuitMisfit, readingsOf } from "./circuit-misfit.ts";
 import { lineUp, type Suspect } from "./line-up.ts";
-import { type LeadsCause, LENGTHS_DEVIATION, SharedErrors } from "./shared-errors.ts";
+import { LENGTHS_DEVIATION, type LeadsCause, SharedErrors } from "./shared-errors.ts";
 import { isLive } from "./slot.ts";
 import { LISTED, LOG_TEN } from "./thresholds.ts";
 

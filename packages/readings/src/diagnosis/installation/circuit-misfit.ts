@@ -3,22 +3,12 @@ import type { JudgedCircuit } from "./board-fit.ts";
 import type { Block } from "./circuit-model.ts";
 import type { FaultFit, SoundFit } from "./judge-block.ts";
 import { nextForCircuit } from "./next-reading.ts";
-import type { Slot } from "./slot.ts";
+import { NAME } from "./slot.ts";
 import { CLEAR, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
 
 /** Explanations less likely than this beside the leading one are not shown. */
 const SHOWN = 0.01;
 const MOST_SHOWN = 6;
-
-const NAME: Readonly<Record<Slot, string>> = {
-  r1r2: "R1+R2",
-  r2: "R2",
-  zs: "Zs",
-  fed: "Zdb of the board it feeds",
-  r1: "r1",
-  rn: "rn",
-  re: "r2",
-};
 
 const INNOCENT = [
   "leads not nulled, or another pair of leads",
@@ -34,7 +24,7 @@ export function circuitMisfit({ block, sound, faults, logOdds }: JudgedCircuit):
   if (!(odds >= LISTED) || first === undefined) return undefined;
   const explanations = explanationsOf(faults);
   const toldApart = second === undefined || Math.exp(first.logEvidence - second.logEvidence) >= TOLD_APART;
-  const named = ({ fault, best }: FaultFit) => ({ id: fault.id, truth: best.truth });
+  const named = ({ fault, best }: FaultFit) => ({ id: fault.id, truth: best.truth() });
   return {
     kind: "circuit-readings",
     path: block.circuit.path,
@@ -60,7 +50,7 @@ function explanationsOf(faults: readonly FaultFit[]): readonly Explanation[] {
     .slice(0, MOST_SHOWN)
     .map(({ fault, best, expected }, i) => ({
       id: fault.id,
-      words: fault.words(best.size),
+      words: fault.words(best.size()),
       share: (weights[i] as number) / all,
       innocent: fault.innocent,
       would: expected,

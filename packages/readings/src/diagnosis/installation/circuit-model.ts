@@ -8,6 +8,7 @@ import {
   type CoreExpectation,
   cableExpectation,
   type Doubted,
+  exactly,
   lengthWithin,
   sumOf,
   timesOf,
@@ -46,6 +47,10 @@ export interface CircuitBlock extends Block {
   readonly cableKnown: boolean;
   /** Conductors of a ring that read as open from end to end. */
   readonly openEnds: readonly ("r1" | "rn" | "r2")[];
+  /** Variance of what each reading has by itself, Ω². */
+  readonly noise: Float64Array;
+  /** How many times likelier something seen at the circuit makes explanations, by word. */
+  readonly seen: ReadonlyMap<string, number>;
   /** What was assumed on the way, as leaves. */
   readonly grounds: readonly Ground[];
 }
@@ -67,8 +72,21 @@ interface Taken {
   readonly cableKnown: boolean;
 }
 
+/** What was seen at a circuit: how many times likelier it makes explanations, and the facts it rests on. */
+export interface Seen {
+  readonly times: ReadonlyMap<string, number>;
+  readonly grounds: readonly Ground[];
+}
+
+const NOTHING_SEEN: Seen = { times: new Map(), grounds: [] };
+
 /** The readings of a circuit as a block; undefined where nothing could disagree with anything. */
-export function circuitBlock(circuit: Circuit, fed: readonly Board[], shared: SharedErrors): CircuitBlock | undefined {
+export function circuitBlock(
+  circuit: Circuit,
+  fed: readonly Board[],
+  shared: SharedErrors,
+  seen: Seen = NOTHING_SEEN,
+): CircuitBlock | undefined {
   const { readings, shape, cable } = circuit;
   const ring = isKnownFact(shape) && shape.word === "ring";
   const taken = readingsTaken(circuit, ring, fed);
@@ -98,8 +116,11 @@ export function circuitBlock(circuit: Circuit, fed: readonly Board[], shared: Sh
     cpc,
     length: length?.value,
     cableKnown,
+    noise: Float64Array.from(taken, ([, reading]) => shared.ownOf(reading) ** 2 + 1e-12),
+    seen: seen.times,
     openEnds: ring ? openEndsOf(circuit) : [],
     grounds: [
+      ...seen.grounds,
       ...(cableKnown
         ? [
             cable.line,
@@ -181,9 +202,10 @@ function inCable(slot: Slot, { core }: CableExpectation, ring: boolean): Doubted
   const part = (times: number, one: CoreExpectation | undefined) =>
     times === 0 || one?.whole === undefined ? [] : [timesOf(times * share, one.whole)];
   return sumOf(
+    exactly(0),
     ...part(lineIn(slot, ends), core.line),
     ...part(cpcIn(slot, ends), core.cpc),
-    ...part(slot === "rn" ? 4 : 0, core.neutral),
+    ...part(slot === "rn" ? 4 : 0, core.neutral ?? core.line),
   );
 }
 

@@ -1,7 +1,7 @@
 import { isKnownFact, type Misfit } from "@good-grounds/core";
 import type { Supply } from "@good-grounds/inspection";
-import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
 import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
+import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
 import { fallbacks, READ_ZE, shownReading } from "./origin-shown.ts";
 
 /** External loops as met, on a logarithmic scale: middle and spread. A judgement of practice, wide on purpose. */

@@ -1,7 +1,7 @@
 import { isKnownFact, type Misfit, printQuantity } from "@good-grounds/core";
 import type { Supply } from "@good-grounds/inspection";
-import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
 import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
+import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
 import { about, FAULTY, fallbacks, LOG_SOUND, READ_ZE, shownReading } from "./origin-shown.ts";
 
 const ohms = (value: number) => printQuantity(value, "ohm");

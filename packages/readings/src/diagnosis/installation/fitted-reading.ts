@@ -1,4 +1,12 @@
-import { type Assumed, assumed, type Evidence, type Measured, TERM, type Unit, USUAL_ACCURACY } from "@good-grounds/core";
+import {
+  type Assumed,
+  assumed,
+  type Evidence,
+  type Measured,
+  TERM,
+  type Unit,
+  USUAL_ACCURACY,
+} from "@good-grounds/core";
 import { type Doubted, doubtedReading, standardOf } from "@good-grounds/measurement";
 
 /** A reading made ready for fitting. Its errors are those that every check takes, by cause. */

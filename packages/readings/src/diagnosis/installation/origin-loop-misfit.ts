@@ -1,8 +1,8 @@
 import { isKnownFact, type Misfit, printQuantity } from "@good-grounds/core";
 import type { Board, Supply } from "@good-grounds/inspection";
+import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { logSum } from "./gaussian.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
-import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { about, FAULTY, fallbacks, LOG_SOUND, READ_ZE, shownReading } from "./origin-shown.ts";
 
 const ohms = (value: number) => printQuantity(value, "ohm");
