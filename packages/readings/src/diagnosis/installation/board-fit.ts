@@ -1,7 +1,8 @@
 import { isAtOrigin } from "@good-grounds/computations";
+import { type EarthingSystem, isKnownFact } from "@good-grounds/core";
 import type { Board, Installation } from "@good-grounds/inspection";
 import { seenAt } from "../ring/seen.ts";
-import { type Block, type CircuitBlock, circuitBlock } from "./circuit-model.ts";
+import { type Block, type CircuitBlock, circuitBlock, GUESS } from "./circuit-model.ts";
 import { CIRCUIT_FAULTS } from "./explanations/index.ts";
 import type { Surroundings } from "./fault.ts";
 import { type Reading, readingOf } from "./fitted-reading.ts";
@@ -46,6 +47,7 @@ export interface BoardReadings {
   /** The loop at the board: Zdb, or Ze where the board is at the origin and has no reading of its own. */
   readonly loop: LoopBlock | undefined;
   readonly lineNeutral: number | undefined;
+  readonly earthing: EarthingSystem | undefined;
 }
 
 interface LoopBlock extends Block {
@@ -60,6 +62,8 @@ export interface JudgedCircuit {
   readonly faults: readonly FaultFit[];
   /** Natural logarithm of the odds of the explanations together against sound. */
   readonly logOdds: number;
+  /** The same where a length that is a guess counts as sound. */
+  readonly logOddsBeyondGuess: number;
 }
 
 export interface BoardFit {
@@ -101,9 +105,16 @@ export function boardReadings(
     const block = circuitBlock(circuit, fedBy.get(`${board.id} ${circuit.id}`) ?? [], shared, seen);
     return block === undefined ? [] : [block];
   });
-  return circuits.length === 0
-    ? undefined
-    : { board, shared, circuits, loop: loop && loopBlock(loop, shared, zdb === undefined), lineNeutral };
+  if (circuits.length === 0) return undefined;
+  const { earthing } = installation.supply;
+  return {
+    board,
+    shared,
+    circuits: circuits.map((block) => withGuess(block, circuits)),
+    loop: loop && loopBlock(loop, shared, zdb === undefined),
+    lineNeutral,
+    earthing: isKnownFact(earthing) ? earthing.word : undefined,
+  };
 }
 
 const LIKELY_LOOP = 0.3;
@@ -206,13 +217,11 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
       evidence += LOG_SOUND;
     }
     if (sound === undefined || apart === undefined) continue;
-    const { logOdds, faults } =
-      sound.distance > NEAR || out
-        ? oddsOf(part, sound, apart, readings)
-        : { logOdds: Number.NEGATIVE_INFINITY, faults: [] };
+    const { logOdds, logOddsBeyondGuess, faults } =
+      sound.distance > NEAR || out ? oddsOf(part, sound, apart, readings) : NO_ODDS;
     if (out) evidence += LOG_SOUND + sound.logDensity + Math.max(0, logOdds);
     if (part.circuit === undefined) judgedLoop = { sound, logOdds, moments: apart };
-    else judged.push({ block: part.circuit, sound, logOdds, faults });
+    else judged.push({ block: part.circuit, sound, logOdds, logOddsBeyondGuess, faults });
   }
   return {
     state,
@@ -240,24 +249,66 @@ function oddsOf({ block, circuit }: Part, sound: SoundFit, moments: Moments, rea
     // A loop reading that is out may be anything over three decades.
     const value = Math.max(block.readings[0]?.value ?? 0, 0.01);
     const anywhere = -Math.log(value * Math.log(1000));
-    return { logOdds: LOG_FAULTY + anywhere - LOG_SOUND - sound.logDensity, faults: [] };
+    const logOdds = LOG_FAULTY + anywhere - LOG_SOUND - sound.logDensity;
+    return { logOdds, logOddsBeyondGuess: logOdds, faults: [] };
   }
   const faults = [...faultFits(CIRCUIT_FAULTS, circuit, moments, aroundOf(circuit, moments, readings))].sort(
     (a, b) => b.logEvidence - a.logEvidence,
   );
   const together = logSum(faults.map((one) => one.logEvidence));
-  return { logOdds: LOG_FAULTY + together - LOG_SOUND - sound.logDensity, faults };
+  const is = LOG_SOUND + sound.logDensity;
+  const length = faults.find(({ fault }) => fault.id === "length-wrong");
+  const guessed =
+    length === undefined || circuit.guess === 0 ? [] : [Math.log(circuit.guess) + length.logEvidence - length.logPrior];
+  return {
+    logOdds: LOG_FAULTY + together - is,
+    logOddsBeyondGuess: LOG_FAULTY + together - logSum([is, ...guessed]),
+    faults,
+  };
+}
+
+const NO_ODDS = {
+  logOdds: Number.NEGATIVE_INFINITY,
+  logOddsBeyondGuess: Number.NEGATIVE_INFINITY,
+  faults: [],
+} as const;
+
+/** So far, as a logarithm, the other circuits of a board are from their lengths in the middle where those are guesses. */
+const GUESSED_LENGTHS = 0.09;
+/** So many other circuits have to say so. */
+const ENOUGH_OTHERS = 3;
+
+/** A length of which nobody said how it was found is a guess where the others of its board are plainly guesses. */
+function withGuess(block: CircuitBlock, all: readonly CircuitBlock[]): CircuitBlock {
+  if (isKnownFact(block.circuit.cable.lengthFound)) return block;
+  const apart = all.flatMap((other) => (other === block ? [] : (lengthsApart(other) ?? [])));
+  if (apart.length < ENOUGH_OTHERS) return block;
+  apart.sort((a, b) => a - b);
+  const middle = apart[apart.length >> 1] as number;
+  return middle > GUESSED_LENGTHS ? { ...block, guess: GUESS.estimated } : block;
+}
+
+function lengthsApart({ cableKnown, nominal, slots, readings }: CircuitBlock): number | undefined {
+  const read = readings[slots.indexOf("r1r2")]?.value;
+  if (!cableKnown || read === undefined || !(read > 0.1)) return undefined;
+  return Math.abs(Math.log(read / (nominal.line + nominal.cpc)));
 }
 
 /** What is known around a circuit once the shared errors are. */
 function aroundOf(circuit: CircuitBlock, moments: Moments, readings: BoardReadings): Surroundings {
-  const { shared, lineNeutral, circuits } = readings;
+  const { shared, lineNeutral, circuits, earthing } = readings;
   const off = (moments.mean[SharedErrors.BEFORE] as number) * shared.beforeDeviation;
   const others = circuits.filter((other) => other !== circuit);
+  let rows: ReturnType<typeof rowsOf> | undefined;
   return {
     before: Math.max(0.005, shared.before + off),
     lineNeutral,
+    tt: earthing === "TT",
+    combined: earthing === "TN-C-S",
     others,
-    rows: () => rowsOf(circuit, others, moments, shared),
+    rows: () => {
+      rows ??= rowsOf(circuit, others, moments, shared);
+      return rows;
+    },
   };
 }

@@ -18,12 +18,19 @@ const INNOCENT = [
 ];
 
 /** A circuit whose readings do not agree, as a misfit; undefined where the odds are too small to speak of. */
-export function circuitMisfit({ block, sound, faults, logOdds }: JudgedCircuit): Misfit | undefined {
-  const odds = logOdds / LOG_TEN;
+export function circuitMisfit({
+  block,
+  sound,
+  faults,
+  logOdds,
+  logOddsBeyondGuess,
+}: JudgedCircuit): Misfit | undefined {
   const [first, second] = faults;
-  if (!(odds >= LISTED) || first === undefined) return undefined;
+  if (!(logOdds / LOG_TEN >= LISTED) || first === undefined) return undefined;
+  // It may be no more than a length that was guessed: worth saying where asked for, and not unasked.
+  const odds = Math.max(LISTED, Math.min(logOdds, logOddsBeyondGuess) / LOG_TEN);
   const explanations = explanationsOf(faults);
-  const toldApart = second === undefined || Math.exp(first.logEvidence - second.logEvidence) >= TOLD_APART;
+  const tied = tiedOf(faults);
   const named = ({ fault, best }: FaultFit) => ({ id: fault.id, truth: best.truth() });
   return {
     kind: "circuit-readings",
@@ -33,12 +40,36 @@ export function circuitMisfit({ block, sound, faults, logOdds }: JudgedCircuit):
     clear: odds >= CLEAR,
     readings: readingsOf(block, sound),
     explanations,
-    toldApart,
+    toldApart: tied === 1,
+    tied: Math.min(tied, explanations.length),
     next: nextForCircuit(block, named(first), named(second ?? first)),
     innocentCauses: INNOCENT,
     formula: block.ring ? "R1+R2 ≈ (r1 + r2)/4; Zs = Zdb + (R1+R2)" : "R1+R2 = (r1 + r2)·L·Ft; Zs = Zdb + (R1+R2)",
     grounds: [...block.readings.map(({ evidence }) => evidence), ...block.grounds],
   };
+}
+
+/** Where two explanations fit as well, only how common they are tells them apart: that has to say more. */
+const BY_PRACTICE = 10;
+/** An explanation by which nothing is wrong stands alone only where the others are this many times less likely. */
+const INNOCENT_ALONE = 30;
+/** Fits closer than this, as logarithms of densities, are as good as each other. */
+const AS_GOOD = 2;
+
+/** How many explanations, from the first on, cannot be told apart. */
+function tiedOf(faults: readonly FaultFit[]): number {
+  const [first, ...others] = faults;
+  if (first === undefined) return 0;
+  const apart = others.findIndex((other) => {
+    const needed =
+      first.fault.innocent && !other.fault.innocent
+        ? INNOCENT_ALONE
+        : other.peak > first.peak - AS_GOOD
+          ? BY_PRACTICE
+          : TOLD_APART;
+    return Math.exp(first.logEvidence - other.logEvidence) >= needed;
+  });
+  return apart < 0 ? faults.length : apart + 1;
 }
 
 function explanationsOf(faults: readonly FaultFit[]): readonly Explanation[] {

@@ -1,4 +1,4 @@
-import { type Evidence, type Ground, isKnownFact, RECTANGULAR, type Unit } from "@good-grounds/core";
+import { type Evidence, type Ground, isKnownFact, type LengthFound, RECTANGULAR, type Unit } from "@good-grounds/core";
 import type { Board, Circuit } from "@good-grounds/inspection";
 import {
   BETWEEN_TESTS,
@@ -47,6 +47,8 @@ export interface CircuitBlock extends Block {
   readonly cableKnown: boolean;
   /** Conductors of a ring that read as open from end to end. */
   readonly openEnds: readonly ("r1" | "rn" | "r2")[];
+  /** How likely it is that the length is a guess that says nothing, 0 to 1. */
+  readonly guess: number;
   /** Variance of what each reading has by itself, Ω². */
   readonly noise: Float64Array;
   /** How many times likelier something seen at the circuit makes explanations, by word. */
@@ -77,6 +79,9 @@ export interface Seen {
   readonly times: ReadonlyMap<string, number>;
   readonly grounds: readonly Ground[];
 }
+
+/** How often a length that was found so is a guess, not merely out by what that way of finding leaves. */
+export const GUESS: Readonly<Record<LengthFound, number>> = { taped: 0, "by-drawing": 0, estimated: 0.2, unknown: 0.5 };
 
 const NOTHING_SEEN: Seen = { times: new Map(), grounds: [] };
 
@@ -116,6 +121,7 @@ export function circuitBlock(
     cpc,
     length: length?.value,
     cableKnown,
+    guess: GUESS[isKnownFact(cable.lengthFound) ? cable.lengthFound.word : "taped"],
     noise: Float64Array.from(taken, ([, reading]) => shared.ownOf(reading) ** 2 + 1e-12),
     seen: seen.times,
     openEnds: ring ? openEndsOf(circuit) : [],

@@ -43,7 +43,7 @@ export interface CircuitFault {
   readonly id: string;
   readonly innocent: boolean;
   /** Share among the explanations before any reading is looked at. */
-  readonly prior: number | ((block: CircuitBlock) => number);
+  readonly prior: number | ((block: CircuitBlock, around: Surroundings) => number);
   /** The word under which something seen at the circuit speaks for it. */
   readonly seenAs?: string;
   readonly words: (size: string) => string;
@@ -56,6 +56,10 @@ export interface Surroundings {
   readonly before: number;
   /** Line to neutral loop at the board, Ω; undefined where nothing settles it. */
   readonly lineNeutral: number | undefined;
+  /** Whether the earth is an electrode, not the supply's. */
+  readonly tt: boolean;
+  /** Whether neutral and earth of the supply are one conductor. */
+  readonly combined: boolean;
   /** The other circuits of the board. */
   readonly others: readonly CircuitBlock[];
   /** How well this circuit's readings go with the cables of others, and theirs with this one's. */

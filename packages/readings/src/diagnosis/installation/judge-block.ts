@@ -18,6 +18,10 @@ export interface FaultFit {
   readonly fault: CircuitFault;
   /** Evidence with the prior share in it, as a logarithm. */
   readonly logEvidence: number;
+  /** The prior share by itself. */
+  readonly logPrior: number;
+  /** Density of the readings at the most likely size. */
+  readonly peak: number;
   readonly best: Effect;
   readonly expected: readonly ExpectedReading[];
 }
@@ -59,11 +63,14 @@ export function faultFits(
       if (best === undefined || log > best.log) best = { log, effect };
     }
     if (best === undefined) return [];
-    const { effect } = best;
+    const { effect, log } = best;
+    const logPrior = Math.log(priorOf(fault, block, around));
     return [
       {
         fault,
-        logEvidence: Math.log(priorOf(fault, block)) + logSum(logs),
+        logEvidence: logPrior + logSum(logs),
+        logPrior,
+        peak: log - effect.logWeight,
         best: effect,
         get expected() {
           if (effect.outright !== undefined) return effect.outright.expected();
@@ -76,8 +83,8 @@ export function faultFits(
   });
 }
 
-function priorOf({ prior, seenAs }: CircuitFault, block: CircuitBlock): number {
-  const share = typeof prior === "number" ? prior : prior(block);
+function priorOf({ prior, seenAs }: CircuitFault, block: CircuitBlock, around: Surroundings): number {
+  const share = typeof prior === "number" ? prior : prior(block, around);
   return share * (seenAs === undefined ? 1 : (block.seen.get(seenAs) ?? 1));
 }
 

@@ -16,7 +16,7 @@ export function rowsOf(
 ): readonly RowOfAnother[] {
   if (circuit.readings.length < 2) return [];
   return others.flatMap((other): RowOfAnother[] => {
-    if (other.ring !== circuit.ring || !other.cableKnown) return [];
+    if (other.ring !== circuit.ring || !other.cableKnown || !mayBe(circuit, other)) return [];
     const mine = on(other, circuit, moments, shared);
     if (mine === undefined) return [];
     return [
@@ -32,6 +32,15 @@ export function rowsOf(
       },
     ];
   });
+}
+
+/** A cheap look before anything is fitted: R1+R2 is within what the other cable may have, or written there as well. */
+function mayBe({ slots, readings }: CircuitBlock, { nominal, ...other }: CircuitBlock): boolean {
+  const read = readings[slots.indexOf("r1r2")];
+  if (read === undefined) return true;
+  const there = other.readings[other.slots.indexOf("r1r2")]?.evidence.detail.text;
+  const whole = nominal.line + nominal.cpc;
+  return there === read.evidence.detail.text || Math.abs(read.value - whole) < 0.4 * whole + 0.1;
 }
 
 /** How the readings of one circuit go with the cable of another. */

@@ -1,6 +1,6 @@
 import { foreign, here, ohms, spread, standing, truthOf } from "../circuit-effects.ts";
 import { recorded } from "../circuit-model.ts";
-import type { CircuitFault, Effect } from "../fault.ts";
+import type { CircuitFault, Effect, Surroundings } from "../fault.ts";
 import { isLive, NAME, type Slot } from "../slot.ts";
 
 /** Leads with their clips have no more, Ω; most have far less. */
@@ -63,20 +63,19 @@ export const AS_WRITTEN: readonly CircuitFault[] = [
   {
     id: "loop-line-to-neutral",
     innocent: true,
-    prior: 0.05,
+    prior: 0.06,
     words: () => "Zs was read between line and neutral",
-    effects: (block, around) => {
-      const { lineNeutral } = around;
-      if (lineNeutral === undefined) return [];
-      const shown = lineNeutral + 2 * block.nominal.line;
+    effects(block, around) {
+      const { line } = block.nominal;
+      const [low, high] = neutralLoop(around);
       return spread(block, {
-        low: 0.9,
-        high: 1.1,
-        count: 5,
-        shown: (slot, k) => (slot === "zs" ? k * shown : recorded(slot, block.nominal)),
+        low,
+        high,
+        count: 8,
+        shown: (slot, loop) => (slot === "zs" ? loop + 2 * line : recorded(slot, block.nominal)),
         truth: () => truthOf(here(block, around)),
         size: () => "",
-        beforeShare: () => 0,
+        beforeShare: (loop) => (loop > 0 ? 0 : 1),
       });
     },
   },
@@ -122,3 +121,12 @@ export const AS_WRITTEN: readonly CircuitFault[] = [
     },
   },
 ];
+
+/** Loop from line to neutral at the board, between two values: as read there, as the earth's where they are one, or as usual. */
+function neutralLoop({ lineNeutral, combined, before }: Surroundings): readonly [low: number, high: number] {
+  if (lineNeutral !== undefined) return [0.92 * lineNeutral, 1.08 * lineNeutral];
+  return combined ? [0.85 * before, 1.1 * before] : USUAL_NEUTRAL_LOOP;
+}
+
+/** Ω */
+const USUAL_NEUTRAL_LOOP = [0.08, 0.5] as const;

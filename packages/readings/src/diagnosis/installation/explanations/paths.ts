@@ -28,7 +28,7 @@ export const PATHS: readonly CircuitFault[] = [
   {
     id: "other-earth",
     innocent: false,
-    prior: 0.06,
+    prior: (_, { tt }) => (tt ? 0.12 : 0.03),
     words: (size) =>
       `an earth of its own at the far end, about ${size}: the earth of another supply, bonded metal in the ground, an electrode`,
     effects: (block, around) => {
