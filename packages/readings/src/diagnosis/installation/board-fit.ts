@@ -20,6 +20,7 @@ import {
   momentsOf,
   updated,
 } from "./shared-fit.ts";
+import { LARGEST_LOOP } from "./thresholds.ts";
 
 /** How often something is wrong with the readings of a circuit, or with the loop of a board, before any is looked at. */
 const FAULTY = 0.03;
@@ -48,6 +49,8 @@ export interface BoardReadings {
   readonly loop: LoopBlock | undefined;
   readonly lineNeutral: number | undefined;
   readonly earthing: EarthingSystem | undefined;
+  /** Circuits, by path, whose readings a check found not to agree: they are looked at whatever the rest says. */
+  readonly disagreeing: ReadonlySet<string>;
 }
 
 interface LoopBlock extends Block {
@@ -64,6 +67,8 @@ export interface JudgedCircuit {
   readonly logOdds: number;
   /** The same where a length that is a guess counts as sound. */
   readonly logOddsBeyondGuess: number;
+  /** Whether a check found its readings not to agree. */
+  readonly disagrees: boolean;
 }
 
 export interface BoardFit {
@@ -81,6 +86,7 @@ export function boardReadings(
   installation: Installation,
   fedBy: ReadonlyMap<string, readonly Board[]>,
   lineNeutral: number | undefined,
+  disagreeing: ReadonlySet<string>,
 ): BoardReadings | undefined {
   const zdb = readingOf(board.zdb);
   const ze = isAtOrigin(board) ? readingOf(installation.supply.ze) : undefined;
@@ -114,11 +120,11 @@ export function boardReadings(
     loop: loop && loopBlock(loop, shared, zdb === undefined),
     lineNeutral,
     earthing: isKnownFact(earthing) ? earthing.word : undefined,
+    disagreeing,
   };
 }
 
 const LIKELY_LOOP = 0.3;
-const LARGEST_LOOP = 1e5;
 
 function loopBlock(reading: Reading, shared: SharedErrors, isZe: boolean): LoopBlock {
   return {
@@ -189,11 +195,12 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
   let all = prior;
   for (const part of parts) if (!leftOut.has(part)) all = updated(all, part.contribution, 1);
   let looks = 2 * parts.length + 20;
+  let seen = eachApart(parts, leftOut, all);
   for (let looking = true; looking; ) {
     looking = false;
     // On a large board several are left out before the rest is fitted anew.
     let most = Math.max(1, Math.floor((parts.length - leftOut.size) / AT_ONCE));
-    for (const { part, fit, moments } of worstFirst(parts, leftOut, all)) {
+    for (const { part, fit, moments } of worstFirst(seen)) {
       if (looks-- <= 0 || most <= 0) break;
       if (oddsOf(part, fit, moments, readings).logOdds <= 0) continue;
       leftOut.add(part);
@@ -201,6 +208,7 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
       looking = true;
       most--;
     }
+    if (looking) seen = eachApart(parts, leftOut, all);
   }
   const moments = momentsOf(all);
   if (moments === undefined) return undefined;
@@ -210,18 +218,23 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
   let judgedLoop: BoardFit["loop"];
   for (const part of parts) {
     const out = leftOut.has(part);
-    const apart = out ? moments : momentsOf(updated(all, part.contribution, -1));
-    const sound = apart && soundFit(part.block, apart);
+    const { moments: apart, fit: sound } = (out ? undefined : seen.get(part)) ?? {
+      moments,
+      fit: soundFit(part.block, moments),
+    };
     if (!out) {
       densities += part.contribution.logDensity;
       evidence += LOG_SOUND;
     }
-    if (sound === undefined || apart === undefined) continue;
+    if (sound === undefined) continue;
     const { logOdds, logOddsBeyondGuess, faults } =
       sound.distance > NEAR || out ? oddsOf(part, sound, apart, readings) : NO_ODDS;
     if (out) evidence += LOG_SOUND + sound.logDensity + Math.max(0, logOdds);
     if (part.circuit === undefined) judgedLoop = { sound, logOdds, moments: apart };
-    else judged.push({ block: part.circuit, sound, logOdds, logOddsBeyondGuess, faults });
+    else {
+      const disagrees = isDisagreeing(part, readings);
+      judged.push({ block: part.circuit, sound, logOdds, logOddsBeyondGuess, faults, disagrees });
+    }
   }
   return {
     state,
@@ -232,15 +245,32 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
   };
 }
 
+function isDisagreeing({ circuit }: Part, { disagreeing }: BoardReadings): boolean {
+  return circuit !== undefined && disagreeing.has(circuit.circuit.path.join("/"));
+}
+
+interface Apart {
+  readonly part: Part;
+  readonly fit: SoundFit;
+  readonly moments: Moments;
+}
+
+/** Each place held against all others that are not left out. */
+function eachApart(parts: readonly Part[], leftOut: ReadonlySet<Part>, all: Belief): ReadonlyMap<Part, Apart> {
+  const seen = new Map<Part, Apart>();
+  for (const part of parts) {
+    if (leftOut.has(part)) continue;
+    const moments = momentsOf(updated(all, part.contribution, -1));
+    const fit = moments && soundFit(part.block, moments);
+    if (fit !== undefined && moments !== undefined) seen.set(part, { part, fit, moments });
+  }
+  return seen;
+}
+
 /** The places that lie apart from what the others say, furthest first. */
-function worstFirst(parts: readonly Part[], leftOut: ReadonlySet<Part>, all: Belief) {
-  return parts
-    .flatMap((part) => {
-      if (leftOut.has(part)) return [];
-      const moments = momentsOf(updated(all, part.contribution, -1));
-      const fit = moments && soundFit(part.block, moments);
-      return fit === undefined || moments === undefined || !(fit.distance > NEAR) ? [] : [{ part, fit, moments }];
-    })
+function worstFirst(seen: ReadonlyMap<Part, Apart>): readonly Apart[] {
+  return [...seen.values()]
+    .filter(({ fit }) => fit.distance > NEAR)
     .sort((a, b) => b.fit.distance - b.part.block.slots.length - (a.fit.distance - a.part.block.slots.length));
 }
 
@@ -274,7 +304,7 @@ const NO_ODDS = {
 } as const;
 
 /** So far, as a logarithm, the other circuits of a board are from their lengths in the middle where those are guesses. */
-const GUESSED_LENGTHS = 0.09;
+const GUESSED_LENGTHS = 0.07;
 /** So many other circuits have to say so. */
 const ENOUGH_OTHERS = 3;
 

@@ -1,5 +1,6 @@
-import type { Misfit } from "@good-grounds/core";
+import type { LengthFound, Misfit } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
+import { lengthFoundOf } from "@good-grounds/measurement";
 import { type BoardFit, type BoardReadings, type BoardState, fitBoard } from "./board-fit.ts";
 import { loopMisfit } from "./board-loop-misfit.ts";
 import { MOST_READINGS, ohms } from "./board-shown.ts";
@@ -23,10 +24,11 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
   const plain = fitBoard(readings, { kind: "plain" });
   if (plain === undefined) return [];
   const states = statesOf(readings);
-  const worthwhile = plain.circuits.some(({ sound }) => sound.distance > 4) || plain.loop !== undefined;
   const others =
-    worthwhile && readings.circuits.length <= LARGEST_BOARD
-      ? states.flatMap((state) => fitBoard(readings, state) ?? []).filter(isPossible)
+    readings.circuits.length <= LARGEST_BOARD
+      ? states
+          .flatMap((state) => (isWorthwhile(state, plain) ? (fitBoard(readings, state) ?? []) : []))
+          .filter(isPossible)
       : [];
   const best = [...others].sort((a, b) => b.logEvidence - a.logEvidence)[0];
   const common =
@@ -41,12 +43,29 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
   ];
 }
 
-/** Lengths of a whole board are guessed short or long, but not so. */
-const MOST_LENGTHS_OUT = 0.6;
+/** What is common shows in the shared error itself, or in several circuits that are out: else nothing is fitted anew. */
+function isWorthwhile({ leads }: BoardState, { circuits, moments }: BoardFit): boolean {
+  const drawn = moments.mean[leads?.at ?? SharedErrors.LENGTHS] as number;
+  return Math.abs(drawn) > DRAWN || circuits.filter(({ logOdds }) => logOdds > 0).length > 1;
+}
 
-function isPossible({ state, moments }: BoardFit): boolean {
+/** Deviations of a shared error from what is usual. */
+const DRAWN = 1;
+
+/** Lengths of a whole board are guessed short or long, but not so; and so much is what estimating leaves anyway. */
+const MOST_LENGTHS_OUT = 0.6;
+const LEAST_LENGTHS_OUT: Readonly<Record<LengthFound, number>> = {
+  taped: 0.05,
+  "by-drawing": 0.1,
+  estimated: 0.25,
+  unknown: 0.5,
+};
+
+function isPossible({ state, moments, circuits }: BoardFit): boolean {
   const part = (moments.mean[SharedErrors.LENGTHS] as number) * LENGTHS_DEVIATION;
-  return state.kind !== "lengths" || Math.abs(part) <= MOST_LENGTHS_OUT;
+  if (state.kind !== "lengths") return true;
+  const least = circuits.map(({ block }) => LEAST_LENGTHS_OUT[lengthFoundOf(block.circuit.cable.lengthFound)]);
+  return Math.abs(part) >= Math.max(...least) && Math.abs(part) <= MOST_LENGTHS_OUT;
 }
 
 function statesOf({ circuits, shared }: BoardReadings): readonly BoardState[] {

@@ -4,7 +4,7 @@ import type { Block } from "./circuit-model.ts";
 import type { FaultFit, SoundFit } from "./judge-block.ts";
 import { nextForCircuit } from "./next-reading.ts";
 import { NAME } from "./slot.ts";
-import { CLEAR, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
+import { CLEAR, INNOCENT_ALONE, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
 
 /** Explanations less likely than this beside the leading one are not shown. */
 const SHOWN = 0.01;
@@ -18,17 +18,14 @@ const INNOCENT = [
 ];
 
 /** A circuit whose readings do not agree, as a misfit; undefined where the odds are too small to speak of. */
-export function circuitMisfit({
-  block,
-  sound,
-  faults,
-  logOdds,
-  logOddsBeyondGuess,
-}: JudgedCircuit): Misfit | undefined {
+export function circuitMisfit(judged: JudgedCircuit): Misfit | undefined {
+  const { block, sound, faults, logOdds, logOddsBeyondGuess, disagrees } = judged;
   const [first, second] = faults;
-  if (!(logOdds / LOG_TEN >= LISTED) || first === undefined) return undefined;
+  if ((!disagrees && !(logOdds / LOG_TEN >= LISTED)) || first === undefined) return undefined;
   // It may be no more than a length that was guessed: worth saying where asked for, and not unasked.
-  const odds = Math.max(LISTED, Math.min(logOdds, logOddsBeyondGuess) / LOG_TEN);
+  // What a check finds not met is clear here as well: the two are one judgement.
+  const least = disagrees ? CLEAR : LISTED;
+  const odds = Math.max(least, Math.min(logOdds, logOddsBeyondGuess) / LOG_TEN);
   const explanations = explanationsOf(faults);
   const tied = tiedOf(faults);
   const named = ({ fault, best }: FaultFit) => ({ id: fault.id, truth: best.truth() });
@@ -51,8 +48,6 @@ export function circuitMisfit({
 
 /** Where two explanations fit as well, only how common they are tells them apart: that has to say more. */
 const BY_PRACTICE = 10;
-/** An explanation by which nothing is wrong stands alone only where the others are this many times less likely. */
-const INNOCENT_ALONE = 30;
 /** Fits closer than this, as logarithms of densities, are as good as each other. */
 const AS_GOOD = 2;
 

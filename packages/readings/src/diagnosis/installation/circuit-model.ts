@@ -83,6 +83,9 @@ export interface Seen {
 /** How often a length that was found so is a guess, not merely out by what that way of finding leaves. */
 export const GUESS: Readonly<Record<LengthFound, number>> = { taped: 0, "by-drawing": 0, estimated: 0.2, unknown: 0.5 };
 
+/** The same where nobody said how it was found. */
+const GUESS_UNSAID = 0.03;
+
 const NOTHING_SEEN: Seen = { times: new Map(), grounds: [] };
 
 /** The readings of a circuit as a block; undefined where nothing could disagree with anything. */
@@ -121,7 +124,7 @@ export function circuitBlock(
     cpc,
     length: length?.value,
     cableKnown,
-    guess: GUESS[isKnownFact(cable.lengthFound) ? cable.lengthFound.word : "taped"],
+    guess: isKnownFact(cable.lengthFound) ? GUESS[cable.lengthFound.word] : GUESS_UNSAID,
     noise: Float64Array.from(taken, ([, reading]) => shared.ownOf(reading) ** 2 + 1e-12),
     seen: seen.times,
     openEnds: ring ? openEndsOf(circuit) : [],

@@ -66,13 +66,14 @@ export const AS_WRITTEN: readonly CircuitFault[] = [
     prior: 0.06,
     words: () => "Zs was read between line and neutral",
     effects(block, around) {
-      const { line } = block.nominal;
+      const whole = 2 * block.nominal.line;
       const [low, high] = neutralLoop(around);
       return spread(block, {
-        low,
-        high,
+        // In a ring the point may be anywhere.
+        low: block.ring ? low : low + whole,
+        high: high + whole,
         count: 8,
-        shown: (slot, loop) => (slot === "zs" ? loop + 2 * line : recorded(slot, block.nominal)),
+        shown: (slot, loop) => (slot === "zs" ? loop : recorded(slot, block.nominal)),
         truth: () => truthOf(here(block, around)),
         size: () => "",
         beforeShare: (loop) => (loop > 0 ? 0 : 1),
