@@ -194,6 +194,17 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
   const leftOut = new Set<Part>(loopTrusted ? [] : parts.filter(({ circuit }) => circuit === undefined));
   let all = prior;
   for (const part of parts) if (!leftOut.has(part)) all = updated(all, part.contribution, 1);
+  if (isStrained(all)) {
+    // Where most places are out, the shared errors would take their part: each place is held against what is usual first.
+    const loopPart = parts.find(({ circuit }) => circuit === undefined);
+    const usual = momentsOf(loopPart === undefined || !loopTrusted ? prior : updated(prior, loopPart.contribution, 1));
+    for (const part of parts) {
+      const fit = part === loopPart || usual === undefined ? undefined : soundFit(part.block, usual);
+      if (fit === undefined || !(fit.distance > NEAR)) continue;
+      leftOut.add(part);
+      all = updated(all, part.contribution, -1);
+    }
+  }
   let looks = 2 * parts.length + 20;
   let seen = eachApart(parts, leftOut, all);
   for (let looking = true; looking; ) {
@@ -243,6 +254,14 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
     circuits: judged,
     loop: judgedLoop,
   };
+}
+
+/** No shared error is this many deviations from what is usual; what a state of the board supposes is in its prior. */
+const STRAINED = 30;
+
+function isStrained(all: Belief): boolean {
+  const moments = momentsOf(all);
+  return moments?.mean.some((mean, at) => at !== SharedErrors.BEFORE && Math.abs(mean) > STRAINED) === true;
 }
 
 function isDisagreeing({ circuit }: Part, { disagreeing }: BoardReadings): boolean {
@@ -324,6 +343,9 @@ function lengthsApart({ cableKnown, nominal, slots, readings }: CircuitBlock): n
   return Math.abs(Math.log(read / (nominal.line + nominal.cpc)));
 }
 
+/** Rows further apart than this are not taken for each other. */
+const MOST_ROWS_APART = 30;
+
 /** What is known around a circuit once the shared errors are. */
 function aroundOf(circuit: CircuitBlock, moments: Moments, readings: BoardReadings): Surroundings {
   const { shared, lineNeutral, circuits, earthing } = readings;
@@ -337,7 +359,14 @@ function aroundOf(circuit: CircuitBlock, moments: Moments, readings: BoardReadin
     combined: earthing === "TN-C-S",
     others,
     rows: () => {
-      rows ??= rowsOf(circuit, others, moments, shared);
+      const at = circuits.indexOf(circuit);
+      const near = circuits.slice(Math.max(0, at - MOST_ROWS_APART), at + MOST_ROWS_APART + 1);
+      rows ??= rowsOf(
+        circuit,
+        near.filter((other) => other !== circuit),
+        moments,
+        shared,
+      );
       return rows;
     },
   };

@@ -83,9 +83,6 @@ export interface Seen {
 /** How often a length that was found so is a guess, not merely out by what that way of finding leaves. */
 export const GUESS: Readonly<Record<LengthFound, number>> = { taped: 0, "by-drawing": 0, estimated: 0.2, unknown: 0.5 };
 
-/** The same where nobody said how it was found. */
-const GUESS_UNSAID = 0.03;
-
 const NOTHING_SEEN: Seen = { times: new Map(), grounds: [] };
 
 /** The readings of a circuit as a block; undefined where nothing could disagree with anything. */
@@ -124,7 +121,7 @@ export function circuitBlock(
     cpc,
     length: length?.value,
     cableKnown,
-    guess: isKnownFact(cable.lengthFound) ? GUESS[cable.lengthFound.word] : GUESS_UNSAID,
+    guess: isKnownFact(cable.lengthFound) ? GUESS[cable.lengthFound.word] : 0,
     noise: Float64Array.from(taken, ([, reading]) => shared.ownOf(reading) ** 2 + 1e-12),
     seen: seen.times,
     openEnds: ring ? openEndsOf(circuit) : [],
