@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { Draws } from "./draws.ts";
 import { FAULTS } from "./faults/index.ts";
 import { drawHouse } from "./house/draw-house.ts";
-import { place } from "./house/house.ts";
+import { permittedPerMetre, place } from "./house/house.ts";
 import { carries, longestByDrop, permittedExternal, permittedLoop } from "./house/limits.ts";
 import { careOf, soundJob } from "./job.ts";
 import { crossConnected, endToEnd, lineAndCpc } from "./site/dead.ts";
@@ -79,6 +79,19 @@ describe("houses", () => {
         }
       }
     expect(seen).toBeGreaterThan(20);
+  });
+
+  test("a ring is as long as is said of it, a spur not counted", () => {
+    for (const house of HOUSES)
+      for (const ring of house.circuits) {
+        if (ring.shape !== "ring") continue;
+        const perMetre = endToEnd(house, ring, "L", cold) / ring.metres / permittedPerMetre(ring.cable.line);
+        // Wires are up to 4 % below the maximum; joints add up to 2 mΩ at each point.
+        expect(perMetre).toBeGreaterThan(0.959);
+        expect(perMetre).toBeLessThan(
+          1 + (0.002 * (ring.points.length + 1)) / (ring.metres * permittedPerMetre(ring.cable.line)),
+        );
+      }
   });
 
   test("Zs is the loop at the board, the pole of the device and R1+R2", () => {

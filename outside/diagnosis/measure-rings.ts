@@ -81,7 +81,7 @@ const NAMED = ["conductor", "conductors", "pair", "pairs", "point", "readings"] 
 
 function isPlanted(fault: RingFault, planted: Planted): boolean {
   if (fault.kind !== planted.kind) return false;
-  const [stated, put] = [fault, planted] as unknown as [Record<string, unknown>, Record<string, unknown>];
+  const [stated, put] = [fault, planted] as unknown as readonly [Record<string, unknown>, Record<string, unknown>];
   return NAMED.every((key) => JSON.stringify(stated[key]) === JSON.stringify(put[key]));
 }
 

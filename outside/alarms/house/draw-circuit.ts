@@ -141,8 +141,8 @@ export function between({ id, points, shape }: Circuit, conductor: Conductor, le
 function legsOf({ points, shape, metres }: Circuit, draws: Draws): readonly number[] {
   const count = shape === "ring" ? points.length + 1 : points.length;
   const weights = Array.from({ length: count }, (_, i) => draws.acrossDecades(`leg-${i}`, 1, i === 0 ? 6 : 4));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
   const spur = spurOf({ points, shape }, draws);
+  const total = weights.reduce((sum, weight, leg) => sum + (leg === spur ? 0 : weight), 0);
   return weights.map((weight, leg) =>
     leg === spur ? draws.between("spur-metres", 1.5, 8) : (metres * weight) / total,
   );

@@ -111,13 +111,17 @@ export const BOARDS: readonly SameClass[] = [
     "cover-opens": "hand",
     "who-comes": "anyone",
   }),
-  row("board-cover-missing", "the same, held to be no layer because it opens in use", {
-    "gets-in": "nothing",
-    "cover-fixing": "whole",
-    "hinges-carry": "yes",
-    "cover-opens": "hand",
-    "who-comes": "anyone",
-  }),
+  row(
+    "board-cover-missing",
+    "connector block, cover held by a clip that a hand opens, held to be no layer because it opens in use",
+    {
+      "gets-in": "nothing",
+      "cover-fixing": "whole",
+      "hinges-carry": "yes",
+      "cover-opens": "hand",
+      "who-comes": "anyone",
+    },
+  ),
   row("board-cover-missing", "lid opens by hand onto bare bars in a nursery", {
     "gets-in": "nothing",
     "cover-fixing": "whole",
@@ -164,13 +168,17 @@ export const BOARDS: readonly SameClass[] = [
     "lock-works": "yes",
     "who-comes": "many-keys",
   }),
-  row("board-cover-missing", "the same, every lock held to count", {
-    "gets-in": "nothing",
-    "cover-fixing": "whole",
-    "hinges-carry": "yes",
-    "cover-opens": "hand",
-    "who-comes": "many-keys",
-  }),
+  row(
+    "board-cover-missing",
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, every lock held to count",
+    {
+      "gets-in": "nothing",
+      "cover-fixing": "whole",
+      "hinges-carry": "yes",
+      "cover-opens": "hand",
+      "who-comes": "many-keys",
+    },
+  ),
   row("board-cover-missing", "cubicle locked, the key hangs beside it for anyone", {
     "gets-in": "nothing",
     "cover-fixing": "whole",
@@ -229,11 +237,15 @@ export const BOARDS: readonly SameClass[] = [
     "cover-fixing": "open",
     "who-comes": "skilled-only",
   }),
-  row("board-cover-missing", "the same, the lock held not to count", {
-    "gets-in": "hand",
-    "cover-fixing": "open",
-    "who-comes": "skilled-only",
-  }),
+  row(
+    "board-cover-missing",
+    "board without cover in a room that only skilled persons open, the lock held not to count",
+    {
+      "gets-in": "hand",
+      "cover-fixing": "open",
+      "who-comes": "skilled-only",
+    },
+  ),
   row("board-cover-missing", "board without cover in a cupboard with a common key", {
     "gets-in": "hand",
     "cover-fixing": "open",
@@ -289,11 +301,15 @@ export const BOARDS: readonly SameClass[] = [
     "cover-fixing": "hole",
     "who-comes": "skilled-only",
   }),
-  row("board-blank-missing", "the same, the lock held not to count", {
-    "gets-in": "hand",
-    "cover-fixing": "hole",
-    "who-comes": "skilled-only",
-  }),
+  row(
+    "board-blank-missing",
+    "board without cover in a room that only skilled persons open, the lock held not to count",
+    {
+      "gets-in": "hand",
+      "cover-fixing": "hole",
+      "who-comes": "skilled-only",
+    },
+  ),
   row("board-blank-missing", "board without cover in a cupboard with a common key", {
     "gets-in": "hand",
     "cover-fixing": "hole",
@@ -374,16 +390,24 @@ export const BOARDS: readonly SameClass[] = [
     "cover-opens": "stands-open",
     "who-comes": "anyone",
   }),
-  row("board-inner-shield", "the same, with many keys about", {
-    "barrier-behind": "no",
-    "cover-opens": "hand",
-    "who-comes": "many-keys",
-  }),
-  row("board-inner-shield", "the same, every lock held to count", {
-    "barrier-behind": "no",
-    "cover-opens": "hand",
-    "who-comes": "many-keys",
-  }),
+  row(
+    "board-inner-shield",
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, with many keys about",
+    {
+      "barrier-behind": "no",
+      "cover-opens": "hand",
+      "who-comes": "many-keys",
+    },
+  ),
+  row(
+    "board-inner-shield",
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, every lock held to count",
+    {
+      "barrier-behind": "no",
+      "cover-opens": "hand",
+      "who-comes": "many-keys",
+    },
+  ),
   row("board-top-opening", "thin slot in the top that a wire gets through", {
     "gets-in": "wire-on-top",
     "cover-fixing": "whole",
@@ -495,12 +519,16 @@ export const BOARDS: readonly SameClass[] = [
     drawn: "open",
     "who-comes": "anyone",
   }),
-  row("fuse-carrier-broken", "the same, held to be no layer because it opens in use", {
-    "gets-in": "nothing",
-    "cover-fixing": "whole",
-    drawn: "open",
-    "who-comes": "anyone",
-  }),
+  row(
+    "fuse-carrier-broken",
+    "connector block, cover held by a clip that a hand opens, held to be no layer because it opens in use",
+    {
+      "gets-in": "nothing",
+      "cover-fixing": "whole",
+      drawn: "open",
+      "who-comes": "anyone",
+    },
+  ),
   row("fuse-carrier-broken", "lid opens by hand onto bare bars in a nursery", {
     "gets-in": "nothing",
     "cover-fixing": "whole",
@@ -513,18 +541,26 @@ export const BOARDS: readonly SameClass[] = [
     drawn: "open",
     "who-comes": "skilled-only",
   }),
-  row("fuse-carrier-broken", "the same, a lid that a hand opens held to be none", {
-    "gets-in": "nothing",
-    "cover-fixing": "whole",
-    drawn: "open",
-    "who-comes": "skilled-only",
-  }),
-  row("fuse-carrier-broken", "the same, with many keys about", {
-    "gets-in": "nothing",
-    "cover-fixing": "whole",
-    drawn: "open",
-    "who-comes": "many-keys",
-  }),
+  row(
+    "fuse-carrier-broken",
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, a lid that a hand opens held to be none",
+    {
+      "gets-in": "nothing",
+      "cover-fixing": "whole",
+      drawn: "open",
+      "who-comes": "skilled-only",
+    },
+  ),
+  row(
+    "fuse-carrier-broken",
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, with many keys about",
+    {
+      "gets-in": "nothing",
+      "cover-fixing": "whole",
+      drawn: "open",
+      "who-comes": "many-keys",
+    },
+  ),
   row("live-parts-out-of-reach", "bare bar, nothing around, anyone comes", {
     "arms-reach": "within",
     obstacle: "none",
@@ -571,7 +607,7 @@ export const BOARDS: readonly SameClass[] = [
     "who-comes": "anyone",
     notice: "yes",
   }),
-  row("live-parts-out-of-reach", "the same, an obstacle held to be a layer", {
+  row("live-parts-out-of-reach", "bare bars behind a rail, anyone enters, an obstacle held to be a layer", {
     "arms-reach": "within",
     obstacle: "secured",
     "who-comes": "anyone",
@@ -584,7 +620,7 @@ export const BOARDS: readonly SameClass[] = [
     "who-comes": "anyone",
     notice: "yes",
   }),
-  row("live-parts-out-of-reach", "the same, height held to be a layer", {
+  row("live-parts-out-of-reach", "crane conductors 4 m up in a workshop open to all, height held to be a layer", {
     "arms-reach": "beyond",
     obstacle: "none",
     "who-comes": "anyone",
@@ -610,12 +646,16 @@ export const BOARDS: readonly SameClass[] = [
     "who-comes": "skilled-only",
     notice: "yes",
   }),
-  row("live-parts-out-of-reach", "the same, the lock held not to count", {
-    "arms-reach": "within",
-    obstacle: "none",
-    "who-comes": "skilled-only",
-    notice: "yes",
-  }),
+  row(
+    "live-parts-out-of-reach",
+    "board without cover in a room that only skilled persons open, the lock held not to count",
+    {
+      "arms-reach": "within",
+      obstacle: "none",
+      "who-comes": "skilled-only",
+      notice: "yes",
+    },
+  ),
   row("live-parts-out-of-reach", "board without cover in a cupboard with a common key", {
     "arms-reach": "within",
     obstacle: "none",
@@ -668,7 +708,7 @@ export const BOARDS: readonly SameClass[] = [
     insulation: "crumbling",
     "gets-in": "nothing",
   }),
-  row("old-wooden-board", "the same, held that no cover makes up for it", {
+  row("old-wooden-board", "crumbling rubber in a screwed box, held that no cover makes up for it", {
     wood: "behind",
     "heat-or-loose": "none",
     insulation: "crumbling",

@@ -46,7 +46,7 @@ export const CABLES: readonly SameClass[] = [
     wears: "nothing",
     ...REACHED,
   }),
-  row("cable-damaged", "the same, held to be one layer wherever it is", {
+  row("cable-damaged", "sheath slit once, insulation sound, nothing acts on it, held to be one layer wherever it is", {
     "live-covering": "basic-sound",
     wears: "nothing",
     ...REACHED,
@@ -75,7 +75,7 @@ export const CABLES: readonly SameClass[] = [
     wears: "nothing",
     ...UNBURNT,
   }),
-  row("cable-damaged", "the same, held that no cover makes up for it", {
+  row("cable-damaged", "crumbling rubber in a screwed box, held that no cover makes up for it", {
     "live-covering": "basic-damaged",
     ...SCREWED,
     wears: "nothing",
@@ -113,7 +113,7 @@ export const CABLES: readonly SameClass[] = [
     ...NO_JOINT,
     ...DRY,
   }),
-  row("sheath-missing", "the same, under lock", {
+  row("sheath-missing", "single-insulated tails behind a door that shuts, prams rub them, under lock", {
     "live-covering": "basic-sound",
     ...BY_HAND,
     "who-comes": "named-keeper",
@@ -190,7 +190,7 @@ export const CABLES: readonly SameClass[] = [
     ...ANYONE,
     "arms-reach": "within",
   }),
-  row("trunking-or-conduit-open", "the same, height held to be a layer", {
+  row("trunking-or-conduit-open", "crane conductors 4 m up in a workshop open to all, height held to be a layer", {
     "live-covering": "bare",
     ...OPEN,
     ...ANYONE,
@@ -217,13 +217,17 @@ export const CABLES: readonly SameClass[] = [
     ...BY_HAND,
     ...ANYONE,
   }),
-  row("joint-not-enclosed", "the same, held to be no layer because it opens in use", {
-    ...LEFT,
-    "live-covering": "bare",
-    ...BY_HAND,
-    ...ANYONE,
-    "arms-reach": "within",
-  }),
+  row(
+    "joint-not-enclosed",
+    "connector block, cover held by a clip that a hand opens, held to be no layer because it opens in use",
+    {
+      ...LEFT,
+      "live-covering": "bare",
+      ...BY_HAND,
+      ...ANYONE,
+      "arms-reach": "within",
+    },
+  ),
   row("joint-not-enclosed", "connector block, lid lifts off by hand, cupboard locked by skilled persons", {
     ...LEFT,
     "live-covering": "bare",
@@ -231,13 +235,17 @@ export const CABLES: readonly SameClass[] = [
     "who-comes": "skilled-only",
     "arms-reach": "within",
   }),
-  row("joint-not-enclosed", "the same, with many keys about", {
-    ...LEFT,
-    "live-covering": "bare",
-    ...BY_HAND,
-    "who-comes": "many-keys",
-    "arms-reach": "within",
-  }),
+  row(
+    "joint-not-enclosed",
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, with many keys about",
+    {
+      ...LEFT,
+      "live-covering": "bare",
+      ...BY_HAND,
+      "who-comes": "many-keys",
+      "arms-reach": "within",
+    },
+  ),
   row("joint-not-enclosed", "lid opens by hand onto bare bars in a nursery", {
     ...LEFT,
     "live-covering": "bare",
@@ -271,7 +279,7 @@ export const CABLES: readonly SameClass[] = [
     "live-covering": "bare",
     "arms-reach": "within",
   }),
-  row("overhead-cable", "the same, height held to be a layer", {
+  row("overhead-cable", "crane conductors 4 m up in a workshop open to all, height held to be a layer", {
     "live-covering": "bare",
     ...HUNG,
     "arms-reach": "beyond",
@@ -307,7 +315,7 @@ export const CABLES: readonly SameClass[] = [
   // Rubber that crumbles is worn out, so that the topic does not ask whether a cover makes up for it.
   {
     topic: "rubber-or-lead-cable",
-    situation: "the same, held that no cover makes up for it",
+    situation: "crumbling rubber in a screwed box, held that no cover makes up for it",
     facts: { ...OLD, "live-covering": "basic-damaged", ...SCREWED, ...ANYONE },
     positions: {},
   },
@@ -398,12 +406,16 @@ export const ACCESSORIES: readonly SameClass[] = [
     "allowed-opening": "yes",
     "cover-fixing": "whole",
   }),
-  row("lampholder-or-rose-open", "the same, held to be live metal in reach", {
-    ...HOLDER,
-    "gets-in": "finger",
-    "allowed-opening": "yes",
-    "cover-fixing": "whole",
-  }),
+  row(
+    "lampholder-or-rose-open",
+    "empty lampholder, whole, a finger gets at its contact, held to be live metal in reach",
+    {
+      ...HOLDER,
+      "gets-in": "finger",
+      "allowed-opening": "yes",
+      "cover-fixing": "whole",
+    },
+  ),
   row("lampholder-or-rose-open", "lampholder with its ring off, terminals in reach", {
     ...HOLDER,
     "gets-in": "finger",

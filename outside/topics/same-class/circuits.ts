@@ -33,7 +33,13 @@ const covered = (by: string, wears = "nothing"): Facts => ({ "live-covering": by
 export const CIRCUITS: readonly SameClass[] = [
   ends("double-insulated tails in a shared hall", covered("double-or-reinforced"), OPEN, ANYONE, IN_REACH),
   ends("sheath slit once, insulation sound, nothing acts on it", covered("basic-sound"), OPEN, ANYONE, IN_REACH),
-  ends("the same, held to be one layer wherever it is", covered("basic-sound"), OPEN, ANYONE, IN_REACH),
+  ends(
+    "sheath slit once, insulation sound, nothing acts on it, held to be one layer wherever it is",
+    covered("basic-sound"),
+    OPEN,
+    ANYONE,
+    IN_REACH,
+  ),
   ends(
     "sheath worn through at one place, insulation sound, still rubbed",
     covered("basic-sound", "knocks"),
@@ -69,7 +75,13 @@ export const CIRCUITS: readonly SameClass[] = [
     ANYONE,
     IN_REACH,
   ),
-  ends("the same, under lock", covered("basic-sound", "moved"), BY_HAND, KEEPER, IN_REACH),
+  ends(
+    "single-insulated tails behind a door that shuts, prams rub them, under lock",
+    covered("basic-sound", "moved"),
+    BY_HAND,
+    KEEPER,
+    IN_REACH,
+  ),
   ends("cores with cut insulation by the skirting, no metal showing", covered("basic-damaged"), OPEN, ANYONE, IN_REACH),
   ends("rubber cores that crumble, in a damp cellar, in the open", covered("basic-damaged"), OPEN, ANYONE, IN_REACH, {
     "wet-or-conductive": "yes",
@@ -79,7 +91,13 @@ export const CIRCUITS: readonly SameClass[] = [
     "wet-or-conductive": "yes",
   }),
   ends("crumbling rubber in a screwed box", covered("basic-damaged"), SCREWED, ANYONE, IN_REACH),
-  ends("the same, held that no cover makes up for it", covered("basic-damaged"), SCREWED, ANYONE, IN_REACH),
+  ends(
+    "crumbling rubber in a screwed box, held that no cover makes up for it",
+    covered("basic-damaged"),
+    SCREWED,
+    ANYONE,
+    IN_REACH,
+  ),
   ends(
     "core bared by heat in a screwed box, held that no cover makes up for it",
     covered("bare"),
@@ -102,5 +120,8 @@ export const CIRCUITS: readonly SameClass[] = [
   unknown("board without cover in a cupboard with a common key", OPEN, MANY, IN_REACH),
   unknown("hand-sized slot in a panel, live metal within its reach", SCREWED, { "gets-in": "hand" }, ANYONE, IN_REACH),
   unknown("crane conductors 4 m up in a workshop open to all", OPEN, ANYONE, { "arms-reach": "beyond" }),
-  unknown("the same, height held to be a layer", OPEN, ANYONE, { "arms-reach": "beyond", "wet-or-conductive": "no" }),
+  unknown("crane conductors 4 m up in a workshop open to all, height held to be a layer", OPEN, ANYONE, {
+    "arms-reach": "beyond",
+    "wet-or-conductive": "no",
+  }),
 ];

@@ -111,11 +111,18 @@ export const ORIGIN: readonly SameClass[] = [
 
   // A lid that a hand takes off
   block("connector block, cover held by a clip that a hand opens", { "who-comes": "anyone" }),
-  block("the same, held to be no layer because it opens in use", { "who-comes": "anyone" }),
+  block("connector block, cover held by a clip that a hand opens, held to be no layer because it opens in use", {
+    "who-comes": "anyone",
+  }),
   block("lid opens by hand onto bare bars in a nursery", { "who-comes": "children-or-less-able" }),
   block("connector block, lid lifts off by hand, cupboard locked by skilled persons", { "who-comes": "skilled-only" }),
-  block("the same, a lid that a hand opens held to be none", { "who-comes": "skilled-only" }),
-  block("the same, with many keys about", { "who-comes": "many-keys" }),
+  block(
+    "connector block, lid lifts off by hand, cupboard locked by skilled persons, a lid that a hand opens held to be none",
+    { "who-comes": "skilled-only" },
+  ),
+  block("connector block, lid lifts off by hand, cupboard locked by skilled persons, with many keys about", {
+    "who-comes": "many-keys",
+  }),
   block("lid opens by hand onto a screwed inner barrier", { "barrier-behind": "yes" }),
 
   // Tails
@@ -126,7 +133,7 @@ export const ORIGIN: readonly SameClass[] = [
     wears: "nothing",
     "who-comes": "anyone",
   }),
-  tails("the same, held to be one layer wherever it is", {
+  tails("sheath slit once, insulation sound, nothing acts on it, held to be one layer wherever it is", {
     ...SINGLE,
     ...OPEN,
     wears: "nothing",
@@ -151,7 +158,12 @@ export const ORIGIN: readonly SameClass[] = [
     wears: "moved",
     "who-comes": "anyone",
   }),
-  tails("the same, under lock", { ...SINGLE, ...DOOR, wears: "moved", "who-comes": "named-keeper" }),
+  tails("single-insulated tails behind a door that shuts, prams rub them, under lock", {
+    ...SINGLE,
+    ...DOOR,
+    wears: "moved",
+    "who-comes": "named-keeper",
+  }),
   tails("single-insulated tails in an outside cupboard without door", {
     ...SINGLE,
     ...OPEN,
@@ -165,7 +177,7 @@ export const ORIGIN: readonly SameClass[] = [
     "who-comes": "anyone",
   }),
   tails("crumbling rubber in a screwed box", { ...CRUMBLING, ...BOX }),
-  tails("the same, held that no cover makes up for it", { ...CRUMBLING, ...BOX }),
+  tails("crumbling rubber in a screwed box, held that no cover makes up for it", { ...CRUMBLING, ...BOX }),
   tails("crumbling rubber tails behind a door that shuts", { ...CRUMBLING, ...DOOR, "who-comes": "anyone" }),
   tails("rubber cores that crumble, in a damp cellar, in the open", {
     ...CRUMBLING,

@@ -40,7 +40,7 @@ export const PLACES: readonly SameClass[] = [
   }),
   row(
     "garden-cable-unprotected",
-    "the same, height held to be a layer",
+    "crane conductors 4 m up in a workshop open to all, height held to be a layer",
     { cable: "armoured", route: "out-of-harm", "live-covering": "bare", "arms-reach": "beyond", ...DRY },
     COUNTS,
   ),
@@ -55,7 +55,7 @@ export const PLACES: readonly SameClass[] = [
   }),
   row(
     "outdoor-enclosure",
-    "the same, height held to be a layer",
+    "crane conductors 4 m up in a workshop open to all, height held to be a layer",
     { closed: "broken-open", "arms-reach": "beyond", obstacle: "none", ...DRY },
     COUNTS,
   ),
@@ -70,13 +70,13 @@ export const PLACES: readonly SameClass[] = [
   }),
   row(
     "outdoor-luminaire-damaged",
-    "the same, height held to be a layer",
+    "crane conductors 4 m up in a workshop open to all, height held to be a layer",
     { light: "showing", "arms-reach": "beyond", obstacle: "none", ...DRY },
     COUNTS,
   ),
   row(
     "outdoor-luminaire-damaged",
-    "the same, an obstacle held to be a layer",
+    "bare bars behind a rail, anyone enters, an obstacle held to be a layer",
     { light: "showing", "arms-reach": "within", obstacle: "secured", ...DRY },
     COUNTS,
   ),
@@ -137,7 +137,7 @@ export const PLACES: readonly SameClass[] = [
   }),
   row(
     "battery-direct-current",
-    "the same, the lock held not to count",
+    "board without cover in a room that only skilled persons open, the lock held not to count",
     { ...STORE, ...BARE_AROUND_NOTHING, "who-comes": "skilled-only" },
     { "locked-board": "does-not-count" },
   ),

@@ -18,14 +18,13 @@ export const PROBABILITY = Object.freeze({
     reading: "reading",
     resolution: "last digit",
     leads: "leads",
-    contact: "probes and contacts",
+    contact: "contact",
     range: "range",
   } satisfies Record<ErrorKind, string>),
   shared: (values: number) => ` in ${values} readings`,
   note: Object.freeze({
-    "accuracy-not-stated":
-      "Accuracy of an instrument not stated: the greatest operating uncertainty of BS EN 61557 is taken.",
-    "no-ceiling": "Accuracy of an instrument not stated, and no standard sets a ceiling: only the last digit counts.",
+    "accuracy-not-stated": "Accuracy of an instrument not stated: what usual instruments are out by is taken.",
+    "no-ceiling": "Accuracy of an instrument not stated, and nothing usual to take for it: only the last digit counts.",
     "leads-assumed": "What nulling left of the leads was not recorded: 0.02 Ω either way is assumed.",
     ranges: "Values known only between limits take part.",
     "open-ended": "A display at the end of its range takes part.",

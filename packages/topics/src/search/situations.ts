@@ -13,7 +13,11 @@ export const SITUATIONS: readonly Situation[] = Object.freeze([
   ["hot", "bond", "main-bonding-undersized"],
   ["hot", "earthing", "earthing-conductor-condition"],
   ["showing", "wire", "live-conductors-unterminated cable-damaged accessory-broken"],
-  ["broken missing faulty", "lock+meter lock+cutout lock+intake", "intake-surroundings meter-tails-exposed basic-protection"],
+  [
+    "broken missing faulty",
+    "lock+meter lock+cutout lock+intake",
+    "intake-surroundings meter-tails-exposed basic-protection",
+  ],
   ["missing broken", "breaker+blank board+blank", "board-blank-missing"],
   ["missing", "busbar+cover", "board-cover-missing board-inner-shield"],
   [
