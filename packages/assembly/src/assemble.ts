@@ -63,7 +63,7 @@ function withCables(
 const OF_A_RING: ReadonlySet<string> = new Set(["r1", "rn", "r2", "R1+R2"]);
 
 /** Checks that ask whether the readings of a circuit agree with each other and with its cable. */
-const OF_AGREEMENT: ReadonlySet<string> = new Set(["zs-agreement", "r1r2-length"]);
+const OF_AGREEMENT: ReadonlySet<string> = new Set(["zs-agreement", "r1r2-length", "ring-continuity"]);
 
 /** Circuits, by path, whose readings do not agree by a check: what does not agree is told of in one voice. */
 function disagreeingOf({ circuits }: Weighing): ReadonlySet<string> {
@@ -75,9 +75,12 @@ function disagreeingOf({ circuits }: Weighing): ReadonlySet<string> {
 
 /** Everything that does not agree, what is clear and worst first; no ring is told of twice. */
 function misfitsOf(installation: Installation, weighing: Weighing): readonly ReportMisfit[] {
-  const rings = diagnoseRings(installation).map(ringMisfit);
+  const disagreeing = disagreeingOf(weighing);
+  const rings = diagnoseRings(installation)
+    .map(ringMisfit)
+    .map((ring) => (disagreeing.has(ring.path.join("/")) ? { ...ring, clear: true } : ring));
   const places = new Set(rings.map(({ path }) => path.join("/")));
-  const others = diagnoseInstallation(installation, disagreeingOf(weighing)).filter(
+  const others = diagnoseInstallation(installation, disagreeing).filter(
     ({ kind, path, readings }) =>
       kind !== "circuit-readings" ||
       !places.has(path.join("/")) ||
