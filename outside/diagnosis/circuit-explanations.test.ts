@@ -99,7 +99,7 @@ describe("the explanations of a circuit", () => {
     expect(share([seen])).toBeGreaterThan(0.5);
   });
 
-  test("what a check of agreement finds not met is a clear misfit of the same circuit", () => {
+  test("what a check of agreement finds not met is a clear misfit of the circuit or of its board", () => {
     let held = 0;
     for (let i = 0; i < 10; i++) {
       const parsed = parseInspectionData(soundJob(`one judgement/${i}`, careOf(4)).file);
@@ -109,7 +109,8 @@ describe("the explanations of a circuit", () => {
       for (const { check, path, judgement } of weighing.circuits.flat()) {
         if (!["zs-agreement", "r1r2-length", "ring-continuity"].includes(check) || judgement.verdict !== "not-met")
           continue;
-        expect(clear).toContain(path.join("/"));
+        // What is common to a board is told of once, for the board.
+        expect(clear.has(path.join("/")) || clear.has(path.slice(0, 2).join("/")), path.join("/")).toBe(true);
         held += 1;
       }
     }

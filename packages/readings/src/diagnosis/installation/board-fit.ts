@@ -28,7 +28,7 @@ const LOG_FAULTY = Math.log(FAULTY);
 const LOG_SOUND = Math.log(1 - FAULTY);
 
 /** Closer than this to what was expected (squared distance in deviations), no explanation can be more likely than chance. */
-const NEAR = 7;
+export const NEAR = 7;
 
 /** One in so many places of a board may be left out before the shared errors are fitted anew. */
 const AT_ONCE = 12;
@@ -239,7 +239,7 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
     }
     if (sound === undefined) continue;
     const { logOdds, logOddsBeyondGuess, faults } =
-      sound.distance > NEAR || out ? oddsOf(part, sound, apart, readings) : NO_ODDS;
+      sound.distance > NEAR || out || isDisagreeing(part, readings) ? oddsOf(part, sound, apart, readings) : NO_ODDS;
     if (out) evidence += LOG_SOUND + sound.logDensity + Math.max(0, logOdds);
     if (part.circuit === undefined) judgedLoop = { sound, logOdds, moments: apart };
     else {

@@ -1,7 +1,7 @@
 import type { LengthFound, Misfit } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { lengthFoundOf } from "@good-grounds/measurement";
-import { type BoardFit, type BoardReadings, type BoardState, fitBoard } from "./board-fit.ts";
+import { type BoardFit, type BoardReadings, type BoardState, fitBoard, type JudgedCircuit, NEAR } from "./board-fit.ts";
 import { loopMisfit } from "./board-loop-misfit.ts";
 import { MOST_READINGS, ohms } from "./board-shown.ts";
 import { circuitMisfit, readingsOf } from "./circuit-misfit.ts";
@@ -36,10 +36,14 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
       ? commonMisfit(readings, plain, others)
       : undefined;
   const fit = common === undefined || best === undefined ? plain : best;
+  const loop = loopMisfit(readings, fit, installation);
+  // Where something of the whole board accounts for a circuit, it is told of once, for the board.
+  const ofBoard = common !== undefined || loop?.clear === true;
+  const explained = ({ sound }: JudgedCircuit) => ofBoard && sound.distance <= NEAR;
   return [
     ...(common === undefined ? [] : [common]),
-    ...[loopMisfit(readings, fit, installation)].flatMap((one) => one ?? []),
-    ...fit.circuits.flatMap((one) => circuitMisfit(one) ?? []),
+    ...(loop === undefined ? [] : [loop]),
+    ...fit.circuits.flatMap((one) => circuitMisfit(explained(one) ? { ...one, disagrees: false } : one) ?? []),
   ];
 }
 

@@ -67,7 +67,7 @@ export const CABLE: readonly CircuitFault[] = [
   {
     id: "material-wrong",
     innocent: false,
-    prior: 0.07,
+    prior: 0.05,
     seenAs: "material",
     words: (size) => `the conductors are of ${size} and not of what is written down`,
     effects(block, around) {
