@@ -1,4 +1,14 @@
-import { assumed, type Evidence, fact, isExact, isKnown, isKnownFact, type Reckoner, TERM } from "@good-grounds/core";
+import {
+  assumed,
+  type Evidence,
+  expected,
+  fact,
+  isExact,
+  isKnown,
+  isKnownFact,
+  type Reckoner,
+  TERM,
+} from "@good-grounds/core";
 import { operatingTemperature } from "@good-grounds/tables";
 import { ASKED } from "../../matters.ts";
 import { type Installed, installedCapacity } from "./installed-capacity.ts";
@@ -37,10 +47,10 @@ export function dropUnderLoad(
 }
 
 const AT_30 = assumed(TERM.ambientTemperature, 30, "ambient temperature not recorded; the table's 30 °C is taken");
-const FROM_NOTHING = assumed(
+const FROM_NOTHING = expected(
   TERM.temperatureSpan,
   230,
-  "the straight line of a metal's resistance meets zero 230 K below 0 °C",
+  "the straight line of a metal's resistance meets zero 230 K below 0 °C, and the cable is as warm as its load makes it",
 );
 const AS_TABULATED = fact(
   ASKED.hotTerminals,
