@@ -1,7 +1,6 @@
 import { parseArgs } from "node:util";
-import { inspectionJsonSchema } from "@good-grounds/inspection";
 import { EXIT, type ExitCode, type Host, Stop } from "./host.ts";
-import { USAGE } from "./words.ts";
+import { USAGE } from "./usage.ts";
 
 const VERSION = "0.1.0";
 
@@ -46,6 +45,14 @@ const COMMANDS: Readonly<Record<string, Command>> = {
       const { reportCommand } = await import("./commands/report.ts");
       const { out, topics, earlier = [] } = values;
       return reportCommand(rest, { out, earlier, topics, given: [...rest, ...wordsGiven(values)] }, host);
+    },
+  },
+  calendar: {
+    options: ["out", "topics"],
+    async start(rest, values, host) {
+      const { calendarCommand } = await import("./commands/calendar.ts");
+      const { out, topics } = values;
+      return calendarCommand(rest, { out, topics, given: [...rest, ...wordsGiven(values)] }, host);
     },
   },
   compute: {
@@ -100,9 +107,8 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   schema: {
     options: [],
     async start(rest, _, host) {
-      if (rest.length > 0) throw new Stop(EXIT.input, "schema: takes no arguments.");
-      host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
-      return EXIT.done;
+      const { schemaCommand } = await import("./commands/schema.ts");
+      return schemaCommand(rest, host);
     },
   },
 };
@@ -141,7 +147,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
   if (own === undefined) {
     throw new Stop(
       EXIT.input,
-      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, reason, compute, compare-choices, own-figures, ring, schema.`,
+      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, calendar, reason, compute, compare-choices, own-figures, ring, schema.`,
     );
   }
   const strange = Object.keys(values).find((name) => name !== "help" && !own.options.some((one) => one === name));
