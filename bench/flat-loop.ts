@@ -345,7 +345,10 @@ function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
   const bonds = supply.bonding.map(({ connected }) => word(connected));
   const some = bonds.includes(true);
   const unbonded = !some && bonds.length > 0 && !bonds.includes(undefined);
-  if (!atBoard && !unbonded && agree(loop, own, 1).verdict === "met") return some ? MET : any(fits, NEAR);
+  if (!atBoard && !unbonded && agree(loop, own, 1).verdict === "met") {
+    if (some) return MET;
+    if (zs.value > r1r2.value) return any(fits, NEAR);
+  }
   if (fits.verdict !== "not-met" || !PIPED.has(word(circuit.load) ?? "")) return fits;
   const material = word(circuit.cable.material);
   const line = perMetre(circuit.cable.line, material);

@@ -107,8 +107,8 @@ export const zsAgreement = check({
       source: "arithmetic: 0.35 + 0.62 = 0.97, measured 0.58; 0.61 at most, 0.91 at least",
     },
     {
-      name: "the same without a word on the instruments",
-      given: { zs: "0.58 Ω", zdb: "0.35 Ω", r1r2: "0.62 Ω" },
+      name: "the same without a word on the instruments, or on what is bonded",
+      given: { zs: "0.58 Ω", ze: "0.35 Ω", r1r2: "0.62 Ω" },
       verdict: "not-met",
       source:
         "arithmetic: 0.39 Ω apart; usual instruments, ±(5 % + 5 digits) and ±(2 % + 3 digits), leave a standard deviation of 0.062 Ω: 6.3 of them",
@@ -208,7 +208,9 @@ function lower(fits: Compared, given: GivenHere, parts: LoopParts, reckon: Recko
   const unbonded = isKnownFact(bonded) && !bonded.word;
   if (parts.isExternal && !unbonded) {
     const least = withEarthsBeside(parts, reckon);
-    if (least.verdict === "met") {
+    // Nobody said that anything is bonded: then something has to be left for it, by the readings as they stand.
+    const leaves = parts.zs.shown.value > parts.own.shown.value;
+    if (least.verdict === "met" && (isKnownFact(bonded) || leaves)) {
       const known = isKnownFact(bonded) ? least : reckon.settled(QUESTION.loopWithEarths, "too-near", NOT_SAID, bonded);
       return [either(known), EARTHS_BESIDE];
     }
