@@ -337,10 +337,9 @@ function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
   if (fits.verdict === "met" || fits.verdict === "not-known" || zs.value > start.value + r1r2.value) return fits;
   if (has(r1) && has(r2)) {
     const [x, y] = [loose(r1), loose(r2)];
-    if (agree(own, mix([0.25, x], [0.25, y]), -1).verdict !== "met") {
-      const spur = agree(loop, mix([1, before], [1, own], [-1, beside(x, y)]), 1);
-      if (spur.verdict === "met") return any(fits, spur);
-    }
+    const near = agree(loop, mix([1, before], [1, own], [-1, beside(x, y)]), 1);
+    const shows = agree(own, mix([0.25, x], [0.25, y]), -1).verdict !== "met";
+    if (near.verdict === "met") return any(fits, shows ? near : NEAR);
   }
   const bonds = supply.bonding.map(({ connected }) => word(connected));
   const some = bonds.includes(true);

@@ -14,7 +14,7 @@ import { MATTER } from "@good-grounds/inspection";
 import { agreement, BETWEEN_TESTS, doubtedOf, exactly, perMetre, productOf, sumOf } from "@good-grounds/measurement";
 import { check, concluded } from "../check.ts";
 import { isAtOrigin } from "../circuits/fed-from.ts";
-import { isAboveLineAlone, type LoopParts, withEarthsBeside, withSpur } from "../circuits/lower-loop.ts";
+import { isAboveLineAlone, type LoopParts, nearTheBoard, withEarthsBeside } from "../circuits/lower-loop.ts";
 import { mainBonding } from "../circuits/main-bonding.ts";
 import { byOtherPath, isOnPipes, OTHER_PATH } from "../circuits/other-path.ts";
 import { POSSIBLE_MISFIT } from "../circuits/possible-misfit.ts";
@@ -42,8 +42,8 @@ type GivenHere = Given<typeof needs>;
  * the board's own reading is missing and the board is at the origin. All in Ω. They are held against the errors between
  * them, those of one instrument shared: a clear misfit is not met, a possible one too near to call. A higher Zs points to
  * a joint or a misread R1+R2, a lower one to a parallel path, a reading taken line to neutral, or an R1+R2 copied from
- * elsewhere. Lower is no misfit where bonding lies beside Ze, or where R1+R2 of a ring was read at a spur; at a load on
- * pipes, above what the line conductor alone leaves, it is too near to call.
+ * elsewhere. Lower is no misfit where bonding lies beside Ze, or where R1+R2 of a ring was read at a spur; in a ring without
+ * one, and at a load on pipes above what the line conductor alone leaves, it is too near to call.
  */
 export const zsAgreement = check({
   id: "zs-agreement",
@@ -144,6 +144,18 @@ export const zsAgreement = check({
       source: "0.60 Ω is above (0.65 + 1.03) ÷ 4 = 0.42 Ω; 0.65 × 1.03 ÷ 1.68 = 0.40 Ω of it need not be in the loop",
     },
     {
+      name: "a ring of equal conductors: cross-connected it reads the same everywhere, the loop does not",
+      given: {
+        zs: "0.24 Ω ±(2 % + 2 digits)",
+        zdb: "0.17 Ω ±(2 % + 2 digits)",
+        r1r2: "0.29 Ω ±(2 % + 2 digits)",
+        r1: "0.54 Ω ±(2 % + 2 digits)",
+        r2: "0.54 Ω ±(2 % + 2 digits)",
+      },
+      verdict: "too-near",
+      source: "arithmetic: 0.22 Ω below 0.46 Ω; beside the board 0.54 ÷ 2 = 0.27 Ω of R1+R2 is not in the loop",
+    },
+    {
       name: "a boiler whose pipes lie beside its protective conductor",
       given: {
         zs: "0.61 Ω ±(2 % + 2 digits)",
@@ -203,8 +215,8 @@ export const zsAgreement = check({
 function lower(fits: Compared, given: GivenHere, parts: LoopParts, reckon: Reckoner): readonly [Judgement, Remark] {
   const { bonded, load, line, cpc, material, r1, r2 } = given;
   const either = (other: Judgement) => reckon.any(QUESTION.readingsAgree, fits, other);
-  const spur = withSpur(parts, { r1, r2 }, reckon);
-  if (spur?.verdict === "met") return [either(spur), AT_A_SPUR];
+  const near = nearTheBoard(parts, { r1, r2 }, reckon);
+  if (near !== undefined) return [either(near), NEAR_THE_BOARD];
   const unbonded = isKnownFact(bonded) && !bonded.word;
   if (parts.isExternal && !unbonded) {
     const least = withEarthsBeside(parts, reckon);
@@ -232,10 +244,10 @@ const EARTHS_BESIDE: Remark = Object.freeze({
     "Ze was read with the earthing conductor off, Zs with all that is bonded in parallel: the sum is an upper bound. Zdb, read at the board, would tell more.",
 });
 
-const AT_A_SPUR: Remark = Object.freeze({
-  code: "zs-at-a-spur",
+const NEAR_THE_BOARD: Remark = Object.freeze({
+  code: "r1r2-cross-connected",
   words:
-    "R1+R2 of the ring was read at a spur: cross-connected it holds a part of the ring that is not in the loop, and Zs may be lower by as much.",
+    "R1+R2 of a ring is read cross-connected: at a spur or a point near the board it holds a part of the ring that is not in the loop, and Zs may be lower by as much. Read Zs at the point where R1+R2 was read.",
 });
 
 const WARMTH = doubtedOf(BETWEEN_TESTS) ?? exactly(1);

@@ -1,4 +1,4 @@
-import { type Compared, type Evidence, isKnown, type Reckoner, TERM } from "@good-grounds/core";
+import { type Compared, type Evidence, isKnown, type Judgement, type Reckoner, TERM } from "@good-grounds/core";
 import {
   type Account,
   agreement,
@@ -31,24 +31,29 @@ export function withEarthsBeside({ zs, own }: LoopParts, reckon: Reckoner): Comp
 }
 
 /**
- * R1+R2 of a ring above a quarter of both ends stands at a spur. Cross-connected beside the board the ring reads
- * r1·r2 ÷ (r1 + r2), and in the loop nothing: so much less than the sum may Zs be. Undefined where nothing shows a spur.
+ * R1+R2 of a ring is read cross-connected: beside the board that holds r1·r2 ÷ (r1 + r2), of which the loop there has
+ * nothing. So much less than the sum may Zs be, at a spur or where R1+R2 stands at a point near the board; a spur is shown by
+ * R1+R2 above a quarter of both ends. Undefined where the ends were not read, or Zs is lower still.
  */
-export function withSpur(
+export function nearTheBoard(
   { zs, before, own }: LoopParts,
   { r1, r2 }: { readonly r1: Evidence<"ohm">; readonly r2: Evidence<"ohm"> },
   reckon: Reckoner,
-): Compared | undefined {
+): Judgement | undefined {
   const [x, y] = [doubtedOf(r1), doubtedOf(r2)];
   if (x === undefined || y === undefined || own.doubted === undefined || before.doubted === undefined) return undefined;
-  if (residualOf(own.doubted, timesOf(0.25, sumOf(x, y)), "not-above").verdict === "met") return undefined;
   const ofRing = reckon.inParallel(TERM.ringNearEnd, [r1, r2]);
   const spur = reckon.difference(TERM.circuitPart, own.shown, ofRing);
   const least = {
     shown: reckon.sum(TERM.expectedZs, before.shown, spur),
     doubted: sumOf(before.doubted, lessOf(own.doubted, parallelOf(x, y))),
   };
-  return agreement(reckon, QUESTION.loopAtSpur, zs, least, "not-below");
+  const near = agreement(reckon, QUESTION.loopAtSpur, zs, least, "not-below");
+  if (near.verdict !== "met") return undefined;
+  const quarter = timesOf(0.25, sumOf(x, y));
+  return residualOf(own.doubted, quarter, "not-above").verdict === "met"
+    ? reckon.settled(QUESTION.loopAtSpur, "too-near", "where round the ring R1+R2 was read is not told", near)
+    : near;
 }
 
 /** Whether Zs is no lower than the loop before the circuit and its line conductor alone. */
