@@ -643,7 +643,10 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
   const u = supply.nominalVoltage;
   const loop = !has(board.zdb) && word(board.atOrigin) === true && has(supply.ze) ? supply.ze : board.zdb;
   const near = { v: u.value / loop.value, l: u.low / loop.high, h: u.high / loop.low };
-  const far = { v: u.value / readings.zs.value, l: u.low / readings.zs.high, h: u.high / readings.zs.low };
+  const { zs, r1r2 } = readings;
+  const parts = !has(zs) && has(loop) && has(r1r2);
+  const end = parts ? { v: loop.value + r1r2.value, l: loop.low + r1r2.low, h: loop.high + r1r2.high } : band(zs);
+  const far = { v: u.value / end.v, l: u.low / end.h, h: u.high / end.l };
   const e = energy(marked(circuit), circuit.device, far, near);
   const of =
     arrangement === "armour" || arrangement === "conduit"

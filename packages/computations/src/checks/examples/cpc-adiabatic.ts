@@ -264,6 +264,14 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     source: "√45000 ÷ 115 = 1.84 mm²",
   },
   {
+    name: "the far end by its parts",
+    given: { ...BREAKER, cpc: "1.5 mm²", type: "B", zdb: "0.2 ± 0 Ω", r1r2: "0.3 ± 0 Ω" },
+    verdict: "met",
+    grade: "expected",
+    source:
+      "0.2 Ω + 0.3 Ω: 460 A at the end, beyond the instant trip of 160 A; the first half-cycles at 1150 A as before",
+  },
+  {
     name: "breaker just at its instant trip",
     given: { ...BREAKER, cpc: "1 mm²", type: "C", zs: "0.7 ± 0 Ω", zdb: "0.6 ± 0 Ω" },
     verdict: "too-near",
