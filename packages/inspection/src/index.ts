@@ -10,6 +10,7 @@ export { MIGRATIONS, type Migration } from "./migrations/index.ts";
 export * from "./parse.ts";
 export { PRECAUTIONS } from "./precautions.ts";
 export * from "./print.ts";
+export { repeatedMembers } from "./repeated.ts";
 export type { DraftFile } from "./schema/draft.ts";
 export { FORMAT, type InspectionFile, inspectionFile, VERSION } from "./schema/file.ts";
 export * from "./signed.ts";

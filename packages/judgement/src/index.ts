@@ -1,4 +1,5 @@
 export * from "./agreement/index.ts";
+export * from "./outcome/issue.ts";
 export * from "./outcome/outcome.ts";
 export * from "./reasoning/index.ts";
 export * from "./weigh.ts";
