@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { CHECKS } from "@good-grounds/computations";
 import { RCD_DELAYS, RCD_STANDARDS } from "@good-grounds/core";
 import { parseInspection, parseInspectionData, resolveInstallation } from "@good-grounds/inspection";
 import { weigh } from "@good-grounds/judgement";
@@ -6,20 +7,25 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { adaptCase } from "../outside/cases/adapt.ts";
 import { arbitraryFile, smallestFile } from "../outside/files/arbitrary-file.ts";
-import { flatWeigh } from "./flat-loop.ts";
+import { FLAT_IDS, flatWeigh } from "./flat-loop.ts";
 
 function both(installation: ReturnType<typeof resolveInstallation>, grounds: boolean) {
   const { supply, boards, circuits } = weigh(installation, grounds);
   const ours = [...supply, ...boards.flat(), ...circuits.flat()].map(
     ({ check, judgement }) => `${check} ${judgement.verdict}`,
   );
-  const names = ours.map((words) => words.split(" ")[0] ?? "");
-  return { ours, flat: flatWeigh(installation).map(({ verdict }, i) => `${names[i]} ${verdict}`) };
+  return { ours, flat: flatWeigh(installation).map(({ check, flat }) => `${check} ${flat.verdict}`) };
 }
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), "utf8");
 
 describe("the flat loop written apart from the checks", () => {
+  test("has every check, by its id", () => {
+    const written: ReadonlySet<string> = new Set(Object.values(FLAT_IDS).flat());
+    const missing = CHECKS.map(({ id }) => id).filter((id) => !written.has(id));
+    expect(missing, "checks that have no second writing in flat-loop.ts").toEqual([]);
+  });
+
   test.each(["terraced-house", "farmhouse", "workshop"])("agrees with them on %s, with and without grounds", (name) => {
     const parsed = parseInspection(read(`../examples/${name}.json`));
     if (!parsed.ok) throw new Error("example does not parse");

@@ -1058,16 +1058,59 @@ function flatCircuit(circuit: Circuit, installation: Installation): Flat[] {
   ];
 }
 
+/** The checks that stand here a second time, by their ids, in the order in which the functions above give them. */
+export const FLAT_IDS = {
+  supply: [
+    "external-impedance",
+    "supply-polarity",
+    "electrode",
+    "supply-voltage",
+    "supply-breaking-capacity",
+    "earthing-conductor-size",
+    "maximum-demand",
+  ],
+  bond: ["bonding-size", "bonding-continuity"],
+  circuit: [
+    "maximum-zs",
+    "zs-agreement",
+    "r1r2-length",
+    "ring-continuity",
+    "insulation-resistance",
+    "polarity",
+    "additional-protection",
+    "breaking-capacity",
+    "cpc-adiabatic",
+    "cable-capacity",
+    "voltage-drop",
+  ],
+  rcd: ["rcd-time"],
+} as const;
+
+/** A verdict of the flat loop under the id of its check. */
+export interface FlatFinding {
+  readonly check: string;
+  readonly flat: Flat;
+}
+
 /** Every check of an installation in the order the weighing has them. */
-export function flatWeigh(installation: Installation): Flat[] {
+export function flatWeigh(installation: Installation): FlatFinding[] {
   const { supply, boards, circuits } = installation;
-  const out = flatSupply(installation);
-  out.push(earthing(installation), demand(installation));
-  for (const bond of supply.bonding) out.push(bondSize(bond, installation), bondContinuity(bond));
-  for (const board of boards) for (const rcd of board.rcds) out.push(rcdTime(rcd));
+  const out: FlatFinding[] = [];
+  const add = (ids: readonly string[], ...flats: readonly Flat[]) => {
+    if (ids.length !== flats.length) throw new Error(`${flats.length} verdicts under ${ids.length} ids: ${ids.join()}`);
+    for (let i = 0; i < flats.length; i++) out.push({ check: ids[i] as string, flat: flats[i] as Flat });
+  };
+  add(
+    FLAT_IDS.supply,
+    ...flatSupply(installation),
+    earthing(installation),
+    demand(installation),
+  );
+  for (const bond of supply.bonding) add(FLAT_IDS.bond, bondSize(bond, installation), bondContinuity(bond));
+  for (const board of boards) for (const rcd of board.rcds) add(FLAT_IDS.rcd, rcdTime(rcd));
   for (const circuit of circuits) {
-    out.push(...flatCircuit(circuit, installation));
-    for (const own of circuit.residual.devices) if (!circuit.board.rcds.includes(own)) out.push(rcdTime(own));
+    add(FLAT_IDS.circuit, ...flatCircuit(circuit, installation));
+    for (const own of circuit.residual.devices) if (!circuit.board.rcds.includes(own)) add(FLAT_IDS.rcd, rcdTime(own));
   }
   return out;
 }

@@ -9,7 +9,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseInspection, resolveInstallation } from "@good-grounds/inspection";
 import { weigh } from "@good-grounds/judgement";
-import type { Row } from "./measure.ts";
+import { bestOf, type Row } from "./measure.ts";
 
 const CIRCUITS = 10_000;
 
@@ -84,9 +84,14 @@ export function benchSpreadsheet(): readonly Row[] {
     );
     let kept: unknown;
     for (let i = 0; i < 300; i++) kept = weigh(installations[i] ?? (installations[0] as never));
-    const start = performance.now();
-    for (const one of installations) kept = weigh(one);
-    const ours = performance.now() - start;
+    const { ours } = bestOf(
+      {
+        ours: () => {
+          for (const one of installations) kept = weigh(one);
+        },
+      },
+      5,
+    );
     if (kept === undefined) throw new Error("nothing was weighed");
     return [
       {

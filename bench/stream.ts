@@ -1,15 +1,14 @@
-/** 100,000 ten-circuit installations as JSON lines through the built command, on all cores, with the memory it takes. */
-import { spawn } from "node:child_process";
+/** Installations of ten circuits as JSON lines through the built command, on all cores: processor time, and how it grows. */
 import { once } from "node:events";
 import { createWriteStream, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { availableParallelism, tmpdir } from "node:os";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseInspection } from "@good-grounds/inspection";
-import type { Row } from "./measure.ts";
+import { processorTimeOf, type Row } from "./measure.ts";
 
-const LINES = 100_000;
 const CIRCUITS = 10;
+const command = fileURLToPath(new URL("../apps/cli/bin/goodgrounds.mjs", import.meta.url));
 
 /** The terraced house with exactly ten circuits, and no two lines alike. */
 function lineMaker(): (n: number) => string {
@@ -27,7 +26,8 @@ function lineMaker(): (n: number) => string {
   return (n) => text.replace(file.id, `N${n}`);
 }
 
-export async function benchStream(lines = LINES): Promise<readonly Row[]> {
+/** Processor time of so many lines, ms. */
+async function took(lines: number, ...options: readonly string[]): Promise<number> {
   const folder = mkdtempSync(join(tmpdir(), "good-grounds-bench-"));
   try {
     const path = join(folder, "many.jsonl");
@@ -36,41 +36,42 @@ export async function benchStream(lines = LINES): Promise<readonly Row[]> {
     for (let n = 0; n < lines; n++) if (!out.write(`${make(n)}\n`)) await once(out, "drain");
     out.end();
     await once(out, "finish");
-    const command = fileURLToPath(new URL("../apps/cli/bin/goodgrounds.mjs", import.meta.url));
-    const start = performance.now();
-    const child = spawn(process.execPath, [command, "weigh", path], { stdio: ["ignore", "pipe", "inherit"] });
-    let peak = 0;
-    let seen = 0;
-    const watch = setInterval(() => {
-      peak = Math.max(peak, residentMegabytes(child.pid ?? 0));
-    }, 50);
-    child.stdout.on("data", (chunk: Buffer) => {
-      for (const byte of chunk) if (byte === 10) seen += 1;
-    });
-    const [code] = await once(child, "close");
-    clearInterval(watch);
+    const { milliseconds, lines: seen, code } = await processorTimeOf([command, "weigh", path, ...options]);
     if (code !== 0 || seen !== lines) throw new Error(`exit ${code}, ${seen} of ${lines} lines`);
-    const seconds = (performance.now() - start) / 1000;
-    return [
-      {
-        what: `${lines} installations of ${CIRCUITS} circuits streamed on ${availableParallelism()} cores`,
-        value: seconds,
-        unit: "s",
-      },
-      { what: "installations a second", value: lines / seconds, unit: "1/s" },
-      { what: "largest resident memory", value: peak, unit: "MB", target: 400 },
-    ];
+    return milliseconds;
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
-/** Worker threads share the process, so its resident memory is all of it. */
-function residentMegabytes(pid: number): number {
-  try {
-    const kilobytes = /VmRSS:\s+(\d+) kB/.exec(readFileSync(`/proc/${pid}/status`, "utf8"))?.[1];
-    return Number(kilobytes ?? 0) / 1024;
-  } catch {
-    return 0;
-  }
+/**
+ * What one more job takes, from a number of jobs and twice as many: start and warming up fall out. Two cores share it, and
+ * 100,000 jobs take 50,000 times as long on each.
+ */
+async function rows(
+  what: string,
+  jobs: number,
+  target: number,
+  ...options: readonly string[]
+): Promise<readonly Row[]> {
+  const [one, two, four] = [
+    await took(jobs, ...options),
+    await took(2 * jobs, ...options),
+    await took(4 * jobs, ...options),
+  ];
+  const each = (four - two) / (2 * jobs);
+  return [
+    { what: `${what}: ${jobs} jobs of ${CIRCUITS} circuits`, value: one, unit: "ms" },
+    { what: `${2 * jobs} jobs`, value: two, unit: "ms", ratio: two / one },
+    { what: `${4 * jobs} jobs`, value: four, unit: "ms", ratio: four / one },
+    { what: "each further job", value: each, unit: "ms" },
+    { what: "100,000 jobs on two cores, at that", value: each * 50, unit: "s", target },
+  ];
+}
+
+export async function benchStream(): Promise<readonly Row[]> {
+  return [
+    ...(await rows("without misfits", 1000, 60)),
+    ...(await rows("with everything, as JSON", 150, 400, "--json")),
+  ];
 }

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { type Installation, parseInspection, resolveInstallation } from "@good-grounds/inspection";
 import { weigh } from "@good-grounds/judgement";
 import { flatWeigh } from "./flat-loop.ts";
-import { median, type Row } from "./measure.ts";
+import { bestOf, type Row } from "./measure.ts";
 
 /** Installations as many as fill a round of a few hundred milliseconds. */
 const COPIES = 60;
@@ -22,7 +22,7 @@ export function benchWeigh(): readonly Row[] {
   const all = installations();
   const circuits = all.reduce((sum, one) => sum + one.circuits.length, 0);
   let kept: unknown;
-  const run = {
+  const round = {
     flat: () => {
       for (const one of all) kept = flatWeigh(one);
     },
@@ -33,31 +33,18 @@ export function benchWeigh(): readonly Row[] {
       for (const one of all) kept = weigh(one, true);
     },
   };
-  const times: Record<keyof typeof run, number[]> = { flat: [], verdicts: [], grounds: [] };
-  for (let round = 0; round < ROUNDS + 5; round++) {
-    for (const name of ["flat", "verdicts", "grounds"] as const) {
-      const start = performance.now();
-      run[name]();
-      const took = performance.now() - start;
-      if (round >= 5) times[name].push((took * 1000) / circuits);
-    }
-  }
+  const best = bestOf(round, ROUNDS);
+  const each = (name: keyof typeof round) => (best[name] * 1000) / circuits;
   if (kept === undefined) throw new Error("nothing was weighed");
-  const flat = median(times.flat);
+  const flat = each("flat");
   return [
     { what: "flat loop without grounds", value: flat, unit: "µs a circuit" },
-    {
-      what: "verdicts only",
-      value: median(times.verdicts),
-      unit: "µs a circuit",
-      ratio: median(times.verdicts) / flat,
-      target: 2,
-    },
+    { what: "verdicts only", value: each("verdicts"), unit: "µs a circuit", ratio: each("verdicts") / flat, target: 2 },
     {
       what: "with full grounds",
-      value: median(times.grounds),
+      value: each("grounds"),
       unit: "µs a circuit",
-      ratio: median(times.grounds) / flat,
+      ratio: each("grounds") / flat,
       target: 4,
     },
   ];

@@ -11,6 +11,11 @@ export function timesAsMany(): number {
   return wholeNumber("GOOD_GROUNDS_TIMES") ?? 1;
 }
 
+/** How many cases a test that draws its own looks at in this run, of so many in `npm test`. */
+export function casesOfRun(count: number): number {
+  return count * timesAsMany();
+}
+
 function wholeNumber(name: string): number | undefined {
   const text = process.env[name];
   if (text === undefined || text === "") return undefined;

@@ -12,6 +12,7 @@ const all = [
   "packages/core",
   "packages/tables",
   "packages/inspection",
+  "packages/measurement",
   "packages/computations",
   "packages/readings",
   "packages/judgement",
@@ -91,6 +92,8 @@ for (const [from, to] of [
   ["inspection", "zod-extra"],
   ["tables", "@good-grounds/computations"],
   ["inspection", "@good-grounds/computations"],
+  ["measurement", "@good-grounds/computations"],
+  ["measurement", "zod"],
   ["computations", "@good-grounds/readings"],
   ["computations", "@good-grounds/judgement"],
   ["computations", "@good-grounds/report"],
@@ -152,7 +155,7 @@ test("pure packages may not use clock, chance, locale or host", () => {
     '"a".localeCompare("b");',
     "Date();",
   ].join("\n");
-  for (const folder of ["core", "tables", "computations", "readings", "judgement"]) {
+  for (const folder of ["core", "tables", "measurement", "computations", "readings", "judgement"]) {
     const lines = violations({ [`packages/${folder}/src/index.ts`]: text }).map(({ line }) => line);
     assert.deepEqual(lines, [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11], folder);
   }

@@ -26,8 +26,8 @@ const TRUTH: Readonly<Record<string, readonly string[]>> = {
     "boards/0/circuits/0 ring-continuity",
     // 45 A device and 41.3 A load on 6 mm² above a ceiling under deep insulation.
     "boards/0/circuits/3 cable-capacity",
-    // R1+R2 of circuit 6 is a copy of circuit 5: it fits neither Zs nor its own cable.
-    "boards/0/circuits/5 r1r2-length",
+    // R1+R2 of circuit 6 is a copy of circuit 5: it does not fit Zs. Its own cable it misses by 28 %, which is too near to
+    // call where nobody said how the length was found.
     "boards/0/circuits/5 zs-agreement",
     // 6 mm² main bonding to water where PME asks 10 mm².
     "supply/bonding/1 bonding-size",
@@ -45,6 +45,12 @@ const TRUTH: Readonly<Record<string, readonly string[]>> = {
 describe.each(Object.entries(TRUTH))("%s", (name, expected) => {
   test("every planted fault of the checks is not met, and no sound circuit or benign oddity is", () => {
     expect(notMet(name)).toEqual([...expected].sort());
+  });
+
+  test.runIf(name === "case-1")("the copied R1+R2 is no pass against its cable either", () => {
+    const { circuits } = weigh(resolveInstallation(adaptCase(read(name))));
+    const copied = circuits[5]?.find(({ check }) => check === "r1r2-length");
+    expect(copied?.judgement.verdict).toBe("too-near");
   });
 
   test("whatever is open names what is missing", () => {

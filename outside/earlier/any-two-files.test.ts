@@ -54,7 +54,7 @@ describe("any files the schema allows", () => {
         for (const line of renderThenAndNow(result, now, { width: 80, all: true, grounds: true }))
           expect(line).not.toMatch(/NaN|undefined|Infinity/);
       }),
-      { numRuns: 150 },
+      { numRuns: 50 },
     );
   });
 
@@ -68,7 +68,7 @@ describe("any files the schema allows", () => {
             expect(["within", "cannot-say"]).toContain(change);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: 50 },
     );
   });
 });

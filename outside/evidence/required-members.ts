@@ -1,4 +1,4 @@
-import { inspectionJsonSchema } from "@good-grounds/inspection";
+import { inspectionJsonSchema } from "@good-grounds/inspection/json-schema";
 
 /** What of JSON Schema is looked at here. */
 interface Schema {

@@ -1,5 +1,6 @@
 import { SCALES } from "@good-grounds/core";
-import { type InspectionFile, inspectionJsonSchema } from "@good-grounds/inspection";
+import type { InspectionFile } from "@good-grounds/inspection";
+import { inspectionJsonSchema } from "@good-grounds/inspection/json-schema";
 import fc from "fast-check";
 import { withSoundReferences } from "./sound-references.ts";
 

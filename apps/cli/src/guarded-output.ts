@@ -2,7 +2,7 @@ import { type BigIntStats, constants } from "node:fs";
 import { lstat, open, realpath, stat } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import { EXIT, Stop } from "./host.ts";
-import { reason } from "./read.ts";
+import { reason } from "./reason-of.ts";
 
 /** What every PDF begins with. */
 const PDF = Buffer.from("%PDF-");

@@ -1,5 +1,5 @@
 import { EXIT } from "./host.ts";
-import { reason } from "./read.ts";
+import { reason } from "./reason-of.ts";
 import { run } from "./run.ts";
 
 // A reader that closes early (head, a pager) is no fault.

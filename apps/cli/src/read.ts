@@ -1,6 +1,7 @@
 import { open, stat } from "node:fs/promises";
 import { LARGEST } from "@good-grounds/inspection";
 import { EXIT, Stop } from "./host.ts";
+import { reason } from "./reason-of.ts";
 
 /** Bytes are never fewer than characters, so nothing that would be accepted is refused at this size. */
 const MOST_BYTES = LARGEST * 4;
@@ -66,9 +67,4 @@ export function decode(bytes: Uint8Array, name: string, expected = "a JSON docum
   } catch {
     throw new Stop(EXIT.input, `${name}: not UTF-8 text, where ${expected} was expected. Save it as UTF-8.`);
   }
-}
-
-export function reason(error: unknown): string {
-  if (error instanceof Error && "code" in error && typeof error.code === "string") return error.code;
-  return error instanceof Error ? error.message : String(error);
 }

@@ -1,7 +1,6 @@
 import { parseArgs } from "node:util";
-import { inspectionJsonSchema } from "@good-grounds/inspection";
 import { EXIT, type ExitCode, type Host, Stop } from "./host.ts";
-import { USAGE } from "./words.ts";
+import { USAGE } from "./usage.ts";
 
 const VERSION = "0.1.0";
 
@@ -100,9 +99,8 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   schema: {
     options: [],
     async start(rest, _, host) {
-      if (rest.length > 0) throw new Stop(EXIT.input, "schema: takes no arguments.");
-      host.stdout.write(`${JSON.stringify(inspectionJsonSchema(), null, 2)}\n`);
-      return EXIT.done;
+      const { schemaCommand } = await import("./commands/schema.ts");
+      return schemaCommand(rest, host);
     },
   },
 };

@@ -4,7 +4,8 @@ import { folderWords, printable, wrapped } from "@good-grounds/report";
 import { OWN_TOPICS, type Topics } from "@good-grounds/topics";
 import { type Folder, faultText, ownTexts, readFolder, type Text, type TextFault } from "@good-grounds/topics/texts";
 import { EXIT, Stop } from "./host.ts";
-import { decode, reason } from "./read.ts";
+import { decode } from "./read.ts";
+import { reason } from "./reason-of.ts";
 
 /** More texts than a firm ever writes; beyond them the folder named is another one. */
 const MOST_TEXTS = 2000;

@@ -5,7 +5,7 @@ import { fileOfSchema } from "../../../outside/files/schema-file.ts";
 import { MIGRATIONS } from "./migrations/index.ts";
 import { LARGEST, parseInspection, parseInspectionData } from "./parse.ts";
 import { printInspection } from "./print.ts";
-import { VERSION } from "./schema/file.ts";
+import { VERSION } from "./schema/version.ts";
 
 const codes = (data: unknown) => {
   const parsed = parseInspectionData(data);

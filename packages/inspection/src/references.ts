@@ -30,6 +30,8 @@ export function referenceIssues(file: InspectionFile): readonly Issue[] {
     refer(issues, people, "person", signature.person, ["signatures", i, "person"]);
   }
   for (const [path, by] of safetyReferences(file)) refer(issues, people, "person", by, path);
+  // Readings are many and their references nearly always sound: places are worked out only where one is not.
+  if (takenFrom(file).every(([, part]) => takenAreKnown(part, known))) return issues;
   for (const [path, key, value] of takenReferences(file)) {
     if (key === "by") refer(issues, people, "person", value, path);
     else refer(issues, instruments, "instrument", value, path);
@@ -184,15 +186,35 @@ function* safetyReferences(file: InspectionFile): Generator<readonly [Path, stri
         yield [["boards", i, "circuits", j, "liveBeforeContinuity", "by"], liveBeforeContinuity.by];
 }
 
-/** Every "by" and "with" of a reading, wherever it stands. The document is a tree of limited depth by its schema. */
-function* takenReferences(file: InspectionFile): Generator<readonly [Path, "by" | "with", string]> {
-  const waiting: (readonly [Path, unknown])[] = [
+/** The parts of a file in which readings stand. */
+function takenFrom(file: InspectionFile): readonly (readonly [Path, unknown])[] {
+  return [
     [["boards"], file.boards],
     [["supply"], file.supply],
     [["conditions"], file.conditions],
     [["things"], file.things],
     ...file.observations.map(({ brings }, i): readonly [Path, unknown] => [["observations", i, "brings"], brings]),
   ];
+}
+
+/** Whether every "by" and "with" of a reading in here leads somewhere. A document is a tree of limited depth by its schema. */
+function takenAreKnown(value: unknown, known: Known): boolean {
+  if (typeof value !== "object" || value === null) return true;
+  if (Array.isArray(value)) return value.every((inner) => takenAreKnown(inner, known));
+  if ("shown" in value) {
+    const { by, with: instrument } = value as Record<string, unknown>;
+    return (
+      (typeof by !== "string" || known.people.has(by)) &&
+      (typeof instrument !== "string" || known.instruments.has(instrument))
+    );
+  }
+  for (const name in value) if (!takenAreKnown((value as Record<string, unknown>)[name], known)) return false;
+  return true;
+}
+
+/** Every "by" and "with" of a reading, wherever it stands. */
+function* takenReferences(file: InspectionFile): Generator<readonly [Path, "by" | "with", string]> {
+  const waiting = [...takenFrom(file)];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     const [path, value] = next;
     if (typeof value !== "object" || value === null) continue;

@@ -6,7 +6,7 @@ interface Frame {
   step: string | number;
 }
 
-const [QUOTE, COMMA, COLON] = [0x22, 0x2c, 0x3a];
+const [QUOTE, COMMA, COLON, BACKSLASH] = [0x22, 0x2c, 0x3a, 0x5c];
 const [OPEN_OBJECT, CLOSE_OBJECT, OPEN_LIST, CLOSE_LIST] = [0x7b, 0x7d, 0x5b, 0x5d];
 
 /**
@@ -51,6 +51,21 @@ export function repeatedMembers(text: string): readonly Issue[] {
   return issues;
 }
 
+/**
+ * How many members the objects of a JSON text have together: the strings before a colon. The text must be JSON already. It
+ * goes from string to string, so that what lies between, indents above all, costs next to nothing.
+ */
+export function membersIn(text: string): number {
+  let members = 0;
+  for (let at = text.indexOf('"'); at >= 0; at = text.indexOf('"', at)) {
+    at = closingQuote(text, at) + 1;
+    let code = text.charCodeAt(at);
+    while (code === 0x20 || code === 0x0a || code === 0x0d || code === 0x09) code = text.charCodeAt(++at);
+    if (code === COLON) members += 1;
+  }
+  return members;
+}
+
 /** A name may be written with escapes: names are compared by what they mean. */
 function nameOf(string: string): string {
   return string.includes("\\") ? JSON.parse(string) : string.slice(1, -1);
@@ -61,7 +76,7 @@ function closingQuote(text: string, from: number): number {
   for (let quote = text.indexOf('"', from + 1); ; quote = text.indexOf('"', quote + 1)) {
     if (quote < 0) throw new Error("a string does not close in text that was taken for JSON");
     let backslashes = 0;
-    while (text[quote - 1 - backslashes] === "\\") backslashes += 1;
+    while (text.charCodeAt(quote - 1 - backslashes) === BACKSLASH) backslashes += 1;
     if (backslashes % 2 === 0) return quote;
   }
 }

@@ -4,6 +4,7 @@ import {
   isKnown,
   notKnown,
   parseWritten,
+  quantity,
   Reckoner,
   seen,
   seenBetween,
@@ -55,7 +56,7 @@ describe("length", () => {
   });
 
   test("a range stays as it was given; nothing known stays nothing known", () => {
-    const range = seenBetween(TERM.length, 18, 22, "18 m to 22 m", []) as never;
+    const range = seenBetween(TERM.length, quantity(18, "metre"), quantity(22, "metre"), "18 m to 22 m", []);
     expect(lengthWithin(range, UNSAID)).toBe(range);
     expect(lengthOf(notKnown(TERM.length, []), UNSAID)).toBeUndefined();
   });

@@ -1,4 +1,4 @@
-import { TOPICS } from "./gathered.ts";
+import { ownTopic, ownTopics } from "./gathered.ts";
 import { findTopics as foundIn } from "./search/find-topics.ts";
 import type { Topic } from "./topic.ts";
 
@@ -58,8 +58,16 @@ export function topicsOf(
   };
 }
 
-/** The topics of this package, without any standing views. */
-export const OWN_TOPICS: Topics = topicsOf(TOPICS);
+/** The topics of this package, without any standing views. They are read when asked for, and singly where one is named. */
+export const OWN_TOPICS: Topics = {
+  get all() {
+    return ownTopics();
+  },
+  byId: ownTopic,
+  find: (words) => foundIn(words, ownTopics()),
+  positionsOn: () => ({}),
+  views: [],
+};
 
 /** The topic of this package with this id; undefined where there is none. */
 export function topicById(id: string): Topic | undefined {

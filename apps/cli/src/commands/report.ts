@@ -6,7 +6,8 @@ import { readEarlier, withEarlier } from "../earlier.ts";
 import { guardedOutput } from "../guarded-output.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";
-import { readText, reason } from "../read.ts";
+import { readText } from "../read.ts";
+import { reason } from "../reason-of.ts";
 import { topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
 

@@ -3,7 +3,8 @@ import { readdir, stat } from "node:fs/promises";
 import { join } from "node:path";
 import type { Readable } from "node:stream";
 import { EXIT, Stop } from "../host.ts";
-import { readBytes, reason } from "../read.ts";
+import { readBytes } from "../read.ts";
+import { reason } from "../reason-of.ts";
 import { type Line, linesOf } from "./lines.ts";
 
 /** One inspection to be weighed: its bytes, or why there are none. */

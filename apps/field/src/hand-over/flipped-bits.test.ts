@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { strToU8, zipSync } from "fflate";
 import { describe, expect, test } from "vitest";
+import { casesOfRun } from "../../../../outside/seed.ts";
 import { placesOf } from "../record/document.ts";
 import type { Entry, Value } from "../record/entry.ts";
 import { Record as JobRecord } from "../record/record.ts";
@@ -15,8 +16,8 @@ import { writeCopy } from "./write-copy.ts";
 const JOB = "3f0c6a52-0000-4000-8000-000000000001";
 const SEED = 20261130;
 /** So many in a copy as it is made now; fewer in the two simpler kinds, which rest on the same hash or on a checksum. */
-const FLIPS = 3000;
-const FEWER = 800;
+const FLIPS = casesOfRun(600);
+const FEWER = casesOfRun(200);
 
 const random = randomFrom(SEED);
 const pictures = await Promise.all([300, 500, 700].map(picture));

@@ -24,11 +24,31 @@ const FORM = /^([<>])? ?([+-]?\d{1,15}(?:\.\d{1,12})?) ?([^\d\s.,<>+-][^\s]{0,9}
 const LONGEST = 40;
 
 /**
+ * Values as they were read, by their unit and text. A job writes few different ones many times over, they are looked at when
+ * a file is checked and again when it is judged, and none of them ever changes.
+ */
+const READ = new Map<Unit, Map<string, Written<Unit>>>();
+/** Texts kept for a unit; beyond them it is begun anew, so that no stream of files fills the memory. */
+const MOST_KEPT = 4000;
+
+/**
  * Reads a value with its unit, such as "0.35 Ω", "30.3 ms", ">999 MΩ" or "2.5 mm²". Decimal digits become the nearest
  * double of the decimal as written (the power of ten of the unit is applied to the text, not to a rounded number).
  * A ratio may be written without a unit or in percent. Decimal commas, exponents and missing units are faults.
  */
 export function parseWritten<U extends Unit>(text: string, expected: U): Written<U> | WrittenFault {
+  const known = READ.get(expected)?.get(text);
+  if (known !== undefined) return known as Written<U>;
+  const read = readWritten(text, expected);
+  if (!isFault(read)) {
+    const kept = READ.get(expected);
+    if (kept === undefined || kept.size >= MOST_KEPT) READ.set(expected, new Map([[text, read]]));
+    else kept.set(text, read);
+  }
+  return read;
+}
+
+function readWritten<U extends Unit>(text: string, expected: U): Written<U> | WrittenFault {
   const found = text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
   const parts = text.length > LONGEST ? null : FORM.exec(text.trim());
   if (parts === null) return { code: "not-a-quantity", found, expected };

@@ -5,6 +5,9 @@
  */
 export const LEAVES = 8;
 
+/** Functions whose nodes are kept in a list; beyond them the lists are begun anew. */
+const MOST_LISTS = 1000;
+
 /** More nodes than any subject should ever need; a subject beyond it is refused at load rather than left to grow. */
 const MOST_NODES = 200_000;
 
@@ -16,6 +19,10 @@ export class Diagram {
   readonly #known = new Map<string, number>();
   readonly #restricted = new Map<string, number>();
   readonly #supports = new Map<number, readonly number[]>();
+  readonly #below = new Map<number, readonly number[]>();
+  /** The walk in which a node was last come to, by node, and the number of the walk under way. */
+  #come = new Uint32Array(64);
+  #walk = 0;
 
   constructor(sizes: readonly number[]) {
     this.sizes = sizes;
@@ -109,6 +116,48 @@ export class Diagram {
     const made = [...found].sort((a, b) => a - b);
     this.#supports.set(node, made);
     return made;
+  }
+
+  /** The nodes of a function, children before parents, its own last; leaves are left out. */
+  below(root: number): readonly number[] {
+    const known = this.#below.get(root);
+    if (known !== undefined) return known;
+    const found = new Set<number>();
+    const stack = [root];
+    while (stack.length > 0) {
+      const node = stack.pop() as number;
+      if (node < LEAVES || found.has(node)) continue;
+      found.add(node);
+      stack.push(...this.childrenOf(node));
+    }
+    const made = [...found].sort((a, b) => a - b);
+    if (this.#below.size >= MOST_LISTS) this.#below.clear();
+    this.#below.set(root, made);
+    return made;
+  }
+
+  /** Bit set of the leaves that are come to by the values of the masks; no other branch is looked at. */
+  leavesWithin(root: number, masks: readonly number[]): number {
+    if (this.#come.length < this.count) this.#come = new Uint32Array(2 * this.count);
+    this.#walk = this.#walk === 0xffffffff ? this.#begunAnew() : this.#walk + 1;
+    return this.#leavesFrom(root, masks);
+  }
+
+  #leavesFrom(node: number, masks: readonly number[]): number {
+    if (node < LEAVES) return 1 << node;
+    if (this.#come[node] === this.#walk) return 0;
+    this.#come[node] = this.#walk;
+    const mask = masks[this.#variable[node] as number] as number;
+    const children = this.#children[node] as readonly number[];
+    let leaves = 0;
+    for (let value = 0; value < children.length; value++)
+      if (mask & (1 << value)) leaves |= this.#leavesFrom(children[value] as number, masks);
+    return leaves;
+  }
+
+  #begunAnew(): number {
+    this.#come.fill(0);
+    return 1;
   }
 
   /** The leaf reached when every variable has one value. */

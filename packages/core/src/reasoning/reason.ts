@@ -66,7 +66,7 @@ export interface Reasoning {
   readonly grounds: ReadonlyMap<string, FactGround>;
 }
 
-/** Reasons about a subject from what is known. */
+/** Reasons about a subject from what is known. What only a page shows is worked out when it is first asked for. */
 export function reason(compiled: Compiled, knowledge: Knowledge): Reasoning {
   const { subject, variables } = compiled;
   const { masks, grounds } = knowledge;
@@ -74,6 +74,11 @@ export function reason(compiled: Compiled, knowledge: Knowledge): Reasoning {
   const names = (numbers: readonly number[]) => numbers.map((number) => variables[number]?.name ?? "");
   const open = openFacts(compiled, knowledge);
   const ending = endingOf(possible, open.length > 0, isContradicted(compiled, masks));
+  const made: Partial<Record<keyof Reasoning, unknown>> = {};
+  const once = <K extends keyof Reasoning>(member: K, work: () => Reasoning[K]): Reasoning[K] => {
+    if (!(member in made)) made[member] = work();
+    return made[member] as Reasoning[K];
+  };
   return {
     subject: subject.id,
     possible,
@@ -82,13 +87,25 @@ export function reason(compiled: Compiled, knowledge: Knowledge): Reasoning {
     ending,
     unsettled: names(unsettledFacts(compiled, knowledge)),
     open: names(open),
-    next: nextQuestion(compiled, knowledge),
-    deciding: decidingFacts(compiled, knowledge),
-    contested: contestedViews(compiled, knowledge),
+    get next() {
+      return once("next", () => nextQuestion(compiled, knowledge));
+    },
+    get deciding() {
+      return once("deciding", () => decidingFacts(compiled, knowledge));
+    },
+    get contested() {
+      return once("contested", () => contestedViews(compiled, knowledge));
+    },
     taken: positionsTaken(compiled, knowledge),
-    paths: pathsIn(compiled, knowledge),
-    departures: departuresIn(compiled, knowledge),
-    dangers: dangersIn(compiled, knowledge),
+    get paths() {
+      return once("paths", () => pathsIn(compiled, knowledge));
+    },
+    get departures() {
+      return once("departures", () => departuresIn(compiled, knowledge));
+    },
+    get dangers() {
+      return once("dangers", () => dangersIn(compiled, knowledge));
+    },
     contradictions: contradictionsIn(compiled, knowledge),
     withdrawals: withdrawalsOf(compiled, masks).map((withdrawn) => ({
       facts: names(withdrawn.variables),

@@ -7,31 +7,12 @@ interface HasDiagram {
 
 /** Nodes reachable from a root, children before parents. */
 export function reachable({ diagram }: HasDiagram, root: number): readonly number[] {
-  const found = new Set<number>();
-  const stack = [root];
-  while (stack.length > 0) {
-    const node = stack.pop() as number;
-    if (node < LEAVES || found.has(node)) continue;
-    found.add(node);
-    stack.push(...diagram.childrenOf(node));
-  }
-  return [...found].sort((a, b) => a - b);
+  return diagram.below(root);
 }
 
 /** Bit set of the leaves that a function can still take: the union over every completion of what is not known. */
-export function possibleLeaves(compiled: HasDiagram, root: number, masks: readonly number[]): number {
-  if (root < LEAVES) return 1 << root;
-  const { diagram } = compiled;
-  const done = new Map<number, number>();
-  const leavesFrom = (node: number): number => (node < LEAVES ? 1 << node : (done.get(node) as number));
-  for (const node of reachable(compiled, root)) {
-    const mask = masks[diagram.variableOf(node)] as number;
-    let union = 0;
-    for (const [value, child] of diagram.childrenOf(node).entries())
-      if (mask & (1 << value)) union |= leavesFrom(child);
-    done.set(node, union);
-  }
-  return leavesFrom(root);
+export function possibleLeaves({ diagram }: HasDiagram, root: number, masks: readonly number[]): number {
+  return root < LEAVES ? 1 << root : diagram.leavesWithin(root, masks);
 }
 
 /** How often each leaf comes up when every open value is as likely as the next: shares that sum to one. */

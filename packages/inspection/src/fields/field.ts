@@ -31,7 +31,8 @@ export interface Field<S extends z.ZodType = z.ZodType, R = unknown> extends Sai
   readonly words?: Readonly<Record<string, string>>;
   /** Which function of an instrument reads it; its accuracy makes the band. */
   readonly range?: InstrumentRange;
-  readonly schema: S;
+  /** The most that can be counted. */
+  readonly most?: number;
   /** The evidence leaf of what stands at a place. Nothing recorded is a leaf that is not known. */
   leaf(leaves: Leaves, entry: z.output<S> | undefined, path: Path): R;
 }
@@ -39,19 +40,19 @@ export interface Field<S extends z.ZodType = z.ZodType, R = unknown> extends Sai
 /** Fields of one thing, by the name of the member that holds each. */
 export type FieldSet = Readonly<Record<string, Field>>;
 
-/** Members of a strict object for a set of fields: every one may be left out. */
-export type ShapeOf<F extends FieldSet> = { [K in keyof F]: z.ZodOptional<F[K]["schema"]> };
-
 /** What is recorded of a set of fields. */
-export type EntryOf<F extends FieldSet> = { readonly [K in keyof F]?: z.output<F[K]["schema"]> | undefined };
+export type EntryOf<F extends FieldSet> = { readonly [K in keyof F]?: Parameters<F[K]["leaf"]>[1] };
 
 /** The evidence leaves of a set of fields: each is there, known or not. */
 export type LeavesOf<F extends FieldSet> = { readonly [K in keyof F]: ReturnType<F[K]["leaf"]> };
 
-export function shapeOf<F extends FieldSet>(fields: F): ShapeOf<F> {
-  return Object.fromEntries(
-    Object.entries(fields).map(([name, { schema }]) => [name, schema.optional()]),
-  ) as ShapeOf<F>;
+const LISTED = new WeakMap<FieldSet, readonly (readonly [string, Field])[]>();
+
+/** The fields of a set by name, listed once: every reading of every file is made through them. */
+function fieldsIn(fields: FieldSet): readonly (readonly [string, Field])[] {
+  const listed = LISTED.get(fields) ?? Object.entries(fields);
+  LISTED.set(fields, listed);
+  return listed;
 }
 
 /** The leaves of what was recorded at a place; of nothing at all where there is no entry. */
@@ -62,6 +63,6 @@ export function leavesOf<F extends FieldSet>(
   path: Path,
 ): LeavesOf<F> {
   const found: Record<string, unknown> = {};
-  for (const [name, field] of Object.entries(fields)) found[name] = field.leaf(leaves, entry?.[name], [...path, name]);
+  for (const [name, field] of fieldsIn(fields)) found[name] = field.leaf(leaves, entry?.[name], [...path, name]);
   return found as LeavesOf<F>;
 }

@@ -1,10 +1,10 @@
 import { DEVICE_STANDARDS } from "@good-grounds/core";
 import * as z from "zod";
 import { BOARD_READINGS } from "../fields/board-readings.ts";
-import { shapeOf } from "../fields/field.ts";
 import { circuit } from "./circuit.ts";
 import { id, line, paragraph, sharedMisfits, stated, statedQuantity } from "./common.ts";
 import { mainSwitch, residualDevice } from "./device.ts";
+import { shapeOf } from "./field-schema.ts";
 
 export const board = z.strictObject({
   id,

@@ -2,9 +2,9 @@ import { CIRCUIT_LOADS, CIRCUIT_SHAPES, GROUPINGS, REFERENCE_METHODS } from "@go
 import * as z from "zod";
 import { CABLE_MAKE, CABLE_RUN, CABLE_SURROUNDED } from "../fields/cable.ts";
 import { CIRCUIT_READINGS } from "../fields/circuit-readings.ts";
-import { shapeOf } from "../fields/field.ts";
 import { id, line, paragraph, sharedMisfits, stated, statedQuantity } from "./common.ts";
 import { protectiveDevice, residualDevice } from "./device.ts";
+import { shapeOf } from "./field-schema.ts";
 import { liveBeforeContinuity } from "./safety.ts";
 
 const cable = z.strictObject({

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { OVERCURRENT_DEVICE, RESIDUAL_DEVICE, RESIDUAL_READINGS, RESIDUAL_STATE } from "../fields/device.ts";
-import { shapeOf } from "../fields/field.ts";
 import { id, line, stated, statedQuantity } from "./common.ts";
+import { shapeOf } from "./field-schema.ts";
 
 /** An overcurrent protective device as marked. */
 export const protectiveDevice = z.strictObject({

@@ -10,12 +10,7 @@ import { conclusion, observation, photograph, sha256, signature } from "./observ
 import { earthingOff, precaution } from "./safety.ts";
 import { supply } from "./supply.ts";
 import { things } from "./things.ts";
-
-/** The marker every inspection file carries, so that another kind of document is recognised as such. */
-export const FORMAT = "good-grounds-inspection";
-
-/** The version this program writes. Older ones are migrated; newer ones are refused. */
-export const VERSION = 3;
+import { FORMAT, VERSION } from "./version.ts";
 
 /** An inspection: everything that was agreed, seen, measured, judged and signed on one job. */
 export const inspectionFile = z

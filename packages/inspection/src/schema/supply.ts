@@ -2,10 +2,10 @@ import { EARTHING_SYSTEMS, OTHER_SOURCES } from "@good-grounds/core";
 import * as z from "zod";
 import { BOND, BOND_READINGS, BONDED_PART } from "../fields/bonding.ts";
 import { BOND_CONDUCTOR, EARTHING_CONDUCTOR, SUPPLY_NEUTRAL, TAILS } from "../fields/conductor.ts";
-import { shapeOf } from "../fields/field.ts";
 import { SUPPLY_READINGS } from "../fields/supply-readings.ts";
 import { id, line, paragraph, sharedMisfits, stated, statedQuantity } from "./common.ts";
 import { mainSwitch, protectiveDevice } from "./device.ts";
+import { shapeOf } from "./field-schema.ts";
 
 /** A part that main bonding goes to, or that needs none. */
 const bonding = z.strictObject({

@@ -1,5 +1,4 @@
 import * as z from "zod";
-import { shapeOf } from "../fields/field.ts";
 import { ELECTRODE } from "../fields/things/electrode.ts";
 import { ENCLOSURE, OPENING } from "../fields/things/enclosure.ts";
 import { JOINT } from "../fields/things/joint.ts";
@@ -9,6 +8,7 @@ import { ARC_DEVICE, SURGE_DEVICE } from "../fields/things/protective.ts";
 import { SECTION } from "../fields/things/section.ts";
 import { SUPPLEMENTARY_BOND } from "../fields/things/supplementary-bond.ts";
 import { id, line, paragraph } from "./common.ts";
+import { shapeOf } from "./field-schema.ts";
 
 /**
  * What every thing has: an id that no other thing of the file has, and where it is. Without a board it is at the origin or

@@ -1,5 +1,7 @@
-import { parseAccuracy, parseWritten, SCALES, UNIT_SYMBOL, type Unit } from "@good-grounds/core";
+import { SCALES, UNIT_SYMBOL, type Unit } from "@good-grounds/core";
 import * as z from "zod";
+import { isAccuracy, isSigned, writtenFault } from "../acceptor/rules.ts";
+import { OWN_RULES } from "./own-rules.ts";
 
 /** Units as they may be written for a coherent unit, for messages: "Ω, mΩ, kΩ". */
 function spellings(unit: Unit): string {
@@ -18,11 +20,11 @@ function form(signed: boolean, open: boolean): string {
  */
 export function written(unit: Unit, meaning: string, exact = false) {
   const expected = `${meaning}, as a number with its unit (${spellings(unit) || "none"})`;
-  const signed = unit === "celsius";
+  const signed = isSigned(unit);
   return z
     .string({ error: `text with a number and its unit, such as "1.25 ${UNIT_SYMBOL[unit]}"` })
     .superRefine((text, context) => {
-      const fault = faultOf(text, unit, signed, exact);
+      const fault = writtenFault(text, unit, exact);
       if (fault === undefined) return;
       context.addIssue({ code: "custom", params: { fault, expected: adviceFor(unit) }, message: expected });
     })
@@ -30,14 +32,8 @@ export function written(unit: Unit, meaning: string, exact = false) {
       description: expected,
       pattern: form(signed, !exact),
       examples: [`1 ${UNIT_SYMBOL[unit]}`.trim()],
-    });
-}
-
-function faultOf(text: string, unit: Unit, signed: boolean, exact: boolean): string | undefined {
-  const result = parseWritten(text, unit);
-  if ("code" in result) return result.code;
-  if (!signed && result.value < 0) return "negative";
-  return exact && result.bound !== "exact" ? "open-limit" : undefined;
+    })
+    .register(OWN_RULES, { rule: "written", unit, exact });
 }
 
 function adviceFor(unit: Unit): string {
@@ -49,7 +45,7 @@ function adviceFor(unit: Unit): string {
 export const accuracyText = z
   .string()
   .superRefine((text, context) => {
-    if (parseAccuracy(text) === undefined) {
+    if (!isAccuracy(text)) {
       const expected = 'an accuracy such as "±(5 % + 3 digits)" or "2 %"';
       context.addIssue({ code: "custom", params: { fault: "not-an-accuracy", expected }, message: expected });
     }
@@ -57,4 +53,5 @@ export const accuracyText = z
   .meta({
     description: "Accuracy of one range of the instrument: part of the reading and digits of the last place",
     examples: ["±(5 % + 3 digits)", "2 %"],
-  });
+  })
+  .register(OWN_RULES, { rule: "accuracy" });

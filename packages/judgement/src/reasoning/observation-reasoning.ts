@@ -22,15 +22,15 @@ export function reasonObservations(
       at: { installation, weighing, board, circuit, parts: partsNamed(observation) },
     });
     const chosen = observation.choice?.classification ?? null;
+    // Added rather than copied: a copy would ask for everything that is worked out when asked for.
     return [
-      {
-        ...reasoned,
+      Object.assign(reasoned, {
         observation: observation.id,
         path: ["observations", number],
         chosen,
         choice: choiceOf(chosen, reasoned),
         ...(observation.madeSafe === undefined ? {} : { madeSafe: observation.madeSafe.done }),
-      },
+      }),
     ];
   });
 }

@@ -67,19 +67,32 @@ function reasonHere({ topic, said, positions = {}, at }: ReasonRequest): TopicRe
   const { knowledge, faults, taken, against, differing } = made;
   const opening = openingSection(topic, figures, byHand.worked);
   const between = layersBetween(compiled, knowledge);
+  let client: TopicReasoning["client"] | undefined;
+  let notFoundOut: readonly string[] | undefined;
+  let remedies: TopicReasoning["remedies"] | undefined;
   return {
     topic,
     reasoning: reason(compiled, knowledge),
     least: leastThatStands(made, compiled),
     faults: [...formerFaults(topic, said), ...faults],
     issues: byHand.issues,
-    client: toldOf(topic, compiled, knowledge),
-    notFoundOut: notFoundOutOf(topic, compiled, knowledge),
+    // What only a page shows is worked out when it is first asked for.
+    get client() {
+      client ??= toldOf(topic, compiled, knowledge);
+      return client;
+    },
+    get notFoundOut() {
+      notFoundOut ??= notFoundOutOf(topic, compiled, knowledge);
+      return notFoundOut;
+    },
     worked: taken.flatMap((one) => ("judgement" in one ? [one] : [])),
     recorded: taken.flatMap((one) => ("judgement" in one ? [] : [one])),
     against,
     differing,
-    remedies: remediesThatHelp(topic, compiled, knowledge),
+    get remedies() {
+      remedies ??= remediesThatHelp(topic, compiled, knowledge);
+      return remedies;
+    },
     ...(opening === undefined ? {} : { opening }),
     ...(between === undefined ? {} : { between }),
   };

@@ -3,8 +3,29 @@ import { STATES } from "./states.ts";
 import { THINGS } from "./things.ts";
 import { plainWords, saysNothing, stemOf } from "./words-of.ts";
 
-/** States, things and places by the phrase that names them; the words of a phrase are stemmed. */
-const NOTIONS: ReadonlyMap<string, readonly string[]> = notionsOf(STATES, THINGS, PLACES);
+/** What the tables say, made ready. */
+interface Tables {
+  /** States, things and places by the phrase that names them; the words of a phrase are stemmed. */
+  readonly notions: ReadonlyMap<string, readonly string[]>;
+  /** How many words the longest phrase has that begins with a word. */
+  readonly longest: ReadonlyMap<string, number>;
+}
+
+let made: Tables | undefined;
+
+/** The tables, made when first searched: who names a topic by its id never needs them. */
+function tables(): Tables {
+  if (made !== undefined) return made;
+  const notions = notionsOf(STATES, THINGS, PLACES);
+  const longest = new Map<string, number>();
+  for (const phrase of notions.keys()) {
+    const words = phrase.split(" ");
+    const [first = ""] = words;
+    longest.set(first, Math.max(longest.get(first) ?? 0, words.length));
+  }
+  made = { notions, longest };
+  return made;
+}
 
 function notionsOf(...tables: readonly Readonly<Record<string, string>>[]): ReadonlyMap<string, readonly string[]> {
   const notions = new Map<string, string[]>();
@@ -14,14 +35,6 @@ function notionsOf(...tables: readonly Readonly<Record<string, string>>[]): Read
       notions.set(key, [...(notions.get(key) ?? []), notion]);
     }
   return notions;
-}
-
-/** How many words the longest phrase has that begins with a word. */
-const LONGEST = new Map<string, number>();
-for (const phrase of NOTIONS.keys()) {
-  const words = phrase.split(" ");
-  const [first = ""] = words;
-  LONGEST.set(first, Math.max(LONGEST.get(first) ?? 0, words.length));
 }
 
 /** One thing said: the words that name it, stemmed and without those that say nothing, and the notions it stands for. */
@@ -44,8 +57,9 @@ export function termsOf(words: readonly string[]): readonly Term[] {
 }
 
 function longestAt(stems: readonly string[], at: number): { length: number; notions: readonly string[] } {
-  for (let length = Math.min(LONGEST.get(stems[at] ?? "") ?? 0, stems.length - at); length > 0; length -= 1) {
-    const notions = NOTIONS.get(stems.slice(at, at + length).join(" "));
+  const { notions: known, longest } = tables();
+  for (let length = Math.min(longest.get(stems[at] ?? "") ?? 0, stems.length - at); length > 0; length -= 1) {
+    const notions = known.get(stems.slice(at, at + length).join(" "));
     if (notions !== undefined) return { length, notions };
   }
   return { length: 1, notions: [] };
@@ -53,10 +67,10 @@ function longestAt(stems: readonly string[], at: number): { length: number; noti
 
 /** The notions a single word stands for. */
 export function notionsOfWord(stem: string): readonly string[] {
-  return NOTIONS.get(stem) ?? [];
+  return tables().notions.get(stem) ?? [];
 }
 
 /** Every word of the tables, stemmed. */
 export function wordsOfNotions(): readonly string[] {
-  return [...NOTIONS.keys()].flatMap((phrase) => phrase.split(" "));
+  return [...tables().notions.keys()].flatMap((phrase) => phrase.split(" "));
 }

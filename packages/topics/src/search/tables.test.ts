@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { TOPICS } from "../gathered.ts";
+import { TOPICS } from "../own.ts";
 import { PLACES } from "./places.ts";
 import { SITE_WORDS } from "./site-words.ts";
 import { SITUATIONS } from "./situations.ts";

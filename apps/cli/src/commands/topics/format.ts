@@ -2,7 +2,7 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { formatted } from "@good-grounds/topics/texts";
 import { EXIT, type ExitCode, type Host, Stop } from "../../host.ts";
-import { reason } from "../../read.ts";
+import { reason } from "../../reason-of.ts";
 import { faultsText, textsIn } from "../../topics-in.ts";
 import type { TopicsOptions } from "./topics.ts";
 

@@ -32,7 +32,12 @@ export const leakageWithin = assessor({
       values: { "permitted-leakage": { value: 0.009, within: 1e-12 } },
       source: "0.3 × 30 mA = 9 mA",
     },
-    { name: "above", given: { leakage: "11 ± 1 mA", residual: "30 mA" }, verdict: "not-met", source: "0.3 × 30 mA = 9 mA" },
+    {
+      name: "above",
+      given: { leakage: "11 ± 1 mA", residual: "30 mA" },
+      verdict: "not-met",
+      source: "0.3 × 30 mA = 9 mA",
+    },
     {
       name: "range across",
       given: { leakage: "8 mA to 10 mA", residual: "30 mA" },

@@ -32,12 +32,21 @@ export function findingsAt(
  */
 export function findingsAbout(spoken: SpokenOf): readonly Finding[] {
   const { installation, weighing, place, rcds, bonds } = spoken;
-  const all = [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()];
+  const at = findingsAt(place, installation, weighing).filter((finding) => !isOfPart(finding));
+  if (rcds.length + bonds.length === 0) return at;
   const parts = new Set([...rcds, ...bonds].map(({ path }) => keyOf(path)));
-  return [
-    ...findingsAt(place, installation, weighing).filter((finding) => !isOfPart(finding)),
-    ...all.filter((finding) => isOfPart(finding) && parts.has(keyOf(finding.path))),
-  ];
+  return [...at, ...partFindings(weighing).filter((finding) => parts.has(keyOf(finding.path)))];
+}
+
+const OF_PARTS = new WeakMap<Weighing, readonly Finding[]>();
+
+/** The findings about RCDs and bonding conductors, in the order of the weighing; sought out once for all observations. */
+function partFindings(weighing: Weighing): readonly Finding[] {
+  const known =
+    OF_PARTS.get(weighing) ??
+    [...weighing.supply, ...weighing.boards.flat(), ...weighing.circuits.flat()].filter(isOfPart);
+  OF_PARTS.set(weighing, known);
+  return known;
 }
 
 function isOfPart(finding: Finding): boolean {

@@ -7,8 +7,16 @@ import { answered, judgedPart, partsOf } from "./link.ts";
 /** Figures by name, in kebab case, as they are written. */
 export type Figures = Readonly<Record<string, string>>;
 
+const NEEDS = new WeakMap<Topic, ReadonlyMap<string, readonly string[]>>();
+
 /** Names a topic takes besides its facts: what the computations behind them need, in kebab case. */
 export function needsOf(topic: Topic): ReadonlyMap<string, readonly string[]> {
+  const known = NEEDS.get(topic) ?? needsIn(topic);
+  NEEDS.set(topic, known);
+  return known;
+}
+
+function needsIn(topic: Topic): ReadonlyMap<string, readonly string[]> {
   const names = new Map<string, string[]>();
   for (const { worked } of Object.values(topic.facts))
     for (const { by } of worked === undefined ? [] : partsOf(worked)) {

@@ -1,0 +1,38 @@
+export const USAGE = `goodgrounds – weigh the evidence of an electrical inspection
+
+  goodgrounds weigh FILE... [--all] [--json] [--probability]
+                      [--grounds | --grounds-of CHECK]
+      Check every circuit by calculation. FILE is an inspection file, a folder of
+      them, a .jsonl stream with one inspection a line, or - for standard input.
+  goodgrounds weigh FILE --earlier FILE [--earlier FILE]...
+      The same, and then and now: beside earlier inspections of the installation.
+  goodgrounds report FILE --out PATH [--earlier FILE]...
+      Write the condition report as PDF, with the inspection file attached.
+  goodgrounds compute NAME [need=value...] [--json]
+      Run one check, calculation or table with figures given by hand.
+  goodgrounds compute --list
+      List everything that can be computed.
+  goodgrounds ring r1=... rn=... r2=... [point="NAME; L-N; L-cpc"...] [--json]
+      What explains the readings of one ring final circuit.
+  goodgrounds reason TOPIC [fact=value...] [--json]
+      The line of reasoning from facts to a classification, question by question.
+  goodgrounds reason --list [WORDS]
+      List the topics.
+  goodgrounds topics check|format|changed FOLDER [--check] [--all] [--json]
+      A firm's own folder of topics and standing views: hold it to the laws, write
+      it in its one spelling, or show what it changes. Other commands load it with
+      --topics FOLDER: weigh, report, reason, compare-choices.
+  goodgrounds topics show ID [--topics FOLDER]
+      The text of a topic.
+  goodgrounds compare-choices FOLDER|FILE... [--by person|file] [--json]
+      Show where the same facts were classified differently in past inspections,
+      and how far the choices agree.
+  goodgrounds own-figures FILE [--earlier FILE] [--all] [--json]
+      For the inspector alone: readings worth confirming before somebody asks.
+  goodgrounds schema
+      Print the JSON Schema of the inspection file.
+
+  --help, --version
+
+Exit codes: 0 done, 2 input wrong, 3 file unreadable, 1 our fault.
+`;
