@@ -1,15 +1,12 @@
-import { randomUUID } from "node:crypto";
-import { rename, rm, writeFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
 import { assemble } from "@good-grounds/assembly";
 import { readEarlier, withEarlier } from "../earlier.ts";
 import { guardedOutput } from "../guarded-output.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { readText } from "../read.ts";
-import { reason } from "../reason-of.ts";
 import { topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
+import { writeWhole } from "../write-whole.ts";
 
 export interface ReportOptions {
   readonly out: string | undefined;
@@ -46,19 +43,4 @@ export async function reportCommand(
   await writeWhole(target, pdf);
   host.stdout.write(`${target}\n`);
   return EXIT.done;
-}
-
-/** Writes beside the target and renames: whoever looks sees the old file or the new one, never half of one. */
-async function writeWhole(target: string, bytes: Uint8Array): Promise<void> {
-  const beside = join(dirname(target), `.${randomUUID()}.part`);
-  try {
-    await writeFile(beside, bytes, { flag: "wx" });
-    await rename(beside, target);
-  } catch (error) {
-    await rm(beside, { force: true });
-    throw new Stop(
-      EXIT.unreadable,
-      `${target}: cannot be written (${reason(error)}). Check that the folder exists and that you may write there.`,
-    );
-  }
 }

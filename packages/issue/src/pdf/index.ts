@@ -7,5 +7,5 @@ export {
   sealPdf,
   signerOf,
   signerOfP12,
-  type TimestampAuthority,
+  timeAuthorityAt,
 } from "./seal.ts";

@@ -11,6 +11,8 @@ import { type TimeWord, timeWord } from "./time-token.ts";
 export interface Issued {
   /** The record it carries; undefined where there is none that can be read. */
   readonly record: IssueRecord | undefined;
+  /** Set where the record was handed in without its document. */
+  readonly alone?: true;
   /** The document as it was laid out, where its hash is that of the statement. */
   readonly pages: Uint8Array | undefined;
   /** The inspection file in those pages. */

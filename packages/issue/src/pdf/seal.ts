@@ -1,5 +1,6 @@
 import {
   CryptoKeySigner,
+  HttpTimestampAuthority,
   P12Signer,
   PDF,
   PdfArray,
@@ -81,4 +82,9 @@ function associate(pdf: PDF): void {
     if (files === undefined) catalog.set("AF", new PdfArray([ref]));
     else files.push(ref);
   }
+}
+
+/** A time authority on the network that answers by RFC 3161. It learns one hash and nothing of the document. */
+export function timeAuthorityAt(url: string): TimestampAuthority {
+  return new HttpTimestampAuthority(url);
 }

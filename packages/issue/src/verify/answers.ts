@@ -25,6 +25,8 @@ export interface Known {
   readonly root?: string | undefined;
   /** Photographs that were handed in, by name and hash. */
   readonly photographs?: readonly { readonly name: string; readonly hash: string }[];
+  /** Inspection files that were handed in, by name and hash. */
+  readonly evidence?: readonly { readonly name: string; readonly hash: string }[];
   /** The pages made again from the attached evidence; or why they were not. */
   readonly madeAgain: Uint8Array | { readonly not: string };
 }
@@ -48,13 +50,20 @@ export function answers(issued: Issued, known: Known): readonly Answer[] {
   return [first, who(record, issued, known), when(record, issued), latest(record, known), pages(issued, known)];
 }
 
-function asSigned({ record, faults }: Issued, { photographs = [] }: Known): Answer {
+function asSigned({ record, alone, faults }: Issued, { photographs = [], evidence = [] }: Known): Answer {
   const listed = record?.statement.photographs ?? [];
   const strange = photographs
     .filter(({ hash }) => !listed.includes(hash))
     .map(({ name }) => `${name}: not one of the photographs the statement names, or changed since.`);
-  const against = [...faults, ...(record === undefined ? [] : strange)];
+  const otherEvidence = evidence
+    .filter(({ hash }) => hash !== record?.statement.evidence)
+    .map(({ name }) => `${name}: not the inspection file the statement names, or changed since.`);
+  const against = [...faults, ...(record === undefined ? [] : [...strange, ...otherEvidence])];
   if (against.length > 0) return { question: "as-signed", standing: "against", words: against };
+  if (alone === true) {
+    const words = ["The statement is as signed. The document it speaks of was not handed in."];
+    return { question: "as-signed", standing: "open", words };
+  }
   const seen = new Set(photographs.map(({ hash }) => hash));
   const held = listed.filter((hash) => seen.has(hash)).length;
   const words = ["Yes: no byte of the document differs from what was signed."];

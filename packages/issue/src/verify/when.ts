@@ -6,11 +6,13 @@ import type { Answer } from "./answers.ts";
 const APART = 600_000;
 
 /** When, and by whose word. */
-export function when({ statement }: IssueRecord, { time }: Issued): Answer {
+export function when({ statement }: IssueRecord, { time, alone }: Issued): Answer {
   const question = "when";
   const said = `${statement.at}, by the clock of: ${statement.clock}.`;
   if (!statement.timeAuthority)
     return { question, standing: "holds", words: [said, "No time authority was asked: nobody else says so."] };
+  if (alone === true)
+    return { question, standing: "open", words: [said, "A time authority was asked; its answer is in the document."] };
   if (time === undefined || !time.fits)
     return {
       question,
