@@ -1100,12 +1100,7 @@ export function flatWeigh(installation: Installation): FlatFinding[] {
     if (ids.length !== flats.length) throw new Error(`${flats.length} verdicts under ${ids.length} ids: ${ids.join()}`);
     for (let i = 0; i < flats.length; i++) out.push({ check: ids[i] as string, flat: flats[i] as Flat });
   };
-  add(
-    FLAT_IDS.supply,
-    ...flatSupply(installation),
-    earthing(installation),
-    demand(installation),
-  );
+  add(FLAT_IDS.supply, ...flatSupply(installation), earthing(installation), demand(installation));
   for (const bond of supply.bonding) add(FLAT_IDS.bond, bondSize(bond, installation), bondContinuity(bond));
   for (const board of boards) for (const rcd of board.rcds) add(FLAT_IDS.rcd, rcdTime(rcd));
   for (const circuit of circuits) {

@@ -61,6 +61,8 @@ const HOUSE: readonly (readonly [string, string])[] = [
   ["finding", "what one check says of one thing, as the root of its argument"],
   ["open point", "what stands open and decides: no outcome is satisfactory while there is one"],
   ["ledger", "all open points of an inspection in order, danger first; the outcome follows from it"],
+  ["duty", "what the law asks of somebody because of an inspection; a reminder, never part of the outcome"],
+  ["would apply", "said of a duty that rests on something not known: named with what would have to be so"],
   ["thing", "a part of the installation with properties and states, of which an observation speaks"],
   ["folder", "a firm's own topics and standing views, known by its hash"],
 ];

@@ -7,7 +7,7 @@ import {
   printInspection,
   resolveInstallation,
 } from "@good-grounds/inspection";
-import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { dutiesOf, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import type { ReportInput } from "@good-grounds/report";
 
 /** The invented terraced house as its file has it. */
@@ -20,10 +20,12 @@ export function inputOf(text: string): ReportInput {
   const installation = resolveInstallation(parsed.file);
   const weighing = weigh(installation);
   const reasoned = reasonObservations(installation, weighing);
+  const outcome = outcomeOf(installation, weighing, reasoned);
   return {
     installation,
     weighing,
-    outcome: outcomeOf(installation, weighing, reasoned),
+    outcome,
+    duties: dutiesOf(installation, outcome),
     checks: CHECKS.map(({ id, title, formula, regulations }) => ({ id, title, formula, regulations })),
     edition: { id: parsed.file.edition, label: "BS 7671:2018+A4:2026", notes: ["A note about the edition."] },
     curves: [],

@@ -4,41 +4,55 @@ import { basename, dirname, join, resolve } from "node:path";
 import { EXIT, Stop } from "./host.ts";
 import { reason } from "./reason-of.ts";
 
-/** What every PDF begins with. */
-const PDF = Buffer.from("%PDF-");
+/** A kind of document that a command writes, known by what every one of them begins with. */
+export interface OutputKind {
+  readonly begins: Uint8Array;
+  /** What it is called: "PDF". */
+  readonly name: string;
+  /** What the command makes. */
+  readonly made: string;
+}
+
+const PDF: OutputKind = Object.freeze({ begins: Buffer.from("%PDF-"), name: "PDF", made: "report" });
+export const CALENDAR: OutputKind = Object.freeze({
+  begins: Buffer.from("BEGIN:VCALENDAR"),
+  name: "calendar",
+  made: "calendar",
+});
 
 /**
- * The file to write a report to, with links followed. `given` is every word of the command line: none of the files they
+ * The file to write a report to, or a document of another kind, with links followed. `given` is every word of the command line: none of the files they
  * name may be the target, by whatever name, link or spelling it is meant. What stands there already may only be an
- * earlier report: anything else is somebody's work and is refused, with what to do.
+ * earlier one of its kind: anything else is somebody's work and is refused, with what to do.
  */
-export async function guardedOutput(out: string, given: readonly string[]): Promise<string> {
+export async function guardedOutput(out: string, given: readonly string[], kind = PDF): Promise<string> {
   const target = await followed(out);
   const there = await found(target);
   if (there === undefined) {
     // What is not there yet may still be named twice, such as by two links to one place.
-    for (const name of given) if ((await followed(name).catch(() => undefined)) === target) throw isInput(out, name);
+    for (const name of given)
+      if ((await followed(name).catch(() => undefined)) === target) throw isInput(out, name, kind);
     return target;
   }
   if (there.isDirectory()) throw new Stop(EXIT.input, `${target}: is a folder. Name the file to write.`);
   if (!there.isFile()) throw new Stop(EXIT.input, `${target}: is a device or a pipe, no file. Name the file to write.`);
   for (const name of given) {
     const input = await found(name);
-    if (input !== undefined && input.dev === there.dev && input.ino === there.ino) throw isInput(out, name);
+    if (input !== undefined && input.dev === there.dev && input.ino === there.ino) throw isInput(out, name, kind);
   }
-  if (!(await isPdf(target)))
+  if (!(await isOfKind(target, kind)))
     throw new Stop(
       EXIT.input,
-      `${target}: a file that is no PDF stands there and is not replaced. Name another file for the report, or move that one away first.`,
+      `${target}: a file that is no ${kind.name} stands there and is not replaced. Name another file for the ${kind.made}, or move that one away first.`,
     );
   return target;
 }
 
-function isInput(out: string, name: string): Stop {
+function isInput(out: string, name: string, { made }: OutputKind): Stop {
   const as = out === name ? "" : ` as ${name}`;
   return new Stop(
     EXIT.input,
-    `${out}: this command reads that file${as}, and it would be lost. Name another file for the report.`,
+    `${out}: this command reads that file${as}, and it would be lost. Name another file for the ${made}.`,
   );
 }
 
@@ -57,20 +71,20 @@ function found(name: string): Promise<BigIntStats | undefined> {
   return stat(name, { bigint: true }).catch(() => undefined);
 }
 
-async function isPdf(path: string): Promise<boolean> {
+async function isOfKind(path: string, { begins, made }: OutputKind): Promise<boolean> {
   try {
     const file = await open(path, constants.O_RDONLY);
     try {
-      const start = Buffer.alloc(PDF.length);
-      await file.read(start, 0, PDF.length, 0);
-      return start.equals(PDF);
+      const start = Buffer.alloc(begins.length);
+      await file.read(start, 0, begins.length, 0);
+      return start.equals(begins);
     } finally {
       await file.close();
     }
   } catch (error) {
     throw new Stop(
       EXIT.input,
-      `${path}: a file stands there that cannot be read (${reason(error)}), so that it may be no report. Name another file.`,
+      `${path}: a file stands there that cannot be read (${reason(error)}), so that it may be no ${made}. Name another file.`,
     );
   }
 }

@@ -14,7 +14,13 @@ import {
   type Unit,
   weakestBasis,
 } from "@good-grounds/core";
-import { openPointWords, type ReportInput, type ReportMisfit, standingSignatures } from "@good-grounds/report";
+import {
+  dutyWords,
+  openPointWords,
+  type ReportInput,
+  type ReportMisfit,
+  standingSignatures,
+} from "@good-grounds/report";
 import { conformityJson } from "./conformity-json.ts";
 import { observationJson } from "./reasoning-json.ts";
 
@@ -38,6 +44,7 @@ export function weighingJson(input: ReportInput, grounds: boolean): object {
     edition: edition.id,
     ...(input.folder === undefined ? {} : { topics: input.folder }),
     outcome: outcomeJson(input),
+    duties: input.duties.map((duty) => ({ ...duty, words: dutyWords(duty) })),
     signatures: standingSignatures(installation.file).map(({ signature, standing, words }) => ({
       person: signature.person,
       capacity: signature.capacity,

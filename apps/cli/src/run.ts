@@ -93,6 +93,14 @@ const COMMANDS: Readonly<Record<string, Command>> = {
       return keysCommand(rest, values, host);
     },
   },
+  calendar: {
+    options: ["out", "topics"],
+    async start(rest, values, host) {
+      const { calendarCommand } = await import("./commands/calendar.ts");
+      const { out, topics } = values;
+      return calendarCommand(rest, { out, topics, given: [...rest, ...wordsGiven(values)] }, host);
+    },
+  },
   compute: {
     options: ["list", "json"],
     async start(rest, { list = false, help = false, json = false }, host) {
@@ -185,7 +193,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
   if (own === undefined) {
     throw new Stop(
       EXIT.input,
-      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, issue, verify, keys, reason, compute, compare-choices, own-figures, ring, schema.`,
+      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, issue, verify, keys, calendar, reason, compute, compare-choices, own-figures, ring, schema.`,
     );
   }
   const strange = Object.keys(values).find((name) => name !== "help" && !own.options.some((one) => one === name));

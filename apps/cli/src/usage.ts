@@ -24,6 +24,8 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
   goodgrounds keys end DIGITS --as retired|lost|stolen --since MOMENT --register FILE
       Keys of persons and devices, and the register of the firm under a root that
       stands on paper alone.
+  goodgrounds calendar FILE --out PATH
+      Write what the law asks, with its dates, as a calendar (iCalendar).
   goodgrounds compute NAME [need=value...] [--json]
       Run one check, calculation or table with figures given by hand.
   goodgrounds compute --list

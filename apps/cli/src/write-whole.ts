@@ -5,7 +5,7 @@ import { EXIT, Stop } from "./host.ts";
 import { reason } from "./reason-of.ts";
 
 /** Writes beside the target and renames: whoever looks sees the old file or the new one, never half of one. */
-export async function writeWhole(target: string, bytes: Uint8Array): Promise<void> {
+export async function writeWhole(target: string, bytes: Uint8Array | string): Promise<void> {
   const beside = join(dirname(target), `.${randomUUID()}.part`);
   try {
     await writeFile(beside, bytes, { flag: "wx" });

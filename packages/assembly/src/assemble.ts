@@ -1,7 +1,7 @@
 import { CHECKS, curvesOf, mostDefective } from "@good-grounds/computations";
 import type { CheckLabel } from "@good-grounds/core";
 import { type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
-import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { dutiesOf, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { conformities, diagnoseInstallation, diagnoseRings } from "@good-grounds/readings";
 import { type ReportInput, type ReportMisfit, ringMisfit } from "@good-grounds/report";
 import { EDITION } from "@good-grounds/tables";
@@ -24,11 +24,13 @@ export function assemble(file: InspectionFile, probability = false, topics: Topi
   const installation = resolveInstallation(file);
   const weighing = weigh(installation);
   const reasoned = reasonObservations(installation, weighing, topics);
+  const outcome = outcomeOf(installation, weighing, reasoned, topics);
   const { id, label, notes } = EDITION[file.edition];
   return {
     installation,
     weighing,
-    outcome: outcomeOf(installation, weighing, reasoned, topics),
+    outcome,
+    duties: dutiesOf(installation, outcome),
     checks: LABELS,
     edition: { id, label, notes },
     ...(topics.folder === undefined ? {} : { folder: topics.folder }),

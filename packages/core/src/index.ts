@@ -1,5 +1,6 @@
 export * from "./agreement.ts";
 export * from "./conformity.ts";
+export * from "./duties.ts";
 export * from "./finding.ts";
 export * from "./grounds/accuracy.ts";
 export { TIE_SLACK } from "./grounds/arithmetic.ts";

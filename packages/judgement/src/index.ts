@@ -1,4 +1,5 @@
 export * from "./agreement/index.ts";
+export * from "./duties/index.ts";
 export * from "./outcome/issue.ts";
 export * from "./outcome/outcome.ts";
 export { isWrittenReason } from "./outcome/written-reason.ts";

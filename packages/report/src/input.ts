@@ -2,6 +2,7 @@ import type {
   Basis,
   CheckLabel,
   Conformity,
+  Duty,
   EditionId,
   Finding,
   Misfit,
@@ -64,6 +65,8 @@ export interface ReportInput {
   readonly installation: WholeInstallation;
   readonly weighing: Weighing;
   readonly outcome: Outcome;
+  /** What the law asks because of this inspection; apart from the outcome. */
+  readonly duties: readonly Duty[];
   readonly checks: readonly CheckLabel[];
   readonly edition: { readonly id: EditionId; readonly label: string; readonly notes: readonly string[] };
   /** The firm's own folder of topics and standing views that was reasoned with; none where there was none. */

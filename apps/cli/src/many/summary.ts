@@ -3,8 +3,8 @@ import { CHECKS } from "@good-grounds/computations";
 import type { Finding, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import { resolveInstallation } from "@good-grounds/inspection";
-import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
-import { OUTCOME, openPointsColumn, placeWords, printable, VERDICT } from "@good-grounds/report";
+import { dutiesOf, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { dutyColumn, OUTCOME, openPointsColumn, placeWords, printable, VERDICT } from "@good-grounds/report";
 import { readInspection } from "../inspection.ts";
 import { problemsJson, weighingJson } from "../json.ts";
 import { decode } from "../read.ts";
@@ -59,6 +59,7 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
     printable(parsed.file.id),
     OUTCOME[outcome.outcome],
     openPointsColumn(outcome, { installation, checks: CHECKS }),
+    dutyColumn(dutiesOf(installation, outcome)),
     ...(["not-met", "too-near", "not-known", "met"] as const).map((verdict) => `${count(verdict)} ${VERDICT[verdict]}`),
     worst === undefined ? "" : `${worst.check} at ${printable(placeWords(worst.path, installation))}`,
   ];

@@ -93,6 +93,11 @@ export class Engine {
     return this.#callWithFolder("outcome", data);
   }
 
+  /** What the law asks because of a job as far as it goes. */
+  duties(data: Data): Promise<Answer<"duties">> {
+    return this.#callWithFolder("duties", data);
+  }
+
   /** What is worth a second look in one's own figures. */
   ownFigures(data: Data, earlier?: Data): Promise<Answer<"ownFigures">> {
     return this.#call("ownFigures", data, earlier);

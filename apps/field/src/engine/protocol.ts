@@ -1,4 +1,5 @@
 import type { Value } from "../record/entry.ts";
+import type { DutiesView } from "./duties-view.ts";
 import type { FolderText, FolderTried, KeptFolder } from "./folder-view.ts";
 import type { OutcomeView, ToConfirm } from "./outcome-view.ts";
 import type { Pictures, TrendView } from "./picture-view.ts";
@@ -23,6 +24,8 @@ export interface Service {
   readonly check: (data: Data) => readonly Trouble[];
   /** The outcome as far as a job goes, and what stands open. */
   readonly outcome: (data: Data) => Promise<OutcomeView>;
+  /** What the law asks because of a job as far as it goes. */
+  readonly duties: (data: Data) => Promise<DutiesView>;
   /** What is worth a second look in one's own figures, held against last time's file where there is one. */
   readonly ownFigures: (data: Data, earlier?: Data) => Promise<readonly ToConfirm[]>;
   /** Arm's reach to one bare part beside a floor. */

@@ -50,7 +50,7 @@ export const BRIEF = {
   occupierHelp: "And what to take care of: medical equipment, work from home, animals, children.",
   use: "Use",
   tenure: "Tenure",
-  tenureHelp: "With the nation it decides whose law applies. The report gives no dates of the law.",
+  tenureHelp: "With the nation it decides which law applies, and its dates.",
   nation: "Nation",
   purpose: "Why the inspection is wanted",
   purposes: [

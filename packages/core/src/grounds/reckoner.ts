@@ -181,7 +181,16 @@ export class Reckoner extends Figures {
     }
     const grade = joinedGrade(rule, verdict, parts);
     const margin = marginOf(rule, verdict, grade, parts);
-    return this.seal({ kind: "combined", matter, rule, verdict, asRead, margin, grade, from: this.keep ? parts : NONE });
+    return this.seal({
+      kind: "combined",
+      matter,
+      rule,
+      verdict,
+      asRead,
+      margin,
+      grade,
+      from: this.keep ? parts : NONE,
+    });
   }
 }
 

@@ -4,6 +4,7 @@ export * from "./circuit.ts";
 export * from "./device.ts";
 export * from "./emergency.ts";
 export * from "./instrument.ts";
+export * from "./letting.ts";
 export * from "./premises.ts";
 export * from "./supply.ts";
 export * from "./things/index.ts";

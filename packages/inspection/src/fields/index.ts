@@ -5,6 +5,7 @@ import { CIRCUIT_READINGS } from "./circuit-readings.ts";
 import { BOND_CONDUCTOR, EARTHING_CONDUCTOR, SUPPLY_NEUTRAL, TAILS } from "./conductor.ts";
 import { OVERCURRENT_DEVICE, RESIDUAL_DEVICE, RESIDUAL_READINGS, RESIDUAL_STATE } from "./device.ts";
 import type { FieldSet } from "./field.ts";
+import { LETTING } from "./letting.ts";
 import { SUPPLY_READINGS } from "./supply-readings.ts";
 import { OPENING, THING_KINDS } from "./things/index.ts";
 
@@ -13,6 +14,7 @@ import { OPENING, THING_KINDS } from "./things/index.ts";
  * the glossary read what a place holds from here.
  */
 export const FIELDS_AT = Object.freeze({
+  "brief/letting": LETTING,
   "supply/readings": SUPPLY_READINGS,
   "supply/device": OVERCURRENT_DEVICE,
   "supply/tails": TAILS,

@@ -1,11 +1,13 @@
 import type { Draft } from "../draft.ts";
+import { leavesOf } from "../fields/field.ts";
 import { Leaves } from "../fields/leaves.ts";
+import { LETTING } from "../fields/letting.ts";
 import { MATTER } from "../fields/matters.ts";
 import type { DraftFile } from "../schema/draft.ts";
 import { type ShortLists, WHOLE_LISTS } from "../short-lists.ts";
 import { resolveBoard } from "./board.ts";
 import { listed } from "./listed.ts";
-import type { Circuit, Installation } from "./model.ts";
+import type { Circuit, Installation, Letting } from "./model.ts";
 import { resolveThings } from "./resolve-things.ts";
 import { resolveSupply } from "./supply.ts";
 
@@ -38,6 +40,8 @@ function resolve<F extends DraftFile>(file: F, short: ShortLists): Installation<
     id: file.id as F["id"],
     address: file.brief?.premises?.address ?? [],
     nextInspectionBy: file.conclusion?.nextInspection?.by,
+    workWithinDays: file.conclusion?.workWithin?.days,
+    letting: lettingOf(leaves, file),
     edition: file.edition as F["edition"],
     use: leaves.fact(MATTER.premisesUse, file.brief?.use, ["brief", "use"]),
     nation: leaves.fact(MATTER.nation, file.brief?.nation, ["brief", "nation"]),
@@ -57,5 +61,15 @@ function resolve<F extends DraftFile>(file: F, short: ShortLists): Installation<
     boardsListed: listed(MATTER.boardsListed, file.boards !== undefined && !short.boards, ["boards"]),
     circuits: Object.freeze(boards.flatMap(({ circuits }) => circuits)),
     things: resolveThings(leaves, file),
+  });
+}
+
+function lettingOf(leaves: Leaves, { brief }: DraftFile): Letting {
+  const entry = brief?.letting;
+  return Object.freeze({
+    ...leavesOf(LETTING, leaves, entry, ["brief", "letting"]),
+    starts: entry?.starts,
+    granted: entry?.granted,
+    equipmentChecked: entry?.equipmentChecked,
   });
 }

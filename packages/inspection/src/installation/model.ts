@@ -21,12 +21,20 @@ import type { CIRCUIT_READINGS } from "../fields/circuit-readings.ts";
 import type { conductorFields } from "../fields/conductor.ts";
 import type { OVERCURRENT_DEVICE, RESIDUAL_DEVICE, RESIDUAL_STATE } from "../fields/device.ts";
 import type { LeavesOf } from "../fields/field.ts";
+import type { LETTING } from "../fields/letting.ts";
 import type { SUPPLY_READINGS } from "../fields/supply-readings.ts";
 import type { DraftFile } from "../schema/draft.ts";
 import type { Things } from "./things.ts";
 
 /** A list of the file. */
 type ListOf<K extends keyof DraftFile> = NonNullable<DraftFile[K]>;
+
+/** What is known of the letting: evidence, and days as recorded; undefined where they are not. */
+export interface Letting extends LeavesOf<typeof LETTING> {
+  readonly starts: string | undefined;
+  readonly granted: string | undefined;
+  readonly equipmentChecked: string | undefined;
+}
 
 /** An observation as far as it was written down. */
 export type ObservationEntry = ListOf<"observations">[number];
@@ -46,6 +54,9 @@ export interface Installation<F extends DraftFile = DraftFile> {
   readonly address: readonly string[];
   /** The day by which the next inspection is due, where the inspector named one. */
   readonly nextInspectionBy: string | undefined;
+  /** Days the report sets for work, the day of the inspection as the first; undefined where it sets none. */
+  readonly workWithinDays: number | undefined;
+  readonly letting: Letting;
   readonly use: Fact<PremisesUse>;
   readonly nation: Fact<Nation>;
   readonly tenure: Fact<Tenure>;

@@ -1,6 +1,8 @@
 import { NATIONS, PREMISES_USES, TENURES } from "@good-grounds/core";
 import * as z from "zod";
+import { LETTING } from "../fields/letting.ts";
 import { day, id, line, moment, paragraph, stated } from "./common.ts";
+import { shapeOf } from "./field-schema.ts";
 
 /** What was ordered, for which premises, by whom and why. */
 export const brief = z.strictObject({
@@ -18,6 +20,17 @@ export const brief = z.strictObject({
   tenure: stated(z.enum(TENURES)),
   nation: stated(z.enum(NATIONS)),
   purpose: line,
+  /** What the law's duties run from; nothing is known of what is left out. */
+  letting: z
+    .strictObject({
+      ...shapeOf(LETTING),
+      starts: day.optional().meta({ description: "First day on which the tenant may live there" }),
+      granted: day.optional().meta({ description: "Day on which the tenancy was granted" }),
+      equipmentChecked: day
+        .optional()
+        .meta({ description: "Day on which the landlord's electrical equipment was last checked" }),
+    })
+    .optional(),
   ageOfInstallation: line.optional(),
   alterations: paragraph.optional(),
   records: z.array(z.strictObject({ kind: line, date: day.optional(), reference: line.optional() })).max(50),

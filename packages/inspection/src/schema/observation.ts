@@ -44,6 +44,8 @@ export const observation = z.strictObject({
   remedy: paragraph.optional(),
   /** What was done about danger before leaving, who was told and what they said. */
   madeSafe: z.strictObject({ done: paragraph, told: line, at: moment, reply: line.optional() }).optional(),
+  /** The day on which it was found, where the inspection took several; the first of them where it is left out. */
+  foundOn: day.optional(),
   /** Why nobody could be told of danger before leaving. */
   untold: paragraph.optional(),
 });
@@ -61,6 +63,8 @@ export const photograph = z.strictObject({
 export const conclusion = z.strictObject({
   outcome: z.enum(["satisfactory", "unsatisfactory"]).optional(),
   generalCondition: paragraph.optional(),
+  /** A period the report sets for remedial or investigative work, in days with the day of the inspection as the first. */
+  workWithin: z.strictObject({ days: z.int().min(1).max(365), reason: paragraph.optional() }).optional(),
   nextInspection: z.strictObject({ by: day, reason: paragraph }).optional(),
 });
 

@@ -99,5 +99,6 @@ export const CAUTIONS = Object.freeze({
     return `Where there is danger now: make safe with consent, tell occupier and duty holder in writing before leaving, record a refusal. Supply side: ${line}. Fire, smell or shock: out, 999.`;
   },
   readings: "A reading is never changed to suit a warning: test again, or explain.",
-  dates: "The law may set dates for work and for copies of this document. It does not give them.",
+  dates:
+    "Dates that the law sets are given as reminders, by what is recorded of nation, letting and use. They are not legal advice.",
 });

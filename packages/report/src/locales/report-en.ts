@@ -107,8 +107,6 @@ export const REPORT = Object.freeze({
   madeSafeMissing: "Not recorded: whether it was made safe, and who was told.",
   unclassifiedNone: (count: number) =>
     `${counted(count, "further observation needs", "further observations need")} no work; see the next section.`,
-  lawDates:
-    "The law may set dates for this work; that depends on the nation and on who lets to whom. This report does not give them.",
 
   unseenTitle: "What was not seen",
   noneUnseen: "No limits were recorded.",
@@ -470,7 +468,7 @@ export const REPORT = Object.freeze({
     "Danger now (C1) was made safe as far as was agreed, if the report says so: that is not yet a repair. What could become dangerous (C2) should not wait for a convenient day. Where something could not be settled (FI), have it looked into without delay; until then nobody can say that it is safe. Improvements (C3) are worth doing when work is next done.",
     "Ask for a certificate for every repair and keep it with this report, naming the number of the observation. A new report is not needed only because something was put right.",
     "Parts listed as not seen were not judged. If damage or trouble points to one of them, have that part looked at.",
-    "The law may ask more of a landlord or an employer than this outcome: dates for the work, copies for tenants and for the local authority, and in some nations further equipment. These duties run whatever the outcome is. This report does not give those dates: ask somebody who knows the law of the place.",
+    "The law may ask more of a landlord or an employer than this outcome: dates for the work, copies for tenants and for the local authority, and in some nations further equipment. These duties run whatever the outcome is. “What the law asks” gives those that follow from what is recorded, as reminders and not as legal advice: ask somebody who knows the law of the place.",
     "Press the test button of every RCD twice a year; it should switch off. If anything gives a tingle, smells burnt or feels hot, switch it off, keep away and call an electrician. Have the installation inspected again by the date given, sooner if its use changes or water or fire reaches it.",
   ],
   cautionsTitle: "Cautions",

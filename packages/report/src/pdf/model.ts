@@ -4,6 +4,7 @@ import { boards } from "./sections/boards.ts";
 import { recipients, signatures } from "./sections/closing.ts";
 import { curves } from "./sections/curves.ts";
 import { diagram } from "./sections/diagram.ts";
+import { duties } from "./sections/duties.ts";
 import { instruments, photographs, sources } from "./sections/evidence.ts";
 import { extent } from "./sections/extent.ts";
 import { calculations, findings } from "./sections/findings.ts";
@@ -45,6 +46,7 @@ export function reportModel(input: ReportInput): ReportModel {
     instruments: instruments(input),
     photographs: photographs(input),
     sources: sources(input),
+    duties: duties(input),
     recipients: recipients(input),
     signatures: signatures(input, drawings),
   };

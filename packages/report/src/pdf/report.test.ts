@@ -133,7 +133,7 @@ describe("the printed report", () => {
       "J. Sample (invented)",
       "You may question anything here",
       `GG-2026-0417, ${pagesOf(report)} pages`,
-      "What stands open 2",
+      "1 point stands open",
     ]) {
       expect(first).toContain(words);
     }
@@ -165,7 +165,10 @@ describe("pages", () => {
     });
     const path = written("two-first-pages.pdf", text);
     expect(wordsOf(path, "-f", "2", "-l", "2")).toContain("Observations and their reasons Each observation");
-    for (const length of wordsOfPages(path)) expect(length).toBeGreaterThan(700);
+    const lengths = wordsOfPages(path);
+    // The page before a turned one, and the last, end where their section does.
+    expect(lengths.filter((length) => length < 700).length).toBeLessThanOrEqual(2);
+    for (const length of lengths) expect(length).toBeGreaterThan(200);
   });
 
   test.skipIf(!hasTools)("the first stands alone where all of it fits", () => {

@@ -2,11 +2,13 @@ import type { CheckLabel, Finding, Path, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../input.ts";
 import { calculationWords } from "../locales/calculations-en.ts";
+import { DUTY } from "../locales/duties-en.ts";
 import { WORDS } from "../locales/en.ts";
 import { OUTCOME, VERDICT } from "../locales/labels.ts";
 import { OPEN, SIGNATURE } from "../locales/outcome-en.ts";
 import { REASONING } from "../locales/reasoning-en.ts";
 import { decidingComparison, sides } from "../words/comparison.ts";
+import { dutyLine, dutyWords, isForOthers, passOnWords } from "../words/duty.ts";
 import { marginWords } from "../words/figure.ts";
 import { folderWords } from "../words/folder.ts";
 import { numberOf } from "../words/observation-number.ts";
@@ -123,7 +125,7 @@ function heading(input: ReportInput, width: number, all: boolean): string[] {
     (verdict) => `${findings.filter(({ judgement }) => judgement.verdict === verdict).length} ${VERDICT[verdict]}`,
   );
   lines.push(...wrapped(`Checks: ${tally.join(", ")}${expectedCount(findings, "; ")}.`, width));
-  lines.push(...signatureLines(input, width));
+  lines.push(...signatureLines(input, width), ...dutyLines(input, width, all));
   return lines;
 }
 
@@ -152,6 +154,28 @@ function openLines(input: ReportInput, width: number, all: boolean): string[] {
   const shown = all ? points : points.slice(0, POINTS_SHOWN);
   for (const point of shown) lines.push(...wrapped(openPointWords(point, input, all), width, "  ? ", "    "));
   if (shown.length < points.length) lines.push(`    ${OPEN.more(points.length - shown.length)}`);
+  return lines;
+}
+
+/** Duties shown before the rest are counted. */
+const DUTIES_SHOWN = 5;
+
+/** What the law asks, what presses first; with `all` every duty with its statute and how its date was counted. */
+function dutyLines({ duties, installation }: ReportInput, width: number, all: boolean): string[] {
+  const told = all ? duties : duties.filter(isForOthers);
+  const shown = all ? told : told.slice(0, DUTIES_SHOWN);
+  const lines = ["", ...wrapped(`${DUTY.title}. ${all ? DUTY.notAdvice : DUTY.short}`, width)];
+  if (told.length === 0) return [...lines, ...wrapped(DUTY.nothing, width, "  ")];
+  const passOn = passOnWords(installation);
+  if (passOn !== "") lines.push(...wrapped(passOn, width, "  "));
+  for (const duty of shown) {
+    const mark = duty.onlyIf.length === 0 ? "  § " : "  ? ";
+    lines.push(...wrapped(dutyLine(duty), width, mark, "    "));
+    if (!all) continue;
+    const { asks, grounds } = dutyWords(duty);
+    for (const words of [asks, grounds]) lines.push(...wrapped(words, width, "      "));
+  }
+  if (shown.length < told.length) lines.push(`    ${DUTY.moreHere(told.length - shown.length)}`);
   return lines;
 }
 

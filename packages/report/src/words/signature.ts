@@ -25,3 +25,11 @@ export function standingSignatures(file: InspectionFile): readonly StandingSigna
     return { signature, standing, name, words };
   });
 }
+
+/** When a report was issued: the last signature that stands for the content, or the day of the inspection while there is none. */
+export function issuedAt(file: InspectionFile): string {
+  const signed = standingSignatures(file).flatMap(({ standing, signature }) =>
+    standing === "signed" ? [signature.at] : [],
+  );
+  return signed.sort((a, b) => Date.parse(a) - Date.parse(b)).at(-1) ?? file.inspectedOn;
+}

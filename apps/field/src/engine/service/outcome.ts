@@ -10,6 +10,9 @@ import type { OutcomeView } from "../outcome-view.ts";
 import { recordPath } from "../places.ts";
 import type { Data } from "../protocol.ts";
 
+// What the law asks reads the outcome, and comes with it.
+export { dutiesOfData } from "./duties.ts";
+
 /** The outcome of a job as far as it goes, and what stands open, danger first. */
 export function outcomeOfData(data: Data, topics?: Topics): OutcomeView {
   const draft = draftOf(data);

@@ -1,9 +1,12 @@
+import { FIELDS_AT } from "@good-grounds/inspection";
+import { StatedFields } from "../../keypad/stated-fields.tsx";
 import { ChoiceField } from "../../parts/choice-field.tsx";
 import { Members } from "../../parts/members.tsx";
 import { Section } from "../../parts/section.tsx";
 import { TextField } from "../../parts/text-field.tsx";
 import type { ScreenProps } from "../../shell/screens.ts";
 import { BRIEF, EDITION_WORDS, NATION_WORDS, TENURE_WORDS, USES } from "../../words/brief.ts";
+import { DUTIES } from "../../words/duties.ts";
 
 /** What was ordered, for which premises, by whom and why. */
 export default function Brief(_: ScreenProps) {
@@ -24,6 +27,12 @@ export default function Brief(_: ScreenProps) {
           <ChoiceField path="brief/use" label={BRIEF.use} options={USES} />
           <ChoiceField path="brief/tenure" label={BRIEF.tenure} help={BRIEF.tenureHelp} options={TENURE_WORDS} />
           <ChoiceField path="brief/nation" label={BRIEF.nation} options={NATION_WORDS} />
+        </Section>
+        <Section title={DUTIES.ordered} help={DUTIES.orderedHelp}>
+          <StatedFields fields={FIELDS_AT["brief/letting"]} path="brief/letting" />
+          <TextField path="brief/letting/starts" label={DUTIES.starts} kind="day" />
+          <TextField path="brief/letting/granted" label={DUTIES.granted} kind="day" />
+          <TextField path="brief/letting/equipmentChecked" label={DUTIES.equipmentChecked} kind="day" />
         </Section>
       </div>
       <div>

@@ -9,8 +9,10 @@ import { documentOf, membersOf, takenOutAndWritten } from "../../record/document
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { earthingOff } from "../../shell/safety.ts";
+import { DUTIES } from "../../words/duties.ts";
 import { FINISH } from "../../words/finish.ts";
 import { untold } from "../danger/told.ts";
+import { LawAsks } from "../duties/law-asks.tsx";
 import { chosenOf } from "../observations/read.ts";
 import { StandsOpen } from "../outcome/stands-open.tsx";
 import { InTheWay } from "./in-the-way.tsx";
@@ -79,8 +81,15 @@ export default function Finish() {
             options={{ satisfactory: FINISH.satisfactory, unsatisfactory: FINISH.unsatisfactory }}
           />
           <TextField path="conclusion/generalCondition" label={FINISH.general} kind="paragraph" />
+          <TextField
+            path="conclusion/workWithin/days"
+            label={DUTIES.workWithin}
+            help={DUTIES.workWithinHelp}
+            kind="count"
+          />
           <NextInspection />
         </Section>
+        <LawAsks />
       </div>
       <div>
         <OwnFigures />

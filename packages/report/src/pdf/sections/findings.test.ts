@@ -48,7 +48,8 @@ describe("findings with their grounds", () => {
 describe("every calculation", () => {
   test("is counted once under its verdict", () => {
     const { rows } = calculations(input);
-    const sum = (column: number) => rows.reduce((total, row) => total + (Number(row[column]) || 0), 0);
+    const sum = (column: number) =>
+      rows.reduce((total, row) => total + (Number.parseInt(row[column] ?? "", 10) || 0), 0);
     expect([2, 3, 4, 5, 6].map(sum)).toEqual([
       count("not-met"),
       count("too-near"),

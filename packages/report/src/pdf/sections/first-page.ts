@@ -10,6 +10,7 @@ import { openPointWords } from "../../words/open-point.ts";
 import { standingSignatures } from "../../words/signature.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
+import { dutiesOnFirst } from "./duties.ts";
 import { capitalised, codeOf, markOf } from "./observation-order.ts";
 import { earthingOffSince } from "./safety.ts";
 import { shortened } from "./shortened.ts";
@@ -42,7 +43,7 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
     nothing: REPORT.nothing,
     groups: GROUPS.filter((group) => group !== "none").flatMap((group) => groupOn(group, order, input, drawings)),
     "no-work": noWork(order),
-    law: REPORT.lawDates,
+    ...dutiesOnFirst(input),
     "unseen-title": REPORT.unseenTitle,
     unseen: unseen(input),
     "next-title": REPORT.nextTitle,

@@ -55,6 +55,14 @@ export const BACK = String.raw`
   bullet-list(d.sources.edition)
 }
 
+// ---------------------------------------------------------------- duties
+#heading(level: 1, d.duties.title)
+#for p in d.duties.intro { par(p) }
+#for g in d.duties.groups {
+  heading(level: 2, g.title)
+  plain-table((32mm, 1fr, 62mm), d.duties.head, g.rows)
+}
+
 // ---------------------------------------------------------------- closing
 #heading(level: 1, d.recipients.title)
 #for p in d.recipients.paragraphs { par(p) }

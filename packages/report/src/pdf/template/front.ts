@@ -1,7 +1,7 @@
 /** The first page, then the observations with their reasons. */
 export const FRONT = String.raw`
 // ---------------------------------------------------------------- first page
-#show heading.where(level: 2, outlined: false): it => block(above: 1.15em, below: 0.55em, sticky: true, text(size: 10.5pt, weight: 700, it.body))
+#show heading.where(level: 2, outlined: false): it => block(above: 0.8em, below: 0.45em, sticky: true, text(size: 10.5pt, weight: 700, it.body))
 #block(below: 0.5em, text(size: 9.5pt, fill: copper, weight: 600, d.first.kind))
 #{
   let size = if d.first.address.len() <= 90 { 16pt } else if d.first.address.len() <= 300 { 12pt } else { 9.5pt }
@@ -16,7 +16,7 @@ export const FRONT = String.raw`
   grid(columns: (1fr, 1fr), column-gutter: 6mm, row-gutter: 0.55em, ..facts.map(f => grid(columns: (26mm, 1fr), text(fill: quiet, f.at(0)), f.at(1))))
 }
 
-#block(above: 1.1em, below: 1.1em, width: 100%, stroke: (left: 3.5pt + ink), inset: (left: 9pt, y: 3pt))[
+#block(above: 0.9em, below: 0.9em, width: 100%, stroke: (left: 3.5pt + ink), inset: (left: 9pt, y: 2pt))[
   #grid(columns: (1fr, 1fr), column-gutter: 6mm,
     [#text(size: 8.2pt, fill: quiet, d.first.stated-label) \ #text(size: 16pt, weight: 700, style: if d.first.stated-open { "italic" } else { "normal" }, d.first.stated)],
     [#text(size: 8.2pt, fill: quiet, d.first.derived-label) \ #text(size: 16pt, weight: 700, style: if d.first.derived-open { "italic" } else { "normal" }, d.first.derived)],
@@ -33,7 +33,7 @@ export const FRONT = String.raw`
 #heading(level: 2, outlined: false, d.first.todo-title)
 #if d.first.groups.len() == 0 { d.first.nothing } else {
   for g in d.first.groups {
-    block(above: 0.85em, below: 0.4em, sticky: true, grid(columns: (9mm, 1fr), align: horizon, mark(g), bare(9.5pt, heading(level: 3, outlined: false, g.heading))))
+    block(above: 0.65em, below: 0.35em, sticky: true, grid(columns: (9mm, 1fr), align: horizon, mark(g), bare(9.5pt, heading(level: 3, outlined: false, g.heading))))
     for o in g.members {
       block(breakable: false, above: 0.45em, below: 0.45em, inset: (left: 9mm), grid(columns: (5mm, 1fr), text(weight: 600, str(o.number)), {
         text(weight: 600, o.place)
@@ -46,8 +46,9 @@ export const FRONT = String.raw`
     }
   }
   if d.first.no-work != "" { block(above: 0.7em, d.first.no-work) }
-  block(above: 0.7em, small(d.first.law))
 }
+
+#block(above: 0.7em, below: 0pt, text(size: 8.2pt, [#text(weight: 600, [#d.first.law-title: ])#d.first.law.join([ · ]) #text(fill: quiet, d.first.law-note)]))
 
 #heading(level: 2, outlined: false, d.first.unseen-title)
 #bullet-list(d.first.unseen)
@@ -60,8 +61,9 @@ export const FRONT = String.raw`
 #block(above: 0.7em, small(d.first.challenge))
 
 // Whole on this page or on the next: half a list of pages is none.
-#block(above: 0.8em, breakable: false, {
-  set text(size: 8.2pt)
+#block(above: 0.6em, breakable: false, {
+  set text(size: 7.8pt)
+  set par(leading: 0.5em)
   text(weight: 600, d.first.contents-title)
   h(1.5mm)
   context query(heading.where(level: 1, outlined: true)).map(it => link(it.location(), [#it.body~#text(weight: 600, str(counter(page).at(it.location()).first()))])).join([ #h(0.3em)·#h(0.3em) ])

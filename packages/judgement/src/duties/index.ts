@@ -1,0 +1,1 @@
+export { dutiesOf } from "./duties-of.ts";

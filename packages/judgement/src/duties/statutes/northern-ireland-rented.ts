@@ -1,0 +1,126 @@
+import type { DutyCondition } from "@good-grounds/core";
+import { ALWAYS, before, type DutyTable, days, keep, next, UNDATED } from "../row.ts";
+
+/** Houses in multiple occupation are left to their licences. */
+const LET: readonly DutyCondition[] = ["northern-ireland", "private-let", "single-home"];
+const SINCE = "2025-04-01";
+const START = "the explanatory note was read: within 28 days; the safer count is shown";
+
+/** Homes under private tenancies in Northern Ireland. */
+export const NORTHERN_IRELAND_RENTED: DutyTable = {
+  statute: {
+    id: "northern-ireland-rented",
+    title: "Electrical Safety Standards for Private Tenancies Regulations (Northern Ireland) 2024",
+    number: "SR 2024/201",
+  },
+  edition: "as made; it holds for a tenancy from the first inspection on",
+  rows: [
+    {
+      id: "ni-while-let",
+      provision: "reg. 3(1)",
+      basis: "published",
+      who: "landlord",
+      when: LET,
+      since: SINCE,
+      time: ALWAYS,
+    },
+    {
+      id: "ni-next-inspection",
+      provision: "reg. 3(1) and 3(2)",
+      basis: "published",
+      who: "landlord",
+      when: LET,
+      since: SINCE,
+      time: next(5, "safer"),
+    },
+    {
+      id: "ni-report-names-next",
+      provision: "reg. 3(3)",
+      basis: "published",
+      who: "inspector",
+      to: "landlord",
+      when: LET,
+      since: SINCE,
+      time: UNDATED,
+    },
+    {
+      id: "ni-copy-tenant",
+      provision: "reg. 3(3)",
+      basis: "published",
+      who: "landlord",
+      to: "tenant",
+      when: [...LET, "occupied"],
+      since: SINCE,
+      time: days(28, "inspection", "safer"),
+    },
+    {
+      id: "ni-copy-new-tenant",
+      provision: "reg. 3(3)",
+      basis: "published",
+      who: "landlord",
+      to: "new-tenant",
+      when: [...LET, "tenancy-to-come"],
+      since: SINCE,
+      time: before("occupation"),
+    },
+    {
+      id: "ni-copy-prospective",
+      provision: "reg. 3(3)",
+      basis: "published",
+      who: "landlord",
+      to: "prospective-tenant",
+      when: LET,
+      since: SINCE,
+      time: days(28, "request", "safer"),
+    },
+    {
+      id: "ni-copy-council",
+      provision: "reg. 3(3)",
+      basis: "published",
+      who: "landlord",
+      to: "authority",
+      when: LET,
+      since: SINCE,
+      time: days(7, "request", "safer"),
+    },
+    {
+      id: "ni-keep",
+      provision: "reg. 3(3)",
+      basis: "published",
+      who: "landlord",
+      to: "next-inspector",
+      when: LET,
+      since: SINCE,
+      time: keep(null),
+    },
+    {
+      id: "ni-work",
+      provision: "reg. 3(4)",
+      basis: "published",
+      doubt: START,
+      who: "landlord",
+      when: [...LET, "work-required"],
+      since: SINCE,
+      time: days(28, "finding", "safer", "or-shorter"),
+    },
+    {
+      id: "ni-work-confirmation",
+      provision: "reg. 3(5)",
+      basis: "memory",
+      doubt: "the period of 28 days was not read in the text",
+      who: "landlord",
+      to: "tenant-and-authority",
+      when: [...LET, "work-required"],
+      since: SINCE,
+      time: days(28, "work-done", "safer"),
+    },
+    {
+      id: "ni-social",
+      provision: "explanatory note",
+      basis: "published",
+      who: "landlord",
+      when: ["northern-ireland", "social-let"],
+      time: UNDATED,
+    },
+  ],
+};

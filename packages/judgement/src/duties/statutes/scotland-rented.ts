@@ -1,0 +1,105 @@
+import type { DutyCondition } from "@good-grounds/core";
+import { ALWAYS, before, type DutyTable, keep, next, UNDATED } from "../row.ts";
+
+const LET: readonly DutyCondition[] = ["scotland", "private-let"];
+const SINCE = "2015-12-01";
+
+/** Homes let by private landlords in Scotland. */
+export const SCOTLAND_RENTED: DutyTable = {
+  statute: { id: "scotland-rented", title: "Housing (Scotland) Act 2006", number: "2006 asp 1" },
+  edition: "with the statutory guidance on the Repairing Standard from 1 March 2024",
+  rows: [
+    {
+      id: "scotland-next-inspection",
+      provision: "s. 19A(1) and (2)",
+      basis: "published",
+      who: "landlord",
+      when: LET,
+      since: SINCE,
+      time: next(5, "safer"),
+    },
+    {
+      id: "scotland-while-let",
+      provision: "ss. 13, 14 and 19A(2)(a)",
+      basis: "published",
+      who: "landlord",
+      when: LET,
+      since: SINCE,
+      time: ALWAYS,
+    },
+    {
+      id: "scotland-copy-new-tenant",
+      provision: "s. 19A(3)(a)",
+      basis: "published",
+      who: "landlord",
+      to: "new-tenant",
+      when: [...LET, "tenancy-to-come"],
+      since: SINCE,
+      time: before("tenancy"),
+    },
+    {
+      id: "scotland-copy-tenant",
+      provision: "s. 19A(3)(b)",
+      basis: "published",
+      who: "landlord",
+      to: "tenant",
+      when: [...LET, "occupied"],
+      since: SINCE,
+      time: UNDATED,
+    },
+    {
+      id: "scotland-keep",
+      provision: "s. 19B(3)(b)",
+      basis: "published",
+      who: "landlord",
+      when: LET,
+      since: SINCE,
+      time: keep(6),
+    },
+    {
+      id: "scotland-work",
+      provision: "ss. 13 and 14",
+      basis: "published",
+      who: "landlord",
+      when: [...LET, "danger-or-likely"],
+      since: SINCE,
+      time: UNDATED,
+    },
+    {
+      id: "scotland-rcd",
+      provision: "s. 13, guidance annex D.55",
+      basis: "published",
+      who: "landlord",
+      when: [...LET, "no-main-rcd"],
+      since: "2024-03-01",
+      time: UNDATED,
+    },
+    {
+      id: "scotland-appliances",
+      provision: "ss. 19A(1) and 19B(2)(e)",
+      basis: "published",
+      who: "landlord",
+      when: [...LET, "equipment"],
+      since: SINCE,
+      time: { kind: "within", number: 5, unit: "year", from: "equipment-check", firstDay: "safer" },
+    },
+    {
+      id: "scotland-fire-alarms",
+      provision: "s. 13, and section 86 of the Housing (Scotland) Act 1987",
+      basis: "memory",
+      who: "landlord",
+      when: LET,
+      since: "2022-02-01",
+      time: ALWAYS,
+    },
+    {
+      id: "scotland-social",
+      provision: "Scottish Housing Quality Standard",
+      basis: "memory",
+      doubt: "no text was read; ask the landlord's own standard",
+      who: "landlord",
+      when: ["scotland", "social-let"],
+      time: next(5, "safer"),
+    },
+  ],
+};
