@@ -17,13 +17,14 @@ export function reasonsFor(
       );
   const open = inTheWay.filter(({ name }) => !isWrittenReason(reasons.get(name)));
   if (open.length > 0) {
-    const lines = open.map(
-      ({ name, point }) => `  ${name}\n    ${openPointWords(point, { installation, checks }, true)}`,
-    );
+    const lines = open.flatMap(({ name, point }) => {
+      const words = openPointWords(point, { installation, checks }, true);
+      return [`  ${printable(name)}`, `    ${printable(words)}`];
+    });
     const many = open.length === 1 ? "1 point stands" : `${open.length} points stand`;
     throw new Stop(
       EXIT.open,
-      `issue: ${many} open. Settle each in the inspection, or give a reason with --reason "POINT=WORDS"; --draft makes a draft.\n${printable(lines.join("\n"))}`,
+      `issue: ${many} open. Settle each in the inspection, or give a reason with --reason "POINT=WORDS"; --draft makes a draft.\n${lines.join("\n")}`,
     );
   }
   return inTheWay.map(({ name }) => ({ point: name, words: reasons.get(name) ?? "" }));
