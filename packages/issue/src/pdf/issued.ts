@@ -20,12 +20,18 @@ export interface Issued {
   readonly time: TimeWord | undefined;
   /** What was changed, and where. */
   readonly faults: readonly string[];
+  /** What could not be compared, and why. */
+  readonly notCompared?: readonly string[];
 }
 
 const NOTHING = { record: undefined, pages: undefined, evidence: undefined, time: undefined };
 
-/** Looks at a document: everything in it but the signature values is made again from its parts and compared. */
-export async function readIssued(file: Uint8Array): Promise<Issued> {
+/**
+ * Looks at a document. `release` is that of this program: what another one wrote around the pages need not come out the same
+ * here, so a difference there is told as not compared. Otherwise everything in it but the signature values is made again from
+ * its parts and compared.
+ */
+export async function readIssued(file: Uint8Array, release: string): Promise<Issued> {
   const attached = await attachmentIn(file, RECORD_NAME);
   if (attached === "unreadable")
     return { ...NOTHING, faults: ["The document cannot be read: it was changed, or it is no PDF."] };
@@ -53,8 +59,15 @@ export async function readIssued(file: Uint8Array): Promise<Issued> {
     held !== undefined && hashOf(held) === statement.evidence
       ? []
       : ["The attached inspection file is another than the statement names."];
-  const rest = await signatureFaults(file, pages, attached, record);
-  return { record, pages, evidence: held, time: rest.time, faults: [...faults, ...rest.faults] };
+  const rest = await signatureFaults(file, pages, attached, record, release);
+  return {
+    record,
+    pages,
+    evidence: held,
+    time: rest.time,
+    faults: [...faults, ...rest.faults],
+    notCompared: rest.notCompared ?? [],
+  };
 }
 
 async function signatureFaults(
@@ -62,7 +75,8 @@ async function signatureFaults(
   pages: Uint8Array,
   attached: Uint8Array,
   { statement }: IssueRecord,
-): Promise<{ readonly time: TimeWord | undefined; readonly faults: readonly string[] }> {
+  release: string,
+): Promise<Pick<Issued, "time" | "faults" | "notCompared">> {
   const found = signatureIn(file, pages.length);
   if (found === undefined)
     return { time: undefined, faults: ["The signature on the document is missing or cannot be read."] };
@@ -72,16 +86,25 @@ async function signatureFaults(
     faults.push("The document was signed with another certificate than the statement names.");
   const at = new Date(statement.at);
   const again = await sealedAgain(pages, attached, at, found).catch(() => undefined);
-  if (again === undefined || !again.signed) faults.push("The signature on the document does not fit it.");
   const where = again === undefined ? undefined : firstDifference(file, again.bytes);
-  if (where !== undefined) faults.push(differenceWords(where, file.length, again?.bytes.length ?? 0));
+  const isSameRelease = statement.release === release;
+  if (again === undefined || (!again.signed && (isSameRelease || where === undefined)))
+    faults.push("The signature on the document does not fit it.");
+  const differs = where === undefined ? [] : [differenceWords(where, file.length, again?.bytes.length ?? 0)];
+  if (isSameRelease) faults.push(...differs);
+  const notCompared =
+    isSameRelease || where === undefined
+      ? []
+      : [
+          `What stands around the pages was written by release ${statement.release}; this is ${release} and writes it otherwise.`,
+        ];
   const time = found.token === undefined ? undefined : await timeWord(found.token, found.value);
   if (
     (found.token !== undefined) !== statement.timeAuthority ||
     (time === undefined ? statement.timeAuthority : !time.fits)
   )
     faults.push("What the time authority said is missing, was added later, or does not fit this signature.");
-  return { time, faults };
+  return { time, faults, notCompared };
 }
 
 function differenceWords(where: number, length: number, expected: number): string {

@@ -50,7 +50,10 @@ export function answers(issued: Issued, known: Known): readonly Answer[] {
   return [first, who(record, issued, known), when(record, issued), latest(record, known), pages(issued, known)];
 }
 
-function asSigned({ record, alone, faults }: Issued, { photographs = [], evidence = [] }: Known): Answer {
+function asSigned(
+  { record, alone, faults, notCompared = [] }: Issued,
+  { photographs = [], evidence = [] }: Known,
+): Answer {
   const listed = record?.statement.photographs ?? [];
   const strange = photographs
     .filter(({ hash }) => !listed.includes(hash))
@@ -60,6 +63,10 @@ function asSigned({ record, alone, faults }: Issued, { photographs = [], evidenc
     .map(({ name }) => `${name}: not the inspection file the statement names, or changed since.`);
   const against = [...faults, ...(record === undefined ? [] : [...strange, ...otherEvidence])];
   if (against.length > 0) return { question: "as-signed", standing: "against", words: against };
+  if (notCompared.length > 0) {
+    const words = ["Pages and statement are as signed.", ...notCompared];
+    return { question: "as-signed", standing: "open", words };
+  }
   if (alone === true) {
     const words = ["The statement is as signed. The document it speaks of was not handed in."];
     return { question: "as-signed", standing: "open", words };

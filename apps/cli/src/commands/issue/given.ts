@@ -1,6 +1,7 @@
 import { hashOf, type IssueRecord, type Register, readRecord, readRegister } from "@good-grounds/issue";
 import { type Issued, readIssued } from "@good-grounds/issue/pdf";
 import { readBytes, readText } from "../../read.ts";
+import { VERSION } from "../../version.ts";
 import { ofFile } from "./faults.ts";
 
 /** One file handed in, by what it is. */
@@ -13,7 +14,7 @@ export type Given =
 export async function givenAt(path: string): Promise<Given> {
   const bytes = await readBytes(path);
   if (bytes.subarray(0, 5).toString("latin1") === "%PDF-" || path.toLowerCase().endsWith(".pdf"))
-    return { kind: "document", path, issued: await readIssued(new Uint8Array(bytes)) };
+    return { kind: "document", path, issued: await readIssued(new Uint8Array(bytes), VERSION) };
   const isJson = /^[\s\uFEFF]*\{/.test(bytes.subarray(0, 200).toString("utf8"));
   if (!isJson) return { kind: "photograph", path, hash: hashOf(new Uint8Array(bytes)) };
   if (bytes.includes('"good-grounds-issue"'))
