@@ -92,6 +92,8 @@ async function signatureFaults(
     faults.push("The signature on the document does not fit it.");
   const differs = where === undefined ? [] : [differenceWords(where, file.length, again?.bytes.length ?? 0)];
   if (isSameRelease) faults.push(...differs);
+  else if (!reachesTheEnd(file, pages.length))
+    faults.push("The signature on the document does not reach its last byte.");
   const notCompared =
     isSameRelease || where === undefined
       ? []
@@ -105,6 +107,14 @@ async function signatureFaults(
   )
     faults.push("What the time authority said is missing, was added later, or does not fit this signature.");
   return { time, faults, notCompared };
+}
+
+/** Whether the signature added after the pages says that it covers everything but itself, up to the last byte. */
+function reachesTheEnd(file: Uint8Array, from: number): boolean {
+  const added = new TextDecoder("latin1").decode(file.subarray(from));
+  const [, start = "", second = "", length = ""] =
+    /\/ByteRange\s*\[\s*0\s+(\d+)\s+(\d+)\s+(\d+)\s*\]/.exec(added) ?? [];
+  return Number(start) > from && Number(second) > Number(start) && Number(second) + Number(length) === file.length;
 }
 
 function differenceWords(where: number, length: number, expected: number): string {

@@ -96,13 +96,22 @@ describe("whether it is the latest", () => {
   });
 });
 
-test("what another release wrote around the pages is not compared, and not told as changed", async () => {
+test("what another release wrote around the pages is not compared; what was added after it is told all the same", async () => {
   const { file } = await issued(key, { release: "9.9.9" });
-  const other = file.slice();
-  const at = whole.pages.length + 20;
-  other[at] = (other[at] ?? 0) ^ 1;
-  const found = await readIssued(other, "0.1.0");
-  expect(answer("as-signed", found).standing).not.toBe("holds");
+  const written = Buffer.from(file);
+  // As a release would that leaves no blank there.
+  const at = written.indexOf("/Type /Sig\n");
+  written.write("/Type\n/Sig\n", at);
+  const found = await readIssued(new Uint8Array(written), RELEASE);
+  expect(answer("as-signed", found)).toMatchObject({
+    standing: "open",
+    words: expect.stringContaining("release 9.9.9"),
+  });
+  const longer = await readIssued(new Uint8Array(Buffer.concat([file, Buffer.from("\n")])), RELEASE);
+  expect(answer("as-signed", longer)).toMatchObject({
+    standing: "against",
+    words: expect.stringContaining("last byte"),
+  });
 });
 
 describe("evidence, pages and photographs", () => {
