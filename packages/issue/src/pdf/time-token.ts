@@ -1,11 +1,15 @@
 import { bytesToHex } from "@noble/hashes/utils.js";
 import { fromBER, OctetString } from "asn1js";
-import { ContentInfo, SignedData, TSTInfo } from "pkijs";
+import { Certificate, ContentInfo, SignedData, TSTInfo } from "pkijs";
 import { hashOf } from "../statement/statement.ts";
+
+const COMMON_NAME = "2.5.4.3";
 
 /** What a time authority said of a signature. */
 export interface TimeWord {
   readonly at: Date;
+  /** As its certificate calls it. Who issued that certificate is not looked at. */
+  readonly by: string;
   /** Whether it speaks of this signature, and its own signature fits the certificate it carries. */
   readonly fits: boolean;
 }
@@ -21,8 +25,15 @@ export async function timeWord(token: Uint8Array, signature: Uint8Array): Promis
     const bytes = inner.length === 0 ? [content] : inner;
     const info = TSTInfo.fromBER(new Uint8Array(bytes.flatMap((part) => [...part.valueBlock.valueHexView])));
     const speaksOf = bytesToHex(new Uint8Array(info.messageImprint.hashedMessage.valueBlock.valueHexView));
-    const isSigned = await data.verify({ signer: 0, checkChain: false }).catch(() => false);
-    return { at: info.genTime, fits: isSigned === true && speaksOf === hashOf(signature) };
+    const whole = new Uint8Array(signature).buffer;
+    const isSigned = await data.verify({ signer: 0, checkChain: false, data: whole }).catch(() => false);
+    const [certificate] = (data.certificates ?? []).filter((one) => one instanceof Certificate);
+    const name = certificate?.subject.typesAndValues.find(({ type }) => type === COMMON_NAME)?.value.valueBlock.value;
+    return {
+      at: info.genTime,
+      by: String(name ?? "no name"),
+      fits: isSigned === true && speaksOf === hashOf(signature),
+    };
   } catch {
     return undefined;
   }

@@ -19,7 +19,10 @@ export function when({ statement }: IssueRecord, { time, alone }: Issued): Answe
       standing: "against",
       words: [said, "A time authority was asked, but its answer is missing or does not fit."],
     };
-  const words = [said, `A time authority saw the signature at ${time.at.toISOString()}.`];
+  const words = [
+    said,
+    `A time authority that calls itself ${time.by} saw the signature at ${time.at.toISOString()}. Whether it is one, is not looked at here.`,
+  ];
   const isApart = Math.abs(time.at.getTime() - Date.parse(statement.at)) > APART;
   return {
     question,

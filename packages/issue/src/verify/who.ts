@@ -1,5 +1,6 @@
 import type { RegisteredKey } from "../keys/register.ts";
 import type { Issued } from "../pdf/issued.ts";
+import type { TimeWord } from "../pdf/time-token.ts";
 import type { IssueRecord } from "../statement/record.ts";
 import type { Answer, Known } from "./answers.ts";
 
@@ -30,7 +31,7 @@ export function who({ statement, register: carried }: IssueRecord, { time }: Iss
   const source = isTold
     ? "By the register or root that was handed in."
     : `By the register that came with the document, under root ${register.root.slice(0, 16)}. Compare it with what the firm gives; until then anybody may have written both.`;
-  const ended = endedWords(key, statement.at, time?.fits === true ? time.at : undefined);
+  const ended = endedWords(key, statement.at, time?.fits === true ? time : undefined);
   const standing = ended?.standing ?? (isTold ? "holds" : "open");
   return { question, standing, words: [named, ...(ended === undefined ? [] : [ended.words]), source] };
 }
@@ -39,7 +40,7 @@ export function who({ statement, register: carried }: IssueRecord, { time }: Iss
 function endedWords(
   { added, ended }: RegisteredKey,
   at: string,
-  proven: Date | undefined,
+  seen: TimeWord | undefined,
 ): { readonly standing?: Answer["standing"]; readonly words: string } | undefined {
   if (at < added)
     return { standing: "against", words: `The statement bears a moment before the key was added, ${added}.` };
@@ -51,8 +52,11 @@ function endedWords(
     };
   if (ended.as !== "stolen")
     return { words: `The key was ${ended.as} later, ${ended.since}: this takes nothing from the statement.` };
-  if (proven !== undefined && proven.toISOString() < ended.since)
-    return { words: `The key was stolen later, ${ended.since}; a time authority saw the signature before.` };
+  if (seen !== undefined && seen.at.toISOString() < ended.since)
+    return {
+      standing: "open",
+      words: `The key was stolen, ${ended.since}. A time authority that calls itself ${seen.by} saw the signature before; ask it whether it did.`,
+    };
   return {
     standing: "open",
     words: `The key was stolen, ${ended.since}. The statement bears an earlier moment, but only by a clock that a thief can set.`,
