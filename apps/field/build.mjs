@@ -5,7 +5,7 @@ import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statS
 import { join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import { gatheredTopics, textsWithin, topicsBeside } from "../../scripts/lib/gathered-topics.mjs";
+import { gatheredTopics, textsWithin, topicsFrom } from "../../scripts/lib/gathered-topics.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 /** Where it goes: a folder may be named, so that a test can have a build of its own. */
@@ -23,7 +23,7 @@ const filesBelow = (folder) =>
 
 /** Nobody asks for worked examples on the device. All pieces of the engine load the topics from one file. */
 const gathered = gatheredTopics({ examples: false });
-const topics = topicsBeside("./topics.js");
+const topics = topicsFrom("./topics.js");
 
 const shared = {
   absWorkingDir: here,

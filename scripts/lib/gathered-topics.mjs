@@ -95,12 +95,12 @@ export function textsBeside(folder) {
 }
 
 /** An esbuild plugin for programs in several parts that run together: all of them load the topics from one file beside them. */
-export function topicsBeside(file) {
+export function topicsFrom(file) {
   return {
-    name: "topics-beside",
+    name: "topics-from",
     setup(build) {
-      build.onLoad({ filter: /[\\/]packages[\\/]topics[\\/]src[\\/]gathered\.ts$/ }, () => ({
-        contents: `export { TOPICS } from ${JSON.stringify(file)};`,
+      build.onLoad(GATHERED, () => ({
+        contents: `export { ownTopic, ownTopics } from ${JSON.stringify(file)};`,
         loader: "js",
       }));
       build.onResolve({ filter: /\.js$/ }, ({ path }) =>
