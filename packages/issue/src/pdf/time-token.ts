@@ -1,6 +1,6 @@
 import { bytesToHex } from "@noble/hashes/utils.js";
 import { fromBER, OctetString } from "asn1js";
-import { Certificate, ContentInfo, SignedData, TSTInfo } from "pkijs";
+import { Certificate, ContentInfo, CryptoEngine, SignedData, TSTInfo } from "pkijs";
 import { hashOf } from "../statement/statement.ts";
 
 const COMMON_NAME = "2.5.4.3";
@@ -26,7 +26,9 @@ export async function timeWord(token: Uint8Array, signature: Uint8Array): Promis
     const info = TSTInfo.fromBER(new Uint8Array(bytes.flatMap((part) => [...part.valueBlock.valueHexView])));
     const speaksOf = bytesToHex(new Uint8Array(info.messageImprint.hashedMessage.valueBlock.valueHexView));
     const whole = new Uint8Array(signature).buffer;
-    const isSigned = await data.verify({ signer: 0, checkChain: false, data: whole }).catch(() => false);
+    // The engine that others set for this library knows no hash by itself.
+    const plain = new CryptoEngine({ name: "plain", crypto: globalThis.crypto });
+    const isSigned = await data.verify({ signer: 0, checkChain: false, data: whole }, plain).catch(() => false);
     const [certificate] = (data.certificates ?? []).filter((one) => one instanceof Certificate);
     const name = certificate?.subject.typesAndValues.find(({ type }) => type === COMMON_NAME)?.value.valueBlock.value;
     return {
