@@ -7,6 +7,8 @@ const PROBES: Readonly<Record<string, readonly [string, readonly string[]]>> = {
   ngspice: ["ngspice", ["--version"]],
   qpdf: ["qpdf", ["--version"]],
   pdfinfo: ["pdfinfo", ["-v"]],
+  pdfsig: ["pdfsig", ["-v"]],
+  openssl: ["openssl", ["version"]],
   scipy: [PYTHON, ["-c", "import scipy.stats"]],
   chromium: ["/usr/bin/chromium", ["--version"]],
   statsmodels: [PYTHON, ["-c", "import statsmodels.stats.inter_rater"]],

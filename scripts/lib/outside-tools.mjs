@@ -4,7 +4,12 @@ import { findProgram, run } from "./run.mjs";
 
 const programs = [
   { debian: "qpdf", names: ["qpdf"], checks: "the structure of the PDF report" },
-  { debian: "poppler-utils", names: ["pdfinfo", "pdfdetach", "pdftoppm"], checks: "the content of the PDF report" },
+  {
+    debian: "poppler-utils",
+    names: ["pdfinfo", "pdfdetach", "pdftoppm", "pdfsig"],
+    checks: "the content of the PDF report",
+  },
+  { debian: "openssl", names: ["openssl"], checks: "signatures against another implementation" },
   { debian: "chromium", names: ["chromium"], checks: "the field app in a browser" },
   { debian: "ngspice", names: ["ngspice"], checks: "circuit calculations against a circuit simulator" },
 ];

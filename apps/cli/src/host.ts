@@ -12,7 +12,7 @@ export interface Host {
 }
 
 /** Exit codes; documented in docs/cli.md. */
-export const EXIT = Object.freeze({ done: 0, fault: 1, input: 2, unreadable: 3 } as const);
+export const EXIT = Object.freeze({ done: 0, fault: 1, input: 2, unreadable: 3, against: 4, open: 5 } as const);
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 
 /** Stops a command with a message and an exit code. */

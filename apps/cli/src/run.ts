@@ -1,8 +1,7 @@
 import { parseArgs } from "node:util";
 import { EXIT, type ExitCode, type Host, Stop } from "./host.ts";
 import { USAGE } from "./usage.ts";
-
-const VERSION = "0.1.0";
+import { VERSION } from "./version.ts";
 
 const OPTIONS = {
   all: { type: "boolean" },
@@ -14,6 +13,18 @@ const OPTIONS = {
   list: { type: "boolean" },
   out: { type: "string" },
   check: { type: "boolean" },
+  as: { type: "string" },
+  certificate: { type: "string" },
+  device: { type: "string" },
+  draft: { type: "boolean" },
+  key: { type: "string" },
+  person: { type: "string" },
+  reason: { type: "string", multiple: true },
+  register: { type: "string" },
+  replaces: { type: "string" },
+  root: { type: "string" },
+  since: { type: "string" },
+  "time-authority": { type: "string" },
   probability: { type: "boolean" },
   topics: { type: "string" },
   help: { type: "boolean", short: "h" },
@@ -45,6 +56,41 @@ const COMMANDS: Readonly<Record<string, Command>> = {
       const { reportCommand } = await import("./commands/report.ts");
       const { out, topics, earlier = [] } = values;
       return reportCommand(rest, { out, earlier, topics, given: [...rest, ...wordsGiven(values)] }, host);
+    },
+  },
+  issue: {
+    options: [
+      "certificate",
+      "draft",
+      "earlier",
+      "key",
+      "out",
+      "reason",
+      "register",
+      "replaces",
+      "time-authority",
+      "topics",
+    ],
+    async start(rest, values, host) {
+      const { issueCommand } = await import("./commands/issue/issue.ts");
+      const { "time-authority": timeAuthority, earlier = [], reason = [], draft = false, ...more } = values;
+      const given = [...rest, ...wordsGiven(values)];
+      return issueCommand(rest, { ...more, timeAuthority, earlier, reasons: reason, draft, given }, host);
+    },
+  },
+  verify: {
+    options: ["earlier", "json", "register", "root", "topics"],
+    async start(rest, values, host) {
+      const { verifyCommand } = await import("./commands/issue/verify.ts");
+      const { earlier = [], json = false, ...more } = values;
+      return verifyCommand(rest, { ...more, earlier, json }, host);
+    },
+  },
+  keys: {
+    options: ["as", "device", "key", "out", "person", "register", "since"],
+    async start(rest, values, host) {
+      const { keysCommand } = await import("./commands/issue/keys.ts");
+      return keysCommand(rest, values, host);
     },
   },
   calendar: {
@@ -147,7 +193,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
   if (own === undefined) {
     throw new Stop(
       EXIT.input,
-      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, calendar, reason, compute, compare-choices, own-figures, ring, schema.`,
+      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, issue, verify, keys, calendar, reason, compute, compare-choices, own-figures, ring, schema.`,
     );
   }
   const strange = Object.keys(values).find((name) => name !== "help" && !own.options.some((one) => one === name));

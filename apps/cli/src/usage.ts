@@ -8,6 +8,22 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
       The same, and then and now: beside earlier inspections of the installation.
   goodgrounds report FILE --out PATH [--earlier FILE]...
       Write the condition report as PDF, with the inspection file attached.
+  goodgrounds issue FILE --key KEY --out FOLDER [--register FILE] [--replaces FILE]
+                    [--reason "POINT=WORDS"]... [--certificate P12]
+                    [--time-authority URL]
+      Issue the report: signed, with a statement of what was issued attached.
+      Refused while points stand open that nobody gave a reason for.
+  goodgrounds issue FILE --draft --out FOLDER
+      The same pages with DRAFT on each, signed by nobody.
+  goodgrounds verify FILE... [--register FILE] [--root DIGITS] [--json]
+      Of each issued document: is it as signed, by whom, when and by whose word,
+      is it the latest, do the pages follow from the evidence.
+  goodgrounds keys new --person NAME --device NAME --out FILE
+  goodgrounds keys root
+  goodgrounds keys add --key FILE --register FILE
+  goodgrounds keys end DIGITS --as retired|lost|stolen --since MOMENT --register FILE
+      Keys of persons and devices, and the register of the firm under a root that
+      stands on paper alone.
   goodgrounds calendar FILE --out PATH
       Write what the law asks, with its dates, as a calendar (iCalendar).
   goodgrounds compute NAME [need=value...] [--json]
@@ -36,5 +52,6 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
 
   --help, --version
 
-Exit codes: 0 done, 2 input wrong, 3 file unreadable, 1 our fault.
+Exit codes: 0 done, 2 input wrong, 3 file unreadable, 1 our fault; 4 something was
+found against a document, 5 something stands open.
 `;

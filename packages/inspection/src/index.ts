@@ -9,6 +9,7 @@ export { MIGRATIONS, type Migration } from "./migrations/index.ts";
 export * from "./parse.ts";
 export { PRECAUTIONS } from "./precautions.ts";
 export * from "./print.ts";
+export { repeatedMembers } from "./repeated.ts";
 export type { DraftFile } from "./schema/draft.ts";
 export type { InspectionFile } from "./schema/file.ts";
 export { FORMAT, VERSION } from "./schema/version.ts";

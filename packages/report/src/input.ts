@@ -60,6 +60,8 @@ export interface FolderOfTopics {
 
 /** Everything a report is made from. Nothing else is looked up; nothing is judged again. */
 export interface ReportInput {
+  /** Set while the report is not issued: every page says so. */
+  readonly draft?: true;
   readonly installation: WholeInstallation;
   readonly weighing: Weighing;
   readonly outcome: Outcome;

@@ -32,6 +32,10 @@ export const packageRules = {
     ],
     outside: [],
   },
+  issue: {
+    packages: ["core", "inspection"],
+    outside: ["@libpdf/core", "@noble/ciphers", "@noble/curves", "@noble/hashes", "asn1js", "pkijs"],
+  },
   report: { packages: ["core", "inspection"], outside: "any", nodeIn: "src/pdf/" },
 };
 

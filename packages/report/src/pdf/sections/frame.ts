@@ -5,7 +5,7 @@ import { standingSignatures } from "../../words/signature.ts";
 import { shortened } from "./shortened.ts";
 
 /** What every page and the document's own description carry. */
-export function frame({ installation, edition }: ReportInput) {
+export function frame({ installation, edition, draft }: ReportInput) {
   const { file } = installation;
   const address = file.brief.premises.address.join(", ");
   const on = reportDay(file);
@@ -17,6 +17,7 @@ export function frame({ installation, edition }: ReportInput) {
     header: REPORT.header(shortened(address, 80)),
     footer: REPORT.footer(file.id, on),
     page: REPORT.page("#", "##").split(/##?/),
+    draft: draft === true ? REPORT.draft : "",
     invented: file.invented === true ? REPORT.inventedShort : "",
   };
 }

@@ -13,9 +13,11 @@ export const BASE = String.raw`
 #set page(
   paper: "a4",
   margin: (x: 18mm, top: 18mm, bottom: 18mm),
+  // A draft says so across every page and in its head, so that no page of it passes for one that was issued.
+  background: if d.draft != "" { rotate(-55deg, text(size: 60pt, weight: 700, fill: rgb("#e4e0d6"), d.draft)) },
   header: context {
     set text(size: 7.5pt, fill: quiet)
-    grid(columns: (1fr, auto), d.header, if d.invented != "" { text(fill: copper, weight: 600, d.invented) })
+    grid(columns: (1fr, auto, auto), column-gutter: 4mm, d.header, if d.draft != "" { text(fill: ink, weight: 700, d.draft) }, if d.invented != "" { text(fill: copper, weight: 600, d.invented) })
   },
   footer: context {
     set text(size: 7.5pt, fill: quiet)

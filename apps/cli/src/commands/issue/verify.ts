@@ -1,0 +1,123 @@
+import { type Answer, answers, type IssueRecord, type Known, NOT_SHOWN } from "@good-grounds/issue";
+import type { Issued } from "@good-grounds/issue/pdf";
+import { printable, wrapped } from "@good-grounds/report";
+import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../../host.ts";
+import { type Given, givenAt, registerOf } from "./given.ts";
+import { madeAgain } from "./made-again.ts";
+
+interface VerifyOptions {
+  readonly earlier: readonly string[];
+  readonly json: boolean;
+  readonly register?: string;
+  readonly root?: string;
+  readonly topics?: string;
+}
+
+/** One document or record with its answers. */
+interface Verified {
+  readonly path: string;
+  readonly record: IssueRecord | undefined;
+  readonly answers: readonly Answer[];
+}
+
+const QUESTIONS: Readonly<Record<Answer["question"], string>> = {
+  "as-signed": "Is it as signed?",
+  who: "By whom?",
+  when: "When, and by whose word?",
+  latest: "Is it the latest known?",
+  pages: "Do the pages follow from the evidence?",
+};
+
+/** `goodgrounds verify`: five answers on each issued document or record of an issue. */
+export async function verifyCommand(paths: readonly string[], options: VerifyOptions, host: Host): Promise<ExitCode> {
+  if (paths.length === 0)
+    throw new Stop(EXIT.input, "verify: name at least one issued document or record of an issue.");
+  const { root } = options;
+  if (root !== undefined && !/^[0-9a-f]{64}$/.test(root))
+    throw new Stop(
+      EXIT.input,
+      "verify: --root takes the 64 digits of the public root, as `goodgrounds keys root` gave them.",
+    );
+  const given: Given[] = [];
+  for (const path of paths) given.push(await givenAt(path));
+  const verified = await verifiedOf(given, options, host);
+  if (verified.length === 0)
+    throw new Stop(EXIT.input, "verify: none of the files is an issued document or a record of an issue.");
+  host.stdout.write(options.json ? asJson(verified) : asText(verified, widthOf(host)));
+  const all = verified.flatMap((one) => one.answers);
+  if (all.some(({ standing }) => standing === "against")) return EXIT.against;
+  // Whether anything was issued later can never be known for certain: it is told, and does not count.
+  return all.some(({ question, standing }) => standing === "open" && question !== "latest") ? EXIT.open : EXIT.done;
+}
+
+async function verifiedOf(given: readonly Given[], options: VerifyOptions, host: Host): Promise<readonly Verified[]> {
+  const documents = given.filter((one) => one.kind === "document");
+  const recordsAlone = given
+    .filter((one) => one.kind === "record")
+    .filter(({ record }) => !documents.some(({ issued }) => issued.record?.hash === record.hash))
+    .map(({ path, record }) => ({ path, issued: recordAlone(record) }));
+  const handedIn = [...documents, ...recordsAlone];
+  const known = {
+    issues: handedIn.flatMap(({ issued: { record } }) => (record === undefined ? [] : [record])),
+    register: await registerOf(options.register),
+    root: options.root,
+    photographs: given.flatMap((one) => (one.kind === "photograph" ? [{ name: one.path, hash: one.hash }] : [])),
+  };
+  const evidence = given.flatMap((one) => (one.kind === "evidence" ? [{ name: one.path, hash: one.hash }] : []));
+  const verified: Verified[] = [];
+  for (const { path, issued } of handedIn) {
+    const again: Known["madeAgain"] = await madeAgain(issued, options, host);
+    verified.push({ path, record: issued.record, answers: answers(issued, { ...known, evidence, madeAgain: again }) });
+  }
+  return verified;
+}
+
+/** A record that was handed in without its document. */
+function recordAlone(record: IssueRecord): Issued {
+  const faults = record.signed ? [] : ["The statement of issue was changed: its signature does not fit it."];
+  return { record, alone: true, pages: undefined, evidence: undefined, time: undefined, faults };
+}
+
+function asText(verified: readonly Verified[], width: number): string {
+  const lines = verified.flatMap(({ path, record, answers: five }) => [
+    printable(path),
+    ...(record === undefined
+      ? []
+      : indented(
+          `Report ${record.statement.report}, issue ${record.statement.number}, outcome ${record.statement.outcome}.`,
+          width,
+        )),
+    ...five.flatMap(({ question, words }) => [
+      "",
+      QUESTIONS[question],
+      ...words.flatMap((one) => indented(one, width)),
+    ]),
+    ...reasonLines(record, width),
+    "",
+  ]);
+  const notShown = ["What none of this shows", ...NOT_SHOWN.flatMap((one) => indented(one, width))];
+  return `${[...lines, ...notShown].join("\n")}\n`;
+}
+
+function reasonLines(record: IssueRecord | undefined, width: number): readonly string[] {
+  const reasons = record?.signed === true ? record.statement.reasons : [];
+  if (reasons.length === 0) return [];
+  return [
+    "",
+    "Issued while these points stood open",
+    ...reasons.flatMap(({ point, words }) => indented(`${point}: ${words}`, width)),
+  ];
+}
+
+function indented(words: string, width: number): readonly string[] {
+  return wrapped(printable(words), width - 2).map((line) => `  ${line}`);
+}
+
+function asJson(verified: readonly Verified[]): string {
+  const documents = verified.map(({ path, record, answers: five }) => ({
+    file: path,
+    ...(record === undefined ? {} : { signed: record.signed, hash: record.hash, statement: record.statement }),
+    answers: five,
+  }));
+  return `${JSON.stringify({ format: "good-grounds-verification", version: 1, documents, notShown: NOT_SHOWN }, null, 2)}\n`;
+}
