@@ -25,6 +25,7 @@ import {
   mainBondingOther,
   mainBondingPme,
   operatingCurrent,
+  operatingTemperature,
   permittedDisconnectionTime,
   permittedDrop,
   permittedInsulation,
@@ -323,15 +324,36 @@ function maximumZs(circuit: Circuit, installation: Installation, rcd: ReturnType
   return any(over, byRcd);
 }
 
+const PIPED = new Set(["heating", "water-heater", "shower", "fixed-equipment", "motor"]);
+const NEAR: Flat = { verdict: "too-near", margin: Number.NaN };
+
 function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
-  const { zs, r1r2 } = circuit.readings;
-  const before = has(circuit.board.zdb)
-    ? circuit.board.zdb
-    : word(circuit.board.atOrigin) === true
-      ? supply.ze
-      : circuit.board.zdb;
-  if (!has(zs) || !has(r1r2) || !has(before)) return OPEN;
-  return agree(loose(zs), mix([1, loose(before)], [1, by(loose(r1r2), between(0.97, 1.03))]));
+  const { zs, r1r2, r1, r2 } = circuit.readings;
+  const atBoard = has(circuit.board.zdb);
+  const start = atBoard || word(circuit.board.atOrigin) !== true ? circuit.board.zdb : supply.ze;
+  if (!has(zs) || !has(r1r2) || !has(start)) return OPEN;
+  const [loop, before, own] = [loose(zs), loose(start), by(loose(r1r2), between(0.97, 1.03))];
+  const fits = agree(loop, mix([1, before], [1, own]));
+  if (fits.verdict === "met" || fits.verdict === "not-known" || zs.value > start.value + r1r2.value) return fits;
+  if (has(r1) && has(r2)) {
+    const [x, y] = [loose(r1), loose(r2)];
+    const near = agree(loop, mix([1, before], [1, own], [-1, beside(x, y)]), 1);
+    const shows = agree(own, mix([0.25, x], [0.25, y]), -1).verdict !== "met";
+    if (near.verdict === "met") return any(fits, shows ? near : NEAR);
+  }
+  const bonds = supply.bonding.map(({ connected }) => word(connected));
+  const some = bonds.includes(true);
+  const unbonded = !some && bonds.length > 0 && !bonds.includes(undefined);
+  if (!atBoard && !unbonded && agree(loop, own, 1).verdict === "met") {
+    if (some) return MET;
+    if (zs.value > r1r2.value) return any(fits, NEAR);
+  }
+  if (fits.verdict !== "not-met" || !PIPED.has(word(circuit.load) ?? "")) return fits;
+  const material = word(circuit.cable.material);
+  const line = perMetre(circuit.cable.line, material);
+  const share = line / (line + perMetre(circuit.cable.cpc, material));
+  if (Number.isNaN(share)) return fits;
+  return agree(loop, mix([1, before], [share, own]), 1).verdict === "met" ? any(fits, NEAR) : fits;
 }
 
 function r1r2Length(circuit: Circuit): Flat {
@@ -343,7 +365,12 @@ function r1r2Length(circuit: Circuit): Flat {
   const foretold = cableOf(circuit, material);
   const { r1r2 } = readings;
   if (!has(r1r2) || foretold === undefined) return OPEN;
-  return agree(loose(r1r2), mix([1, foretold[0] as Loose], [1, foretold[1] as Loose]));
+  const [line, cpc] = foretold as readonly [Loose, Loose];
+  const both = mix([1, line], [1, cpc]);
+  const fits = agree(loose(r1r2), both);
+  if (fits.verdict !== "not-met" || !PIPED.has(word(circuit.load) ?? "")) return fits;
+  const low = agree(loose(r1r2), both, -1).verdict === "met";
+  return low && agree(loose(r1r2), line, 1).verdict === "met" ? any(fits, NEAR) : fits;
 }
 
 /** What line and protective conductor of a cable read; undefined where something of it is not known. */
@@ -531,6 +558,8 @@ function energy(device: ReturnType<typeof marked>, marks: Circuit["device"], one
     const ends = [Math.max(slow, far.l), Math.min(fast, Math.max(slow, far.h))];
     most = Math.max(...ends.map((i) => i * i * 5 * (slow / i) ** n));
   }
+  const far5 = (device.standard === "BS 3036" ? 3 : 2.2) * slow;
+  if (Number.isNaN(fast) && far.l >= far5) most = far5 ** 2 * 0.4;
   const floor = least > 0 ? least : melts;
   return {
     seen: { v: atSlow, l: least, h: atSlow },
@@ -556,8 +585,9 @@ function breakerEnergy(
       energyClass: Number(cls),
     }).value;
   const seen = Number.isNaN(ceiling) ? UNSEEN : upTo(ceiling);
-  // By the loop as read: the reserve of a conductor below its full temperature covers the doubt of the reading.
-  const amperes = near.v;
+  // By the loop as read: the reserve of a conductor below its full temperature covers the doubt of the reading. The pole of
+  // the breaker, 0.8 W at its rated current or more, is in series.
+  const amperes = near.v / (1 + (near.v * 0.8) / device.rated ** 2 / 253);
   const seconds = carries(device, amperes, trip);
   if (Number.isNaN(amperes) || Number.isNaN(seconds)) return { seen };
   let most = amperes ** 2 * seconds;
@@ -613,7 +643,10 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
   const u = supply.nominalVoltage;
   const loop = !has(board.zdb) && word(board.atOrigin) === true && has(supply.ze) ? supply.ze : board.zdb;
   const near = { v: u.value / loop.value, l: u.low / loop.high, h: u.high / loop.low };
-  const far = { v: u.value / readings.zs.value, l: u.low / readings.zs.high, h: u.high / readings.zs.low };
+  const { zs, r1r2 } = readings;
+  const parts = !has(zs) && has(loop) && has(r1r2);
+  const end = parts ? { v: loop.value + r1r2.value, l: loop.low + r1r2.low, h: loop.high + r1r2.high } : band(zs);
+  const far = { v: u.value / end.v, l: u.low / end.h, h: u.high / end.l };
   const e = energy(marked(circuit), circuit.device, far, near);
   const of =
     arrangement === "armour" || arrangement === "conduit"
@@ -658,7 +691,7 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
 }
 
 /** What the cable carries as installed: every method and temperature it may have. */
-function carriesAsInstalled(circuit: Circuit, installation: Installation): Band {
+function carriesAsInstalled(circuit: Circuit, installation: Installation, asTabulated = false): Band {
   const { cable } = circuit;
   const phases = word(circuit.phases) ?? word(circuit.board.phases) ?? word(installation.supply.phases);
   const kind = word(cable.kind);
@@ -667,7 +700,9 @@ function carriesAsInstalled(circuit: Circuit, installation: Installation): Band 
   let iz: Band = { v: Number.POSITIVE_INFINITY, l: Number.POSITIVE_INFINITY, h: Number.NEGATIVE_INFINITY };
   // A cable for 90 °C ends in terminals of which nobody recorded whether they stand it.
   const temperatures =
-    ins === "90C-thermosetting" || ins === "90C-thermoplastic" ? (["70C-thermoplastic", ins] as const) : [ins];
+    !asTabulated && (ins === "90C-thermosetting" || ins === "90C-thermoplastic")
+      ? (["70C-thermoplastic", ins] as const)
+      : [ins];
   for (const method of cable.methods)
     for (const insulated of temperatures) {
       const m = word(method);
@@ -744,7 +779,8 @@ function capacity(circuit: Circuit, installation: Installation): Flat {
   return all(judged, within(designCurrent, device.rated));
 }
 
-function drop(circuit: Circuit, { supply }: Installation): Flat {
+function drop(circuit: Circuit, installation: Installation): Flat {
+  const { supply } = installation;
   const { cable, designCurrent } = circuit;
   const phases = word(circuit.phases) ?? word(circuit.board.phases) ?? word(supply.phases);
   const kind = word(cable.kind);
@@ -776,12 +812,31 @@ function drop(circuit: Circuit, { supply }: Installation): Flat {
   }).value;
   const limit = supply.nominalVoltage.value * fraction * (phases === "3" ? Math.sqrt(3) : 1);
   const length = span(cable.length, foundOf(circuit));
-  return atMost(
-    z * length.v * designCurrent.value,
-    z * length.l * designCurrent.low,
-    times(z * length.h, designCurrent.high),
-    limit,
-  );
+  const volts = {
+    v: z * length.v * designCurrent.value,
+    l: z * length.l * designCurrent.low,
+    h: times(z * length.h, designCurrent.high),
+  };
+  const tabled = atMost(volts.v, volts.l, volts.h, limit);
+  if (tabled.verdict !== "too-near" || cable.line.value > 16) return tabled;
+  if (cable.methods.some((method) => word(method) === "D")) return tabled;
+  const cooled = coolness(circuit, carriesAsInstalled(circuit, installation, true), ins, shape === "ring" ? 0.5 : 1);
+  const likely = atMost(volts.v * cooled.v, volts.l * cooled.l, volts.h * cooled.h, limit);
+  return likely.verdict === "met" ? likely : tabled;
+}
+
+/** Resistance of a conductor as warm as its load makes it over that at its greatest temperature. */
+function coolness({ cable, designCurrent: i }: Circuit, iz: Band, insulated: string, part: number): Band {
+  const load = { v: (part * i.value) / iz.v, l: (part * i.low) / iz.h, h: (part * i.high) / iz.l };
+  if (!(load.h ** 2 <= 1)) return { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+  const most = operatingTemperature(insulated as "70C-thermoplastic").value;
+  const air = has(cable.ambient) ? band(cable.ambient) : { v: 30, l: 30, h: 30 };
+  const at = (celsius: number) => (230 + celsius) / (230 + most);
+  return {
+    v: at(air.v + (most - air.v) * load.v ** 2),
+    l: at(air.l + (most - air.h) * load.l ** 2),
+    h: at(air.h + (most - air.l) * load.h ** 2),
+  };
 }
 
 function rcdTime(rcd: ResidualDevice): Flat {
@@ -992,6 +1047,14 @@ function demand(installation: Installation): Flat {
   );
 }
 
+/** What the distributor answers for: a reading within, whatever the meter may be out by, is expected to be. */
+function kept(e: Evidence<Unit>, against: (reading: Band) => Flat): Flat {
+  const flat = against(band(e));
+  if (flat.verdict !== "too-near" || e.kind !== "measured") return flat;
+  const asRead = against({ v: e.value, l: e.value, h: e.value });
+  return asRead.verdict === "met" ? asRead : flat;
+}
+
 /** The checks of the origin of the supply. */
 function flatSupply(installation: Installation): Flat[] {
   const { supply } = installation;
@@ -1003,7 +1066,7 @@ function flatSupply(installation: Installation): Flat[] {
     system === "TT"
       ? NONE
       : has(supply.ze) && !Number.isNaN(ze)
-        ? atMost(supply.ze.value, supply.ze.low, supply.ze.high, ze)
+        ? kept(supply.ze, ({ v, l, h }) => atMost(v, l, h, ze))
         : OPEN;
   const polarity =
     three === "1"
@@ -1015,7 +1078,10 @@ function flatSupply(installation: Installation): Flat[] {
     word(supply.public) === false
       ? NONE
       : has(u)
-        ? all(atLeast(u.value, u.low, u.high, 216.2), atMost(u.value, u.low, u.high, 253))
+        ? all(
+            kept(u, ({ v, l, h }) => atLeast(v, l, h, 216.2)),
+            kept(u, ({ v, l, h }) => atMost(v, l, h, 253)),
+          )
         : OPEN;
   return [zeCheck, polarity, electrode(installation), voltage, supplyBreaking(installation)];
 }

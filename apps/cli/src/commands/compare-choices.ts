@@ -6,6 +6,7 @@ import { choiceWords } from "../choice-words.ts";
 import { choicesJson, type Unused } from "../choices-json.ts";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { readInspection } from "../inspection.ts";
+import { judgedWithNote } from "../judged-with.ts";
 import { type Item, itemsOf } from "../many/sources.ts";
 import { itemsOfInput } from "../many/standard-input.ts";
 import { decode } from "../read.ts";
@@ -49,7 +50,7 @@ export async function compareChoicesCommand(
   const items = paths.length === 1 && paths[0] === "-" ? itemsOfInput(host.stdin) : itemsOf(paths, host.stdin);
   for await (const item of items) {
     read += 1;
-    const problem = take(item, collection, topics);
+    const problem = take(item, collection, topics, host);
     if (problem !== undefined) {
       unused.push(problem);
       if (item.unreadable !== true) wrong += 1;
@@ -83,7 +84,12 @@ function isChosenBy(word: string): word is ChosenBy {
 }
 
 /** Adds an inspection to the collection, or says why it cannot be used. */
-function take({ name, bytes, problem }: Item, collection: ChoiceCollection, topics: Topics): Unused | undefined {
+function take(
+  { name, bytes, problem }: Item,
+  collection: ChoiceCollection,
+  topics: Topics,
+  host: Host,
+): Unused | undefined {
   if (bytes === undefined) return { name, issues: [], problem: problem ?? `${name}: nothing to read` };
   let text: string;
   try {
@@ -93,6 +99,7 @@ function take({ name, bytes, problem }: Item, collection: ChoiceCollection, topi
   }
   const parsed = readInspection(text, topics);
   if (!parsed.ok) return { name, issues: parsed.issues, problem: null };
+  host.stderr.write(judgedWithNote(name, parsed.file, topics));
   collection.add(parsed.file, name);
   return undefined;
 }

@@ -3,6 +3,7 @@ import { readEarlier, withEarlier } from "../earlier.ts";
 import { guardedOutput } from "../guarded-output.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";
+import { judgedWithNote } from "../judged-with.ts";
 import { readText } from "../read.ts";
 import { topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
@@ -34,6 +35,7 @@ export async function reportCommand(
     host.stderr.write(issueLines(path, parsed.issues));
     return EXIT.input;
   }
+  host.stderr.write(judgedWithNote(path, parsed.file, topics));
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
   const input = withEarlier(assemble(parsed.file, true, topics), await readEarlier(earlier, parsed.file, host));
   const pdf = writeReportPdf(input, { json: text });

@@ -5,6 +5,7 @@ import { readEarlier, withEarlier } from "../earlier.ts";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { problemsJson, weighingJson } from "../json.ts";
+import { judgedWithJson, judgedWithNote } from "../judged-with.ts";
 import { isMany, itemsOf } from "../many/sources.ts";
 import { decode, gathered, readText } from "../read.ts";
 import { thenAndNowJson } from "../then-and-now-json.ts";
@@ -126,6 +127,7 @@ async function weighText(name: string, text: string, options: WeighOptions, host
     return EXIT.input;
   }
   for (const step of parsed.migrated) host.stderr.write(`${name}: written by an older version; ${step}\n`);
+  host.stderr.write(judgedWithNote(name, parsed.file, topics));
   const input = withEarlier(
     assemble(parsed.file, options.probability, topics),
     await readEarlier(options.earlier, parsed.file, host),
@@ -133,7 +135,7 @@ async function weighText(name: string, text: string, options: WeighOptions, host
   const grounds = options.grounds !== false;
   host.stdout.write(
     options.json
-      ? `${JSON.stringify({ ...weighingJson(input, grounds), ...thenAndNowJson(input.thenAndNow, grounds) }, null, 2)}\n`
+      ? `${JSON.stringify({ ...weighingJson(input, grounds), ...judgedWithJson(parsed.file, topics), ...thenAndNowJson(input.thenAndNow, grounds) }, null, 2)}\n`
       : renderWeighing(input, { width: widthOf(host), all: options.all, grounds: options.grounds }),
   );
   return EXIT.done;

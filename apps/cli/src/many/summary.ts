@@ -7,6 +7,7 @@ import { dutiesOf, outcomeOf, reasonObservations, weigh } from "@good-grounds/ju
 import { dutyColumn, OUTCOME, openPointsColumn, placeWords, printable, VERDICT } from "@good-grounds/report";
 import { readInspection } from "../inspection.ts";
 import { problemsJson, weighingJson } from "../json.ts";
+import { judgedWithJson, judgedWithNote } from "../judged-with.ts";
 import { decode } from "../read.ts";
 import { topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
@@ -24,6 +25,8 @@ export interface SummaryOptions {
 export interface Summary {
   readonly out: string;
   readonly problem: string;
+  /** What is told beside it on standard error, where nothing is wrong. */
+  readonly note?: string;
   readonly unreadable?: boolean;
 }
 
@@ -43,11 +46,11 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
     const out = options.json ? `${JSON.stringify(problemsJson(name, parsed.issues))}\n` : "";
     return { out, problem: issueLines(name, parsed.issues) };
   }
-  if (options.json)
-    return {
-      out: `${JSON.stringify(weighingJson(assemble(parsed.file, options.probability, topics), options.grounds))}\n`,
-      problem: "",
-    };
+  const note = judgedWithNote(name, parsed.file, topics);
+  if (options.json) {
+    const weighed = weighingJson(assemble(parsed.file, options.probability, topics), options.grounds);
+    return { out: `${JSON.stringify({ ...weighed, ...judgedWithJson(parsed.file, topics) })}\n`, problem: "", note };
+  }
   const installation = resolveInstallation(parsed.file);
   const weighing = weigh(installation, false);
   const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing, topics), topics);
@@ -63,7 +66,7 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
     ...(["not-met", "too-near", "not-known", "met"] as const).map((verdict) => `${count(verdict)} ${VERDICT[verdict]}`),
     worst === undefined ? "" : `${worst.check} at ${printable(placeWords(worst.path, installation))}`,
   ];
-  return { out: `${columns.filter((column) => column !== "").join("\t")}\n`, problem: "" };
+  return { out: `${columns.filter((column) => column !== "").join("\t")}\n`, problem: "", note };
 }
 
 /** The finding not met with the smallest margin, if there is one. */

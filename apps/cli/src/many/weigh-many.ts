@@ -12,13 +12,14 @@ export async function weighMany(items: AsyncIterable<Item>, options: SummaryOpti
   let weighed = 0;
   let wrong = 0;
   let unreadable = 0;
-  for await (const { out, problem, ...more } of summariesOf(items, options)) {
+  for await (const { out, problem, note = "", ...more } of summariesOf(items, options)) {
     weighed += 1;
     if (problem !== "") {
       wrong += 1;
       if (more.unreadable === true) unreadable += 1;
       host.stderr.write(problem);
     }
+    if (note !== "") host.stderr.write(note);
     if (out !== "" && !host.stdout.write(out)) await once(host.stdout, "drain");
     if (host.interactive && weighed % PROGRESS_STEP === 0)
       host.stderr.write(`\r${weighed} weighed, ${wrong} with problems`);

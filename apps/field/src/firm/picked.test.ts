@@ -1,3 +1,4 @@
+import { hashOf } from "@good-grounds/topics/texts";
 import { strToU8, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { textsOfFiles } from "./picked.ts";
@@ -34,6 +35,20 @@ describe("texts that were chosen", () => {
   it("come from single files, shared ones told by their first line", async () => {
     const chosen = [file("kitchen.topic", SHARED), file("a.topic", TOPIC), file("folder.topics", HEAD)];
     expect(await textsOfFiles(chosen)).toEqual(ALL);
+  });
+
+  it("come from single files with the hash of their folder, what is more of a topic among them", async () => {
+    const more = "more socket-near-water\n";
+    const below = (text: { readonly file: string; readonly text: string }) =>
+      file(text.file.split("/").at(-1) ?? "", text.text, `firm/${text.file}`);
+    const all = [
+      ...ALL,
+      { file: "topics/our-water.topic", text: more },
+      { file: "views.topics", text: "view a of b: c\n" },
+    ];
+    const single = all.map((text) => file(text.file.split("/").at(-1) ?? "", text.text));
+    const [ofFolder, ofSingle] = await Promise.all([textsOfFiles(all.map(below)), textsOfFiles(single.reverse())]);
+    expect(hashOf(ofSingle)).toBe(hashOf(ofFolder));
   });
 
   it("come from a ZIP archive, with or without the folder in front", async () => {

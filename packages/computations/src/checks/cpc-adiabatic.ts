@@ -7,6 +7,7 @@ import {
   type Evidence,
   INSULATIONS,
   isExact,
+  isKnown,
   isKnownFact,
   type Judgement,
   type Reckoner,
@@ -30,6 +31,7 @@ const needs = {
   nominalVoltage: asksQuantity(TERM.nominalVoltage, "230 V"),
   zs: asksQuantity(TERM.measuredZs, "0.49 Ω, at the far end"),
   zdb: asksQuantity(TERM.measuredZdb, "0.21 Ω, at the board"),
+  r1r2: asksQuantity(TERM.measuredR1R2, "0.28 Ω, where Zs was not read"),
   standard: asksWord(MATTER.deviceStandard, DEVICE_STANDARDS),
   type: asksWord(MATTER.deviceType, DEVICE_TYPES),
   rated: asksQuantity(TERM.ratedCurrent, "32 A"),
@@ -53,7 +55,8 @@ type GivenHere = Given<typeof needs>;
  * Whether the protective conductor withstands an earth fault, wherever on the circuit it happens: by selection from the
  * line conductor's size (Table 54.7), or by energy, S ≥ √(I²t)/k (543.1.3). One of them is enough.
  *
- * Energy let through, in A²s, at the worst current from a fault at the end of the circuit to one at the board. The maker's
+ * Energy let through, in A²s, at the worst current from a fault at the end of the circuit (by Zs; where that was not read, by
+ * the loop at the board and R1+R2) to one at the board. The maker's
  * figure, the ceiling of the energy limiting class and the known points of a fuse are evidence; where they leave it open,
  * the physics of the first half-cycles and of a melting element says what is to be expected, and the verdict says that
  * it is that. An RCD that was found to work bounds the energy by its operating time; a dead or slow one bounds nothing, and
@@ -75,6 +78,7 @@ export const cpcAdiabatic = check({
       nominalVoltage: installation.supply.nominalVoltage,
       zs: readings.zs,
       zdb: loopAtBoard(circuit, installation),
+      r1r2: readings.r1r2,
       standard: device.standard,
       type: device.type,
       rated: device.rated,
@@ -95,7 +99,10 @@ export const cpcAdiabatic = check({
     if (selection.verdict === "met") return concluded(selection);
     const conductor = { area: given.cpc, k: factorK(given, reckon) };
     const near = reckon.quotient(TERM.earthFaultCurrent, given.nominalVoltage, given.zdb);
-    const far = reckon.quotient(TERM.earthFaultCurrent, given.nominalVoltage, given.zs);
+    const { zs, zdb, r1r2 } = given;
+    const byParts = !isKnown(zs) && isKnown(zdb) && isKnown(r1r2);
+    const end = byParts ? reckon.sum(TERM.expectedZs, zdb, r1r2) : zs;
+    const far = reckon.quotient(TERM.earthFaultCurrent, given.nominalVoltage, end);
     const energy = energyByOvercurrent(given, faultRange(far, near, reckon), reckon);
     const judgement = reckon.any(
       QUESTION.cpcWithstands,

@@ -1,4 +1,4 @@
-import { CONDUCTOR_MATERIALS, isKnownFact, LENGTH_FOUND, type Matter, TERM } from "@good-grounds/core";
+import { CIRCUIT_LOADS, CONDUCTOR_MATERIALS, isKnownFact, LENGTH_FOUND, type Matter, TERM } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import {
   agreement,
@@ -8,9 +8,11 @@ import {
   lengthWithin,
   lineAndCpc,
   perMetre,
+  residualOf,
   testFactor,
 } from "@good-grounds/measurement";
 import { check, concluded, doesNotArise } from "../check.ts";
+import { byOtherPath, isOnPipes, OTHER_PATH } from "../circuits/other-path.ts";
 import { POSSIBLE_MISFIT } from "../circuits/possible-misfit.ts";
 import { QUESTION } from "../matters.ts";
 import { asksQuantity, asksWord } from "../need.ts";
@@ -19,7 +21,8 @@ import { asksQuantity, asksWord } from "../need.ts";
  * Whether R1+R2 fits the cable: (r1 + r2)·L at the test temperature, with real conductors up to 8 % below the greatest
  * permitted resistance and the length as good as the way it was found. Length L in m to the point of the reading, sizes in mm². For radial circuits whose protective
  * conductor is a core or a separate copper conductor; a ring is judged by its own check, armour and conduit have no
- * single resistance. R1+R2 too high: a joint, a smaller conductor, a longer run; too low: another circuit's value.
+ * single resistance. R1+R2 too high: a joint, a smaller conductor, a longer run; too low: another circuit's value. Between
+ * the line conductor alone and the cable, at a load on pipes, it is too near to call: there may be another path to earth.
  */
 export const r1r2Length = check({
   id: "r1r2-length",
@@ -35,6 +38,7 @@ export const r1r2Length = check({
     length: asksQuantity(TERM.length, "12 m"),
     lengthFound: asksWord(MATTER.lengthFound, LENGTH_FOUND, "estimated where it is not said"),
     temperature: asksQuantity(TERM.testTemperature, "12 °C"),
+    load: asksWord(MATTER.circuitLoad, CIRCUIT_LOADS, "pipes of a heater may lie beside the protective conductor"),
   },
   gather(circuit) {
     const { shape, cable, readings } = circuit;
@@ -51,10 +55,11 @@ export const r1r2Length = check({
       length: cable.length,
       lengthFound: cable.lengthFound,
       temperature: readings.temperature,
+      load: circuit.load,
     };
   },
   conclude(given, reckon) {
-    const { r1r2, line, cpc, material, length, lengthFound, temperature } = given;
+    const { r1r2, line, cpc, material, length, lengthFound, temperature, load } = given;
     const perMetreBoth = reckon.sum(
       TERM.conductorPerMetre,
       perMetre(TERM.linePerMetre, line, material, reckon),
@@ -64,13 +69,23 @@ export const r1r2Length = check({
     const greatest = reckon.product(TERM.expectedR1R2, at20, testFactor(temperature));
     const expected = reckon.product(TERM.expectedR1R2, greatest, CONDUCTOR_TOLERANCE);
     const reading = { shown: r1r2, doubted: doubtedOf(r1r2) };
-    const ofCable = { shown: expected, doubted: lineAndCpc(cableExpectation(given)) };
+    const cable = cableExpectation(given);
+    const ofCable = { shown: expected, doubted: lineAndCpc(cable) };
     const held = (question: Matter, how: "agrees-with" | "not-above") =>
       agreement(reckon, question, reading, ofCable, how);
-    const judgement = held(QUESTION.resistanceFitsCable, "agrees-with");
-    return concluded(judgement, [], judgement.verdict === "too-near" ? [POSSIBLE_MISFIT] : [], [
-      held(QUESTION.resistanceNotAbove, "not-above"),
-    ]);
+    const fits = held(QUESTION.resistanceFitsCable, "agrees-with");
+    const settles = [held(QUESTION.resistanceNotAbove, "not-above")];
+    const alone = cable.core.line?.whole;
+    const path =
+      fits.verdict === "not-met" &&
+      isOnPipes(load) &&
+      settles[0]?.verdict === "met" &&
+      reading.doubted !== undefined &&
+      alone !== undefined &&
+      residualOf(reading.doubted, alone, "not-below").verdict === "met";
+    if (!path) return concluded(fits, [], fits.verdict === "too-near" ? [POSSIBLE_MISFIT] : [], settles);
+    const either = reckon.any(QUESTION.resistanceFitsCable, fits, byOtherPath(load, reckon));
+    return concluded(either, [], [OTHER_PATH], settles);
   },
   examples: [
     {
@@ -142,6 +157,51 @@ export const r1r2Length = check({
       },
       verdict: "not-met",
       source: "arithmetic: 0.58 Ω beyond 0.766 Ω, with a standard deviation of 0.08 Ω: 7 of them",
+    },
+    {
+      name: "pipes of a heater beside the protective conductor",
+      given: {
+        r1r2: "0.46 Ω ±(2 % + 2 digits)",
+        line: "1.5 mm²",
+        cpc: "1 mm²",
+        material: "copper",
+        length: "23 m",
+        lengthFound: "taped",
+        temperature: "21 °C",
+        load: "water-heater",
+      },
+      verdict: "too-near",
+      source: "arithmetic: 30.2 mΩ/m × 23 m × 0.97 = 0.68 Ω by the cable, 0.27 Ω by the line conductor alone",
+    },
+    {
+      name: "the same at lights",
+      given: {
+        r1r2: "0.46 Ω ±(2 % + 2 digits)",
+        line: "1.5 mm²",
+        cpc: "1 mm²",
+        material: "copper",
+        length: "23 m",
+        lengthFound: "taped",
+        temperature: "21 °C",
+        load: "lighting",
+      },
+      verdict: "not-met",
+      source: "arithmetic: 0.22 Ω below 0.68 Ω",
+    },
+    {
+      name: "less than the line conductor alone",
+      given: {
+        r1r2: "0.12 Ω ±(2 % + 2 digits)",
+        line: "1.5 mm²",
+        cpc: "1 mm²",
+        material: "copper",
+        length: "23 m",
+        lengthFound: "taped",
+        temperature: "21 °C",
+        load: "water-heater",
+      },
+      verdict: "not-met",
+      source: "arithmetic: 12.1 mΩ/m × 23 m × 0.97 = 0.27 Ω; no path shortens the line conductor",
     },
     {
       name: "length not known",

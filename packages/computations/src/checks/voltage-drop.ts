@@ -4,11 +4,14 @@ import {
   CIRCUIT_LOADS,
   CIRCUIT_SHAPES,
   CONDUCTOR_MATERIALS,
+  type Compared,
   type Evidence,
+  GROUPINGS,
   INSULATIONS,
   isExact,
   isKnownFact,
   LENGTH_FOUND,
+  REFERENCE_METHODS,
   type Reckoner,
   type Remark,
   TERM,
@@ -17,8 +20,9 @@ import { MATTER } from "@good-grounds/inspection";
 import { lengthWithin } from "@good-grounds/measurement";
 import { permittedDrop, tabulatedDrop } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
+import { dropUnderLoad } from "../circuits/cable/drop-under-load.ts";
 import { ASKED, QUESTION } from "../matters.ts";
-import { asksQuantity, asksWord, asksYesNo, type Given } from "../need.ts";
+import { asksQuantity, asksWord, asksWords, asksYesNo, type Given } from "../need.ts";
 
 const needs = {
   shape: asksWord(MATTER.circuitShape, CIRCUIT_SHAPES),
@@ -33,6 +37,11 @@ const needs = {
   length: asksQuantity(TERM.length, "20 m"),
   lengthFound: asksWord(MATTER.lengthFound, LENGTH_FOUND, "estimated where it is not said"),
   designCurrent: asksQuantity(TERM.designCurrent, "16 A"),
+  methods: asksWords(MATTER.method, REFERENCE_METHODS, "every method the route may have"),
+  ambient: asksQuantity(TERM.ambientTemperature, "30 °C"),
+  grouping: asksWord(MATTER.grouping, GROUPINGS),
+  groupedCircuits: asksQuantity(TERM.count, "3"),
+  surrounded: asksQuantity(TERM.length, "0.2 m surrounded by thermal insulation"),
 };
 
 type GivenHere = Given<typeof needs>;
@@ -41,7 +50,9 @@ type GivenHere = Given<typeof needs>;
  * Voltage drop of the circuit's own cable: tabulated mV/A/m × L × Ib against the part of the nominal voltage that
  * Appendix 4 regards as satisfactory (525.202): 3 % for lighting, 5 % for other uses from the public network. L in m, Ib
  * in A. A ring fed with its load spread evenly has a quarter of the drop. Three-phase: against the line voltage, √3·U0.
- * The drop of a feeding circuit comes on top and is not included.
+ * The drop of a feeding circuit comes on top and is not included. The table is of a cable at its greatest temperature; where
+ * the doubt of the length leaves that open, the drop as warm as the load makes the cable is what is to be expected
+ * (Appendix 4, 6.1).
  */
 export const voltageDrop = check({
   id: "voltage-drop",
@@ -63,9 +74,14 @@ export const voltageDrop = check({
     length: cable.length,
     lengthFound: cable.lengthFound,
     designCurrent,
+    methods: cable.methods,
+    ambient: cable.ambient,
+    grouping: cable.grouping,
+    groupedCircuits: cable.groupedCircuits,
+    surrounded: cable.surroundedByInsulation,
   }),
   conclude(given, reckon) {
-    const judgement = reckon.atMost(QUESTION.dropWithin, drop(given, reckon), permitted(given, reckon));
+    const judgement = dropJudged(given, reckon);
     return concluded(judgement, [], judgement.verdict === "not-known" ? [] : [OWN_CABLE_ONLY]);
   },
   examples: [
@@ -128,6 +144,26 @@ export const voltageDrop = check({
       source: "29 × 4 × 40 ÷ 1000 = 4.64 V",
     },
     {
+      name: "nearly at the limit by the table, and cool at its load",
+      given: {
+        shape: "radial",
+        load: "lighting",
+        phases: "1",
+        nominalVoltage: "230 V",
+        publicNetwork: "yes",
+        kind: "flat-twin-and-cpc",
+        insulation: "70C-thermoplastic",
+        material: "copper",
+        line: "1.5 mm²",
+        methods: ["C"],
+        length: "56 m",
+        designCurrent: "4 A",
+      },
+      verdict: "met",
+      source:
+        "29 × 4 × (56 + 9.4) ÷ 1000 = 7.59 V at most; 30 + 40 × (4 ÷ 20)² = 31.6 °C, × 261.6 ÷ 300 = 6.62 V ≤ 6.9 V",
+    },
+    {
       name: "design current not recorded",
       given: {
         shape: "radial",
@@ -147,6 +183,21 @@ export const voltageDrop = check({
     },
   ],
 });
+
+/** By the table; where that leaves it open, as warm as the load makes the cable. */
+function dropJudged(given: GivenHere, reckon: Reckoner): Compared {
+  const tabulated = drop(given, reckon);
+  const limit = permitted(given, reckon);
+  const proven = reckon.atMost(QUESTION.dropWithin, tabulated, limit);
+  if (proven.verdict !== "too-near") return proven;
+  const { shape, designCurrent } = given;
+  const ring = isKnownFact(shape) && shape.word === "ring";
+  const current = ring ? reckon.product(TERM.designCurrent, designCurrent, HALF) : designCurrent;
+  const warm = dropUnderLoad(tabulated, current, given, reckon);
+  if (warm === undefined) return proven;
+  const likely = reckon.atMost(QUESTION.dropWithin, warm, limit, "expected");
+  return likely.verdict === "met" ? likely : proven;
+}
 
 function drop(given: GivenHere, reckon: Reckoner): Evidence<"volt"> {
   const { kind, insulation, material, line, phases, length, lengthFound, designCurrent, shape } = given;
@@ -184,6 +235,7 @@ function permitted(given: GivenHere, reckon: Reckoner): Evidence<"volt"> {
 }
 
 const QUARTER = assumed(TERM.quarter, 0.25, "load spread evenly round the ring");
+const HALF = assumed(TERM.ratio, 0.5, "half the load of a ring at the beginning of each of its legs");
 const ROOT_3 = assumed(TERM.root3, Math.sqrt(3), "line voltage over voltage to earth");
 
 const OWN_CABLE_ONLY: Remark = Object.freeze({

@@ -20,7 +20,7 @@ import { remediesThatHelp } from "./remedies.ts";
 import type { TopicReasoning, WorkedFact } from "./results.ts";
 import { type Agreed, type Answered, agreed, agreedByBoth, leastThatStands, settled } from "./settled/index.ts";
 import { findingsAbout, type Place, type SpokenOf, spokenOf } from "./spoken-of/index.ts";
-import { answersFromFindings, factsFromFigures, partedSaid } from "./worked/index.ts";
+import { answersFromFindings, answersFromSections, factsFromFigures, partedSaid } from "./worked/index.ts";
 
 /** What is asked: a topic, what was said of it, and what the observation speaks of. */
 export interface ReasonRequest {
@@ -100,7 +100,7 @@ function reasonHere({ topic, said, positions = {}, at }: ReasonRequest): TopicRe
 
 /**
  * What is known of each fact. Figures given with the observation are of the thing itself and go before what the file
- * says of its place.
+ * says of its place; so does what follows for a length of conductors that it names.
  */
 function knownOf(
   topic: Topic,
@@ -113,11 +113,16 @@ function knownOf(
   if (spoken === undefined) return given;
   const recorded = agreedByFact(topic, answersFromRecord(topic, spoken), compiled);
   const found = knownFromFindings(topic, findingsAbout(spoken), compiled);
+  const ofSections = answersFromSections(topic, spoken);
+  const bySection = agreedByFact(topic, ofSections, compiled);
+  const isOfSection = new Set(ofSections.map(({ fact }) => fact));
   const isGiven = new Set(byHand.map(({ fact }) => fact));
   return new Map(
     Object.keys(topic.facts).map((fact) => [
       fact,
-      isGiven.has(fact) ? (given.get(fact) ?? {}) : agreedByBoth(found.get(fact) ?? {}, recorded.get(fact) ?? {}),
+      isGiven.has(fact)
+        ? (given.get(fact) ?? {})
+        : agreedByBoth((isOfSection.has(fact) ? bySection : found).get(fact) ?? {}, recorded.get(fact) ?? {}),
     ]),
   );
 }

@@ -13,6 +13,7 @@ const ONE_STORY: ReadonlySet<string> = new Set([
   "shifted-rows",
   "swapped-rows",
   "repeated-row",
+  "copied-row",
   "slipped-decimal",
   "impossible-length",
 ]);

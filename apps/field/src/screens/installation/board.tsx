@@ -56,7 +56,12 @@ export function BoardParticulars({ board }: { readonly board: string }) {
             />
           </Section>
           <Section title={BOARD.mainSwitch}>
-            <MainSwitchFields path={`${path}/mainSwitch`} rated={BOARD.rated} usual={["63", "80", "100", "125"]} />
+            <MainSwitchFields
+              path={`${path}/mainSwitch`}
+              rated={BOARD.rated}
+              usual={["63", "80", "100", "125"]}
+              asksFitted
+            />
           </Section>
         </div>
         <div>

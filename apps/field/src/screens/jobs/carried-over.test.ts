@@ -46,6 +46,23 @@ describe.each(EXAMPLES)("a new inspection from the file of %s", (name) => {
   });
 });
 
+describe("what was looked at on the day", () => {
+  const text = readFileSync(new URL("../../../../../examples/workshop.json", import.meta.url), "utf8");
+  const parsed = parseInspection(text);
+  if (!parsed.ok) throw new Error("the example does not parse");
+
+  test("a notice is looked for anew, the source and the main switch are as they were built", () => {
+    const { supply, boards } = parsed.file;
+    const carried = carriedOver({
+      ...parsed.file,
+      supply: { ...supply, otherSources: [{ id: "pv", kind: "photovoltaic", notice: true }] },
+      boards: boards.map((board) => ({ ...board, mainSwitch: { fitted: true } })),
+    });
+    expect(carried.supply.otherSources).toEqual([{ id: "pv", kind: "photovoltaic" }]);
+    expect(carried.boards[0]?.mainSwitch).toEqual({ fitted: true });
+  });
+});
+
 describe("things of the inspection before", () => {
   const text = readFileSync(new URL("../../../../../examples/workshop.json", import.meta.url), "utf8");
   const parsed = parseInspection(text);

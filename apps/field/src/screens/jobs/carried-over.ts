@@ -15,7 +15,7 @@ export type CarriedOver = Pick<InspectionFile, "title" | "supply" | "boards" | "
  */
 export function carriedOver(file: InspectionFile): CarriedOver {
   const { purpose: _, ...brief } = file.brief;
-  const { readings: __, note: ___, bonding, ...supply } = file.supply;
+  const { readings: __, note: ___, bonding, otherSources, ...supply } = file.supply;
   return {
     ...(file.title === undefined ? {} : { title: file.title }),
     brief: {
@@ -26,6 +26,7 @@ export function carriedOver(file: InspectionFile): CarriedOver {
     supply: {
       ...supply,
       bonding: bonding.map(({ resistance, partResistance, connected, condition, heatDamage, ...bond }) => bond),
+      ...(otherSources === undefined ? {} : { otherSources: otherSources.map(({ notice, ...source }) => source) }),
     },
     boards: file.boards.map(board),
     ...(file.things === undefined ? {} : { things: things(file.things) }),

@@ -1,10 +1,10 @@
 import { OTHER_SOURCES } from "@good-grounds/core";
 import { StatedQuantity } from "../../keypad/stated-quantity.tsx";
-import { StatedWord } from "../../keypad/stated-word.tsx";
+import { StatedWord, YES_NO } from "../../keypad/stated-word.tsx";
 import { Members } from "../../parts/members.tsx";
 import { TextField } from "../../parts/text-field.tsx";
 import { CIRCUIT, SOURCE, SUPPLY } from "../../words/installation.ts";
-import { pick } from "./choices.ts";
+import { pick, YES } from "./choices.ts";
 
 /** What feeds the installation besides the distributor. */
 export function OtherSources() {
@@ -26,6 +26,7 @@ export function OtherSources() {
             isStated={false}
           />
           <StatedQuantity spot={{ path: `${at}/rated` }} label={CIRCUIT.rated} unit="ampere" symbol="A" />
+          <StatedWord spot={{ path: `${at}/notice` }} label={SUPPLY.sourceNotice} options={YES} written={YES_NO} />
           <TextField path={`${at}/note`} label={SUPPLY.note} />
         </>
       )}

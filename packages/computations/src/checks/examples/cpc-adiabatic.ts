@@ -152,9 +152,9 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     },
     verdict: "met",
     grade: "expected",
-    values: { "required-area": { value: Math.sqrt(18000 * (1150 / 3000)) / 115, within: 1e-6 } },
+    values: { "required-area": { value: Math.sqrt(18000 * (1145.93 / 3000)) / 115, within: 1e-5 } },
     source:
-      "√45000 ÷ 115 = 1.84 mm² from the ceiling settles nothing; the first half-cycle of 1150 A carries 13622 A²s, and the ceiling of 18000 A²s at 3 kA in proportion is 6900 A²s",
+      "√45000 ÷ 115 = 1.84 mm² from the ceiling settles nothing; the breaker's pole, 0.8 W at 32 A, leaves 1146 A of 1150 A; their first half-cycle carries 13526 A²s, and the ceiling of 18000 A²s at 3 kA in proportion is 6876 A²s",
   },
   {
     name: "breaker, maker's figure held",
@@ -264,11 +264,19 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     source: "√45000 ÷ 115 = 1.84 mm²",
   },
   {
+    name: "the far end by its parts",
+    given: { ...BREAKER, cpc: "1.5 mm²", type: "B", zdb: "0.2 ± 0 Ω", r1r2: "0.3 ± 0 Ω" },
+    verdict: "met",
+    grade: "expected",
+    source:
+      "0.2 Ω + 0.3 Ω: 460 A at the end, beyond the instant trip of 160 A; the first half-cycles at 1150 A as before",
+  },
+  {
     name: "breaker just at its instant trip",
     given: { ...BREAKER, cpc: "1 mm²", type: "C", zs: "0.7 ± 0 Ω", zdb: "0.6 ± 0 Ω" },
     verdict: "too-near",
-    values: { "required-area": { value: Math.sqrt(383.33 ** 2 * 0.1005) / 115, within: 1e-3 } },
-    source: "383 A is 1.2 times the 320 A of type C: up to 0.1005 s, 14768 A²s, 1.06 mm²",
+    values: { "required-area": { value: Math.sqrt(382.88 ** 2 * 0.1005) / 115, within: 1e-4 } },
+    source: "383 A, with the pole in series, is 1.2 times the 320 A of type C: up to 0.1005 s, 14733 A²s, 1.06 mm²",
   },
   {
     name: "the maker's figure alone",

@@ -9,7 +9,8 @@ type Energy = Evidence<"ampere-squared-second">;
 /**
  * Fuses, whose energy does not grow with the current: the least fault current is the worst one. Shown: between their
  * known points. Expected: between the points no more than a straight line on logarithmic scales gives, as every
- * characteristic sags below it, and never less than it takes to melt the element. Not known below the known points.
+ * characteristic sags below it, and never less than it takes to melt the element. Not known below the known points. Of a
+ * size with the point for 5 s alone: far beyond it no more than at the greatest current its 0.4 s may take.
  */
 export function energyOfFuse(
   marks: EnergyMarks,
@@ -29,7 +30,7 @@ export function energyOfFuse(
     const shown = isBetween
       ? reckon.between(TERM.letThrough, pointEnergy(device, 0.4, reckon), most)
       : reckon.atMostOf(TERM.letThrough, most);
-    const line = isKnown(fast) ? alongLine(least, fast.value, slow.value) : undefined;
+    const line = isKnown(fast) ? alongLine(least, fast.value, slow.value) : farBeyond(least, slow.value, device);
     const upTo = line === undefined ? most : reckon.lookedUp(TERM.letThrough, line, ...marksOf(marks), least);
     const from = isBetween ? pointEnergy(device, 0.4, reckon) : leastMeltingEnergy(device);
     return withExpected(shown, from, upTo, reckon);
@@ -61,6 +62,23 @@ function ofPoint(
 /** Energy at a known point of a fuse, I²t, A²s. */
 function pointEnergy(device: Device, seconds: 0.4 | 5, reckon: Reckoner): Energy {
   return reckon.letThrough(TERM.letThrough, operatingCurrent(device, seconds), TIMES[seconds]);
+}
+
+/**
+ * A size without a known point for 0.4 s, far beyond its point for 5 s. The two points of the sizes that have both lie 1.5
+ * to 2 times apart, of semi-enclosed fuses up to 2.8 times: beyond that it opens within 0.4 s as well, and its energy falls.
+ */
+function farBeyond(least: Known<"ampere">, slow: number, { standard }: Device): Energy | undefined {
+  const times = standard === "BS 3036" ? 3 : 2.2;
+  const amperes = times * slow;
+  if (!(least.low >= amperes)) return undefined;
+  const most = amperes ** 2 * 0.4;
+  return expected(
+    TERM.letThrough,
+    most,
+    `opens within 0.4 s from ${times} times its current for 5 s, as the sizes with both points do`,
+    [0, most],
+  );
 }
 
 /** The energy at the least current on the straight line between the points for 5 s and 0.4 s. */

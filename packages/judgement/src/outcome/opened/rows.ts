@@ -66,7 +66,7 @@ export const OPENED_ROWS: readonly OpenedRow[] = Object.freeze([
     topic: "notice-missing",
     on: "supply",
     when: { "other-source-notice": ["no"] },
-    says: { which: "other-source", notice: "missing" },
+    says: { which: "other-source", "other-notice": "missing" },
   },
   {
     id: "shower-without-rcd",

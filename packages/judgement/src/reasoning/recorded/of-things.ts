@@ -1,6 +1,7 @@
 import type {
   Board,
   BondingConductor,
+  Cable,
   Circuit,
   Installation,
   ResidualDevice,
@@ -29,6 +30,16 @@ export function ofBoard<T>({ board }: SpokenOf, leaf: (board: Board) => T): read
 /** A leaf of the circuit spoken of; none where no circuit is. */
 export function ofCircuit<T>({ circuit }: SpokenOf, leaf: (circuit: Circuit) => T): readonly Leaf<T>[] {
   return circuit === undefined ? [] : [[circuit.path, leaf(circuit)]];
+}
+
+/** A leaf of each length of conductors that is named, else of the cable of the circuit spoken of. */
+export function ofCable<T>(
+  spoken: SpokenOf,
+  ofSection: (section: Thing<"sections">["state"]) => T,
+  ofItsCircuit: (cable: Cable) => T,
+): readonly Leaf<T>[] {
+  const named = ofThings(spoken, "sections", ofSection);
+  return named.length > 0 ? named : ofCircuit(spoken, ({ cable }) => ofItsCircuit(cable));
 }
 
 /** A leaf of each RCD that may be meant. */

@@ -35,8 +35,10 @@ import { nation } from "./premises/nation.ts";
 import { premisesUse } from "./premises/premises-use.ts";
 import { tenure } from "./premises/tenure.ts";
 import type { RecordedProperty } from "./property.ts";
+import { othersBehindRcds, socketsBehindRcds } from "./rcd/circuits-behind-rcds.ts";
 import { rcd30mA } from "./rcd/rcd-30-ma.ts";
 import { rcdDelay } from "./rcd/rcd-delay.ts";
+import { rcdDisconnects } from "./rcd/rcd-disconnects.ts";
 import { rcdPresent } from "./rcd/rcd-present.ts";
 import { rcdResidual } from "./rcd/rcd-residual.ts";
 import { rcdState } from "./rcd/rcd-state.ts";
@@ -89,8 +91,11 @@ export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
   nation,
   premisesUse,
   tenure,
+  othersBehindRcds,
+  socketsBehindRcds,
   rcd30mA,
   rcdDelay,
+  rcdDisconnects,
   rcdPresent,
   rcdResidual,
   rcdState,

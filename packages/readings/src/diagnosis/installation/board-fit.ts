@@ -1,12 +1,15 @@
 import { isAtOrigin } from "@good-grounds/computations";
+import { type EarthingSystem, isKnownFact } from "@good-grounds/core";
 import type { Board, Installation } from "@good-grounds/inspection";
-import { CIRCUIT_FAULTS } from "./circuit-faults.ts";
-import { type Block, type CircuitBlock, circuitBlock } from "./circuit-model.ts";
+import { seenAt } from "../ring/seen.ts";
+import { type Block, type CircuitBlock, circuitBlock, GUESS } from "./circuit-model.ts";
+import { CIRCUIT_FAULTS } from "./explanations/index.ts";
 import type { Surroundings } from "./fault.ts";
+import { type Reading, readingOf } from "./fitted-reading.ts";
 import { logSum } from "./gaussian.ts";
 import { type FaultFit, faultFits, type SoundFit, soundFit } from "./judge-block.ts";
-import { NULL_DEVIATION, type Reading, readingOf } from "./noise.ts";
-import { LENGTHS_DEVIATION, SharedErrors } from "./shared-errors.ts";
+import { rowsOf } from "./rows-of-board.ts";
+import { LENGTHS_DEVIATION, type LeadsCause, SharedErrors } from "./shared-errors.ts";
 import {
   type Belief,
   belief,
@@ -17,6 +20,7 @@ import {
   momentsOf,
   updated,
 } from "./shared-fit.ts";
+import { LARGEST_LOOP } from "./thresholds.ts";
 
 /** How often something is wrong with the readings of a circuit, or with the loop of a board, before any is looked at. */
 const FAULTY = 0.03;
@@ -24,7 +28,7 @@ const LOG_FAULTY = Math.log(FAULTY);
 const LOG_SOUND = Math.log(1 - FAULTY);
 
 /** Closer than this to what was expected (squared distance in deviations), no explanation can be more likely than chance. */
-const NEAR = 7;
+export const NEAR = 7;
 
 /** One in so many places of a board may be left out before the shared errors are fitted anew. */
 const AT_ONCE = 12;
@@ -32,7 +36,8 @@ const AT_ONCE = 12;
 /** Something that may be true of all readings of a board. */
 export interface BoardState {
   readonly kind: "plain" | "leads-not-nulled" | "lengths";
-  readonly meter?: string;
+  /** Whose leads. */
+  readonly leads?: LeadsCause;
 }
 
 /** Readings of a board's circuits and the loop before them, made ready. */
@@ -43,6 +48,9 @@ export interface BoardReadings {
   /** The loop at the board: Zdb, or Ze where the board is at the origin and has no reading of its own. */
   readonly loop: LoopBlock | undefined;
   readonly lineNeutral: number | undefined;
+  readonly earthing: EarthingSystem | undefined;
+  /** Circuits, by path, whose readings a check found not to agree: they are looked at whatever the rest says. */
+  readonly disagreeing: ReadonlySet<string>;
 }
 
 interface LoopBlock extends Block {
@@ -57,6 +65,10 @@ export interface JudgedCircuit {
   readonly faults: readonly FaultFit[];
   /** Natural logarithm of the odds of the explanations together against sound. */
   readonly logOdds: number;
+  /** The same where a length that is a guess counts as sound. */
+  readonly logOddsBeyondGuess: number;
+  /** Whether a check found its readings not to agree. */
+  readonly disagrees: boolean;
 }
 
 export interface BoardFit {
@@ -74,36 +86,45 @@ export function boardReadings(
   installation: Installation,
   fedBy: ReadonlyMap<string, readonly Board[]>,
   lineNeutral: number | undefined,
+  disagreeing: ReadonlySet<string>,
 ): BoardReadings | undefined {
   const zdb = readingOf(board.zdb);
   const ze = isAtOrigin(board) ? readingOf(installation.supply.ze) : undefined;
   const loop = zdb ?? ze;
-  const meters = new Set<string>();
+  const all: Reading[] = [];
   const loops: number[] = [];
   for (const { readings } of board.circuits) {
     for (const evidence of [readings.r1r2, readings.r2Only, readings.zs, readings.r1]) {
       const reading = readingOf(evidence);
       if (reading === undefined) continue;
-      meters.add(reading.meter);
+      all.push(reading);
       if (evidence === readings.zs) loops.push(reading.value);
     }
   }
-  if (loop !== undefined) meters.add(loop.meter);
+  if (loop !== undefined) all.push(loop);
   loops.sort((a, b) => a - b);
   const before = loop?.value ?? Math.min(LIKELY_LOOP, loops[0] ?? LIKELY_LOOP);
   if (!(before < LARGEST_LOOP)) return undefined;
-  const shared = new SharedErrors([...meters], before, Math.min(LARGEST_LOOP, loops[loops.length >> 1] ?? 0));
+  const shared = new SharedErrors(all, before, Math.min(LARGEST_LOOP, loops[loops.length >> 1] ?? 0));
   const circuits = board.circuits.flatMap((circuit) => {
-    const block = circuitBlock(circuit, fedBy.get(`${board.id} ${circuit.id}`) ?? [], shared);
+    const seen = installation.observations.length > 0 ? seenAt(circuit, installation) : undefined;
+    const block = circuitBlock(circuit, fedBy.get(`${board.id} ${circuit.id}`) ?? [], shared, seen);
     return block === undefined ? [] : [block];
   });
-  return circuits.length === 0
-    ? undefined
-    : { board, shared, circuits, loop: loop && loopBlock(loop, shared, zdb === undefined), lineNeutral };
+  if (circuits.length === 0) return undefined;
+  const { earthing } = installation.supply;
+  return {
+    board,
+    shared,
+    circuits: circuits.map((block) => withGuess(block, circuits)),
+    loop: loop && loopBlock(loop, shared, zdb === undefined),
+    lineNeutral,
+    earthing: isKnownFact(earthing) ? earthing.word : undefined,
+    disagreeing,
+  };
 }
 
 const LIKELY_LOOP = 0.3;
-const LARGEST_LOOP = 1e5;
 
 function loopBlock(reading: Reading, shared: SharedErrors, isZe: boolean): LoopBlock {
   return {
@@ -111,7 +132,7 @@ function loopBlock(reading: Reading, shared: SharedErrors, isZe: boolean): LoopB
     slots: ["zs"],
     readings: [reading],
     mean: Float64Array.of(shared.before),
-    covariance: Float64Array.of(reading.own ** 2 + 1e-8),
+    covariance: Float64Array.of(shared.ownOf(reading) ** 2 + 1e-8),
     shared: [shared.row("zs", reading, 0)],
   };
 }
@@ -121,10 +142,10 @@ function priorOf(shared: SharedErrors, state: BoardState): Belief {
   const means = new Array<number>(shared.size).fill(0);
   const deviations = new Array<number>(shared.size).fill(1);
   if (state.kind === "lengths") deviations[SharedErrors.LENGTHS] = LENGTHS_OUT / LENGTHS_DEVIATION;
-  const at = state.kind === "leads-not-nulled" ? shared.nullOf(state.meter ?? "") : undefined;
-  if (at !== undefined) {
-    means[at] = LEADS / NULL_DEVIATION;
-    deviations[at] = LEADS_SPREAD / NULL_DEVIATION;
+  if (state.leads !== undefined) {
+    const { at, deviation } = state.leads;
+    means[at] = LEADS / deviation;
+    deviations[at] = LEADS_SPREAD / deviation;
   }
   return belief(means, deviations);
 }
@@ -173,12 +194,24 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
   const leftOut = new Set<Part>(loopTrusted ? [] : parts.filter(({ circuit }) => circuit === undefined));
   let all = prior;
   for (const part of parts) if (!leftOut.has(part)) all = updated(all, part.contribution, 1);
+  if (isStrained(all)) {
+    // Where most places are out, the shared errors would take their part: each place is held against what is usual first.
+    const loopPart = parts.find(({ circuit }) => circuit === undefined);
+    const usual = momentsOf(loopPart === undefined || !loopTrusted ? prior : updated(prior, loopPart.contribution, 1));
+    for (const part of parts) {
+      const fit = part === loopPart || usual === undefined ? undefined : soundFit(part.block, usual);
+      if (fit === undefined || !(fit.distance > NEAR)) continue;
+      leftOut.add(part);
+      all = updated(all, part.contribution, -1);
+    }
+  }
   let looks = 2 * parts.length + 20;
+  let seen = eachApart(parts, leftOut, all);
   for (let looking = true; looking; ) {
     looking = false;
     // On a large board several are left out before the rest is fitted anew.
     let most = Math.max(1, Math.floor((parts.length - leftOut.size) / AT_ONCE));
-    for (const { part, fit, moments } of worstFirst(parts, leftOut, all)) {
+    for (const { part, fit, moments } of worstFirst(seen)) {
       if (looks-- <= 0 || most <= 0) break;
       if (oddsOf(part, fit, moments, readings).logOdds <= 0) continue;
       leftOut.add(part);
@@ -186,6 +219,7 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
       looking = true;
       most--;
     }
+    if (looking) seen = eachApart(parts, leftOut, all);
   }
   const moments = momentsOf(all);
   if (moments === undefined) return undefined;
@@ -195,20 +229,23 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
   let judgedLoop: BoardFit["loop"];
   for (const part of parts) {
     const out = leftOut.has(part);
-    const apart = out ? moments : momentsOf(updated(all, part.contribution, -1));
-    const sound = apart && soundFit(part.block, apart);
+    const { moments: apart, fit: sound } = (out ? undefined : seen.get(part)) ?? {
+      moments,
+      fit: soundFit(part.block, moments),
+    };
     if (!out) {
       densities += part.contribution.logDensity;
       evidence += LOG_SOUND;
     }
-    if (sound === undefined || apart === undefined) continue;
-    const { logOdds, faults } =
-      sound.distance > NEAR || out
-        ? oddsOf(part, sound, apart, readings)
-        : { logOdds: Number.NEGATIVE_INFINITY, faults: [] };
+    if (sound === undefined) continue;
+    const { logOdds, logOddsBeyondGuess, faults } =
+      sound.distance > NEAR || out || isDisagreeing(part, readings) ? oddsOf(part, sound, apart, readings) : NO_ODDS;
     if (out) evidence += LOG_SOUND + sound.logDensity + Math.max(0, logOdds);
     if (part.circuit === undefined) judgedLoop = { sound, logOdds, moments: apart };
-    else judged.push({ block: part.circuit, sound, logOdds, faults });
+    else {
+      const disagrees = isDisagreeing(part, readings);
+      judged.push({ block: part.circuit, sound, logOdds, logOddsBeyondGuess, faults, disagrees });
+    }
   }
   return {
     state,
@@ -219,15 +256,40 @@ function fitFrom(readings: BoardReadings, state: BoardState, loopTrusted: boolea
   };
 }
 
+/** No shared error is this many deviations from what is usual; what a state of the board supposes is in its prior. */
+const STRAINED = 30;
+
+function isStrained(all: Belief): boolean {
+  const moments = momentsOf(all);
+  return moments?.mean.some((mean, at) => at !== SharedErrors.BEFORE && Math.abs(mean) > STRAINED) === true;
+}
+
+function isDisagreeing({ circuit }: Part, { disagreeing }: BoardReadings): boolean {
+  return circuit !== undefined && disagreeing.has(circuit.circuit.path.join("/"));
+}
+
+interface Apart {
+  readonly part: Part;
+  readonly fit: SoundFit;
+  readonly moments: Moments;
+}
+
+/** Each place held against all others that are not left out. */
+function eachApart(parts: readonly Part[], leftOut: ReadonlySet<Part>, all: Belief): ReadonlyMap<Part, Apart> {
+  const seen = new Map<Part, Apart>();
+  for (const part of parts) {
+    if (leftOut.has(part)) continue;
+    const moments = momentsOf(updated(all, part.contribution, -1));
+    const fit = moments && soundFit(part.block, moments);
+    if (fit !== undefined && moments !== undefined) seen.set(part, { part, fit, moments });
+  }
+  return seen;
+}
+
 /** The places that lie apart from what the others say, furthest first. */
-function worstFirst(parts: readonly Part[], leftOut: ReadonlySet<Part>, all: Belief) {
-  return parts
-    .flatMap((part) => {
-      if (leftOut.has(part)) return [];
-      const moments = momentsOf(updated(all, part.contribution, -1));
-      const fit = moments && soundFit(part.block, moments);
-      return fit === undefined || moments === undefined || !(fit.distance > NEAR) ? [] : [{ part, fit, moments }];
-    })
+function worstFirst(seen: ReadonlyMap<Part, Apart>): readonly Apart[] {
+  return [...seen.values()]
+    .filter(({ fit }) => fit.distance > NEAR)
     .sort((a, b) => b.fit.distance - b.part.block.slots.length - (a.fit.distance - a.part.block.slots.length));
 }
 
@@ -236,22 +298,76 @@ function oddsOf({ block, circuit }: Part, sound: SoundFit, moments: Moments, rea
     // A loop reading that is out may be anything over three decades.
     const value = Math.max(block.readings[0]?.value ?? 0, 0.01);
     const anywhere = -Math.log(value * Math.log(1000));
-    return { logOdds: LOG_FAULTY + anywhere - LOG_SOUND - sound.logDensity, faults: [] };
+    const logOdds = LOG_FAULTY + anywhere - LOG_SOUND - sound.logDensity;
+    return { logOdds, logOddsBeyondGuess: logOdds, faults: [] };
   }
   const faults = [...faultFits(CIRCUIT_FAULTS, circuit, moments, aroundOf(circuit, moments, readings))].sort(
     (a, b) => b.logEvidence - a.logEvidence,
   );
   const together = logSum(faults.map((one) => one.logEvidence));
-  return { logOdds: LOG_FAULTY + together - LOG_SOUND - sound.logDensity, faults };
+  const is = LOG_SOUND + sound.logDensity;
+  const length = faults.find(({ fault }) => fault.id === "length-wrong");
+  const guessed =
+    length === undefined || circuit.guess === 0 ? [] : [Math.log(circuit.guess) + length.logEvidence - length.logPrior];
+  return {
+    logOdds: LOG_FAULTY + together - is,
+    logOddsBeyondGuess: LOG_FAULTY + together - logSum([is, ...guessed]),
+    faults,
+  };
 }
 
+const NO_ODDS = {
+  logOdds: Number.NEGATIVE_INFINITY,
+  logOddsBeyondGuess: Number.NEGATIVE_INFINITY,
+  faults: [],
+} as const;
+
+/** So far, as a logarithm, the other circuits of a board are from their lengths in the middle where those are guesses. */
+const GUESSED_LENGTHS = 0.07;
+/** So many other circuits have to say so. */
+const ENOUGH_OTHERS = 3;
+
+/** A length of which nobody said how it was found is a guess where the others of its board are plainly guesses. */
+function withGuess(block: CircuitBlock, all: readonly CircuitBlock[]): CircuitBlock {
+  if (isKnownFact(block.circuit.cable.lengthFound)) return block;
+  const apart = all.flatMap((other) => (other === block ? [] : (lengthsApart(other) ?? [])));
+  if (apart.length < ENOUGH_OTHERS) return block;
+  apart.sort((a, b) => a - b);
+  const middle = apart[apart.length >> 1] as number;
+  return middle > GUESSED_LENGTHS ? { ...block, guess: GUESS.estimated } : block;
+}
+
+function lengthsApart({ cableKnown, nominal, slots, readings }: CircuitBlock): number | undefined {
+  const read = readings[slots.indexOf("r1r2")]?.value;
+  if (!cableKnown || read === undefined || !(read > 0.1)) return undefined;
+  return Math.abs(Math.log(read / (nominal.line + nominal.cpc)));
+}
+
+/** Rows further apart than this are not taken for each other. */
+const MOST_ROWS_APART = 30;
+
 /** What is known around a circuit once the shared errors are. */
-function aroundOf(circuit: CircuitBlock, { mean }: Moments, readings: BoardReadings): Surroundings {
-  const { shared, lineNeutral, circuits } = readings;
-  const off = (mean[SharedErrors.BEFORE] as number) * shared.beforeDeviation;
+function aroundOf(circuit: CircuitBlock, moments: Moments, readings: BoardReadings): Surroundings {
+  const { shared, lineNeutral, circuits, earthing } = readings;
+  const off = (moments.mean[SharedErrors.BEFORE] as number) * shared.beforeDeviation;
+  const others = circuits.filter((other) => other !== circuit);
+  let rows: ReturnType<typeof rowsOf> | undefined;
   return {
     before: Math.max(0.005, shared.before + off),
     lineNeutral,
-    others: circuits.filter((other) => other !== circuit),
+    tt: earthing === "TT",
+    combined: earthing === "TN-C-S",
+    others,
+    rows: () => {
+      const at = circuits.indexOf(circuit);
+      const near = circuits.slice(Math.max(0, at - MOST_ROWS_APART), at + MOST_ROWS_APART + 1);
+      rows ??= rowsOf(
+        circuit,
+        near.filter((other) => other !== circuit),
+        moments,
+        shared,
+      );
+      return rows;
+    },
   };
 }

@@ -1,8 +1,8 @@
 import { type Evidence, type ExpectedReading, type Misfit, printQuantity, Reckoner, TERM } from "@good-grounds/core";
 import type { Board, Circuit } from "@good-grounds/inspection";
+import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { shownInsulation } from "./insulation-shown.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
-import { type Reading, readingOf, wholeDeviation } from "./noise.ts";
 
 const FAULTY = 0.03;
 

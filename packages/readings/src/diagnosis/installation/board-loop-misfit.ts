@@ -3,8 +3,8 @@ import { type Evidence, isKnownFact, type Misfit, type MisfitReading, type Unit 
 import type { Installation, Supply } from "@good-grounds/inspection";
 import type { BoardFit, BoardReadings } from "./board-fit.ts";
 import { MOST_READINGS, ohms } from "./board-shown.ts";
+import { FALLBACK, type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { lineUp, logSpread, type Suspect } from "./line-up.ts";
-import { FALLBACK, type Reading, readingOf, wholeDeviation } from "./noise.ts";
 import { SharedErrors } from "./shared-errors.ts";
 
 /** The loop at a board as it was read, and as the circuits behind it show it. */

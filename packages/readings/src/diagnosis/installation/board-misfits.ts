@@ -1,12 +1,12 @@
-import type { Misfit } from "@good-grounds/core";
+import type { LengthFound, Misfit } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
-import { type BoardFit, type BoardReadings, type BoardState, fitBoard } from "./board-fit.ts";
+import { lengthFoundOf } from "@good-grounds/measurement";
+import { type BoardFit, type BoardReadings, type BoardState, fitBoard, type JudgedCircuit, NEAR } from "./board-fit.ts";
 import { loopMisfit } from "./board-loop-misfit.ts";
 import { MOST_READINGS, ohms } from "./board-shown.ts";
 import { circuitMisfit, readingsOf } from "./circuit-misfit.ts";
 import { lineUp, type Suspect } from "./line-up.ts";
-import { NULL_DEVIATION } from "./noise.ts";
-import { LENGTHS_DEVIATION, SharedErrors } from "./shared-errors.ts";
+import { LENGTHS_DEVIATION, type LeadsCause, SharedErrors } from "./shared-errors.ts";
 import { isLive } from "./slot.ts";
 import { LISTED, LOG_TEN } from "./thresholds.ts";
 
@@ -24,10 +24,11 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
   const plain = fitBoard(readings, { kind: "plain" });
   if (plain === undefined) return [];
   const states = statesOf(readings);
-  const worthwhile = plain.circuits.some(({ sound }) => sound.distance > 4) || plain.loop !== undefined;
   const others =
-    worthwhile && readings.circuits.length <= LARGEST_BOARD
-      ? states.flatMap((state) => fitBoard(readings, state) ?? []).filter(isPossible)
+    readings.circuits.length <= LARGEST_BOARD
+      ? states
+          .flatMap((state) => (isWorthwhile(state, plain) ? (fitBoard(readings, state) ?? []) : []))
+          .filter(isPossible)
       : [];
   const best = [...others].sort((a, b) => b.logEvidence - a.logEvidence)[0];
   const common =
@@ -35,50 +36,71 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
       ? commonMisfit(readings, plain, others)
       : undefined;
   const fit = common === undefined || best === undefined ? plain : best;
+  const loop = loopMisfit(readings, fit, installation);
+  // Where something of the whole board accounts for a circuit, it is told of once, for the board.
+  const ofBoard = common !== undefined || loop?.clear === true;
+  const explained = ({ sound }: JudgedCircuit) => ofBoard && sound.distance <= NEAR;
   return [
     ...(common === undefined ? [] : [common]),
-    ...[loopMisfit(readings, fit, installation)].flatMap((one) => one ?? []),
-    ...fit.circuits.flatMap((one) => circuitMisfit(one) ?? []),
+    ...(loop === undefined ? [] : [loop]),
+    ...fit.circuits.flatMap((one) => circuitMisfit(explained(one) ? { ...one, disagrees: false } : one) ?? []),
   ];
 }
 
-/** Lengths of a whole board are guessed short or long, but not so. */
-const MOST_LENGTHS_OUT = 0.6;
+/** What is common shows in the shared error itself, or in several circuits that are out: else nothing is fitted anew. */
+function isWorthwhile({ leads }: BoardState, { circuits, moments }: BoardFit): boolean {
+  const drawn = moments.mean[leads?.at ?? SharedErrors.LENGTHS] as number;
+  return Math.abs(drawn) > DRAWN || circuits.filter(({ logOdds }) => logOdds > 0).length > 1;
+}
 
-function isPossible({ state, moments }: BoardFit): boolean {
+/** Deviations of a shared error from what is usual. */
+const DRAWN = 1;
+
+/** Lengths of a whole board are guessed short or long, but not so; and so much is what estimating leaves anyway. */
+const MOST_LENGTHS_OUT = 0.6;
+const LEAST_LENGTHS_OUT: Readonly<Record<LengthFound, number>> = {
+  taped: 0.05,
+  "by-drawing": 0.1,
+  estimated: 0.25,
+  unknown: 0.5,
+};
+
+function isPossible({ state, moments, circuits }: BoardFit): boolean {
   const part = (moments.mean[SharedErrors.LENGTHS] as number) * LENGTHS_DEVIATION;
-  return state.kind !== "lengths" || Math.abs(part) <= MOST_LENGTHS_OUT;
+  if (state.kind !== "lengths") return true;
+  const least = circuits.map(({ block }) => LEAST_LENGTHS_OUT[lengthFoundOf(block.circuit.cable.lengthFound)]);
+  return Math.abs(part) >= Math.max(...least) && Math.abs(part) <= MOST_LENGTHS_OUT;
 }
 
 function statesOf({ circuits, shared }: BoardReadings): readonly BoardState[] {
-  const dead = (meter: string) =>
-    circuits.filter(({ slots, readings }) => slots.some((slot, i) => !isLive(slot) && readings[i]?.meter === meter))
+  const dead = ({ cause }: LeadsCause) =>
+    circuits.filter(({ slots, readings }) => slots.some((slot, i) => !isLive(slot) && readings[i]?.shared.has(cause)))
       .length >= ENOUGH;
   const known = circuits.filter(({ cableKnown }) => cableKnown).length >= ENOUGH;
   return [
-    ...shared.meters.filter(dead).map((meter): BoardState => ({ kind: "leads-not-nulled", meter })),
+    ...shared.leads.filter(dead).map((leads): BoardState => ({ kind: "leads-not-nulled", leads })),
     ...(known ? [{ kind: "lengths" } as const] : []),
   ];
 }
 
 /** Something common to the readings of a board: what fits all of it better than a fault in each circuit. */
 function commonMisfit(readings: BoardReadings, plain: BoardFit, fits: readonly BoardFit[]): Misfit | undefined {
-  const { board, shared } = readings;
+  const { board } = readings;
   const suspects = fits.map((fit): Suspect => {
     const { state, moments } = fit;
-    const at = state.kind === "lengths" ? SharedErrors.LENGTHS : (shared.nullOf(state.meter ?? "") ?? 0);
-    const mean = moments.mean[at] as number;
+    const { leads } = state;
+    const mean = moments.mean[leads?.at ?? SharedErrors.LENGTHS] as number;
     const would = fit.circuits.flatMap(({ sound }) => sound.expected).slice(0, MOST_READINGS);
     const log = LOG_STATE + fit.logEvidence;
-    if (state.kind === "lengths") {
+    if (leads === undefined) {
       const part = Math.round(mean * LENGTHS_DEVIATION * 100);
       const words = `all lengths of the board are out by about ${part > 0 ? "+" : "−"}${Math.abs(part)} %, or the conductor temperature is not the one written down`;
       return { id: "lengths-of-board", words, innocent: true, log, would, expects: EXPECTS.lengths };
     }
-    const off = mean * NULL_DEVIATION;
+    const off = mean * leads.deviation;
     const what = off < 0 ? "the leads were nulled on a poor contact" : "the leads were not nulled";
     const amount = `about ${ohms(Math.abs(off))} too ${off < 0 ? "little" : "much"} in every dead test`;
-    const words = `${what}: ${amount}${state.meter === "" || state.meter === undefined ? "" : ` with ${state.meter}`}`;
+    const words = `${what}: ${amount}${leads.meter === "" ? "" : ` with ${leads.meter}`}`;
     return { id: "leads-not-nulled", words, innocent: true, log, would, expects: EXPECTS.leads };
   });
   return lineUp({

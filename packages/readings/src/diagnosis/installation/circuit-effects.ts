@@ -1,5 +1,4 @@
-import { isKnown, isKnownFact, printQuantity, TERM } from "@good-grounds/core";
-import { conductorResistance } from "@good-grounds/tables";
+import { printQuantity } from "@good-grounds/core";
 import { type CircuitBlock, type Nominal, recorded } from "./circuit-model.ts";
 import { type Effect, logGrid, type Surroundings, type Truth } from "./fault.ts";
 import { isLive, type Slot } from "./slot.ts";
@@ -33,8 +32,8 @@ export function spread(block: CircuitBlock, family: Family): readonly Effect[] {
     step: (slot) => (shown(slot, x * half) - shown(slot, x / half)) / Math.sqrt(12),
     beforeShare: beforeShare?.(x) ?? 1,
     logWeight: Math.log(weight(x) / whole),
-    truth: truth(x),
-    size: size(x),
+    truth: () => truth(x),
+    size: () => size(x),
   }));
 }
 
@@ -61,7 +60,7 @@ export function joint(block: CircuitBlock, around: Surroundings, conductor: "lin
   return spread(block, {
     low: 0.03,
     high: 100,
-    count: 60,
+    count: 40,
     shown: (slot, x) => recorded(slot, nominal) + (feels(slot) ? x : 0),
     truth: (x) =>
       added(
@@ -81,37 +80,43 @@ export const SEEN_OPEN = Math.log(100);
 export const END = { r1: "r1", rn: "rn", re: "r2" } as const;
 export const isEnd = (slot: Slot): slot is keyof typeof END => slot in END;
 
-const SIZES = [1, 1.5, 2.5, 4, 6, 10, 16, 25, 35];
-
-export function otherSize(block: CircuitBlock, around: Surroundings): readonly Effect[] {
-  const { circuit, nominal, cpc, length } = block;
-  const { size, material } = { size: circuit.cable.cpc, material: circuit.cable.material };
-  if (!isKnown(size) || cpc === undefined || length === undefined || !isKnownFact(material)) return [];
-  const own = conductorResistance(TERM.conductorPerMetre, size.value, material.word);
-  if (!isKnown(own)) return [];
-  const line = isKnown(circuit.cable.line) ? circuit.cable.line.value : 0;
-  const sizes = SIZES.filter((one) => one !== size.value && one <= Math.max(line, size.value));
-  const from = SIZES.indexOf(size.value);
-  const weights = sizes.map((one) => 0.4 ** (Math.abs(SIZES.indexOf(one) - from) - 1));
-  const all = weights.reduce((sum, one) => sum + one, 0);
-  return sizes.flatMap((one, i): Effect[] => {
-    const figure = conductorResistance(TERM.conductorPerMetre, one, material.word);
-    if (!isKnown(figure)) return [];
-    const ratio = figure.value / own.value;
-    const with_ = (slot: Slot) => recorded(slot, { ...nominal, cpc: nominal.cpc * ratio });
-    const truth = truthOf({ ...here(block, around), cpc: nominal.cpc * ratio });
-    return [
-      {
-        shift: (slot) => with_(slot) - recorded(slot, nominal),
-        step: (slot) => 0.02 * (with_(slot) - recorded(slot, nominal)),
-        beforeShare: 1,
-        logWeight: Math.log((weights[i] as number) / all),
-        truth: { ...truth, cpcSize: one },
-        size: `${one} mm²`,
-      },
-    ];
-  });
+/** What a reading would show were the circuit's conductors others: one certain change, without a size to spread. */
+export function changed(
+  block: CircuitBlock,
+  around: Surroundings,
+  to: Nominal,
+  is: { readonly weight: number; readonly size: string; readonly truth?: Truth; readonly part?: number },
+): Effect {
+  const { nominal } = block;
+  const shift = (slot: Slot) => recorded(slot, { ...to, before: nominal.before }) - recorded(slot, nominal);
+  return {
+    shift,
+    step: (slot) => (is.part ?? 0.02) * shift(slot),
+    beforeShare: 1,
+    logWeight: Math.log(is.weight),
+    truth: () => ({ ...truthOf({ ...to, before: around.before }), ...is.truth }),
+    size: () => is.size,
+  };
 }
+
+/** Readings as they are, only not standing where they should. */
+export function standing(
+  block: CircuitBlock,
+  around: Surroundings,
+  is: { readonly at: NonNullable<Effect["standsAt"]>; readonly weight: number; readonly size: string },
+): Effect {
+  return {
+    shift: NONE,
+    step: NONE,
+    beforeShare: 1,
+    standsAt: is.at,
+    logWeight: Math.log(is.weight),
+    truth: () => truthOf(here(block, around)),
+    size: () => is.size,
+  };
+}
+
+const NONE = () => 0;
 
 /** The circuit as it is where a reading does not count: without a cable to go by, R1+R2 comes from Zs instead. */
 function withoutReading(block: CircuitBlock, around: Surroundings, slot: "r1r2" | "zs"): Nominal {
@@ -132,16 +137,15 @@ export function foreign(block: CircuitBlock, around: Surroundings, slot: "r1r2" 
   // A display of nought means less than its last digit.
   const value = Math.max(reading.value, reading.evidence.detail.resolution / 2);
   if (!(value > 0)) return [];
-  const shift = () => 0;
-  const truth = truthOf(withoutReading(block, around, slot));
+  const truth = () => truthOf(withoutReading(block, around, slot));
   const effect = (logDensity: number, logWeight: number, size: string): Effect => ({
-    shift,
-    step: shift,
+    shift: NONE,
+    step: NONE,
     beforeShare: 1,
-    foreign: { slot, logDensity },
+    foreign: [{ slot, logDensity }],
     logWeight,
     truth,
-    size,
+    size: () => size,
   });
   // Readings of circuits lie anywhere over three decades.
   const anywhere = effect(-Math.log(value * Math.log(1000)), Math.log(0.5), "");
@@ -165,8 +169,8 @@ export function ringOnly(block: CircuitBlock, around: Surroundings, times: (slot
       step: () => 0,
       beforeShare: 1,
       logWeight: 0,
-      truth: truthOf(here(block, around)),
-      size: "",
+      truth: () => truthOf(here(block, around)),
+      size: () => "",
     },
   ];
 }

@@ -3,22 +3,12 @@ import type { JudgedCircuit } from "./board-fit.ts";
 import type { Block } from "./circuit-model.ts";
 import type { FaultFit, SoundFit } from "./judge-block.ts";
 import { nextForCircuit } from "./next-reading.ts";
-import type { Slot } from "./slot.ts";
-import { CLEAR, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
+import { NAME } from "./slot.ts";
+import { CLEAR, INNOCENT_ALONE, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
 
 /** Explanations less likely than this beside the leading one are not shown. */
 const SHOWN = 0.01;
 const MOST_SHOWN = 6;
-
-const NAME: Readonly<Record<Slot, string>> = {
-  r1r2: "R1+R2",
-  r2: "R2",
-  zs: "Zs",
-  fed: "Zdb of the board it feeds",
-  r1: "r1",
-  rn: "rn",
-  re: "r2",
-};
 
 const INNOCENT = [
   "leads not nulled, or another pair of leads",
@@ -28,13 +18,17 @@ const INNOCENT = [
 ];
 
 /** A circuit whose readings do not agree, as a misfit; undefined where the odds are too small to speak of. */
-export function circuitMisfit({ block, sound, faults, logOdds }: JudgedCircuit): Misfit | undefined {
-  const odds = logOdds / LOG_TEN;
+export function circuitMisfit(judged: JudgedCircuit): Misfit | undefined {
+  const { block, sound, faults, logOdds, logOddsBeyondGuess, disagrees } = judged;
   const [first, second] = faults;
-  if (!(odds >= LISTED) || first === undefined) return undefined;
+  if ((!disagrees && !(logOdds / LOG_TEN >= LISTED)) || first === undefined) return undefined;
+  // It may be no more than a length that was guessed: worth saying where asked for, and not unasked.
+  // What a check finds not met is clear here as well: the two are one judgement.
+  const least = disagrees ? CLEAR : LISTED;
+  const odds = Math.max(least, Math.min(logOdds, logOddsBeyondGuess) / LOG_TEN);
   const explanations = explanationsOf(faults);
-  const toldApart = second === undefined || Math.exp(first.logEvidence - second.logEvidence) >= TOLD_APART;
-  const named = ({ fault, best }: FaultFit) => ({ id: fault.id, truth: best.truth });
+  const tied = tiedOf(faults);
+  const named = ({ fault, best }: FaultFit) => ({ id: fault.id, truth: best.truth() });
   return {
     kind: "circuit-readings",
     path: block.circuit.path,
@@ -43,12 +37,34 @@ export function circuitMisfit({ block, sound, faults, logOdds }: JudgedCircuit):
     clear: odds >= CLEAR,
     readings: readingsOf(block, sound),
     explanations,
-    toldApart,
+    toldApart: tied === 1,
+    tied: Math.min(tied, explanations.length),
     next: nextForCircuit(block, named(first), named(second ?? first)),
     innocentCauses: INNOCENT,
     formula: block.ring ? "R1+R2 ≈ (r1 + r2)/4; Zs = Zdb + (R1+R2)" : "R1+R2 = (r1 + r2)·L·Ft; Zs = Zdb + (R1+R2)",
     grounds: [...block.readings.map(({ evidence }) => evidence), ...block.grounds],
   };
+}
+
+/** Where two explanations fit as well, only how common they are tells them apart: that has to say more. */
+const BY_PRACTICE = 10;
+/** Fits closer than this, as logarithms of densities, are as good as each other. */
+const AS_GOOD = 2;
+
+/** How many explanations, from the first on, cannot be told apart. */
+function tiedOf(faults: readonly FaultFit[]): number {
+  const [first, ...others] = faults;
+  if (first === undefined) return 0;
+  const apart = others.findIndex((other) => {
+    const needed =
+      first.fault.innocent && !other.fault.innocent
+        ? INNOCENT_ALONE
+        : other.peak > first.peak - AS_GOOD
+          ? BY_PRACTICE
+          : TOLD_APART;
+    return Math.exp(first.logEvidence - other.logEvidence) >= needed;
+  });
+  return apart < 0 ? faults.length : apart + 1;
 }
 
 function explanationsOf(faults: readonly FaultFit[]): readonly Explanation[] {
@@ -60,7 +76,7 @@ function explanationsOf(faults: readonly FaultFit[]): readonly Explanation[] {
     .slice(0, MOST_SHOWN)
     .map(({ fault, best, expected }, i) => ({
       id: fault.id,
-      words: fault.words(best.size),
+      words: fault.words(best.size()),
       share: (weights[i] as number) / all,
       innocent: fault.innocent,
       would: expected,

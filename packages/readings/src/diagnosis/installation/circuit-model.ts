@@ -1,18 +1,20 @@
-import {
-  type Assumed,
-  assumed,
-  type Evidence,
-  type Ground,
-  isKnown,
-  isKnownFact,
-  Reckoner,
-  TERM,
-  type Unit,
-} from "@good-grounds/core";
+import { type Evidence, type Ground, isKnownFact, type LengthFound, RECTANGULAR, type Unit } from "@good-grounds/core";
 import type { Board, Circuit } from "@good-grounds/inspection";
-import { CONDUCTOR_TOLERANCE, perMetre, testFactor } from "@good-grounds/measurement";
+import {
+  BETWEEN_TESTS,
+  CABLE_DOUBT,
+  type CableExpectation,
+  CONDUCTOR_TOLERANCE,
+  type CoreExpectation,
+  cableExpectation,
+  type Doubted,
+  exactly,
+  lengthWithin,
+  sumOf,
+  timesOf,
+} from "@good-grounds/measurement";
+import { FALLBACK, type Reading, readingOf } from "./fitted-reading.ts";
 import { addOuter } from "./gaussian.ts";
-import { FALLBACK, NULL_DEVIATION, type Reading, readingOf } from "./noise.ts";
 import type { SharedErrors } from "./shared-errors.ts";
 import { isLive, type Slot } from "./slot.ts";
 
@@ -45,80 +47,95 @@ export interface CircuitBlock extends Block {
   readonly cableKnown: boolean;
   /** Conductors of a ring that read as open from end to end. */
   readonly openEnds: readonly ("r1" | "rn" | "r2")[];
+  /** How likely it is that the length is a guess that says nothing, 0 to 1. */
+  readonly guess: number;
+  /** Variance of what each reading has by itself, Ω². */
+  readonly noise: Float64Array;
+  /** How many times likelier something seen at the circuit makes explanations, by word. */
+  readonly seen: ReadonlyMap<string, number>;
   /** What was assumed on the way, as leaves. */
   readonly grounds: readonly Ground[];
 }
 
-/** Conductors of one make differ from each other by this deviation, as a part. */
-const CONDUCTOR_DEVIATION = 0.015;
-
-/** Conductors differ between the dead and the live test by about five kelvin. */
-const WARMTH_DEVIATION = 0.02;
-
-/** Contacts of probe and plug in a loop test, Ω. */
-const CONTACT_DEVIATION = 0.01;
-
 /** Spurs of a ring and points off its middle move the reading at the furthest point by the resistance of some metres. */
 const SPUR_METRES = 2;
 
-const LENGTH_PART = 0.04;
-const LENGTH_METRES = 0.5;
-
-/** The leaf that says how a length given as one figure is taken. */
-const STATED_LENGTH: Assumed<"ratio"> = assumed(
-  TERM.conductorTolerance,
-  1,
-  "a length stated as one figure is taken as right to about 8 % and a metre, a size as the one in place",
-  [0.92, 1.08],
-  { work: "experience of measured cables", edition: "none", basis: "common-practice" },
-);
-
-const reckon = new Reckoner(false);
+/** What line and protective conductor of a circuit may be apart in size where one of them is not known, as a deviation. */
+const UNKNOWN_SIZE = 0.8;
 
 /** What is known of a circuit before its readings are fitted. */
 interface Taken {
   readonly taken: readonly (readonly [Slot, Reading])[];
   readonly ring: boolean;
-  readonly expectation: CableExpectation;
+  readonly cable: CableExpectation;
   readonly nominal: Nominal;
-  /** Deviation of the conductors' resistance from the nominal one, as a part. */
-  readonly spread: number;
+  /** Whether size and material of both conductors are known, and with them the length. */
+  readonly sizesKnown: boolean;
+  readonly cableKnown: boolean;
 }
 
+/** What was seen at a circuit: how many times likelier it makes explanations, and the facts it rests on. */
+export interface Seen {
+  readonly times: ReadonlyMap<string, number>;
+  readonly grounds: readonly Ground[];
+}
+
+/** How often a length that was found so is a guess, not merely out by what that way of finding leaves. */
+export const GUESS: Readonly<Record<LengthFound, number>> = { taped: 0, "by-drawing": 0, estimated: 0.2, unknown: 0.5 };
+
+const NOTHING_SEEN: Seen = { times: new Map(), grounds: [] };
+
 /** The readings of a circuit as a block; undefined where nothing could disagree with anything. */
-export function circuitBlock(circuit: Circuit, fed: readonly Board[], shared: SharedErrors): CircuitBlock | undefined {
+export function circuitBlock(
+  circuit: Circuit,
+  fed: readonly Board[],
+  shared: SharedErrors,
+  seen: Seen = NOTHING_SEEN,
+): CircuitBlock | undefined {
   const { readings, shape, cable } = circuit;
   const ring = isKnownFact(shape) && shape.word === "ring";
   const taken = readingsTaken(circuit, ring, fed);
-  const expectation = cableExpectation(circuit);
-  const { line, cpc, length } = expectation;
-  const cableKnown = line !== undefined && cpc !== undefined && length !== undefined;
+  const expected = cableExpectation({ ...cable, temperature: readings.temperature });
+  const { core, length } = expected;
+  const [line, cpc] = [core.line?.perMetre.value, core.cpc?.perMetre.value];
+  const sizesKnown = line !== undefined && cpc !== undefined;
+  const cableKnown = sizesKnown && length !== undefined && length.value > 0;
   if (taken.length < (cableKnown ? 1 : 2)) return undefined;
   const shownAt = (slot: Slot) => taken.find(([one]) => one === slot)?.[1].value;
   const share = ring ? 1 / 4 : 1;
   const whole = shownAt("r1r2") ?? Math.max(0.05, (shownAt("zs") ?? shownAt("fed") ?? 0) - shared.before);
-  const lineShare = line !== undefined && cpc !== undefined ? line / (line + cpc) : 0.45;
-  const lineOhms = cableKnown ? line * length * share : whole * lineShare;
-  const cpcOhms = cableKnown ? cpc * length * share : whole * (1 - lineShare);
+  const lineShare = sizesKnown ? line / (line + cpc) : 0.45;
+  const lineOhms = cableKnown ? line * length.value * share : whole * lineShare;
+  const cpcOhms = cableKnown ? cpc * length.value * share : whole * (1 - lineShare);
   const nominal = { line: lineOhms, cpc: cpcOhms, before: shared.before };
-  const spread = cableKnown ? expectation.deviation : 3 + 1 / (whole + 0.01);
   return {
     circuit,
     slots: taken.map(([slot]) => slot),
     readings: taken.map(([, reading]) => reading),
     mean: Float64Array.from(taken, ([slot]) => recorded(slot, nominal)),
-    covariance: covarianceOf({ taken, ring, expectation, nominal, spread }, shared),
+    covariance: covarianceOf({ taken, ring, cable: expected, nominal, sizesKnown, cableKnown }, shared),
     shared: taken.map(([slot, reading]) => shared.row(slot, reading, cableKnown ? resistanceIn(slot, nominal) : 0)),
     nominal,
     ring,
     line,
     cpc,
-    length,
+    length: length?.value,
     cableKnown,
+    guess: isKnownFact(cable.lengthFound) ? GUESS[cable.lengthFound.word] : 0,
+    noise: Float64Array.from(taken, ([, reading]) => shared.ownOf(reading) ** 2 + 1e-12),
+    seen: seen.times,
     openEnds: ring ? openEndsOf(circuit) : [],
     grounds: [
+      ...seen.grounds,
       ...(cableKnown
-        ? [cable.line, cable.cpc, cable.length, readings.temperature, CONDUCTOR_TOLERANCE, STATED_LENGTH]
+        ? [
+            cable.line,
+            cable.cpc,
+            cable.length,
+            lengthWithin(cable.length, cable.lengthFound),
+            readings.temperature,
+            CONDUCTOR_TOLERANCE,
+          ]
         : []),
       ...(taken.some(([, reading]) => !reading.stated) ? [FALLBACK] : []),
     ],
@@ -149,37 +166,53 @@ function readingsTaken(
 }
 
 /** Covariance of the readings without the errors that other circuits share. */
-function covarianceOf({ taken, ring, expectation, nominal, spread }: Taken, shared: SharedErrors): Float64Array {
+function covarianceOf(known: Taken, shared: SharedErrors): Float64Array {
+  const { taken, ring, cable, nominal, sizesKnown, cableKnown } = known;
   const covariance = new Float64Array(taken.length * taken.length);
-  for (const [i, [, reading]] of taken.entries()) {
-    const followed = shared.nullOf(reading.meter) !== undefined;
-    const own = followed ? reading.own : Math.hypot(reading.own, reading.scale * reading.value, NULL_DEVIATION);
-    covariance[i * taken.length + i] = own * own + 1e-12;
-  }
-  const column = (of: (slot: Slot) => number) =>
+  const column = (of: (slot: Slot, i: number) => number) =>
     addOuter(
       covariance,
-      Float64Array.from(taken, ([slot]) => of(slot)),
+      Float64Array.from(taken, ([slot], i) => of(slot, i)),
     );
-  column((slot) => spread * resistanceIn(slot, nominal));
-  column((slot) => CONDUCTOR_DEVIATION * lineIn(slot, nominal));
-  column((slot) => CONDUCTOR_DEVIATION * cpcIn(slot, nominal));
-  column((slot) => (slot === "rn" ? CONDUCTOR_DEVIATION * 4 * nominal.line : 0));
-  column((slot) => (isLive(slot) ? WARMTH_DEVIATION * (nominal.line + nominal.cpc) : 0));
-  column((slot) => (slot === "zs" ? CONTACT_DEVIATION : 0));
-  for (let k = 0; k < taken.length; k++) {
-    if (taken[k]?.[0] === "fed")
-      addOuter(
-        covariance,
-        Float64Array.from(taken, (_, i) => (i === k ? CONTACT_DEVIATION : 0)),
-      );
+  for (const [i, [, reading]] of taken.entries()) {
+    const own = shared.ownOf(reading);
+    covariance[i * taken.length + i] = own * own + 1e-12;
   }
+  if (cableKnown) {
+    const doubted = taken.map(([slot]) => inCable(slot, cable, ring));
+    const causes = new Set(doubted.flatMap(({ errors }) => [...errors.keys()]));
+    for (const cause of causes) column((_, i) => doubted[i]?.errors.get(cause) ?? 0);
+  } else {
+    const whole = nominal.line + nominal.cpc;
+    column((slot) => (3 + 1 / (whole + 0.01)) * resistanceIn(slot, nominal));
+    const apart = sizesKnown ? CABLE_DOUBT.core * RECTANGULAR : UNKNOWN_SIZE;
+    column((slot) => apart * lineIn(slot, nominal));
+    column((slot) => apart * cpcIn(slot, nominal));
+    column((slot) => (slot === "rn" ? apart * 4 * nominal.line : 0));
+  }
+  column((slot) => (isLive(slot) ? BETWEEN_TESTS_DEVIATION * (nominal.line + nominal.cpc) : 0));
   if (ring) {
-    const { line, cpc } = expectation;
-    const metre = line !== undefined && cpc !== undefined ? line + cpc : 0.02;
+    const { line, cpc } = cable.core;
+    const metre = line !== undefined && cpc !== undefined ? line.perMetre.value + cpc.perMetre.value : 0.02;
     column((slot) => (slot === "r1r2" || isLive(slot) ? SPUR_METRES * metre : 0));
   }
   return covariance;
+}
+
+const BETWEEN_TESTS_DEVIATION = (BETWEEN_TESTS.high - 1) * RECTANGULAR;
+
+/** What the cable adds to a reading of a sound circuit. */
+function inCable(slot: Slot, { core }: CableExpectation, ring: boolean): Doubted {
+  const ends: Nominal = { line: 1, cpc: 1, before: 0 };
+  const share = ring ? 1 / 4 : 1;
+  const part = (times: number, one: CoreExpectation | undefined) =>
+    times === 0 || one?.whole === undefined ? [] : [timesOf(times * share, one.whole)];
+  return sumOf(
+    exactly(0),
+    ...part(lineIn(slot, ends), core.line),
+    ...part(cpcIn(slot, ends), core.cpc),
+    ...part(slot === "rn" ? 4 : 0, core.neutral ?? core.line),
+  );
 }
 
 const MOST_SLOTS = 8;
@@ -209,40 +242,4 @@ function lineIn(slot: Slot, { line }: Nominal): number {
 function cpcIn(slot: Slot, { cpc }: Nominal): number {
   if (slot === "r1" || slot === "rn") return 0;
   return slot === "re" ? 4 * cpc : cpc;
-}
-
-interface CableExpectation {
-  readonly line: number | undefined;
-  readonly cpc: number | undefined;
-  readonly length: number | undefined;
-  /** Deviation of the product, as a part. */
-  readonly deviation: number;
-}
-
-/** What size, material, length and temperature say of the conductors, in Ω/m at the temperature of the test. */
-function cableExpectation({ cable, readings }: Circuit): CableExpectation {
-  const arrangement = cable.cpcArrangement;
-  const core = !isKnownFact(arrangement) || arrangement.word === "in-cable" || arrangement.word === "separate";
-  const factor = testFactor(readings.temperature);
-  const ohms = (area: Evidence<"square-millimetre">) => {
-    if (!isKnown(cable.length) || !isKnown(factor)) return undefined;
-    return metreOf(area, cable, factor.value);
-  };
-  const length = isKnown(cable.length) && cable.length.value > 0 ? cable.length : undefined;
-  const range = length === undefined ? 0 : (length.high - length.low) / Math.sqrt(12) / length.value;
-  const stated = length === undefined ? 0 : Math.hypot(LENGTH_PART, LENGTH_METRES / length.value);
-  const warmth = isKnown(factor) ? (factor.high - factor.low) / Math.sqrt(12) / factor.value : 0;
-  return {
-    line: ohms(cable.line),
-    cpc: core ? ohms(cable.cpc) : undefined,
-    length: length?.value,
-    deviation: Math.hypot(range > 0 ? range : stated, warmth, CONDUCTOR_DEVIATION),
-  };
-}
-
-/** Resistance per metre at the temperature of the test, Ω/m. */
-function metreOf(area: Evidence<"square-millimetre">, cable: Circuit["cable"], factor: number): number | undefined {
-  const { material } = cable;
-  const figure = perMetre(TERM.conductorPerMetre, area, material, reckon);
-  return isKnown(figure) && figure.value > 0 ? figure.value * factor * CONDUCTOR_TOLERANCE.value : undefined;
 }

@@ -1,8 +1,8 @@
 import { isKnownFact, type Misfit } from "@good-grounds/core";
 import type { Supply } from "@good-grounds/inspection";
+import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
-import { type Reading, readingOf, wholeDeviation } from "./noise.ts";
-import { fallbacks, READ_ZE, shownReading } from "./pair-of-readings.ts";
+import { fallbacks, READ_ZE, shownReading } from "./origin-shown.ts";
 
 /** External loops as met, on a logarithmic scale: middle and spread. A judgement of practice, wide on purpose. */
 const LOOPS = { "TN-C-S": [0.18, 0.5], "TN-S": [0.4, 0.5], TT: [60, 1.2] } as const;

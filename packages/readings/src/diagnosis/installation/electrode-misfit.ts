@@ -1,8 +1,8 @@
 import { isKnownFact, type Misfit, printQuantity } from "@good-grounds/core";
 import type { Supply } from "@good-grounds/inspection";
+import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
-import { type Reading, readingOf, wholeDeviation } from "./noise.ts";
-import { about, FAULTY, fallbacks, LOG_SOUND, READ_ZE, shownReading } from "./pair-of-readings.ts";
+import { about, FAULTY, fallbacks, LOG_SOUND, READ_ZE, shownReading } from "./origin-shown.ts";
 
 const ohms = (value: number) => printQuantity(value, "ohm");
 
@@ -45,7 +45,16 @@ function suspectsOf(ze: Reading, ra: Reading, deviation: number): readonly Suspe
   return [suspect(parallel, 0.4, anything), suspect(electrodeWrong(tooHigh), 0.2, anything)];
 }
 
-/** Ze through an electrode against the electrode itself: the distributor's side adds a few ohms at most. */
+/** The electrode of the source is in the loop that Ze goes round, Ω at the most. */
+const MOST_OF_SOURCE = 20;
+
+/** Ze is above RA by the source's own electrode, which may be anything up to some twenty ohms. */
+function sourceSide(off: number, deviation: number): number {
+  const within = Math.min(MOST_OF_SOURCE, Math.max(0, off));
+  return logNormal(off, within, deviation) - Math.log(1 + within / 3);
+}
+
+/** Ze through an electrode against the electrode itself, which the distributor's side adds to. */
 export function electrodeMisfit(supply: Supply): Misfit | undefined {
   const [ze, ra] = [readingOf(supply.ze), readingOf(supply.ra)];
   if (ze === undefined || ra === undefined || !isKnownFact(supply.earthing) || supply.earthing.word !== "TT") return;
@@ -57,7 +66,7 @@ export function electrodeMisfit(supply: Supply): Misfit | undefined {
     title: "Ze and the earth electrode do not agree",
     formula: "Ze ≈ RA + source side",
     innocentCauses: ["dry or wet ground between two days", "spikes too near to each other"],
-    soundLog: LOG_SOUND + logNormal(ze.value - ra.value, 1, deviation),
+    soundLog: LOG_SOUND + sourceSide(ze.value - ra.value, deviation),
     suspects: suspectsOf(ze, ra, deviation),
     nexts: {
       ze: READ_ZE,

@@ -8,10 +8,10 @@ import {
   type Unit,
 } from "@good-grounds/core";
 import type { Supply } from "@good-grounds/inspection";
+import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { logSum } from "./gaussian.ts";
 import { lineUp, logNormal, type Suspect } from "./line-up.ts";
-import { type Reading, readingOf, wholeDeviation } from "./noise.ts";
-import { about, FAULTY, fallbacks, LOG_SOUND, shownReading } from "./pair-of-readings.ts";
+import { about, FAULTY, fallbacks, LOG_SOUND, shownReading } from "./origin-shown.ts";
 
 const SQRT3 = Math.sqrt(3);
 

@@ -24,6 +24,15 @@ export function solved({ factor, size }: Factored, vector: Float64Array): Float6
   return answer;
 }
 
+/** Solves L·x = b for the factor L of a matrix; the answer is written over `b`. Its square is b's squared distance. */
+export function whitened({ factor, size }: Factored, b: Float64Array): void {
+  for (let i = 0; i < size; i++) {
+    let sum = b[i] as number;
+    for (let k = 0; k < i; k++) sum -= (factor[i * size + k] as number) * (b[k] as number);
+    b[i] = sum / (factor[i * size + i] as number);
+  }
+}
+
 export function inner(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += (a[i] as number) * (b[i] as number);

@@ -3,8 +3,9 @@ import { isKnownFact, type Misfit } from "@good-grounds/core";
 import type { Board, Installation } from "@good-grounds/inspection";
 import { boardReadings } from "./board-fit.ts";
 import { boardMisfits } from "./board-misfits.ts";
+import { readingOf } from "./fitted-reading.ts";
 import { insulationMisfits } from "./insulation-misfits.ts";
-import { readingOf } from "./noise.ts";
+import { noContinuityMisfits } from "./no-continuity-misfits.ts";
 import { polarityMisfits } from "./polarity-misfits.ts";
 import { residualMisfits } from "./residual-misfits.ts";
 import { supplyMisfits } from "./supply-misfits.ts";
@@ -16,9 +17,13 @@ const MOST_CIRCUITS = 2000;
 /**
  * Readings of an installation that cannot all be true, worst first: circuit by circuit, board by board, at the origin.
  * Each with the explanations looked at, how likely they are beside each other given what the instruments can err, what
- * each reading would be under them and what to read next. A misfit is no classification.
+ * each reading would be under them and what to read next. A misfit is no classification. `disagreeing`: paths, joined by
+ * "/", of the circuits whose readings a check found not to agree; each is told of here as clear.
  */
-export function diagnoseInstallation(installation: Installation): readonly Misfit[] {
+export function diagnoseInstallation(
+  installation: Installation,
+  disagreeing: ReadonlySet<string> = NOTHING,
+): readonly Misfit[] {
   const { boards } = installation;
   const fedBy = new Map<string, Board[]>();
   for (const board of boards) {
@@ -33,18 +38,27 @@ export function diagnoseInstallation(installation: Installation): readonly Misfi
   for (const board of boards) {
     left -= board.circuits.length;
     if (left < 0) break;
-    const readings = boardReadings(board, installation, fedBy, isAtOrigin(board) ? lineNeutral : undefined);
+    const readings = boardReadings(
+      board,
+      installation,
+      fedBy,
+      isAtOrigin(board) ? lineNeutral : undefined,
+      disagreeing,
+    );
     if (readings !== undefined) found.push(...boardMisfits(readings, installation));
   }
   found.push(
     ...supplyMisfits(installation),
     ...insulationMisfits(installation),
     ...togetherMisfits(installation),
+    ...noContinuityMisfits(installation),
     ...residualMisfits(installation),
     ...polarityMisfits(installation),
   );
   return found.sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
 }
+
+const NOTHING: ReadonlySet<string> = new Set();
 
 /** Line to neutral loop at the origin: as read, or from a fault current that is one to neutral. */
 function lineNeutralOf({ supply }: Installation): number | undefined {

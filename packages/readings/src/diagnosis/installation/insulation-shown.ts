@@ -1,5 +1,5 @@
 import type { MisfitReading } from "@good-grounds/core";
-import type { Reading } from "./noise.ts";
+import type { Reading } from "./fitted-reading.ts";
 
 /** An insulation reading as a misfit shows it. */
 export function shownInsulation(

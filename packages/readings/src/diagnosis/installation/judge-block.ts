@@ -1,10 +1,9 @@
 import type { ExpectedReading } from "@good-grounds/core";
 import type { Block, CircuitBlock } from "./circuit-model.ts";
 import type { CircuitFault, Effect, Surroundings } from "./fault.ts";
-import { addOuter, factored, givenOthers, inner, logDensity, logSum, solved } from "./gaussian.ts";
-import { SharedErrors } from "./shared-errors.ts";
+import { type Factored, factored, givenOthers, inner, logDensity, logSum, solved, whitened } from "./gaussian.ts";
 import { type Moments, withShared } from "./shared-fit.ts";
-import { isLive } from "./slot.ts";
+import { type Sound, under } from "./under-effect.ts";
 
 /** How well a block's readings go with what the rest of the board says, were the place sound. */
 export interface SoundFit {
@@ -19,6 +18,10 @@ export interface FaultFit {
   readonly fault: CircuitFault;
   /** Evidence with the prior share in it, as a logarithm. */
   readonly logEvidence: number;
+  /** The prior share by itself. */
+  readonly logPrior: number;
+  /** Density of the readings at the most likely size. */
+  readonly peak: number;
   readonly best: Effect;
   readonly expected: readonly ExpectedReading[];
 }
@@ -26,7 +29,7 @@ export interface FaultFit {
 export function soundFit(block: Block, moments: Moments): SoundFit | undefined {
   const covariance = factored(withShared(block.covariance, block.shared, moments.covariance), block.slots.length);
   if (covariance === undefined) return undefined;
-  const deviation = deviationOf(block, moments, () => 0, block.shared);
+  const deviation = deviationOf(block, moments);
   return {
     logDensity: logDensity(covariance, deviation),
     distance: inner(deviation, solved(covariance, deviation)),
@@ -44,97 +47,90 @@ export function faultFits(
   around: Surroundings,
 ): readonly FaultFit[] {
   // Most effects leave the shared errors as they are: what those do to the block is worked out once.
-  const plain: Plain = {
+  const sound: Sound = {
     covariance: withShared(block.covariance, block.shared, moments.covariance),
-    deviation: deviationOf(block, moments, () => 0, block.shared),
+    deviation: deviationOf(block, moments),
   };
+  const evidenceOf = evidenceUnder(block, moments, sound);
   return faults.flatMap((fault): FaultFit[] => {
     const effects = fault.effects(block, around);
     let best: { readonly log: number; readonly effect: Effect } | undefined;
     const logs: number[] = [];
     for (const effect of effects) {
-      const log = effect.logWeight + evidenceOf(block, moments, plain, effect);
+      const log = effect.logWeight + evidenceOf(effect);
       if (!Number.isFinite(log)) continue;
       logs.push(log);
       if (best === undefined || log > best.log) best = { log, effect };
     }
     if (best === undefined) return [];
-    const { effect } = best;
+    const { effect, log } = best;
+    const logPrior = Math.log(priorOf(fault, block, around));
     return [
       {
         fault,
-        logEvidence: Math.log(fault.prior) + logSum(logs),
+        logEvidence: logPrior + logSum(logs),
+        logPrior,
+        peak: log - effect.logWeight,
         best: effect,
         get expected() {
-          const [covariance, deviation] = under(block, moments, plain, effect);
-          return covariance === undefined ? [] : expectedOf(block, covariance, deviation);
+          if (effect.outright !== undefined) return effect.outright.expected();
+          const { covariance, deviation } = under(block, moments, sound, effect);
+          const ready = factored(covariance, block.slots.length);
+          return ready === undefined ? [] : expectedOf(block, ready, deviation);
         },
       },
     ];
   });
 }
 
-/** The block under the shared errors, were it sound. */
-interface Plain {
-  readonly covariance: Float64Array;
-  readonly deviation: Float64Array;
+function priorOf({ prior, seenAs }: CircuitFault, block: CircuitBlock, around: Surroundings): number {
+  const share = typeof prior === "number" ? prior : prior(block, around);
+  return share * (seenAs === undefined ? 1 : (block.seen.get(seenAs) ?? 1));
 }
 
-function evidenceOf(block: Block, moments: Moments, plain: Plain, effect: Effect): number {
-  const [covariance, deviation, correction] = under(block, moments, plain, effect);
-  return covariance === undefined ? Number.NEGATIVE_INFINITY : logDensity(covariance, deviation) + correction;
+/**
+ * The logarithm of the density of a block's readings under an effect. A size that only adds to the readings changes the
+ * covariance by one vector: distance and determinant follow from those of the sound block without solving anew.
+ */
+function evidenceUnder(block: CircuitBlock, moments: Moments, sound: Sound): (effect: Effect) => number {
+  const { slots } = block;
+  const size = slots.length;
+  const plain = factored(sound.covariance, size);
+  const off = new Float64Array(size);
+  const step = new Float64Array(size);
+  const constant = plain === undefined ? Number.NaN : plain.logDeterminant + size * Math.log(2 * Math.PI);
+  return (effect) => {
+    if (effect.outright !== undefined) return effect.outright.log;
+    const adds = effect.beforeShare === 1 && effect.foreign === undefined && effect.standsAt === undefined;
+    if (!adds || plain === undefined) return slowly(block, moments, sound, effect);
+    for (let i = 0; i < size; i++) {
+      const slot = slots[i] as (typeof slots)[number];
+      off[i] = (sound.deviation[i] as number) - effect.shift(slot);
+      step[i] = effect.step(slot);
+    }
+    whitened(plain, off);
+    whitened(plain, step);
+    const along = inner(step, off);
+    const more = 1 + inner(step, step);
+    return -0.5 * (inner(off, off) - (along * along) / more + Math.log(more) + constant);
+  };
 }
 
-/** The readings as a normal vector under an effect, with what a foreign reading's density is instead. */
-function under(block: Block, moments: Moments, plain: Plain, effect: Effect) {
-  const { slots, readings } = block;
-  const rows =
-    effect.beforeShare === 1
-      ? undefined
-      : block.shared.map((row, i) => {
-          if (!isLive(slots[i] ?? "r1r2")) return row;
-          const lesser = row.slice();
-          lesser[SharedErrors.BEFORE] = (lesser[SharedErrors.BEFORE] as number) * effect.beforeShare;
-          return lesser;
-        });
-  const covariance =
-    rows === undefined ? plain.covariance.slice() : withShared(block.covariance, rows, moments.covariance);
-  addOuter(covariance, Float64Array.from(slots, effect.step));
-  let correction = 0;
-  if (effect.foreign !== undefined) {
-    const at = slots.indexOf(effect.foreign.slot);
-    const wide = WIDE * ((readings[at]?.value ?? 0) + 1);
-    covariance[at * slots.length + at] = (covariance[at * slots.length + at] as number) + wide * wide;
-    // The wide spread takes the reading out of the fit; its own density stands in for that of the spread.
-    correction = effect.foreign.logDensity + 0.5 * Math.log(2 * Math.PI * wide * wide);
-  }
-  const deviation =
-    rows === undefined
-      ? plain.deviation.map((off, i) => off - effect.shift(slots[i] ?? "r1r2"))
-      : deviationOf(block, moments, (i) => effect.shift(slots[i] ?? "r1r2"), rows);
-  return [factored(covariance, slots.length), deviation, correction] as const;
+function slowly(block: CircuitBlock, moments: Moments, sound: Sound, effect: Effect): number {
+  const { covariance, deviation, correction } = under(block, moments, sound, effect);
+  const ready = factored(covariance, block.slots.length);
+  return ready === undefined ? Number.NEGATIVE_INFINITY : logDensity(ready, deviation) + correction;
 }
 
-const WIDE = 1000;
-
-function deviationOf(
-  { readings, mean }: Block,
-  { mean: shared }: Moments,
-  shift: (i: number) => number,
-  rows: readonly Float64Array[],
-): Float64Array {
+function deviationOf({ readings, mean, shared: rows }: Block, { mean: shared }: Moments): Float64Array {
   return Float64Array.from(
     readings,
-    ({ value }, i) => value - (mean[i] as number) - shift(i) - inner(rows[i] as Float64Array, shared),
+    ({ value }, i) => value - (mean[i] as number) - inner(rows[i] as Float64Array, shared),
   );
 }
 
 /** Each reading as the others would have it: the middle 95 %. */
-function expectedOf(
-  { readings }: Block,
-  covariance: NonNullable<ReturnType<typeof factored>>,
-  deviation: Float64Array,
-): readonly ExpectedReading[] {
+function expectedOf({ readings }: Block, covariance: Factored, deviation: Float64Array): readonly ExpectedReading[] {
   return readings.map(({ value, evidence }, i) => {
     const [off, spread] = givenOthers(covariance, deviation, i);
     const middle = value - (deviation[i] as number) + off;

@@ -1,6 +1,6 @@
 import type { ExpectedReading, Explanation, Ground, Misfit, MisfitReading, NextReading } from "@good-grounds/core";
 import { logSum } from "./gaussian.ts";
-import { CLEAR, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
+import { CLEAR, INNOCENT_ALONE, LISTED, LOG_TEN, TOLD_APART } from "./thresholds.ts";
 
 /** An explanation with the logarithm of its prior share times the density it gives the readings. */
 export interface Suspect {
@@ -34,6 +34,7 @@ export function lineUp(occasion: Occasion): Misfit | undefined {
   const all = logSum(ranked.map(({ log }) => log));
   const odds = Math.min(MOST_ODDS, (all - soundLog) / LOG_TEN);
   if (!(odds >= LISTED)) return undefined;
+  const tied = tiedOf(ranked);
   const explanations = ranked
     .map(
       ({ id, words, innocent, log, would }): Explanation => ({
@@ -53,12 +54,22 @@ export function lineUp(occasion: Occasion): Misfit | undefined {
     clear: odds >= CLEAR,
     readings,
     explanations,
-    toldApart: second === undefined || Math.exp(first.log - second.log) >= TOLD_APART,
+    toldApart: tied === 1,
+    tied: Math.min(tied, explanations.length),
     next: separating(first, second, nexts),
     innocentCauses,
     formula,
     grounds,
   };
+}
+
+/** How many, from the first on, cannot be told apart: something innocent alone in the lead has to be far likelier. */
+function tiedOf([first, ...others]: readonly Suspect[]): number {
+  if (first === undefined) return 0;
+  const isApart = ({ innocent, log }: Suspect) =>
+    Math.exp(first.log - log) >= (first.innocent && !innocent ? INNOCENT_ALONE : TOLD_APART);
+  const apart = others.findIndex(isApart);
+  return apart < 0 ? 1 + others.length : 1 + apart;
 }
 
 /** Beyond this power of ten, odds say nothing more. */

@@ -1,8 +1,8 @@
 import type { Misfit } from "@good-grounds/core";
 import type { Board } from "@good-grounds/inspection";
+import { type Reading, readingOf } from "./fitted-reading.ts";
 import { shownInsulation } from "./insulation-shown.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
-import { type Reading, readingOf } from "./noise.ts";
 
 const FAULTY = 0.03;
 

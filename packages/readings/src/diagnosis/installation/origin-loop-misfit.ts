@@ -1,9 +1,9 @@
 import { isKnownFact, type Misfit, printQuantity } from "@good-grounds/core";
 import type { Board, Supply } from "@good-grounds/inspection";
+import { type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { logSum } from "./gaussian.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
-import { type Reading, readingOf, wholeDeviation } from "./noise.ts";
-import { about, FAULTY, fallbacks, LOG_SOUND, READ_ZE, shownReading } from "./pair-of-readings.ts";
+import { about, FAULTY, fallbacks, LOG_SOUND, READ_ZE, shownReading } from "./origin-shown.ts";
 
 const ohms = (value: number) => printQuantity(value, "ohm");
 
@@ -70,6 +70,12 @@ function higher(read: LoopsRead): readonly Suspect[] {
     words: `about ${ohms(apart)} in the earthing conductor, its terminations or the main terminals`,
     expects: { zdb: `still about ${ohms(zdb.value)}`, ze: `about ${ohms(ze.value)}` },
   };
+  const atSwitch = {
+    id: "joint-at-main-switch",
+    innocent: false,
+    words: `about ${ohms(apart)} in the tails or at the main switch, so that the fault current at the board is lower as well`,
+    expects: { zdb: `still about ${ohms(zdb.value)}, from line to neutral as well`, ze: `about ${ohms(ze.value)}` },
+  };
   const bonding = {
     id: "bonding-on-at-ze",
     innocent: true,
@@ -83,6 +89,7 @@ function higher(read: LoopsRead): readonly Suspect[] {
   return [
     suspectOf(read, conductorOff, tt ? 0.05 : 0.25, logSpread(apart, 1, 500)),
     suspectOf(read, joint, 0.35, logSpread(apart, 0.03, 20)),
+    suspectOf(read, atSwitch, tt ? 0.05 : 0.3, logSpread(apart, 0.03, 20)),
     suspectOf(read, bonding, tt ? 0.3 : 0.03, bondingDensity),
     readingWrong(read),
   ];

@@ -1,8 +1,8 @@
 import { isKnown, isKnownFact, type Misfit, printQuantity, type RcdDelay } from "@good-grounds/core";
 import type { ResidualDevice } from "@good-grounds/inspection";
+import { FALLBACK, type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
 import { logSum } from "./gaussian.ts";
 import { lineUp, logNormal, logSpread, type Suspect } from "./line-up.ts";
-import { FALLBACK, type Reading, readingOf, wholeDeviation } from "./noise.ts";
 
 const FAULTY = 0.03;
 

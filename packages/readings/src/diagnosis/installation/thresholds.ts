@@ -9,3 +9,9 @@ export const CLEAR = 2;
 
 /** Two explanations are told apart where one is this many times as likely as the other. */
 export const TOLD_APART = 3;
+
+/** No loop that tells anything has more, Ω. */
+export const LARGEST_LOOP = 1e5;
+
+/** An explanation by which nothing is wrong stands alone only where the others are this many times less likely. */
+export const INNOCENT_ALONE = 30;

@@ -1,4 +1,5 @@
 import type { Look } from "../look.ts";
+import { copiedRow } from "./copied-row.ts";
 import { copiedSchedule } from "./copied-schedule.ts";
 import { evenSteps } from "./even-steps.ts";
 import { identicalInsulation } from "./identical-insulation.ts";
@@ -38,6 +39,7 @@ export const LOOKS: readonly Look[] = Object.freeze([
   swappedRows,
   shiftedRows,
   repeatedRow,
+  copiedRow,
   copiedSchedule,
   pace,
   liveBetweenDead,

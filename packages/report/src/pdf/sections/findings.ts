@@ -55,6 +55,7 @@ export function findings(input: ReportInput, drawings: Drawings) {
       ...(shown.some(({ list }) => list.some((finding) => isMetInDoubt(input, finding)))
         ? [PROBABILITY.metInDoubt]
         : []),
+      ...input.outcome.remarks.filter(({ code }) => code === "expected-not-proven").map(({ words }) => words),
     ].join(" "),
     none: REPORT.noFindings,
     places: shown.map(({ heading, path, list }) => ({

@@ -110,7 +110,7 @@ function outcome(input: ReportInput, order: readonly Numbered[]) {
       stated !== undefined && stated !== derived.outcome
         ? REPORT.differs(REPORT.outcome[stated], REPORT.outcome[derived.outcome])
         : "",
-    because: [REPORT.because(derived, codes), ...derived.remarks.map(({ words }) => words)].join(" "),
+    because: [REPORT.because(derived, codes), ...forTheOwner(derived.remarks)].join(" "),
     "points-title": derived.points.length === 0 ? "" : OPEN.heading(derived.points.length),
     points: fewOf(
       derived.points.map((point) => shortened(openPointWords(point, input), POINT_LENGTH)),
@@ -215,4 +215,9 @@ function firstSentence(paragraph: string): string {
 
 function useWords(use: ReportInput["installation"]["file"]["brief"]["use"]): string {
   return typeof use === "string" ? use : REPORT.extent.useNotKnown(use.reason);
+}
+
+/** What a reader who is no electrician needs beside the outcome; what would prove a calculation stands with the calculations. */
+function forTheOwner(remarks: ReportInput["outcome"]["remarks"]): readonly string[] {
+  return remarks.filter(({ code }) => code === "further-investigation").map(({ words }) => words);
 }

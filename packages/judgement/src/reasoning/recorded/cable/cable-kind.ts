@@ -1,8 +1,12 @@
 import { CABLE_KINDS } from "@good-grounds/core";
-import { ofCircuit } from "../of-things.ts";
+import { ofCable } from "../of-things.ts";
 import { worded } from "../property.ts";
 
-/** The construction of the circuit's cable. */
+/** The construction of the cable that is named, else of the circuit's. */
 export const cableKind = worded("cable-kind", "kind of cable", CABLE_KINDS, (spoken) =>
-  ofCircuit(spoken, ({ cable }) => cable.kind),
+  ofCable(
+    spoken,
+    (section) => section.cable,
+    (cable) => cable.kind,
+  ),
 );

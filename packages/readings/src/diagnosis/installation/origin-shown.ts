@@ -1,5 +1,5 @@
 import type { ExpectedReading, MisfitReading } from "@good-grounds/core";
-import { FALLBACK, type Reading } from "./noise.ts";
+import { FALLBACK, type Reading } from "./fitted-reading.ts";
 
 /** How often one of a pair of readings at the origin is out. */
 export const FAULTY = 0.03;

@@ -1,0 +1,51 @@
+import type { ComponentChildren, VNode } from "preact";
+import { describe, expect, it, vi } from "vitest";
+import type { Spot } from "../../keypad/spot.ts";
+import type { Value } from "../../record/entry.ts";
+import { MainSwitchFields } from "../circuit/main-switch-fields.tsx";
+import { OtherSources } from "../supply/other-sources.tsx";
+
+// Screens listen to the window when they are loaded; there is none here.
+vi.hoisted(() => {
+  vi.stubGlobal("addEventListener", () => undefined);
+  vi.stubGlobal("document", { addEventListener: () => undefined, documentElement: {} });
+});
+
+interface Asked {
+  readonly spot: Spot;
+  readonly options: Readonly<Record<string, string>>;
+  readonly written?: (word: string) => Value;
+  readonly isStated?: boolean;
+}
+
+/** Every question of a tree that is answered by a word. */
+function asked(tree: ComponentChildren): readonly Asked[] {
+  if (Array.isArray(tree)) return tree.flatMap(asked);
+  if (typeof tree !== "object" || tree === null || !("props" in tree)) return [];
+  const { props } = tree as VNode<Partial<Asked>>;
+  return [...(props.options === undefined ? [] : [props as Asked]), ...asked(props.children)];
+}
+
+const at = (questions: readonly Asked[], member: string) =>
+  questions.find(({ spot }) => [spot.path, ...(spot.inner ?? [])].join("/").endsWith(`/${member}`));
+
+describe("what the app asks about parts of the installation", () => {
+  const path = "boards/cu/mainSwitch";
+  const ofSwitch = asked(MainSwitchFields({ path, rated: "Rated", usual: [], asksFitted: true }));
+  const members = OtherSources().props as { readonly children: (at: string) => ComponentChildren };
+  const ofSource = asked(members.children("supply/otherSources/s1"));
+
+  it("asks whether a board has a main switch, with a way to say that it is not known", () => {
+    const fitted = at(ofSwitch, "fitted");
+    expect(fitted?.spot).toEqual({ path, inner: ["fitted"] });
+    expect(Object.keys(fitted?.options ?? {}).map((word) => fitted?.written?.(word))).toEqual([true, false]);
+    expect(fitted?.isStated).not.toBe(false);
+  });
+
+  it("asks whether notices warn of another source", () => {
+    const notice = at(ofSource, "notice");
+    expect(notice?.spot).toEqual({ path: "supply/otherSources/s1/notice" });
+    expect(Object.keys(notice?.options ?? {}).map((word) => notice?.written?.(word))).toEqual([true, false]);
+    expect(notice?.isStated).not.toBe(false);
+  });
+});
