@@ -12,6 +12,7 @@ const permissive = new Set([
   "Apache-2.0",
   "0BSD",
   "Unlicense",
+  "Zlib",
   "BlueOak-1.0.0",
   "CC0-1.0",
 ]);

@@ -15,7 +15,7 @@ export const PASSPHRASE = "four words that differ";
 export const AT = "2026-10-08T10:00:00Z";
 
 /** A document of one page with an inspection file attached, written by hand: it is small, so that every byte can be tried. */
-export function smallDocument(evidence: string): Uint8Array {
+function smallDocument(evidence: string): Uint8Array {
   const size = Buffer.byteLength(evidence);
   const objects = [
     "<< /Type /Catalog /Pages 2 0 R /AF [5 0 R] /Names << /EmbeddedFiles << /Names [(inspection.json) 5 0 R] >> >> >>",

@@ -130,7 +130,7 @@ function firstDifference(one: Uint8Array, other: Uint8Array): number | undefined
 }
 
 /** A file attached to a document: its bytes, undefined where there is none, or "unreadable". */
-export async function attachmentIn(file: Uint8Array, name: string): Promise<Uint8Array | undefined | "unreadable"> {
+async function attachmentIn(file: Uint8Array, name: string): Promise<Uint8Array | undefined | "unreadable"> {
   try {
     return (await PDF.load(file)).getAttachment(name) ?? undefined;
   } catch {

@@ -54,6 +54,15 @@ describe("the printed report", () => {
     expect(Buffer.from(writeReportPdf(inputOf(EXAMPLE), { json: EXAMPLE })).equals(readFileSync(report))).toBe(true);
   });
 
+  test.skipIf(!hasTools)("says DRAFT on every page of a draft, and on no other", () => {
+    const draft = join(folder, "draft.pdf");
+    writeFileSync(draft, writeReportPdf({ ...inputOf(EXAMPLE), draft: true }, { json: EXAMPLE }));
+    expect(pagesOf(draft)).toBe(pagesOf(report));
+    for (let page = 1; page <= pagesOf(draft); page++)
+      expect(wordsOf(draft, "-f", String(page), "-l", String(page))).toContain("DRAFT: not issued");
+    expect(wordsOf(report)).not.toContain("DRAFT");
+  });
+
   test("rests on one version each of the typesetter and the print face, since their bytes are in it", () => {
     const { dependencies } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
     const outside = Object.entries(dependencies).filter(([name]) => !name.startsWith("@good-grounds/"));
