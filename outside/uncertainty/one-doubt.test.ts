@@ -1,4 +1,4 @@
-import { zsAgreement } from "@good-grounds/computations";
+import { givenFromText, zsAgreement } from "@good-grounds/computations";
 import { assumed, matter, Reckoner, TERM } from "@good-grounds/core";
 import { resolveInstallation } from "@good-grounds/inspection";
 import { doubtedReading, standardOf } from "@good-grounds/measurement";
@@ -8,6 +8,13 @@ import { loose } from "../../bench/flat-errors.ts";
 import { smallestFile } from "../files/arbitrary-file.ts";
 
 const RECKON = new Reckoner(true);
+
+/** Nothing of a circuit but what a case states. */
+function nothingElse() {
+  const made = givenFromText(zsAgreement.needs, {});
+  if (!made.ok) throw new Error("nothing was given");
+  return made.given;
+}
 
 /** The reading of Ze of a file whose tester has this accuracy, or none stated. */
 function readingOf(shown: string, accuracy: string | undefined) {
@@ -45,6 +52,7 @@ describe("one reading has one doubt, whoever asks", () => {
     // A check of agreement against figures without doubt, and the same rule written a second time.
     const sure = (value: number) => assumed(TERM.measuredZe, value, "invented");
     const given = {
+      ...nothingElse(),
       zs: leaf,
       zdb: sure(leaf.value),
       ze: sure(leaf.value),

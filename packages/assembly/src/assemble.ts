@@ -80,11 +80,10 @@ function misfitsOf(installation: Installation, weighing: Weighing): readonly Rep
     .map(ringMisfit)
     .map((ring) => (disagreeing.has(ring.path.join("/")) ? { ...ring, clear: true } : ring));
   const places = new Set(rings.map(({ path }) => path.join("/")));
-  const others = diagnoseInstallation(installation, disagreeing).filter(
-    ({ kind, path, readings }) =>
-      kind !== "circuit-readings" ||
-      !places.has(path.join("/")) ||
-      !readings.some(({ name, measured, low, high }) => OF_A_RING.has(name) && (measured < low || measured > high)),
-  );
+  const others = diagnoseInstallation(installation, disagreeing).filter(({ kind, path, readings }) => {
+    if (kind !== "circuit-readings" || !places.has(path.join("/"))) return true;
+    const out = readings.filter(({ measured, low, high }) => measured < low || measured > high);
+    return out.length > 0 && !out.some(({ name }) => OF_A_RING.has(name));
+  });
   return [...rings, ...others].sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
 }

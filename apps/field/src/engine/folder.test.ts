@@ -63,7 +63,7 @@ describe("a firm's folder, tried", () => {
     expect(tried).toMatchObject({
       isWell: true,
       kept: { label: { name: "Example Electrical (an invented firm)", answersFor: "A. Example" } },
-      words: "1 topic, 1 changed, 2 views; 8 laws kept.",
+      words: "1 topic, 1 changed, 2 views; 9 laws kept.",
       writtenAgainst: "000000000000",
     });
     expect(tried.isWell && tried.kept.label.hash).toMatch(/^[0-9a-f]{64}$/);

@@ -1,4 +1,4 @@
-import { zsAgreement } from "@good-grounds/computations";
+import { givenFromText, zsAgreement } from "@good-grounds/computations";
 import {
   assumed,
   type Compared,
@@ -24,6 +24,13 @@ import { comparedParts, conformityOf } from "./conformity.ts";
 
 const RECKON = new Reckoner(true);
 const QUESTION = matter("invented", "an invented comparison");
+
+/** Nothing of a circuit but what a case states. */
+function nothingElse() {
+  const made = givenFromText(zsAgreement.needs, {});
+  if (!made.ok) throw new Error("nothing was given");
+  return made.given;
+}
 const LOOP = "±(5 % + 3 digits)";
 
 function read(term: Term<"ohm">, ohms: number, accuracy: string | null = LOOP, instrument = "mft") {
@@ -65,6 +72,7 @@ describe("one reading and its limit", () => {
 
   test("two accounts of one thing: the chance and the decision are those of the check", () => {
     const given = {
+      ...nothingElse(),
       zs: read(TERM.measuredZs, 1.22, null),
       zdb: read(TERM.measuredZdb, 0.21, null),
       ze: notKnown(TERM.measuredZe, []),

@@ -9,7 +9,6 @@ export const CALCULATION: Readonly<Record<string, string>> = Object.freeze({
   "supply-voltage": "the check of the supply voltage",
   "supply-breaking-capacity": "the check of the supply device against the fault current",
   "earthing-conductor-size": "the check of the size of the earthing conductor",
-  "earthing-conductor-adiabatic": "the reckoning of what the earthing conductor withstands",
   "maximum-demand": "the reckoning of the maximum demand",
   "bonding-size": "the check of the size of the main bonding",
   "bonding-continuity": "the test of continuity of the bonding",

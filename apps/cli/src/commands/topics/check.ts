@@ -1,7 +1,14 @@
 import { join } from "node:path";
 import { namesKnown } from "@good-grounds/judgement";
 import { printable } from "@good-grounds/report";
-import { breakLines, checkFolder, type FolderChecked, LAWS, type Warning } from "@good-grounds/topics/laws";
+import {
+  breakLines,
+  checkFolder,
+  type FolderChecked,
+  LAWS,
+  releaseUnknown,
+  type Warning,
+} from "@good-grounds/topics/laws";
 import { changesOf, type Folder, type Text } from "@good-grounds/topics/texts";
 import { EXIT, type ExitCode, type Host } from "../../host.ts";
 import { faultsText, folderIn } from "../../topics-in.ts";
@@ -13,13 +20,18 @@ const OUTPUT = Object.freeze({ format: "good-grounds-topics-check", version: 1 }
 /** `topics check FOLDER`: whether a firm's folder can be read and keeps every law. One line where all is well. */
 export function checkCommand(path: string, { all, json }: TopicsOptions, host: Host): ExitCode {
   const { texts, folder, faults } = folderIn(path);
-  const made =
-    folder === undefined ? { faults, broken: [], warnings: [], files: new Map() } : checkFolder(folder, namesKnown());
+  const made = folder === undefined ? { faults, broken: [], warnings: [], files: new Map() } : checked(folder);
   const isWell = folder !== undefined && made.faults.length === 0 && made.broken.length === 0;
   if (json) host.stdout.write(`${JSON.stringify(checkJson(folder, made, isWell), null, 2)}\n`);
   else if (!isWell) host.stderr.write(`${problems(path, texts, made)}\n`);
   else host.stdout.write(wellText(folder, made.warnings, all));
   return isWell ? EXIT.done : EXIT.input;
+}
+
+/** A folder is checked against the topics of one release; where it is only used, another one is no fault. */
+function checked(folder: Folder): FolderChecked {
+  const made = checkFolder(folder, namesKnown());
+  return { ...made, faults: [...releaseUnknown(folder), ...made.faults] };
 }
 
 function problems(path: string, texts: readonly Text[], { faults, broken, files }: FolderChecked): string {
