@@ -324,7 +324,7 @@ function maximumZs(circuit: Circuit, installation: Installation, rcd: ReturnType
   return any(over, byRcd);
 }
 
-const PIPED = new Set(["heating", "water-heater", "shower", "fixed-equipment", "motor"]);
+const PIPED = new Set(["heating", "water-heater", "shower", "fixed-equipment"]);
 const NEAR: Flat = { verdict: "too-near", margin: Number.NaN };
 
 function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {

@@ -1,8 +1,8 @@
 import { type CircuitLoad, type Fact, isKnownFact, type Reckoner, type Remark, type Settled } from "@good-grounds/core";
 import { QUESTION } from "../matters.ts";
 
-/** Fixed loads that pipes or the metal of a building are joined to. */
-const ON_PIPES: ReadonlySet<CircuitLoad> = new Set(["heating", "water-heater", "shower", "fixed-equipment", "motor"]);
+/** Fixed loads that pipes are joined to. */
+const ON_PIPES: ReadonlySet<CircuitLoad> = new Set(["heating", "water-heater", "shower", "fixed-equipment"]);
 
 /** Whether what a circuit feeds is joined to pipes: another way to earth beside the protective conductor. */
 export function isOnPipes(load: Fact<CircuitLoad>): boolean {
