@@ -2,14 +2,23 @@ import type { ComponentChildren, VNode } from "preact";
 import { describe, expect, it, vi } from "vitest";
 import type { Spot } from "../../keypad/spot.ts";
 import type { Value } from "../../record/entry.ts";
-import { MainSwitchFields } from "../circuit/main-switch-fields.tsx";
-import { OtherSources } from "../supply/other-sources.tsx";
 
 // Screens listen to the window when they are loaded; there is none here.
 vi.hoisted(() => {
   vi.stubGlobal("addEventListener", () => undefined);
   vi.stubGlobal("document", { addEventListener: () => undefined, documentElement: {} });
 });
+
+/** A component of a screen, loaded by its place: tests are checked without the types of markup. */
+async function component(place: string, name: string): Promise<(props: object) => VNode> {
+  const screen: Readonly<Record<string, (props: object) => VNode>> = await import(new URL(place, import.meta.url).href);
+  const found = screen[name];
+  if (found === undefined) throw new Error(`no ${name} in ${place}`);
+  return found;
+}
+
+const MainSwitchFields = await component("../circuit/main-switch-fields.tsx", "MainSwitchFields");
+const OtherSources = await component("../supply/other-sources.tsx", "OtherSources");
 
 interface Asked {
   readonly spot: Spot;
@@ -32,7 +41,7 @@ const at = (questions: readonly Asked[], member: string) =>
 describe("what the app asks about parts of the installation", () => {
   const path = "boards/cu/mainSwitch";
   const ofSwitch = asked(MainSwitchFields({ path, rated: "Rated", usual: [], asksFitted: true }));
-  const members = OtherSources().props as { readonly children: (at: string) => ComponentChildren };
+  const members = OtherSources({}).props as unknown as { readonly children: (at: string) => ComponentChildren };
   const ofSource = asked(members.children("supply/otherSources/s1"));
 
   it("asks whether a board has a main switch, with a way to say that it is not known", () => {
