@@ -30,7 +30,7 @@ describe("sound jobs, lengths to the metre, within 3 % and within 10 %", () => {
     expect(times("by hand met zs-agreement")).toBeGreaterThan(3 * JOBS * 4);
   });
 
-  test.fails("hardly ever have a check that is not met", () => {
+  test("hardly ever have a check that is not met", () => {
     expect(jobs("not-met")).toBeLessThanOrEqual(1);
   });
 
@@ -92,7 +92,7 @@ describe("one fault a job", () => {
     expect(clear.filter(({ amongTied }) => amongTied).length / clear.length).toBeGreaterThanOrEqual(0.8);
   });
 
-  test.fails("two faults of one ring are both named first, or it is said that nothing accounts for the readings", () => {
+  test("two faults of one ring are both named first, or it is said that nothing accounts for the readings", () => {
     const two = of(["ring-two-joints", "ring-open-and-joint"]);
     expect(two.filter(({ first, unaccounted }) => first || unaccounted).length).toBe(two.length);
   });
@@ -103,7 +103,7 @@ describe("one fault a job", () => {
     expect(open.filter(({ firstTwo }) => firstTwo).length).toBe(open.length);
   });
 
-  test.fails("an RCD of type AC for a charging point is found", () => {
+  test("an RCD of type AC for a charging point is found", () => {
     expect(of(["rcd-type"]).map(({ found }) => found)).not.toContain(false);
   });
 

@@ -62,7 +62,9 @@ describe("in the ledger of what stands open", () => {
     expect(points).toEqual([{ kind: "contradiction", places: [["observations", 0]] }]);
     const [point] = points;
     if (point === undefined) throw new Error("no point");
-    expect(openPointWords(point, { installation, checks: CHECKS })).toMatch(/contradicts.*house \(observation 1\).*Settle/);
+    expect(openPointWords(point, { installation, checks: CHECKS })).toMatch(
+      /contradicts.*house \(observation 1\).*Settle/,
+    );
   });
 
   test("one that somebody wrote a reason for is none, nor is what fits", () => {
