@@ -9,6 +9,7 @@ interface FarmCircuit {
   readonly id: string;
   rcd?: unknown;
   readonly readings: Record<string, unknown>;
+  readonly cable: Record<string, unknown>;
   readonly device: Record<string, unknown>;
 }
 
