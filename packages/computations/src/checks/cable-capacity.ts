@@ -92,10 +92,15 @@ export const cableCapacity = check({
     const allowed = usable(given, capacity, reckon);
     const protects = reckon.atMost(QUESTION.deviceWithinCable, rated, allowed);
     const overByTenth = reckon.product(TERM.cableCapacity, allowed, TENTH_OVER);
+    const open = (about: typeof QUESTION.cableCarries, why = "ring or radial") =>
+      reckon.settled(about, "not-known", why, shape, capacity);
+    // By how much it is over is asked only where it is over: the finding of a sound cable says nothing of another one.
+    const excess = (within: Judgement, ...ways: readonly Judgement[]) =>
+      within.verdict === "not-met"
+        ? reckon.any(QUESTION.deviceWithinTenth, ...ways)
+        : open(QUESTION.deviceWithinTenth, "not shown to be over");
     const nearly = reckon.atMost(QUESTION.deviceWithinTenth, rated, overByTenth);
     if (!isKnownFact(shape)) {
-      const open = (about: typeof QUESTION.cableCarries) =>
-        reckon.settled(about, "not-known", "ring or radial", shape, capacity);
       return concluded(
         open(QUESTION.cableCarries),
         [],
@@ -105,16 +110,21 @@ export const cableCapacity = check({
     }
     if (shape.word === "ring") {
       const asRing = asRingFinal(given, capacity, reckon);
-      return concluded(reckon.any(QUESTION.cableCarries, asRing, protects), [], capacityRemarks(given, asRing), [
-        reckon.any(QUESTION.deviceWithinCable, asRing, protects),
-        reckon.any(QUESTION.deviceWithinTenth, asRing, nearly),
-      ]);
+      const within = reckon.any(QUESTION.deviceWithinCable, asRing, protects);
+      const settles = [within, excess(within, asRing, nearly)];
+      return concluded(
+        reckon.any(QUESTION.cableCarries, asRing, protects),
+        [],
+        capacityRemarks(given, asRing),
+        settles,
+      );
     }
     const judgement = reckon.any(QUESTION.cableCarries, protects, ...otherwiseProtected(given, capacity, reckon));
     const remarks = [...capacityRemarks(given, judgement), ...restsOnRelay(given, protects)];
-    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT], [protects, nearly]);
+    const settles = [protects, excess(protects, nearly)];
+    if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT], settles);
     const within = reckon.atMost(QUESTION.loadWithinDevice, designCurrent, rated);
-    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks, [protects, nearly]);
+    return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks, settles);
   },
   examples: CABLE_CAPACITY_EXAMPLES,
 });

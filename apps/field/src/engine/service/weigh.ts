@@ -1,7 +1,7 @@
 import { type Finding, type Path, SEVERITY, type Verdict, type Weighing } from "@good-grounds/core";
 import { resolveDraft } from "@good-grounds/inspection";
 import { weigh } from "@good-grounds/judgement";
-import { argumentLines, placeWords, VERDICT } from "@good-grounds/report";
+import { argumentLines, GRADE, placeWords, VERDICT } from "@good-grounds/report";
 import { ENGINE } from "../../words/engine.ts";
 import { draftOf } from "../draft.ts";
 import { recordPath } from "../places.ts";
@@ -82,11 +82,11 @@ function placesOf({ installation, weighing }: Weighed): readonly PlaceView[] {
   });
 }
 
-/** The worst verdict and its word; where all are met, some of them only as expected, that word. */
+/** The worst verdict and its word for a row; where one of that verdict rests on what is expected, that too, shortly. */
 function worstIn(findings: readonly FindingView[]): Pick<PlaceView, "worst" | "worstWord"> {
   const worst = worstOf(findings);
   const expected = findings.find((one) => one.verdict === worst && one.expected);
-  return { worst, worstWord: expected?.verdictWord ?? VERDICT[worst] };
+  return { worst, worstWord: expected === undefined ? VERDICT[worst] : `${VERDICT[worst]}, ${GRADE.expected}` };
 }
 
 export function worstOf(findings: readonly { readonly verdict: Verdict }[]): Verdict {
