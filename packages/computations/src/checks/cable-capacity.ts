@@ -12,6 +12,7 @@ import {
   isKnown,
   isKnownFact,
   type Judgement,
+  type Matter,
   published,
   REFERENCE_METHODS,
   type Reckoner,
@@ -91,16 +92,8 @@ export const cableCapacity = check({
     const capacity = installedCapacity(given, reckon);
     const allowed = usable(given, capacity, reckon);
     const protects = reckon.atMost(QUESTION.deviceWithinCable, rated, allowed);
-    const overByTenth = reckon.product(TERM.cableCapacity, allowed, TENTH_OVER);
-    const open = (about: typeof QUESTION.cableCarries, why = "ring or radial") =>
-      reckon.settled(about, "not-known", why, shape, capacity);
-    // By how much it is over is asked only where it is over: the finding of a sound cable says nothing of another one.
-    const excess = (within: Judgement, ...ways: readonly Judgement[]) =>
-      within.verdict === "not-met"
-        ? reckon.any(QUESTION.deviceWithinTenth, ...ways)
-        : open(QUESTION.deviceWithinTenth, "not shown to be over");
-    const nearly = reckon.atMost(QUESTION.deviceWithinTenth, rated, overByTenth);
     if (!isKnownFact(shape)) {
+      const open = (about: Matter) => reckon.settled(about, "not-known", "ring or radial", shape, capacity);
       return concluded(
         open(QUESTION.cableCarries),
         [],
@@ -111,7 +104,7 @@ export const cableCapacity = check({
     if (shape.word === "ring") {
       const asRing = asRingFinal(given, capacity, reckon);
       const within = reckon.any(QUESTION.deviceWithinCable, asRing, protects);
-      const settles = [within, excess(within, asRing, nearly)];
+      const settles = [within, excess(within, [asRing], rated, allowed, reckon)];
       return concluded(
         reckon.any(QUESTION.cableCarries, asRing, protects),
         [],
@@ -121,13 +114,34 @@ export const cableCapacity = check({
     }
     const judgement = reckon.any(QUESTION.cableCarries, protects, ...otherwiseProtected(given, capacity, reckon));
     const remarks = [...capacityRemarks(given, judgement), ...restsOnRelay(given, protects)];
-    const settles = [protects, excess(protects, nearly)];
+    const settles = [protects, excess(protects, [], rated, allowed, reckon)];
     if (!isKnown(designCurrent)) return concluded(judgement, [], [...remarks, NO_DESIGN_CURRENT], settles);
     const within = reckon.atMost(QUESTION.loadWithinDevice, designCurrent, rated);
     return concluded(reckon.all(QUESTION.cableCarries, judgement, within), [], remarks, settles);
   },
   examples: CABLE_CAPACITY_EXAMPLES,
 });
+
+/**
+ * By how much the device is over, where it is over: that of a sound cable says nothing of another one. `otherwise` is what
+ * would do instead.
+ */
+function excess(
+  within: Judgement,
+  otherwise: readonly Judgement[],
+  rated: Evidence<"ampere">,
+  allowed: Evidence<"ampere">,
+  reckon: Reckoner,
+): Judgement {
+  if (within.verdict !== "not-met")
+    return reckon.settled(QUESTION.deviceWithinTenth, "not-known", "not shown to be over", rated, allowed);
+  const overByTenth = reckon.product(TERM.cableCapacity, allowed, TENTH_OVER);
+  return reckon.any(
+    QUESTION.deviceWithinTenth,
+    ...otherwise,
+    reckon.atMost(QUESTION.deviceWithinTenth, rated, overByTenth),
+  );
+}
 
 /** What the device may be rated: a semi-enclosed fuse needs so much more current to melt that the cable must carry more. */
 function usable({ standard }: GivenHere, capacity: Evidence<"ampere">, reckon: Reckoner): Evidence<"ampere"> {

@@ -119,15 +119,7 @@ export function assumed<U extends Unit>(
   band: readonly [low: number, high: number] = [value, value],
   source?: Source,
 ): Assumed<U> {
-  return Object.freeze({
-    kind: "assumed",
-    term,
-    value: value as Quantity<U>,
-    low: band[0] as Quantity<U>,
-    high: band[1] as Quantity<U>,
-    detail: Object.freeze(source === undefined ? { why } : { why, source: Object.freeze(source) }),
-    from: NOTHING,
-  });
+  return Object.freeze({ kind: "assumed", ...taken(term, value, why, band, source) });
 }
 
 /** A quantity that physics bounds without a figure of the thing itself: why, and within what band it lies. */
@@ -138,15 +130,25 @@ export function expected<U extends Unit>(
   band: readonly [low: number, high: number] = [value, value],
   source?: Source,
 ): Expected<U> {
-  return Object.freeze({
-    kind: "expected",
+  return Object.freeze({ kind: "expected", ...taken(term, value, why, band, source) });
+}
+
+/** What every leaf that no reading or table gives carries: a value, its band, and why. */
+function taken<U extends Unit>(
+  term: Term<U>,
+  value: number,
+  why: string,
+  [low, high]: readonly [low: number, high: number],
+  source: Source | undefined,
+) {
+  return {
     term,
     value: value as Quantity<U>,
-    low: band[0] as Quantity<U>,
-    high: band[1] as Quantity<U>,
+    low: low as Quantity<U>,
+    high: high as Quantity<U>,
     detail: Object.freeze(source === undefined ? { why } : { why, source: Object.freeze(source) }),
     from: NOTHING,
-  });
+  };
 }
 
 /** A quantity that is not known, and why. */

@@ -1,9 +1,8 @@
-import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
-import type { DutiesView, DutyView } from "../../engine/duties-view.ts";
+import type { DutyView } from "../../engine/duties-view.ts";
+import { useLooked } from "../../engine/use-looked.ts";
 import { save } from "../../hand-over/save.ts";
 import { Section } from "../../parts/section.tsx";
-import { documentOf } from "../../record/document.ts";
 import { useJob } from "../../shell/job.ts";
 import { DUTIES } from "../../words/duties.ts";
 
@@ -13,19 +12,8 @@ const SHOWN = 5;
 /** What the law asks because of this job, the nearest date first, with a calendar of the dates to save. */
 export function LawAsks() {
   const { record, job } = useJob();
-  const [looked, setLooked] = useState<{ readonly size: number; readonly found: DutiesView | "failed" }>();
-  const size = record.size;
-  useEffect(() => {
-    let left = false;
-    engine.duties(documentOf(record)).then(
-      (found) => !left && setLooked({ size, found }),
-      () => !left && setLooked({ size, found: "failed" }),
-    );
-    return () => {
-      left = true;
-    };
-  }, [size]);
-  const found = looked?.size === size ? looked.found : undefined;
+  const looked = useLooked((document) => engine.duties(document));
+  const found = looked?.isNow ? looked.found : undefined;
   return (
     <Section title={DUTIES.title}>
       {found === undefined && <p class="quiet">{DUTIES.looking}</p>}

@@ -1,11 +1,10 @@
-import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
-import type { Trouble } from "../../engine/view.ts";
+import { useLooked } from "../../engine/use-looked.ts";
 import { ChoiceField } from "../../parts/choice-field.tsx";
 import { Notice } from "../../parts/notice.tsx";
 import { Section } from "../../parts/section.tsx";
 import { TextField } from "../../parts/text-field.tsx";
-import { documentOf, membersOf, takenOutAndWritten } from "../../record/document.ts";
+import { membersOf, takenOutAndWritten } from "../../record/document.ts";
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { earthingOff } from "../../shell/safety.ts";
@@ -24,18 +23,7 @@ import { Signing } from "./signing.tsx";
 export default function Finish() {
   const session = useJob();
   const { record, job } = session;
-  const [looked, setLooked] = useState<{ readonly size: number; readonly found: readonly Trouble[] | "unchecked" }>();
-  const size = record.size;
-  useEffect(() => {
-    let left = false;
-    engine.check(documentOf(record)).then(
-      (found) => !left && setLooked({ size, found }),
-      () => !left && setLooked({ size, found: "unchecked" }),
-    );
-    return () => {
-      left = true;
-    };
-  }, [size]);
+  const looked = useLooked((document) => engine.check(document));
   const conflicts = record.conflicts().length + takenOutAndWritten(record).length;
   const dangers = untold(record).length;
   const open = membersOf(record, "observations").filter(
@@ -44,8 +32,8 @@ export default function Finish() {
   const off = earthingOff(record) !== undefined;
   const troubles = looked?.found;
   // What was found before a change says nothing about the job after it.
-  const isNow = looked?.size === size;
-  const clear = isNow && troubles !== "unchecked" && troubles?.length === 0 && conflicts === 0 && dangers === 0 && !off;
+  const isNow = looked?.isNow === true;
+  const clear = isNow && troubles !== "failed" && troubles?.length === 0 && conflicts === 0 && dangers === 0 && !off;
   return (
     <div class="columns">
       <div>
@@ -68,7 +56,7 @@ export default function Finish() {
               </Notice>
             )}
             {!isNow && <p class="quiet">{FINISH.checking}</p>}
-            {troubles === "unchecked" && <Notice>{FINISH.unchecked}</Notice>}
+            {troubles === "failed" && <Notice>{FINISH.unchecked}</Notice>}
             {clear && <p>{FINISH.wayNone}</p>}
           </div>
           {Array.isArray(troubles) && troubles.length > 0 && <InTheWay troubles={troubles} />}

@@ -1,8 +1,7 @@
-import { useEffect, useState } from "preact/hooks";
 import { engine } from "../../engine/client.ts";
 import type { OutcomeView } from "../../engine/outcome-view.ts";
+import { useLooked } from "../../engine/use-looked.ts";
 import { Section } from "../../parts/section.tsx";
-import { documentOf } from "../../record/document.ts";
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { OUTCOME_NOW } from "../../words/outcome.ts";
@@ -15,20 +14,9 @@ interface StandsOpenProps {
 
 /** The outcome as it follows from what is recorded now, and what stands open, each with the way to its place. */
 export function StandsOpen({ shown }: StandsOpenProps) {
-  const { record, job } = useJob();
-  const [looked, setLooked] = useState<{ readonly size: number; readonly found: OutcomeView | "failed" }>();
-  const size = record.size;
-  useEffect(() => {
-    let left = false;
-    engine.outcome(documentOf(record)).then(
-      (found) => !left && setLooked({ size, found }),
-      () => !left && setLooked({ size, found: "failed" }),
-    );
-    return () => {
-      left = true;
-    };
-  }, [size]);
-  const found = looked?.size === size ? looked.found : undefined;
+  const { job } = useJob();
+  const looked = useLooked((document) => engine.outcome(document));
+  const found = looked?.isNow ? looked.found : undefined;
   return (
     <Section title={OUTCOME_NOW.title}>
       {found === undefined && <p class="quiet">{OUTCOME_NOW.looking}</p>}

@@ -5,7 +5,7 @@ import { partsNamed, positionsHeld } from "../../reasoning/observation-reasoning
 import { reasonAbout } from "../../reasoning/reason-about.ts";
 import { recordedProperty } from "../../reasoning/recorded/index.ts";
 import type { TopicReasoning } from "../../reasoning/results.ts";
-import { findingsAbout, keyOf, type Place, spokenOf } from "../../reasoning/spoken-of/index.ts";
+import { findingsAbout, keyOf, type Place, type SpokenOf, spokenOf } from "../../reasoning/spoken-of/index.ts";
 import { OPENED_ROWS, type OpenedOn, type OpenedRow } from "./rows.ts";
 
 /** A subject that the recorded installation asks for by itself. */
@@ -22,6 +22,7 @@ export interface OpenedSubject {
 interface Subject {
   readonly path: Path;
   readonly place: Place;
+  readonly spoken: SpokenOf;
 }
 
 /**
@@ -37,11 +38,15 @@ export function openedSubjects(
   topics: Topics,
 ): readonly OpenedSubject[] {
   if (installation.edition === undefined) return [];
+  // Several rows ask about the same subjects: what each speaks of is worked out once.
+  const subjects = new Map<OpenedOn, readonly Subject[]>();
   return OPENED_ROWS.flatMap((row) => {
     const topic = topics.byId(row.topic);
     if (topic === undefined) return [];
-    return subjectsOf(row.on, installation).flatMap((subject) => {
-      if (!holds(row, subject, installation, weighing) || isSpokenOf(row, subject, installation)) return [];
+    const asked = subjects.get(row.on) ?? subjectsOf(row.on, installation, weighing);
+    subjects.set(row.on, asked);
+    return asked.flatMap((subject) => {
+      if (!holds(row, subject) || isSpokenOf(row, subject, installation)) return [];
       const opened = openedOn(row, topic, subject, { installation, weighing, topics });
       const isAnswered =
         opened !== undefined && opened.findings.length > 0 && opened.findings.every((one) => answered.has(one));
@@ -59,7 +64,7 @@ interface Around {
 function openedOn(
   { says }: OpenedRow,
   topic: Topic,
-  { path, place }: Subject,
+  { path, place, spoken }: Subject,
   { installation, weighing, topics }: Around,
 ): OpenedSubject | undefined {
   const reasoned = reasonAbout({
@@ -70,18 +75,12 @@ function openedOn(
   });
   const { possible } = reasoned.reasoning;
   if (possible.length === 0 || possible.includes("none")) return undefined;
-  return { topic, path, possible, findings: findingsBehind(reasoned, place, installation, weighing) };
+  return { topic, path, possible, findings: findingsBehind(reasoned, spoken) };
 }
 
 /** Findings not met that answer a fact of the subject. */
-function findingsBehind(
-  { worked }: TopicReasoning,
-  place: Place,
-  installation: Installation,
-  weighing: Weighing,
-): readonly Finding[] {
-  const about = findingsAbout(spokenOf(installation, weighing, place));
-  return about.filter(
+function findingsBehind({ worked }: TopicReasoning, spoken: SpokenOf): readonly Finding[] {
+  return findingsAbout(spoken).filter(
     ({ check, path, judgement }) =>
       judgement.verdict === "not-met" &&
       worked.some(
@@ -94,7 +93,14 @@ function findingsBehind(
   );
 }
 
-function subjectsOf(on: OpenedOn, { supply, boards, circuits }: Installation): readonly Subject[] {
+function subjectsOf(on: OpenedOn, installation: Installation, weighing: Weighing): readonly Subject[] {
+  return placesOf(on, installation).map((one) => ({ ...one, spoken: spokenOf(installation, weighing, one.place) }));
+}
+
+function placesOf(
+  on: OpenedOn,
+  { supply, boards, circuits }: Installation,
+): readonly { readonly path: Path; readonly place: Place }[] {
   switch (on) {
     case "supply":
       return [{ path: supply.path, place: {} }];
@@ -108,8 +114,7 @@ function subjectsOf(on: OpenedOn, { supply, boards, circuits }: Installation): r
 }
 
 /** Whether every condition of a row is known to hold. */
-function holds({ when }: OpenedRow, { place }: Subject, installation: Installation, weighing: Weighing): boolean {
-  const spoken = spokenOf(installation, weighing, place);
+function holds({ when }: OpenedRow, { spoken }: Subject): boolean {
   return Object.entries(when).every(([id, allowed]) => {
     const read = recordedProperty(id)?.read(spoken) ?? [];
     return (
