@@ -42,6 +42,18 @@ describe("an issued document", () => {
     );
   });
 
+  test("comes to an end where a text begins and never ends, in any of its dictionaries", async () => {
+    const { file } = whole;
+    const text = Buffer.from(file).toString("latin1");
+    const starts = [...text.matchAll(/<<\s/g)].map(({ index }) => index + 2);
+    expect(starts.length).toBeGreaterThan(10);
+    for (const at of starts) {
+      const changed = file.slice();
+      changed[at] = 0x28;
+      expect((await readIssued(changed, RELEASE)).faults, `"(" at byte ${at}`).not.toEqual([]);
+    }
+  });
+
   test("tells of what was added after it, a revision or one byte", async () => {
     const { file } = whole;
     expect(await told(joined(file, "\n"))).toContain(

@@ -1,8 +1,8 @@
-import { PDF } from "@libpdf/core";
 import { StatementFault } from "../statement/lines.ts";
 import { type IssueRecord, readRecord } from "../statement/record.ts";
 import { hashOf } from "../statement/statement.ts";
 import { sealedAgain } from "./again.ts";
+import { loadAsItStands } from "./load.ts";
 import { certificateHash, RECORD_NAME } from "./seal.ts";
 import { signatureIn } from "./signature-in.ts";
 import { type TimeWord, timeWord } from "./time-token.ts";
@@ -132,7 +132,7 @@ function firstDifference(one: Uint8Array, other: Uint8Array): number | undefined
 /** A file attached to a document: its bytes, undefined where there is none, or "unreadable". */
 async function attachmentIn(file: Uint8Array, name: string): Promise<Uint8Array | undefined | "unreadable"> {
   try {
-    return (await PDF.load(file)).getAttachment(name) ?? undefined;
+    return (await loadAsItStands(file)).getAttachment(name) ?? undefined;
   } catch {
     return "unreadable";
   }

@@ -2,7 +2,7 @@ import {
   CryptoKeySigner,
   HttpTimestampAuthority,
   P12Signer,
-  PDF,
+  type PDF,
   PdfArray,
   PdfDict,
   PdfName,
@@ -12,6 +12,7 @@ import {
 } from "@libpdf/core";
 import { concatBytes } from "@noble/hashes/utils.js";
 import { hashOf } from "../statement/statement.ts";
+import { loadAsItStands } from "./load.ts";
 
 export type { Signer, TimestampAuthority };
 
@@ -49,7 +50,7 @@ export async function sealPdf(
   signer: Signer,
   authority?: TimestampAuthority,
 ): Promise<Uint8Array> {
-  const pdf = await PDF.load(pages);
+  const pdf = await loadAsItStands(pages);
   const description = "What was issued, by hash, and who signed for it";
   pdf.addAttachment(RECORD_NAME, record, { mimeType: "application/json", description, createdAt: at, modifiedAt: at });
   associate(pdf);
