@@ -54,7 +54,7 @@ export interface CheckedView {
   readonly says: string | undefined;
   readonly answers: readonly AnswerView[];
   /** Points that stood open when it was issued, with the reason. */
-  readonly reasons: readonly string[];
+  readonly reasons: readonly { readonly point: string; readonly words: string }[];
 }
 
 export interface CheckedFiles {

@@ -14,7 +14,16 @@ interface PlainFieldProps {
 }
 
 /** A text that stands nowhere in a job. */
-export function PlainField({ label, value, onType, help, fault, type = "text", autoComplete = "off", rows }: PlainFieldProps) {
+export function PlainField({
+  label,
+  value,
+  onType,
+  help,
+  fault,
+  type = "text",
+  autoComplete = "off",
+  rows,
+}: PlainFieldProps) {
   const id = useId();
   const described = [help === undefined ? "" : `${id}?`, fault === undefined ? "" : `${id}!`].filter(Boolean).join(" ");
   const shared = {

@@ -104,6 +104,7 @@ export const CHECK = {
   failed: (reason: string) => `The files could not be checked: ${reason}`,
   standing: { holds: "Found so", against: "Found otherwise", open: "Not known here" },
   reasons: "Issued while these points stood open",
+  reason: (words: string) => `Reason given: ${words}`,
   notShown: "What none of this shows",
   unread: "Could not be read",
 } as const;

@@ -36,8 +36,8 @@ export function toIssue(json: string, given: readonly Reason[], topics?: Topics)
   const { file, input } = readWhole(json, topics);
   const signatures = standingSignatures(file);
   const unsigned = signatures.filter(({ standing }) => standing !== "signed").map(({ words }) => words);
-  const points = standsInTheWay(input.outcome).map(({ name }) => ({
-    point: name,
+  const points = standsInTheWay(input.outcome).map(({ name, point: open }) => ({
+    point: openPointWords(open, input, true),
     words: (given.find(({ point }) => point === name)?.words ?? "").trim(),
   }));
   const unanswered = points.filter(({ words }) => !isWrittenReason(words)).length;

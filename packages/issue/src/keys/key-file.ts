@@ -53,7 +53,9 @@ export function writePublicKey(key: PublicKey): string {
 
 /** The public part of a key file, or of what {@link writePublicKey} wrote. Throws {@link StatementFault} where it is none. */
 export function readPublicKey(text: string): PublicKey {
-  const { key, person, device, made, certificate } = publicPartOf(readStrict(text));
+  const value = readStrict(text);
+  const hasSecrets = typeof value === "object" && value !== null && "sealed" in value;
+  const { key, person, device, made, certificate } = hasSecrets ? fileOf(text) : publicPartOf(value);
   return { key, person, device, made, certificate };
 }
 

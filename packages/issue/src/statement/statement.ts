@@ -38,7 +38,7 @@ export interface Statement {
   readonly outcome: string;
   /** Signatures of the inspection file: who, as what, when; the strokes by hash where one was drawn. */
   readonly signatures: readonly { readonly words: string; readonly drawn?: string | undefined }[];
-  /** Open points that decide and the reason for issuing all the same, in order. */
+  /** Open points that decide, in words as whoever issues it read them, and the reason for issuing all the same, in order. */
   readonly reasons: readonly { readonly point: string; readonly words: string }[];
   /** UTC, to the second. */
   readonly at: string;

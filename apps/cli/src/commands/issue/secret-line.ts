@@ -1,4 +1,5 @@
-import type { Readable } from "node:stream";
+import { createInterface } from "node:readline";
+import { type Readable, Writable } from "node:stream";
 import { EXIT, type Host, Stop } from "../../host.ts";
 
 /** Longer than any passphrase. */
@@ -9,10 +10,31 @@ export async function secretLine(host: Host, variable: string, what: string): Pr
   const given = process.env[variable];
   if (given !== undefined && given !== "") return given;
   if (host.interactive) host.stderr.write(`${what}, then Enter: `);
-  const line = await nextLine(host.stdin);
+  const line = isTerminal(host.stdin) ? await typedLine(host.stdin, host.stderr) : await nextLine(host.stdin);
   if (line === "")
     throw new Stop(EXIT.input, `${what}: nothing was given. Set ${variable}, or write it as a line on standard input.`);
   return line;
+}
+
+function isTerminal(stream: Readable): boolean {
+  return "isTTY" in stream && stream.isTTY === true;
+}
+
+/** A line typed at a terminal. Nothing of it is shown, not even how long it is. */
+async function typedLine(input: Readable, stderr: Writable): Promise<string> {
+  const nowhere = new Writable({ write: (_chunk, _encoding, done) => done() });
+  const typing = createInterface({ input, output: nowhere, terminal: true, historySize: 0 });
+  try {
+    return await new Promise<string>((done, failed) => {
+      typing.once("line", done);
+      typing.once("SIGINT", () => failed(new Stop(EXIT.input, "Stopped; nothing was written.")));
+      // Control-D, or a terminal that went away.
+      typing.once("close", () => done(""));
+    });
+  } finally {
+    typing.close();
+    stderr.write("\n");
+  }
 }
 
 const WAITING = new WeakMap<Readable, string>();

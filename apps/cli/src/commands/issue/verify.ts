@@ -60,7 +60,7 @@ function reasonLines(record: IssueRecord | undefined, width: number): readonly s
   return [
     "",
     "Issued while these points stood open",
-    ...reasons.flatMap(({ point, words }) => indented(`${point}: ${words}`, width)),
+    ...reasons.flatMap(({ point, words }) => [...indented(point, width), ...indented(`Reason given: ${words}`, width)]),
   ];
 }
 

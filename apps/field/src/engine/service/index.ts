@@ -1,6 +1,5 @@
 import type { Service } from "../protocol.ts";
 import type { Desk } from "./desk.ts";
-
 import { troublesOf } from "./trouble.ts";
 import { argumentOf, weighData } from "./weigh.ts";
 

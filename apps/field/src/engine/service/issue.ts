@@ -138,7 +138,7 @@ function viewOf({ name, record, answers }: Verified): CheckedView {
     name,
     says: statement === undefined ? undefined : ISSUE.says(statement.report, statement.number, statement.outcome),
     answers: answers.map(({ question, standing, words }) => ({ question: QUESTION[question], standing, words })),
-    reasons: record?.signed === true ? record.statement.reasons.map(({ point, words }) => `${point}: ${words}`) : [],
+    reasons: record?.signed === true ? record.statement.reasons : [],
   };
 }
 

@@ -38,9 +38,9 @@ function Document({ name, says, answers, reasons }: CheckedView) {
     <section class="sheet">
       <h2 class="file-name">{name}</h2>
       {says !== undefined && <p>{says}</p>}
-      <dl class="answers">
+      <dl class="five">
         {answers.map(({ question, standing, words }) => (
-          <div key={question} class={`answer ${standing}`}>
+          <div key={question} class={`one-of-five ${standing}`}>
             <dt>
               {question} <span class="standing">{CHECK.standing[standing]}</span>
             </dt>
@@ -54,8 +54,10 @@ function Document({ name, says, answers, reasons }: CheckedView) {
         <>
           <h3>{CHECK.reasons}</h3>
           <ul>
-            {reasons.map((one) => (
-              <li key={one}>{one}</li>
+            {reasons.map(({ point, words }) => (
+              <li key={point}>
+                {point} {CHECK.reason(words)}
+              </li>
             ))}
           </ul>
         </>

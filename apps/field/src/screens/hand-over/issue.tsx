@@ -64,7 +64,9 @@ export function Issue({ report, text, signedBy }: IssueProps) {
       )}
       {ofReport.length > 0 && <IssuedList issues={ofReport} />}
       <p>
-        <a href={linkTo("check")}>{CHECK.short}</a>
+        <a class="button" href={linkTo("check")}>
+          {CHECK.short}
+        </a>
       </p>
     </Section>
   );

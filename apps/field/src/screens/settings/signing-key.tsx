@@ -3,7 +3,7 @@ import { engine } from "../../engine/client.ts";
 import type { KeyView } from "../../engine/issue-view.ts";
 import { save } from "../../hand-over/save.ts";
 import { keepKey, keptKey } from "../../issued/kept.ts";
-import { clock } from "../../parts/clock.ts";
+import { dayOf } from "../../parts/clock.ts";
 import { Section } from "../../parts/section.tsx";
 import { ISSUE } from "../../words/issue.ts";
 import { NewKey } from "./new-key.tsx";
@@ -47,7 +47,7 @@ function TheKey({ text, view, onTakenOff }: Held & { readonly onTakenOff: () => 
     <>
       <dl class="sheet">
         <dt>{ISSUE.heldBy(person, device)}</dt>
-        <dd>{ISSUE.madeOn(clock(made))}</dd>
+        <dd>{ISSUE.madeOn(dayOf(made))}</dd>
         <dt>{ISSUE.digits}</dt>
         <dd>
           <code class="hash">{key.slice(0, 16)}</code>
