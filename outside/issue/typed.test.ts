@@ -17,7 +17,7 @@ test.runIf(needTool("scipy"))(
       const key = join(folder, "key.json");
       const command = [process.execPath, path("../../apps/cli/src/main.ts"), "keys", "new"];
       const options = ["--person", "A. Sample", "--device", "desk", "--out", key];
-      const typed = "four words that difer\u007F\u007F\u007Ffer\r";
+      const typed = "four words that difer\u007F\u007F\u007Fffer\r";
       const shown = execFileSync(PYTHON, [path("typed.py"), typed, ...command, ...options], { encoding: "utf8" });
       expect(shown).toContain("A new passphrase for the key, then Enter: ");
       expect(shown).not.toMatch(/four|words|differ|\*/);
