@@ -90,6 +90,7 @@ const pieces = {
   "engine/service/topics.ts": "engine-topics",
   "engine/service/outcome.ts": "engine-outcome",
   "engine/service/folder.ts": "engine-folder",
+  "engine/service/issue.ts": "engine-issue",
   "engine/service/own-figures.ts": "engine-own-figures",
   "engine/service/reach.ts": "engine-reach",
   "engine/service/pictures.ts": "engine-pictures",

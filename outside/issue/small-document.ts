@@ -69,6 +69,7 @@ export async function issued(
     photographs: [hashOf("a photograph")],
     earlier: [],
     release: "0.1.0",
+    layout: "command",
     outcome: "unsatisfactory",
     signatures: [{ words: "A. Sample; inspected-and-tested; 2026-10-08T09:00:00Z", drawn: hashOf("M0 0L10 10") }],
     reasons: [{ point: "not-tested /boards/0", words: "The tenant works from home." }],

@@ -1,7 +1,7 @@
 import { parseArgs } from "node:util";
+import { RELEASE } from "@good-grounds/core";
 import { EXIT, type ExitCode, type Host, Stop } from "./host.ts";
 import { USAGE } from "./usage.ts";
-import { VERSION } from "./version.ts";
 
 const OPTIONS = {
   all: { type: "boolean" },
@@ -182,7 +182,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
   const { values, positionals } = parsed(args);
   const [command, ...rest] = positionals;
   if (values.version === true) {
-    host.stdout.write(`${VERSION}\n`);
+    host.stdout.write(`${RELEASE}\n`);
     return EXIT.done;
   }
   if (command === undefined || (values.help === true && !OWN_HELP.has(command))) {

@@ -28,6 +28,7 @@ export * from "./quantity/quantity.ts";
 export * from "./quantity/unit.ts";
 export * from "./quantity/written.ts";
 export * from "./reasoning/index.ts";
+export { RELEASE } from "./release.ts";
 export * from "./terms/index.ts";
 export { rangeOf } from "./terms/range-of-term.ts";
 export * from "./terms/term.ts";

@@ -1,4 +1,5 @@
 import type { FolderText, KeptFolder } from "./folder-view.ts";
+import type { FileToCheck, IssueAsked } from "./issue-view.ts";
 import type { Data, Reply, Request, Service } from "./protocol.ts";
 import type { ReachAsked } from "./reach-view.ts";
 import type { Facts, Positions, Where } from "./reason-view.ts";
@@ -82,7 +83,6 @@ export class Engine {
     return this.#call("argument", path, check);
   }
 
-  /** Drawings of what was weighed last. */
   /** Arm's reach to one bare part beside a floor, with its drawing. */
   reach(asked: ReachAsked): Promise<Answer<"reach">> {
     return this.#call("reach", asked);
@@ -108,6 +108,7 @@ export class Engine {
     return this.#callWithFolder("report", json);
   }
 
+  /** Drawings of what was weighed last. */
   pictures(): Promise<Answer<"pictures">> {
     return this.#call("pictures");
   }
@@ -129,6 +130,34 @@ export class Engine {
   /** The line of reasoning of a topic from what is said, what is worked out at the place, and the positions taken. */
   reason(topic: string, facts: Facts, positions: Positions = {}, place?: Where): Promise<Answer<"reason">> {
     return this.#callWithFolder("reason", topic, facts, positions, place);
+  }
+
+  /** The open points of a complete inspection file that each need a reason before it is issued. */
+  pointsToAnswer(json: string): Promise<Answer<"pointsToAnswer">> {
+    return this.#callWithFolder("pointsToAnswer", json);
+  }
+
+  /** Issues a report: signed, with its statement, read back. The layout engine is fetched the first time. */
+  issue(asked: IssueAsked): Promise<Answer<"issue">> {
+    return this.#callWithFolder("issue", asked);
+  }
+
+  /** The five answers on every issued document among files. */
+  checkIssued(files: readonly FileToCheck[], root?: string): Promise<Answer<"checkIssued">> {
+    return this.#callWithFolder("checkIssued", files, root);
+  }
+
+  /** A new key for a person on this device, encrypted under a passphrase. */
+  makeKey(person: string, device: string, passphrase: string, made: string): Promise<Answer<"makeKey">> {
+    return this.#call("makeKey", person, device, passphrase, made);
+  }
+
+  keyView(text: string): Promise<Answer<"keyView">> {
+    return this.#call("keyView", text);
+  }
+
+  tryRegister(text: string): Promise<Answer<"tryRegister">> {
+    return this.#call("tryRegister", text);
   }
 
   /** Reads a firm's folder and holds it to every law; nothing of it is used yet. */

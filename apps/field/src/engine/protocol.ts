@@ -1,6 +1,15 @@
 import type { Value } from "../record/entry.ts";
 import type { DutiesView } from "./duties-view.ts";
 import type { FolderText, FolderTried, KeptFolder } from "./folder-view.ts";
+import type {
+  CheckedFiles,
+  FileToCheck,
+  IssueAsked,
+  IssueMade,
+  KeyView,
+  PointToAnswer,
+  RegisterTried,
+} from "./issue-view.ts";
 import type { OutcomeView, ToConfirm } from "./outcome-view.ts";
 import type { Pictures, TrendView } from "./picture-view.ts";
 import type { ReachAsked, ReachView } from "./reach-view.ts";
@@ -32,6 +41,18 @@ export interface Service {
   readonly reach: (asked: ReachAsked) => Promise<ReachView>;
   /** The condition report of a complete inspection file as PDF. */
   readonly report: (json: string) => Promise<Uint8Array>;
+  /** The open points of a complete inspection file that each need a reason before it is issued. */
+  readonly pointsToAnswer: (json: string) => Promise<readonly PointToAnswer[]>;
+  /** Issues a report: signed, with its statement, read back. */
+  readonly issue: (asked: IssueAsked) => Promise<IssueMade>;
+  /** The five answers on every issued document among files, with the public root of the firm where it is known. */
+  readonly checkIssued: (files: readonly FileToCheck[], root?: string) => Promise<CheckedFiles>;
+  /** A new key for a person on this device, encrypted under a passphrase, as text. */
+  readonly makeKey: (person: string, device: string, passphrase: string, made: string) => Promise<string>;
+  /** What everybody may know of a key file. */
+  readonly keyView: (text: string) => Promise<KeyView>;
+  /** Reads a firm's register of keys. */
+  readonly tryRegister: (text: string) => Promise<RegisterTried>;
   /** Subjects an observation may have: those meant by the words, the best first; without words all, from the origin outwards. */
   readonly topics: (words?: string) => Promise<readonly TopicLabel[]>;
   /** The line of reasoning of one topic; findings about the place, from what was weighed last, answer its facts too. */

@@ -1,4 +1,5 @@
 import { Notice } from "../parts/notice.tsx";
+import Check from "../screens/check/check.tsx";
 import Jobs from "../screens/jobs/jobs.tsx";
 import Settings from "../screens/settings/settings.tsx";
 import { SHELL } from "../words/shell.ts";
@@ -8,7 +9,7 @@ import { useRoute } from "./route.ts";
 import { Trouble } from "./trouble.tsx";
 import { useUpdate } from "./update.ts";
 
-/** The whole app: the list of jobs, the settings, or one job with its screens. */
+/** The whole app: the list of jobs, the settings, the page for checking issued reports, or one job with its screens. */
 export function App() {
   const route = useRoute();
   const [where, job, screen, ...rest] = route ?? [];
@@ -24,6 +25,8 @@ export function App() {
           <JobFrame key={job} job={job} screen={screen} rest={rest} />
         ) : where === "settings" ? (
           <Settings />
+        ) : where === "check" ? (
+          <Check />
         ) : (
           <Jobs lostPlace={route === undefined || isPlaceLost()} />
         )}

@@ -27,6 +27,8 @@ async function open(): Promise<Writer> {
   return { compiler: await builder.build(), covers: (point) => coverages.every((has) => has(point)) };
 }
 
+export { pointsToAnswer, toIssue } from "./to-issue.ts";
+
 /** A part of the writer did not come; the message says what to do. */
 class NotFetched extends Error {
   override name = "NotFetched";

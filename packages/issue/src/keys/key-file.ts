@@ -46,9 +46,16 @@ export async function writeKeyFile(
   return `${canonical({ ...open, sealed: bytesToHex(cipher.encrypt(utf8ToBytes(inner))) })}\n`;
 }
 
-/** The public part of a key file. Throws {@link StatementFault} where it is none. */
+/** The public part of a key alone, for the register of the firm: nothing in it is secret. */
+export function writePublicKey(key: PublicKey): string {
+  return `${canonical({ format: FORMAT, version: 1, ...key })}\n`;
+}
+
+/** The public part of a key file, or of what {@link writePublicKey} wrote. Throws {@link StatementFault} where it is none. */
 export function readPublicKey(text: string): PublicKey {
-  const { key, person, device, made, certificate } = fileOf(text);
+  const value = readStrict(text);
+  const hasSecrets = typeof value === "object" && value !== null && "sealed" in value;
+  const { key, person, device, made, certificate } = hasSecrets ? fileOf(text) : publicPartOf(value);
   return { key, person, device, made, certificate };
 }
 
@@ -78,17 +85,29 @@ interface KeyFile extends PublicKey {
   readonly sealed: string;
 }
 
-const HEX = ["key", "certificate", "salt", "nonce", "sealed"] as const;
-
-function fileOf(text: string): KeyFile {
-  const file = readStrict(text) as Partial<KeyFile> | null;
+function publicPartOf(value: unknown): Partial<KeyFile> & PublicKey {
+  const file = value as Partial<KeyFile> | null;
   if (file === null || typeof file !== "object" || file.format !== FORMAT || file.version !== 1)
     throw new StatementFault(`no key: "format" should be "${FORMAT}" and "version" 1`);
-  for (const name of [...HEX, "person", "device", "made"] as const)
+  for (const name of ["key", "person", "device", "made", "certificate"] as const)
     if (typeof file[name] !== "string") throw new StatementFault(`the key has no ${name}`);
-  for (const name of HEX)
+  holdHex(file, ["key", "certificate"]);
+  return file as PublicKey;
+}
+
+function holdHex(file: Partial<KeyFile>, names: readonly ("key" | "certificate" | "salt" | "nonce" | "sealed")[]) {
+  for (const name of names)
     if (!/^([0-9a-f]{2})+$/.test(file[name] ?? ""))
       throw new StatementFault(`${name} of the key: expected bytes in hexadecimal`);
+}
+
+function fileOf(text: string): KeyFile {
+  const file = publicPartOf(readStrict(text));
+  if (file.sealed === undefined)
+    throw new StatementFault("the public part of a key alone: it signs nothing. Name the key file itself");
+  for (const name of ["salt", "nonce", "sealed"] as const)
+    if (typeof file[name] !== "string") throw new StatementFault(`the key has no ${name}`);
+  holdHex(file, ["salt", "nonce", "sealed"]);
   const { cost } = file;
   if (typeof cost !== "number" || !Number.isInteger(cost) || cost < 10 || cost > MOST_COST)
     throw new StatementFault(`cost of the key: found ${String(cost)}, expected a whole number from 10 to ${MOST_COST}`);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { LITTLE_WORK, PASSPHRASE, testKey } from "../../../../outside/issue/small-document.ts";
-import { openKeyFile, readPublicKey, writeKeyFile } from "./key-file.ts";
+import { openKeyFile, readPublicKey, writeKeyFile, writePublicKey } from "./key-file.ts";
 import { newRoot } from "./new-key.ts";
 import { paperOf, rootFromPaper, rootKey } from "./paper-root.ts";
 import { type RegisteredKey, readRegister, writeRegister } from "./register.ts";
@@ -33,6 +33,15 @@ describe("a key at rest", () => {
     const one = await writeKeyFile(open, secrets, PASSPHRASE, LITTLE_WORK);
     const other = await writeKeyFile(open, secrets, PASSPHRASE, LITTLE_WORK);
     for (const name of ["salt", "nonce", "sealed"]) expect(JSON.parse(one)[name]).not.toBe(JSON.parse(other)[name]);
+  });
+
+  test("has a public part without anything secret, which opens nothing", async () => {
+    const { text, open } = await testKey();
+    const publicPart = writePublicKey(open);
+    expect(readPublicKey(publicPart)).toEqual(readPublicKey(text));
+    expect(publicPart).not.toMatch(/sealed|salt|nonce/);
+    await expect(openKeyFile(publicPart, PASSPHRASE)).rejects.toThrow("the public part of a key alone");
+    expect(() => readPublicKey(publicPart.replace(open.key, "no key"))).toThrow("hexadecimal");
   });
 
   test("that asks for endless work is refused", async () => {

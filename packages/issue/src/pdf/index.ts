@@ -1,4 +1,6 @@
 export { newKey, newRoot } from "../keys/new-key.ts";
+export { readGiven } from "./given.ts";
+export { type About, type IssuedDocument, issueDocument } from "./issue.ts";
 export { type Issued, readIssued } from "./issued.ts";
 export {
   certificateHash,

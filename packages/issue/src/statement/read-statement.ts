@@ -1,5 +1,5 @@
 import { type Line, StatementFault } from "./lines.ts";
-import { type Statement, statementLines } from "./statement.ts";
+import { LAYOUTS, type Statement, statementLines } from "./statement.ts";
 
 /** A statement from its lines. Throws {@link StatementFault} where they are not the lines of a statement, in their order. */
 export function readStatement(lines: readonly Line[]): Statement {
@@ -26,6 +26,7 @@ export function readStatement(lines: readonly Line[]): Statement {
     earlier: all("earlier").map(([, , value]) => value),
     topics: bytes(one("topics")),
     release: text("release"),
+    layout: LAYOUTS.find((layout) => layout === text("layout")) ?? "command",
     outcome: text("outcome"),
     signatures: all("signature").map(([, , words], i) => {
       const drawn = strokes[i];

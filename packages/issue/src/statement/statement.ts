@@ -7,6 +7,10 @@ export function hashOf(content: Uint8Array | string): string {
   return bytesToHex(sha256(typeof content === "string" ? utf8ToBytes(content) : content));
 }
 
+/** Where a report can be laid out. */
+export const LAYOUTS = ["command", "device"] as const;
+export type Layout = (typeof LAYOUTS)[number];
+
 /** What one issue of a report says of itself. Hashes are SHA-256 as 64 digits. */
 export interface Statement {
   /** The number of the inspection file. */
@@ -29,10 +33,12 @@ export interface Statement {
   readonly topics?: string | undefined;
   /** The release of this program that made the pages. */
   readonly release: string;
+  /** Which of its layout engines made them: that of the command or that of the app on a device. Their bytes differ. */
+  readonly layout: Layout;
   readonly outcome: string;
   /** Signatures of the inspection file: who, as what, when; the strokes by hash where one was drawn. */
   readonly signatures: readonly { readonly words: string; readonly drawn?: string | undefined }[];
-  /** Open points that decide and the reason for issuing all the same, in order. */
+  /** Open points that decide, in words as whoever issues it read them, and the reason for issuing all the same, in order. */
   readonly reasons: readonly { readonly point: string; readonly words: string }[];
   /** UTC, to the second. */
   readonly at: string;
@@ -60,6 +66,7 @@ export function statementLines(s: Statement): readonly Line[] {
     ...s.earlier.map((hash): Line => ["earlier", "bytes", hash]),
     s.topics === undefined ? ["topics", "text", "those of the release"] : ["topics", "bytes", s.topics],
     ["release", "text", s.release],
+    ["layout", "text", s.layout],
     ["outcome", "text", s.outcome],
     ...s.signatures.flatMap(({ words, drawn }): Line[] => [
       ["signature", "text", words],

@@ -15,6 +15,15 @@ export interface Answer {
   readonly words: readonly string[];
 }
 
+/** The questions as they are asked. */
+export const QUESTION: Readonly<Record<Answer["question"], string>> = {
+  "as-signed": "Is it as signed?",
+  who: "By whom?",
+  when: "When, and by whose word?",
+  latest: "Is it the latest known?",
+  pages: "Do the pages follow from the evidence?",
+};
+
 /** What whoever asks has beside the document. */
 export interface Known {
   /** Every issue that was handed in together with this one. */

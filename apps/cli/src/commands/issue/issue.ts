@@ -1,18 +1,19 @@
 import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { assemble } from "@good-grounds/assembly";
+import { RELEASE } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
-import { forOthers, printInspection } from "@good-grounds/inspection";
 import {
+  aboutInspection,
   hashOf,
   type IssueRecord,
+  newestOf,
   openKeyFile,
   readPublicKey,
   readRecord,
-  type Statement,
-  writeRecord,
+  standsIn,
 } from "@good-grounds/issue";
-import { certificateHash, type Signer, sealPdf, signerOf, signerOfP12, timeAuthorityAt } from "@good-grounds/issue/pdf";
+import { issueDocument, type Signer, signerOf, signerOfP12, timeAuthorityAt } from "@good-grounds/issue/pdf";
 import { type ReportInput, standingSignatures } from "@good-grounds/report";
 import { readEarlier, withEarlier } from "../../earlier.ts";
 import { guardedOutput } from "../../guarded-output.ts";
@@ -21,7 +22,6 @@ import { readInspection } from "../../inspection.ts";
 import { readBytes, readText } from "../../read.ts";
 import { reason } from "../../reason-of.ts";
 import { topicsIn } from "../../topics-in.ts";
-import { VERSION } from "../../version.ts";
 import { issueLines } from "../../words.ts";
 import { writeWhole } from "../../write-whole.ts";
 import { ofFile } from "./faults.ts";
@@ -90,13 +90,10 @@ async function issue(job: Job, out: string, options: IssueOptions, host: Host): 
   signaturesStand(job.file);
   const reasons = reasonsFor(job.input, options.reasons);
   const keyText = await readText(keyPath);
-  const { key, certificate: own } = await ofFile(keyPath, () => readPublicKey(keyText));
+  const open = await ofFile(keyPath, () => readPublicKey(keyText));
   const register = await registerOf(options.register);
   const at = momentNow();
-  if (
-    register !== undefined &&
-    !register.keys.some((one) => one.key === key && (one.ended === undefined || at < one.ended.since))
-  )
+  if (register !== undefined && !standsIn(register, open.key, at))
     throw new Stop(
       EXIT.input,
       `${keyPath}: the register has no such key, or it has ended. Add it with \`goodgrounds keys add\`.`,
@@ -106,12 +103,12 @@ async function issue(job: Job, out: string, options: IssueOptions, host: Host): 
   const secrets = await ofFile(keyPath, () => openKeyFile(keyText, passphrase));
   const signer =
     certificate === undefined
-      ? await signerOf(Buffer.from(own, "hex"), secrets.document)
+      ? await signerOf(Buffer.from(open.certificate, "hex"), secrets.document)
       : await p12(certificate, host);
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
   const pages = writeReportPdf(job.input, { json: job.text });
-  const statement: Statement = {
-    ...madeFrom(job, pages),
+  const about = {
+    ...aboutJob(job),
     earlier: await Promise.all(options.earlier.map(async (path) => hashOf(await readText(path)))),
     number: (replaced?.statement.number ?? 0) + 1,
     replaces: replaced?.hash,
@@ -119,38 +116,27 @@ async function issue(job: Job, out: string, options: IssueOptions, host: Host): 
     reasons,
     at,
     clock: "the device that issued it",
-    timeAuthority: timeAuthority !== undefined,
-    key,
-    certificate: certificateHash(signer),
   };
-  const record = writeRecord(statement, secrets.statement, register?.text);
   const authority = timeAuthority === undefined ? undefined : timeAuthorityAt(timeAuthority);
-  const pdf = await sealPdf(pages, record, new Date(at), signer, authority);
-  const base = join(out, `${fileName(job.file.id)}-issue-${statement.number}`);
+  const issued = await issueDocument(about, pages, { key: open, secrets, signer, register, authority });
+  const base = join(out, `${fileName(job.file.id)}-issue-${about.number}`);
   const advice = "Name the issue it replaces with --replaces, or another folder.";
-  await writtenOnce(`${base}.json`, record, advice);
-  await writtenOnce(`${base}.pdf`, pdf, advice);
+  await writtenOnce(`${base}.json`, issued.written, advice);
+  await writtenOnce(`${base}.pdf`, issued.document, advice);
   host.stdout.write(`${base}.pdf\n${base}.json\n`);
   return EXIT.done;
 }
 
-/** What the statement says of the job itself. */
-function madeFrom({ text, file, input }: Job, pages: Uint8Array) {
-  const shared = forOthers(file);
-  return {
-    report: file.id,
-    evidence: hashOf(shared === file ? text : printInspection(shared)),
-    pages: hashOf(pages),
-    pagesLength: pages.length,
-    photographs: [...new Set(file.photographs.map(({ sha256 }) => sha256))],
-    topics: input.folder?.hash,
-    release: VERSION,
+function aboutJob({ text, file, input }: Job) {
+  return aboutInspection({
+    text,
+    file,
+    signatures: standingSignatures(file).map(({ name, signature }) => ({ name, ...signature })),
     outcome: input.outcome.outcome,
-    signatures: standingSignatures(file).map(({ name, signature: { capacity, at, drawn } }) => ({
-      words: `${name}; ${capacity}; ${at}`,
-      drawn: drawn === undefined ? undefined : hashOf(drawn),
-    })),
-  };
+    topics: input.folder?.hash,
+    release: RELEASE,
+    layout: "command",
+  });
 }
 
 /** Nothing is issued over a signature that was given for another content, or for none. */
@@ -185,14 +171,13 @@ async function previousIn(folder: string): Promise<string | undefined> {
   const names = await readdir(folder).catch((error: unknown) => {
     throw new Stop(EXIT.unreadable, `${folder}: cannot be read (${reason(error)}). Make the folder first.`);
   });
-  let newest: IssueRecord | undefined;
+  const records: IssueRecord[] = [];
   for (const name of names.filter((one) => /-issue-\d+\.json$/.test(one)).sort()) {
     const path = join(folder, name);
     const bytes = await readBytes(path);
-    const record = await ofFile(path, () => readRecord(new Uint8Array(bytes)));
-    if (newest === undefined || record.statement.at >= newest.statement.at) newest = record;
+    records.push(await ofFile(path, () => readRecord(new Uint8Array(bytes))));
   }
-  return newest?.hash;
+  return newestOf(records)?.hash;
 }
 
 async function p12(path: string, host: Host): Promise<Signer> {

@@ -27,7 +27,10 @@ export function reasonsFor(
       `issue: ${many} open. Settle each in the inspection, or give a reason with --reason "POINT=WORDS"; --draft makes a draft.\n${lines.join("\n")}`,
     );
   }
-  return inTheWay.map(({ name }) => ({ point: name, words: reasons.get(name) ?? "" }));
+  return inTheWay.map(({ name, point }) => ({
+    point: openPointWords(point, { installation, checks }, true),
+    words: reasons.get(name) ?? "",
+  }));
 }
 
 function split(given: string): readonly [string, string] {

@@ -1,8 +1,8 @@
-import { type Answer, answers, type IssueRecord, type Known, NOT_SHOWN } from "@good-grounds/issue";
+import { type Given, type IssueRecord, NOT_SHOWN, QUESTION, type Verified, verifiedOf } from "@good-grounds/issue";
 import type { Issued } from "@good-grounds/issue/pdf";
 import { printable, wrapped } from "@good-grounds/report";
 import { EXIT, type ExitCode, type Host, Stop, widthOf } from "../../host.ts";
-import { type Given, givenAt, registerOf } from "./given.ts";
+import { givenAt, registerOf } from "./given.ts";
 import { madeAgain } from "./made-again.ts";
 
 interface VerifyOptions {
@@ -12,21 +12,6 @@ interface VerifyOptions {
   readonly root?: string;
   readonly topics?: string;
 }
-
-/** One document or record with its answers. */
-interface Verified {
-  readonly path: string;
-  readonly record: IssueRecord | undefined;
-  readonly answers: readonly Answer[];
-}
-
-const QUESTIONS: Readonly<Record<Answer["question"], string>> = {
-  "as-signed": "Is it as signed?",
-  who: "By whom?",
-  when: "When, and by whose word?",
-  latest: "Is it the latest known?",
-  pages: "Do the pages follow from the evidence?",
-};
 
 /** `goodgrounds verify`: five answers on each issued document or record of an issue. */
 export async function verifyCommand(paths: readonly string[], options: VerifyOptions, host: Host): Promise<ExitCode> {
@@ -40,7 +25,9 @@ export async function verifyCommand(paths: readonly string[], options: VerifyOpt
     );
   const given: Given[] = [];
   for (const path of paths) given.push(await givenAt(path));
-  const verified = await verifiedOf(given, options, host);
+  const register = await registerOf(options.register);
+  const again = (issued: Issued) => madeAgain(issued, options, host);
+  const verified = await verifiedOf(given, { register, root, madeAgain: again });
   if (verified.length === 0)
     throw new Stop(EXIT.input, "verify: none of the files is an issued document or a record of an issue.");
   host.stdout.write(options.json ? asJson(verified) : asText(verified, widthOf(host)));
@@ -50,48 +37,16 @@ export async function verifyCommand(paths: readonly string[], options: VerifyOpt
   return all.some(({ question, standing }) => standing === "open" && question !== "latest") ? EXIT.open : EXIT.done;
 }
 
-async function verifiedOf(given: readonly Given[], options: VerifyOptions, host: Host): Promise<readonly Verified[]> {
-  const documents = given.filter((one) => one.kind === "document");
-  const recordsAlone = given
-    .filter((one) => one.kind === "record")
-    .filter(({ record }) => !documents.some(({ issued }) => issued.record?.hash === record.hash))
-    .map(({ path, record }) => ({ path, issued: recordAlone(record) }));
-  const handedIn = [...documents, ...recordsAlone];
-  const known = {
-    issues: handedIn.flatMap(({ issued: { record } }) => (record === undefined ? [] : [record])),
-    register: await registerOf(options.register),
-    root: options.root,
-    photographs: given.flatMap((one) => (one.kind === "photograph" ? [{ name: one.path, hash: one.hash }] : [])),
-  };
-  const evidence = given.flatMap((one) => (one.kind === "evidence" ? [{ name: one.path, hash: one.hash }] : []));
-  const verified: Verified[] = [];
-  for (const { path, issued } of handedIn) {
-    const again: Known["madeAgain"] = await madeAgain(issued, options, host);
-    verified.push({ path, record: issued.record, answers: answers(issued, { ...known, evidence, madeAgain: again }) });
-  }
-  return verified;
-}
-
-/** A record that was handed in without its document. */
-function recordAlone(record: IssueRecord): Issued {
-  const faults = record.signed ? [] : ["The statement of issue was changed: its signature does not fit it."];
-  return { record, alone: true, pages: undefined, evidence: undefined, time: undefined, faults };
-}
-
 function asText(verified: readonly Verified[], width: number): string {
-  const lines = verified.flatMap(({ path, record, answers: five }) => [
-    printable(path),
+  const lines = verified.flatMap(({ name, record, answers: five }) => [
+    printable(name),
     ...(record === undefined
       ? []
       : indented(
           `Report ${record.statement.report}, issue ${record.statement.number}, outcome ${record.statement.outcome}.`,
           width,
         )),
-    ...five.flatMap(({ question, words }) => [
-      "",
-      QUESTIONS[question],
-      ...words.flatMap((one) => indented(one, width)),
-    ]),
+    ...five.flatMap(({ question, words }) => ["", QUESTION[question], ...words.flatMap((one) => indented(one, width))]),
     ...reasonLines(record, width),
     "",
   ]);
@@ -105,7 +60,7 @@ function reasonLines(record: IssueRecord | undefined, width: number): readonly s
   return [
     "",
     "Issued while these points stood open",
-    ...reasons.flatMap(({ point, words }) => indented(`${point}: ${words}`, width)),
+    ...reasons.flatMap(({ point, words }) => [...indented(point, width), ...indented(`Reason given: ${words}`, width)]),
   ];
 }
 
@@ -114,8 +69,8 @@ function indented(words: string, width: number): readonly string[] {
 }
 
 function asJson(verified: readonly Verified[]): string {
-  const documents = verified.map(({ path, record, answers: five }) => ({
-    file: path,
+  const documents = verified.map(({ name, record, answers: five }) => ({
+    file: name,
     ...(record === undefined ? {} : { signed: record.signed, hash: record.hash, statement: record.statement }),
     answers: five,
   }));

@@ -18,8 +18,19 @@ const reachPiece = () => import("./reach.ts");
 /** The writer brings a layout engine with it: it comes when a report is first written on the device. */
 const writerPiece = () => import("../../writer/write.ts");
 
+/** Signing and checking what was signed. */
+const issuePiece = () => import("./issue.ts");
+
+/** What lays a report out, for those who sign one or compare one with its evidence. */
+const layout = {
+  toIssue: async (...args: Parameters<Writer["toIssue"]>) => (await writerPiece()).toIssue(...args),
+  writePdf: async (...args: Parameters<Writer["writePdf"]>) => (await writerPiece()).writePdf(...args),
+};
+
 /** The texts of all topics and their laws, for those who keep a folder of their own. */
 const folderPiece = () => import("./folder.ts");
+
+type Writer = Awaited<ReturnType<typeof writerPiece>>;
 
 /** Everything the engine answers, with a desk of its own. */
 export function openService(): Service {
@@ -36,6 +47,12 @@ export function openService(): Service {
     ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),
     reach: async (asked) => (await reachPiece()).reachOf(asked),
     report: async (json) => (await writerPiece()).writePdf(json, await desk.topics),
+    pointsToAnswer: async (json) => (await writerPiece()).pointsToAnswer(json, await desk.topics),
+    issue: async (asked) => (await issuePiece()).issue(asked, layout, await desk.topics),
+    checkIssued: async (files, root) => (await issuePiece()).check(files, root, layout, await desk.topics),
+    makeKey: async (...args) => (await issuePiece()).makeKey(...args),
+    keyView: async (text) => (await issuePiece()).keyView(text),
+    tryRegister: async (text) => (await issuePiece()).tryRegister(text),
     reason: async (...args) => (await topicPiece()).reasonView(desk.weighed, await desk.topics, ...args),
     tryFolder: async (texts) => (await folderPiece()).tryFolder(texts),
     useFolder: async (kept) => {

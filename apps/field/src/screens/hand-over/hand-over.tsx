@@ -1,15 +1,27 @@
 import { inspectionText } from "../../hand-over/content.ts";
 import { save } from "../../hand-over/save.ts";
 import { Section } from "../../parts/section.tsx";
+import { membersOf } from "../../record/document.ts";
+import type { Record as JobRecord } from "../../record/record.ts";
 import { useJob } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { SaveCopy } from "../../shell/save-copy.tsx";
 import { HAND_OVER } from "../../words/finish.ts";
 import { Conflicts } from "./conflicts.tsx";
 import { History } from "./history.tsx";
+import { Issue } from "./issue.tsx";
 import { Join } from "./join.tsx";
 import { Letter } from "./letter.tsx";
 import { Pdf } from "./pdf.tsx";
+
+/** Names of those whose signatures stand in the job. */
+function signedBy(record: JobRecord): readonly string[] {
+  const names = membersOf(record, "signatures").map((one) => {
+    const person = record.value(`signatures/${one}/person`);
+    return typeof person === "string" ? record.value(`people/${person}/name`) : undefined;
+  });
+  return [...new Set(names.filter((name) => typeof name === "string"))];
+}
 
 /** Handing over: the inspection file, the letter, a copy of the whole job, and joining a colleague's copy. */
 export default function HandOver() {
@@ -37,6 +49,7 @@ export default function HandOver() {
               </>
             )}
           </Section>
+          {text !== undefined && <Issue report={name} text={text} signedBy={signedBy(record)} />}
           <Letter />
         </div>
         <div>

@@ -2,6 +2,7 @@ import { Notice } from "../../parts/notice.tsx";
 import { DEMONSTRATION, makeDemonstration } from "../../shell/demonstration.ts";
 import { goTo, linkTo } from "../../shell/route.ts";
 import { askToKeep } from "../../shell/storage.ts";
+import { CHECK } from "../../words/issue.ts";
 import { JOBS } from "../../words/jobs.ts";
 import { TakingInShown, useTakingIn } from "../hand-over/taking-in.tsx";
 import { FileButton } from "./file-button.tsx";
@@ -55,6 +56,9 @@ export function Start({ offersDemonstration }: StartProps) {
         )}
         <a class="button" href={linkTo("settings")}>
           {JOBS.settings}
+        </a>
+        <a class="button" href={linkTo("check")}>
+          {CHECK.short}
         </a>
       </div>
       {problem !== undefined && (

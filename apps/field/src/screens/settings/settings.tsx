@@ -12,7 +12,9 @@ import { SETTINGS } from "../../words/settings.ts";
 import { SHELL } from "../../words/shell.ts";
 import { STORES } from "../../words/stores.ts";
 import { FirmFolder } from "./firm-folder.tsx";
+import { FirmRegister } from "./firm-register.tsx";
 import { Light } from "./light.tsx";
+import { SigningKey } from "./signing-key.tsx";
 
 /** Light, storage and what the app is. */
 export default function Settings() {
@@ -56,6 +58,8 @@ export default function Settings() {
             </Section>
           </div>
           <div>
+            <SigningKey />
+            <FirmRegister />
             <Section title={SETTINGS.offline}>
               <p>{navigator.serviceWorker?.controller == null ? SETTINGS.notReady : SETTINGS.ready}</p>
             </Section>
