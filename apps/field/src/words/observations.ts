@@ -12,6 +12,9 @@ export const OBSERVATIONS = {
   place: "Where",
   placeHelp: "So that another electrician finds it: room, position, height.",
   what: "What was seen",
+  foundOn: "Found on",
+  foundOnHelp:
+    "Only where the inspection took several days and this was not the first of them: dates the law sets count from it.",
   whatHelp: "The fact, not the judgement.",
   board: "Board",
   circuit: "Circuit",

@@ -26,6 +26,8 @@ export function One({ name, onRemove }: OneProps) {
   const at = join("observations", name);
   const reasoning = useReasoning(at);
   const place = textAt(session.record, join(at, "place"));
+  const severalDays =
+    membersOf(session.record, "visits").length > 1 || textAt(session.record, join(at, "foundOn")) !== "";
   const chosen = chosenOf(session.record, at);
   const isNew =
     textAt(session.record, join(at, "what")) === "" && membersOf(session.record, join(at, "photographs")).length === 0;
@@ -45,6 +47,14 @@ export function One({ name, onRemove }: OneProps) {
           />
           <TextField path={join(at, "what")} label={OBSERVATIONS.what} help={OBSERVATIONS.whatHelp} kind="paragraph" />
           <Whereabouts observation={at} />
+          {severalDays && (
+            <TextField
+              path={join(at, "foundOn")}
+              label={OBSERVATIONS.foundOn}
+              help={OBSERVATIONS.foundOnHelp}
+              kind="day"
+            />
+          )}
           <SpeaksOf observation={at} />
           <Answers observation={at} />
         </div>
