@@ -101,6 +101,7 @@ const MEMBERS: Readonly<Record<string, string>> = {
   liveBeforeContinuity: "live tests before continuity was proved",
   load: "main load",
   location: "where it is",
+  foundOn: "day on which it was found",
   madeSafe: "making safe and telling",
   mainSwitch: "main switch",
   material: "material",
