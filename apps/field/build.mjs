@@ -1,11 +1,13 @@
 // Builds the field app into apps/field/dist: any static host can serve it.
 
 import { createHash } from "node:crypto";
-import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
+import * as esbuild from "esbuild";
 import { gatheredTopics, textsWithin, topicsFrom } from "../../scripts/lib/gathered-topics.mjs";
+import { notices, packageOf } from "./notices.mjs";
+import { PAGE_POLICY } from "./policy.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 /** Where it goes: a folder may be named, so that a test can have a build of its own. */
@@ -35,13 +37,26 @@ const shared = {
   jsx: "automatic",
   jsxImportSource: "preact",
   legalComments: "none",
+  metafile: true,
   external: ["./fonts/*"],
   plugins: [topics],
+};
+
+/** Folders of the packages from others that something of the app was made of. */
+const packages = [];
+const build = async (options) => {
+  const { metafile } = await esbuild.build(options);
+  for (const path of Object.keys(metafile.inputs)) {
+    const folder = packageOf(path);
+    if (folder !== undefined) packages.push(resolve(here, folder));
+  }
 };
 
 mkdirSync(dist, { recursive: true });
 process.on("exit", () => rmSync(dist, { recursive: true, force: true }));
 cpSync(join(here, "static"), dist, { recursive: true });
+const index = readFileSync(join(here, "static/index.html"), "utf8");
+writeFileSync(join(dist, "index.html"), index.replace("PAGE_POLICY", PAGE_POLICY));
 cpSync(join(here, "../../examples/terraced-house.json"), join(dist, "demonstration.json"));
 mkdirSync(join(dist, "fonts"));
 for (const weight of ["400", "600"])
@@ -137,6 +152,15 @@ await build({
   stdin: { contents: styles.map((name) => `@import "./src/${name}";`).join("\n"), resolveDir: here, loader: "css" },
   outfile: join(dist, "app.css"),
 });
+
+// Licences are passed on with what they are for.
+for (const name of [
+  "@myriaddreamin/typst-ts-web-compiler",
+  "@expo-google-fonts/source-sans-3",
+  "@fontsource/source-sans-3",
+])
+  packages.push(join(modules, name));
+writeFileSync(join(dist, "licences.txt"), notices(packages, join(here, "../..")));
 
 /** Everything the app needs offline, by its hash, and the hash that tells one build from the next. */
 const files = hashesOf(

@@ -2,12 +2,14 @@
 import { createReadStream, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize, sep } from "node:path";
+import { HEADERS } from "../../apps/field/policy.mjs";
 
 const types = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
   ".css": "text/css; charset=utf-8",
   ".json": "application/json",
+  ".txt": "text/plain; charset=utf-8",
   ".webmanifest": "application/manifest+json",
   ".svg": "image/svg+xml",
   ".woff2": "font/woff2",
@@ -42,7 +44,7 @@ export async function serve(folder, { port = 0, tries = 1 } = {}) {
     response.writeHead(200, {
       "content-type": types[extname(file)] ?? "application/octet-stream",
       "cache-control": "no-cache",
-      "x-content-type-options": "nosniff",
+      ...HEADERS,
     });
     if (request.method === "HEAD") response.end();
     else

@@ -20,5 +20,6 @@ export const SETTINGS = {
   aid: "An aid for people competent in the kind of installation they inspect. It derives what the recorded facts and figures allow; the person who signs judges and is responsible.",
   prevails:
     "BS 7671, the law, instructions of the distributor and of makers, and stricter rules of an authority or licence prevail.",
+  licences: "Licences of what is inside",
   private: "Everything stays on this device until you hand it on. Nothing is sent anywhere.",
 } as const;

@@ -67,6 +67,11 @@ export default function Settings() {
               <p>{SETTINGS.aid}</p>
               <p>{SETTINGS.prevails}</p>
               <p>{SETTINGS.private}</p>
+              <p>
+                <a class="button" href="licences.txt" target="_blank" rel="noopener">
+                  {SETTINGS.licences}
+                </a>
+              </p>
             </Section>
           </div>
         </div>
