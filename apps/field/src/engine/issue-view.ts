@@ -41,7 +41,7 @@ export interface FileToCheck {
 }
 
 /** One of the five answers on a document. */
-export interface AnswerView {
+interface AnswerView {
   readonly question: string;
   readonly standing: "holds" | "against" | "open";
   readonly words: readonly string[];

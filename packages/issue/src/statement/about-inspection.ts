@@ -3,7 +3,7 @@ import type { Layout, Statement } from "./statement.ts";
 import { hashOf } from "./statement.ts";
 
 /** A signature of the inspection file, with the name of the person. */
-export interface NamedSignature {
+interface NamedSignature {
   readonly name: string;
   readonly capacity: string;
   readonly at: string;
