@@ -1,6 +1,12 @@
 import type { Signer } from "@libpdf/core";
 import { fromBER } from "asn1js";
-import { Certificate, createECDSASignatureFromCMS, ECNamedCurves, getAlgorithmParameters } from "pkijs";
+import {
+  Certificate,
+  createCMSECDSASignature,
+  createECDSASignatureFromCMS,
+  ECNamedCurves,
+  getAlgorithmParameters,
+} from "pkijs";
 import { sealPdf } from "./seal.ts";
 import type { SignatureIn } from "./signature-in.ts";
 
@@ -56,11 +62,20 @@ async function isSignatureOf(
       ? { ...algorithm, hash: { name: "SHA-256" } }
       : { ...algorithm, namedCurve: curve?.name ?? "P-256" };
     const key = await certificate.getPublicKey({ algorithm: { algorithm: kind, usages: ["verify"] } });
-    const signature = isRsa
-      ? new Uint8Array(value)
-      : createECDSASignatureFromCMS(fromBER(new Uint8Array(value).buffer).result, curve?.size ?? 32);
+    const signature = isRsa ? new Uint8Array(value).buffer : pairIn(value, curve?.size ?? 32);
+    if (signature === undefined) return false;
     return await subtle.verify({ name, hash: "SHA-256" }, key, signature, bytes);
   } catch {
     return false;
   }
+}
+
+/**
+ * The two numbers of an ECDSA signature; undefined where they are not in the one spelling that DER has for them. Another
+ * spelling of the same numbers was never written by whoever signed.
+ */
+function pairIn(value: Uint8Array, size: number): ArrayBuffer | undefined {
+  const pair = createECDSASignatureFromCMS(fromBER(new Uint8Array(value).buffer).result, size);
+  const spelt = new Uint8Array(createCMSECDSASignature(pair));
+  return spelt.length === value.length && spelt.every((byte, i) => byte === value[i]) ? pair : undefined;
 }

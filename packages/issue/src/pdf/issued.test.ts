@@ -42,6 +42,23 @@ describe("an issued document", () => {
     );
   });
 
+  test("tells every flipped bit of how the signature on it is spelt", async () => {
+    const { file } = whole;
+    // The signature value: a sequence of two numbers, inside an octet string, as hexadecimal digits.
+    const text = Buffer.from(file).toString("latin1");
+    const [spelt] = [...text.matchAll(/04[0-9A-F]{2}(30[0-9A-F]{2}0220|30[0-9A-F]{2}0221)/g)].toReversed();
+    const start = spelt?.index ?? -1;
+    expect(start).toBeGreaterThan(whole.pages.length);
+    const missed: string[] = [];
+    for (let at = start; at < start + 160; at++)
+      for (let bit = 0; bit < 8; bit++) {
+        const changed = file.slice();
+        changed[at] = (changed[at] ?? 0) ^ (1 << bit);
+        if ((await readIssued(changed, RELEASE)).faults.length === 0) missed.push(`${at}:${bit}`);
+      }
+    expect(missed).toEqual([]);
+  });
+
   test("comes to an end where a text begins and never ends, in any of its dictionaries", async () => {
     const { file } = whole;
     const text = Buffer.from(file).toString("latin1");
