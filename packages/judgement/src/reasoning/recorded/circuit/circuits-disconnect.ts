@@ -32,7 +32,7 @@ export const circuitsDisconnect: RecordedProperty = Object.freeze({
 });
 
 /** What the check of disconnection says of a circuit, among its findings. */
-export function disconnection(findings: SpokenOf["weighing"]["circuits"][number] | undefined): Judgement | undefined {
+function disconnection(findings: SpokenOf["weighing"]["circuits"][number] | undefined): Judgement | undefined {
   return findings?.find(({ check }) => check === "maximum-zs")?.judgement;
 }
 
