@@ -169,9 +169,9 @@ describe("an old house on TT, both RCDs dead", () => {
     const facts = { bonding: false, parts: "earthed-metal", "electric-shower": false };
     expect(about("bath-rcd-and-bonding", facts).reasoning.classification).toBe("C2");
   });
-  test("with its bonding it is a departure, and never nothing", () => {
+  test("with its bonding it is C2 all the same: nothing opens, and the rest of the house stays live", () => {
     const facts = { bonding: true, parts: "earthed-metal", "electric-shower": false };
-    expect(about("bath-rcd-and-bonding", facts).reasoning.classification).toBe("C3");
+    expect(about("bath-rcd-and-bonding", facts).reasoning.classification).toBe("C2");
   });
   test("supplementary bonding where it is needed: neither the breaker nor an RCD disconnects", () => {
     const { worked, reasoning } = about("supplementary-bonding-needed", { "asked-by-place": false, bonded: false });

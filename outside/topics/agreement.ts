@@ -92,11 +92,11 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "rcd-bath-with-bonding": {
     topic: "bath-rcd-and-bonding",
-    facts: { "rcd-30ma": false, bonding: true, "electric-shower": false },
+    facts: { "rcd-30ma": false, bonding: true, "in-time": true, "electric-shower": false },
   },
   "rcd-bath-plastic": {
     topic: "bath-rcd-and-bonding",
-    facts: { "rcd-30ma": false, bonding: false, parts: "nothing", "electric-shower": false },
+    facts: { "rcd-30ma": false, bonding: false, "in-time": true, parts: "nothing", "electric-shower": false },
     alternatives: { C2: { facts: { parts: "taps-only" }, positions: { "metal-on-plastic": "counted" } } },
   },
   "rcd-cable-wall": {

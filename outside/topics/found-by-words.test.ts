@@ -46,10 +46,10 @@ function missed(phrases: readonly RoughPhrase[]): readonly string[] {
 
 describe("a topic is among the first three for what is typed roughly", () => {
   test.each([
-    ["phrases the search was made with", 0.95, PHRASES, 835],
+    ["phrases the search was made with", 0.95, PHRASES, 894],
     ["phrases it was not made with", 0.95, HELD_OUT_PHRASES, 184],
-    // 54 of 60 when they were first tried.
-    ["phrases of a new day", 0.88, LATER_PHRASES, 60],
+    // 54 of 60 and, written later, 39 of 40 when they were first tried.
+    ["phrases of a new day", 0.95, LATER_PHRASES, 100],
   ] as const)("%s: %d or more", (_, least, phrases, count) => {
     expect(phrases.length).toBeGreaterThanOrEqual(count);
     const misses = missed(phrases);

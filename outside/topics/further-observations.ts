@@ -515,9 +515,9 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
     usual: "C2",
   },
   "rcd-shower": {
-    situation: "An electric shower has no RCD.",
+    situation: "An electric shower has no RCD; its breaker opens on an earth fault.",
     topic: "fixed-equipment-no-rcd",
-    facts: { "rcd-30ma": false, place: "wet" },
+    facts: { "rcd-30ma": false, "fault-cleared": true, place: "wet" },
     usual: "C3",
     alternatives: { C2: { condition: "wet and no RCD", positions: { "wet-use": "layer-lost" } } },
   },

@@ -41,5 +41,5 @@ export interface OwnFigures {
   /** Tests that found nothing to work on, and why. */
   readonly notLookedAt: readonly { readonly check: string; readonly title: string; readonly because: string }[];
   /** Notes to tests that find nothing now. */
-  readonly otherNotes: readonly { readonly check: string; readonly note: string }[];
+  readonly otherNotes: readonly { readonly check: string; readonly title: string; readonly note: string }[];
 }

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PassThrough, Readable } from "node:stream";
 import { fileURLToPath } from "node:url";
+import { OWN_FIGURES_LOOKS } from "@good-grounds/readings";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { run } from "../run.ts";
 
@@ -86,6 +87,18 @@ describe("goodgrounds own-figures", () => {
     expect(all.out).toContain("Not looked at:");
   });
 
+  test("names what it looks at in words; the id stands only where it is to be typed", async () => {
+    const path = changed("words", (file) => {
+      withFour(file);
+      file.ownFigures = [{ check: "even-steps", note: "Lamps in a row." }];
+    });
+    const { out } = await ownFigures(path, "--all");
+    const printed = out.replaceAll(/\{"check":\s*"[^"]*"/g, "");
+    for (const { id } of OWN_FIGURES_LOOKS.filter((look) => look.id.includes("-")))
+      expect(printed, id).not.toContain(id);
+    expect(out).toContain("Readings go by even steps: Lamps in a row.");
+  });
+
   test("gives JSON, heaviest first, with the place of every reading", async () => {
     const { code, out } = await ownFigures(changed("json", withFour), "--json");
     expect(code).toBe(0);
@@ -107,7 +120,7 @@ describe("goodgrounds own-figures", () => {
     const { code, out } = await ownFigures(later, "--earlier", EXAMPLE);
     expect(code).toBe(0);
     expect(out).toContain("Held against the earlier file GG-2026-0417.");
-    expect(out).toContain("(copied-schedule)");
+    expect(out).toContain("The readings are those of an earlier file\n");
     const same = await ownFigures(EXAMPLE, "--earlier", EXAMPLE);
     expect(same.code).toBe(2);
     expect(same.err).toContain("same inspection");

@@ -54,7 +54,6 @@ export const OBSERVATIONS = {
   to: (severities: string, clauses: string) => `to ${severities} if ${clauses}`,
   remedies: "What would put it right",
   useRemedy: "Use as the remedy",
-  worked: (by: string) => `by calculation (${by})`,
   choice: "Your classification",
   choiceHelp: "The facts allow; you choose.",
   reason: "Your reason",

@@ -73,14 +73,15 @@ export const additionalProtection = check({
       return concluded(reckon.settled(QUESTION.additionalProtection, "not-known", "", load, use));
     }
     if (!isKnownFact(rcd)) return concluded(reckon.settled(QUESTION.additionalProtection, "not-known", "", rcd, load));
-    const inCircuit = rcd.word
+    const { judgement: inCircuit, beside } = rcd.word
       ? byDevices(given, reckon)
-      : reckon.settled(QUESTION.additionalProtection, "not-met", "no RCD", rcd, load, use);
+      : { judgement: reckon.settled(QUESTION.additionalProtection, "not-met", "no RCD", rcd, load, use), beside: [] };
     const judgement =
       load.word === "vehicle-charging"
         ? reckon.any(QUESTION.additionalProtection, inCircuit, inEquipment(given.equipmentRcd, reckon))
         : inCircuit;
-    return concluded(judgement, [], judgement.verdict === "met" ? [] : remarksOn(judgement, given, reckon));
+    const remarks = judgement.verdict === "met" ? [] : remarksOn(judgement, given, reckon);
+    return concluded(judgement, beside, remarks);
   },
   examples: [
     {
@@ -187,18 +188,26 @@ function mayBeWanted(load: CircuitLoad, use: Fact<PremisesUse>): boolean {
   );
 }
 
-/** One RCD that is sensitive, has no delay and works is enough, wherever it stands before the circuit. */
-function byDevices(given: Given<typeof needs>, reckon: Reckoner): Judgement {
-  const parts = devicesOf(given).map(({ residual, delay, test }) =>
-    reckon.all(
-      QUESTION.additionalProtection,
+/**
+ * One RCD that is sensitive, has no delay and works is enough, wherever it stands before the circuit. One that by its marks
+ * never could be it stands beside where another one could: what became of that one decides.
+ */
+function byDevices(given: Given<typeof needs>, reckon: Reckoner) {
+  const parts = devicesOf(given).map(({ residual, delay, test }) => {
+    const marks = [
       reckon.atMost(QUESTION.rcdSensitive, residual, additionalProtectionCurrent),
       reckon.byWord(QUESTION.rcdUndelayed, delay, (word) => (word === "general" ? "met" : "not-met")),
-      rcdWorks(test, reckon),
-    ),
-  );
-  const [only] = parts;
-  return only !== undefined && parts.length === 1 ? only : reckon.any(QUESTION.additionalProtection, ...parts);
+    ];
+    const mayBe = marks.every(({ verdict }) => verdict !== "not-met");
+    return { mayBe, judgement: reckon.all(QUESTION.additionalProtection, ...marks, rcdWorks(test, reckon)) };
+  });
+  const those = (wanted: boolean) => parts.filter(({ mayBe }) => mayBe === wanted).map(({ judgement }) => judgement);
+  const [able, others] = [those(true), those(false)];
+  const [deciding, beside] = able.length > 0 ? [able, others] : [others, []];
+  const [only] = deciding;
+  const judgement =
+    only !== undefined && deciding.length === 1 ? only : reckon.any(QUESTION.additionalProtection, ...deciding);
+  return { judgement, beside };
 }
 
 /** A sensitive RCD that failed is a fault of the installation as it is; one that is not there is a departure. */

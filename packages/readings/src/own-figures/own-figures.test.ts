@@ -412,7 +412,7 @@ describe("what is shown", () => {
       expect(words.length * numbers.length * innocent.length).toBeGreaterThan(0);
     }
     expect(toConfirm.find(({ check }) => check === "rcd-times")?.notes).toEqual(["One device serves all."]);
-    expect(otherNotes).toEqual([{ check: "even-steps", note: "Lamps in a row." }]);
+    expect(otherNotes).toEqual([{ check: "even-steps", title: "Readings go by even steps", note: "Lamps in a row." }]);
   });
 
   test("accuses nobody, and every check has an id of its own and innocent causes", () => {

@@ -42,7 +42,10 @@ export function lookAtOwnFigures(installation: Installation, earlier?: Inspectio
     notLookedAt: looked.flatMap(({ look: { id, title }, result }) =>
       "because" in result ? [{ check: id, title, because: result.because }] : [],
     ),
-    otherNotes: notes.filter(({ check }) => !shown.has(check)),
+    // A note to a test that is not there stands under the name that whoever wrote it gave.
+    otherNotes: notes
+      .filter(({ check }) => !shown.has(check))
+      .map(({ check, note }) => ({ check, title: LOOKS.find(({ id }) => id === check)?.title ?? check, note })),
   };
 }
 

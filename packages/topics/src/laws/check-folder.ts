@@ -25,21 +25,6 @@ export function checkFolder(folder: Folder, known: NamesKnown): FolderChecked {
   };
 }
 
-/** A folder names the release it was checked with; another one says nothing of the topics that are here. */
-export function releaseUnknown({ release: { written, at, here } }: Folder): readonly TextFault[] {
-  if (written === here) return [];
-  return [
-    {
-      file: "folder.topics",
-      at,
-      found: `release ${written}, which is not that of this program`,
-      expected: `"release ${here}"`,
-      advice: `see what is different with "topics changed", then write "release ${here}"`,
-      within: [],
-    },
-  ];
-}
-
 /**
  * A law that is not kept as lines: the place, the law, what decided, an example to paste. `placeOf` says how a text of
  * the folder is called where that is more than its path in there.

@@ -1,4 +1,4 @@
-export { breakLines, checkFolder, type FolderChecked, releaseUnknown } from "./check-folder.ts";
+export { breakLines, checkFolder, type FolderChecked } from "./check-folder.ts";
 export { drawing } from "./draw.ts";
 export { examplesComeOut } from "./examples.ts";
 export { lawsBrokenIn } from "./folder.ts";

@@ -55,6 +55,7 @@ export const THINGS: Readonly<Record<string, string>> = Object.freeze({
   box: "back box, backbox, box, pattress, knockout box, back boxes, dry lining box",
   fuse: "fuse, fuses, fuze, fuse carrier, carrier, bs3036, cartridge",
   fusewire: "fuse wire, fusewire, foil, nail in fuse, silver paper, bolt in fuse",
+  voltage: "volts, volt, voltage, supply voltage",
   neutral: "neutral, neutrals, n, neutral bar",
   ring: "ring, ring main, ring final, rfc, ring circuit, r1, rn",
   shower: "shower, electric shower, shower unit, power shower",
@@ -78,7 +79,7 @@ export const THINGS: Readonly<Record<string, string>> = Object.freeze({
   emergencylight:
     "emergency light, emergency lighting, em light, emergency lights, exit sign, exit light, em lights, emergency bulkhead, emergency luminaire, e lights, maintained, emergency fitting",
   label:
-    "label, labels, notice, sticker, sign, warning, labelling, labelled, tag, warning sign, placard, notices, marking, dymo",
+    "nothing says, says nothing, nothing to say, doesnt say, no mention, nothing tells, label, labels, notice, sticker, sign, warning, labelling, labelled, tag, warning sign, placard, notices, marking, dymo",
   chart:
     "breakers not labelled, not marked up, mcbs not labelled, no labels on breakers, chart, schedule, circuit chart, circuit list, legend, circuit details, circuit card, circuit labels, circuit description",
   sleeve: "sleeve, sleeving, unsleeved, green yellow sleeving, sleeved, green and yellow",

@@ -1,14 +1,7 @@
 import { join } from "node:path";
 import { namesKnown } from "@good-grounds/judgement";
 import { printable } from "@good-grounds/report";
-import {
-  breakLines,
-  checkFolder,
-  type FolderChecked,
-  LAWS,
-  releaseUnknown,
-  type Warning,
-} from "@good-grounds/topics/laws";
+import { breakLines, checkFolder, type FolderChecked, LAWS, type Warning } from "@good-grounds/topics/laws";
 import { changesOf, type Folder, type Text } from "@good-grounds/topics/texts";
 import { EXIT, type ExitCode, type Host } from "../../host.ts";
 import { faultsText, folderIn } from "../../topics-in.ts";
@@ -17,21 +10,19 @@ import type { TopicsOptions } from "./topics.ts";
 /** Name and version of the JSON output. */
 const OUTPUT = Object.freeze({ format: "good-grounds-topics-check", version: 1 });
 
-/** `topics check FOLDER`: whether a firm's folder can be read and keeps every law. One line where all is well. */
+/**
+ * `topics check FOLDER`: whether a firm's folder can be read and keeps every law. One line where all is well, and a second
+ * one where it was written against another release: the laws were tried with the topics that are here, so that is no fault.
+ */
 export function checkCommand(path: string, { all, json }: TopicsOptions, host: Host): ExitCode {
   const { texts, folder, faults } = folderIn(path);
-  const made = folder === undefined ? { faults, broken: [], warnings: [], files: new Map() } : checked(folder);
+  const made =
+    folder === undefined ? { faults, broken: [], warnings: [], files: new Map() } : checkFolder(folder, namesKnown());
   const isWell = folder !== undefined && made.faults.length === 0 && made.broken.length === 0;
   if (json) host.stdout.write(`${JSON.stringify(checkJson(folder, made, isWell), null, 2)}\n`);
   else if (!isWell) host.stderr.write(`${problems(path, texts, made)}\n`);
-  else host.stdout.write(wellText(folder, made.warnings, all));
+  else host.stdout.write(wellText(path, folder, made.warnings, all));
   return isWell ? EXIT.done : EXIT.input;
-}
-
-/** A folder is checked against the topics of one release; where it is only used, another one is no fault. */
-function checked(folder: Folder): FolderChecked {
-  const made = checkFolder(folder, namesKnown());
-  return { ...made, faults: [...releaseUnknown(folder), ...made.faults] };
 }
 
 function problems(path: string, texts: readonly Text[], { faults, broken, files }: FolderChecked): string {
@@ -47,7 +38,7 @@ function problems(path: string, texts: readonly Text[], { faults, broken, files 
   ].join("\n\n");
 }
 
-function wellText(folder: Folder, warnings: readonly Warning[], all: boolean): string {
+function wellText(path: string, folder: Folder, warnings: readonly Warning[], all: boolean): string {
   const { own, topics } = folder;
   const brought = own.filter(({ before }) => before === undefined).length;
   const counts = [
@@ -60,7 +51,14 @@ function wellText(folder: Folder, warnings: readonly Warning[], all: boolean): s
       : [`${warnings.length} ${warnings.length === 1 ? "warning" : "warnings"}${all ? "" : " (--all)"}`]),
   ];
   const listed = all ? warnings.map(({ in: where, words }) => `  ${where}: ${words}\n`).join("") : "";
-  return `${printable(`${topics.folder?.name} ${topics.folder?.hash.slice(0, 12)}`)}: well (${counts.join(", ")})\n${listed}`;
+  const well = `${printable(`${topics.folder?.name} ${topics.folder?.hash.slice(0, 12)}`)}: well (${counts.join(", ")})\n`;
+  return `${well}${otherRelease(path, folder)}${listed}`;
+}
+
+/** What to do where the folder was last looked over beside other topics than those that are here. */
+function otherRelease(path: string, { release: { written, here } }: Folder): string {
+  if (written === here) return "";
+  return `written against release ${written}, and this is ${here}: look at "topics changed ${printable(path)}", then write "release ${here}" in folder.topics\n`;
 }
 
 function checkJson(folder: Folder | undefined, { faults, broken, warnings }: FolderChecked, isWell: boolean): object {

@@ -57,14 +57,20 @@ describe("topics check", () => {
     );
   });
 
+  test("written against another release is no fault: a second line says so and what to do; exit code 0", async () => {
+    const { code, out, err } = await goodgrounds("topics", "check", FIRM);
+    expect([code, err]).toEqual([0, ""]);
+    const [well = "", release = "", ...more] = out.trimEnd().split("\n");
+    expect(more).toEqual([]);
+    expect(well).toMatch(/: well \(1 topic, 1 changed, 2 views, 9 laws\)$/);
+    expect(release).toContain("000000000000");
+    expect(release).toContain(`topics changed`);
+    expect(release).toContain(`write "release ${HERE}" in folder.topics`);
+    const json = JSON.parse((await goodgrounds("topics", "check", FIRM, "--json")).out);
+    expect(json).toMatchObject({ well: true, faults: [], release: { written: "000000000000", here: HERE } });
+  });
+
   test.each([
-    [
-      "a release that is not that of this program",
-      "folder.topics",
-      (text: string) => text.replace(HERE, "000000000000"),
-      ":3:11  release 000000000000, which is not that of this program",
-      `write "release ${HERE}"`,
-    ],
     [
       "a topic in a file of another name",
       STOVE,

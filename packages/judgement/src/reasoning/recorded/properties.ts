@@ -15,6 +15,8 @@ import { installationMethod } from "./cable/installation-method.ts";
 import { lineSize } from "./cable/line-size.ts";
 import { circuitLoad } from "./circuit/circuit-load.ts";
 import { circuitShape } from "./circuit/circuit-shape.ts";
+import { circuitsDisconnect } from "./circuit/circuits-disconnect.ts";
+import { earthFaultCleared } from "./circuit/earth-fault-cleared.ts";
 import { socketOutlets } from "./circuit/socket-outlets.ts";
 import { deviceRated } from "./device/device-rated.ts";
 import { deviceStandard } from "./device/device-standard.ts";
@@ -36,6 +38,7 @@ import { premisesUse } from "./premises/premises-use.ts";
 import { tenure } from "./premises/tenure.ts";
 import type { RecordedProperty } from "./property.ts";
 import { othersBehindRcds, socketsBehindRcds } from "./rcd/circuits-behind-rcds.ts";
+import { delayedRcdAhead, firstRcdEnclosure } from "./rcd/first-rcd.ts";
 import { rcd30mA } from "./rcd/rcd-30-ma.ts";
 import { rcdDelay } from "./rcd/rcd-delay.ts";
 import { rcdDisconnects } from "./rcd/rcd-disconnects.ts";
@@ -72,6 +75,8 @@ export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
   lineSize,
   circuitLoad,
   circuitShape,
+  circuitsDisconnect,
+  earthFaultCleared,
   socketOutlets,
   deviceRated,
   deviceStandard,
@@ -93,6 +98,8 @@ export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
   tenure,
   othersBehindRcds,
   socketsBehindRcds,
+  delayedRcdAhead,
+  firstRcdEnclosure,
   rcd30mA,
   rcdDelay,
   rcdDisconnects,

@@ -39,12 +39,12 @@ export function renderOwnFigures(
       : wrapped(`${OWN_FIGURES.shown(shown.length, toConfirm.length)} ${OWN_FIGURES.means}`, width)),
     ...shown.flatMap((one, i) => ["", ...lookLines(one, i + 1, installation, width, all)]),
     ...(otherNotes.length === 0 ? [] : ["", ...wrapped(OWN_FIGURES.otherNotes, width)]),
-    ...otherNotes.flatMap(({ check, note }) => wrapped(`${check}: ${note}`, width, "   ", "     ")),
+    ...otherNotes.flatMap(({ title, note }) => wrapped(`${title}: ${note}`, width, "   ", "     ")),
     "",
     ...(all && notLookedAt.length > 0
       ? [
           ...wrapped(OWN_FIGURES.notLookedAt, width),
-          ...notLookedAt.flatMap(({ check, because }) => wrapped(`${check}: ${because}`, width, "   ", "     ")),
+          ...notLookedAt.flatMap(({ title, because }) => wrapped(`${title}: ${because}`, width, "   ", "     ")),
         ]
       : wrapped(OWN_FIGURES.lookedAt(checks - notLookedAt.length, checks), width)),
     "",
@@ -67,7 +67,7 @@ function lookLines(
       ? []
       : [...wrapped(heading, width, "   "), ...points.flatMap((point) => wrapped(point, width, "   – ", "     "))];
   return [
-    ...wrapped(`${title} (${check})`, width, `${number}  `, "   "),
+    ...wrapped(title, width, `${number}  `, "   "),
     ...wrapped(words, width, "   "),
     ...wrapped(`${OWN_FIGURES.test} ${test}`, width, "   "),
     ...part(OWN_FIGURES.numbers, [

@@ -1,16 +1,17 @@
-import { residualsBefore } from "@good-grounds/computations";
-import { type Fact, fact, factNotKnown, isKnownFact, type Judgement, matter } from "@good-grounds/core";
+import { rcdWorks, residualsBefore } from "@good-grounds/computations";
+import { type Fact, fact, factNotKnown, isKnownFact, type Judgement, matter, Reckoner } from "@good-grounds/core";
 import type { Circuit, ResidualDevice } from "@good-grounds/inspection";
 import { keyOf, type SpokenOf } from "../../spoken-of/index.ts";
 import type { RecordedProperty } from "../property.ts";
 
+const RECKON = new Reckoner(false);
 const DISCONNECTS = matter("rcd-disconnects", "the RCD is what disconnects an earth fault");
 
 /**
  * Whether the RCD is what disconnects an earth fault of the circuits behind it: yes where for one of them it is the only
  * RCD, and either the fuse or breaker does not disconnect in time, or the system is TT and nothing shows that it does. No
- * where the fuse or breaker of each is proven to. With several RCDs on the way it is open which of them does. What its
- * test showed is another matter.
+ * where the fuse or breaker of each is proven to. With several RCDs on the way it is open which of them does, unless none
+ * of them works: then each was to. What its test showed is another matter.
  */
 export const rcdDisconnects: RecordedProperty = Object.freeze({
   id: "rcd-disconnects",
@@ -43,7 +44,8 @@ function behind(rcd: ResidualDevice, { installation, circuit }: SpokenOf): reado
 function saysOf(circuit: Circuit, spoken: SpokenOf): "yes" | "no" | "open" {
   const byBreaker = overcurrentOf(circuit, spoken);
   if (byBreaker?.verdict === "met") return byBreaker.grade === "proven" ? "no" : "open";
-  if (residualsBefore(circuit).devices.length !== 1) return "open";
+  const { devices } = residualsBefore(circuit);
+  if (devices.length !== 1 && !devices.every(({ test }) => rcdWorks(test, RECKON).verdict === "not-met")) return "open";
   const { earthing } = spoken.installation.supply;
   const isTt = isKnownFact(earthing) && earthing.word === "TT";
   return byBreaker?.verdict === "not-met" || isTt ? "yes" : "open";

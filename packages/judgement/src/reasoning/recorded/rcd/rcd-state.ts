@@ -29,7 +29,13 @@ export const rcdState: RecordedProperty = Object.freeze({
 
 const RECKON = new Reckoner(false);
 
-function statesOf({ standard, delay, timeAtRated, button }: ResidualDevice): readonly State[] {
+/** The states that what was read of an RCD leaves possible. */
+export function statesOf({
+  standard,
+  delay,
+  timeAtRated,
+  button,
+}: Pick<ResidualDevice, "standard" | "delay" | "timeAtRated" | "button">): readonly State[] {
   if (!isKnown(timeAtRated)) {
     const isLimited = timeAtRated.kind === "not-known" && timeAtRated.detail.silence === "limited";
     return [isLimited ? "cannot-be-tested" : "not-tested"];
