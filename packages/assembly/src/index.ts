@@ -1,1 +1,1 @@
-export { assemble } from "./assemble.ts";
+export { assemble, misfitsOf } from "./assemble.ts";

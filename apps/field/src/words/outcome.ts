@@ -16,6 +16,8 @@ export const OUTCOME_NOW = {
     unbound: "A signature says of no content that it was signed: it does not count for what stands here now.",
   },
   below: "Chosen below what the facts stated give",
+  dismissed: "Not met, and left as it is by a reason alone",
+  investigate: "Not known, and to be investigated",
 } as const;
 
 /** Words of the checks that an observation answers. */

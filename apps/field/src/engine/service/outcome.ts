@@ -1,8 +1,9 @@
+import { misfitsOf } from "@good-grounds/assembly";
 import { CHECKS } from "@good-grounds/computations";
 import type { OpenPoint, Path } from "@good-grounds/core";
 import { type DraftFile, parseInspectionData, resolveDraft, signatureStandings } from "@good-grounds/inspection";
 import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
-import { OPEN, openPointWords } from "@good-grounds/report";
+import { dismissedWords, investigateWords, OPEN, openPointWords } from "@good-grounds/report";
 import type { Topics } from "@good-grounds/topics";
 import { ENGINE } from "../../words/engine.ts";
 import { draftOf } from "../draft.ts";
@@ -21,13 +22,18 @@ export function outcomeOfData(data: Data, topics?: Topics): OutcomeView {
   const whole = draft.missing.length + draft.left.length > 0 ? undefined : parseInspectionData(data);
   const installation = resolveDraft(draft);
   const weighing = weigh(installation);
-  const { outcome, points, below } = outcomeOf(
+  const found = outcomeOf(
     installation,
     weighing,
     reasonObservations(installation, weighing, topics),
+    misfitsOf(installation, weighing),
     topics,
   );
+  const { outcome, points, below, dismissed, investigate } = found;
   const context = { installation, checks: CHECKS };
+  const dismissals = dismissedWords(found, context);
+  const investigations = investigateWords(found, context);
+  const numbers = new Map(installation.observations.map(({ id }, i) => [id, i]));
   return {
     outcome,
     points: points.map((point) => ({
@@ -36,9 +42,14 @@ export function outcomeOfData(data: Data, topics?: Topics): OutcomeView {
     })),
     // A file that is not whole yet is not what anybody signed.
     signatures: whole?.ok === true ? signatureStandings(whole.file) : (file.signatures ?? []).map(() => "changed"),
-    below: below.map(({ path, observation, follows, chosen, reason }) => ({
+    dismissed: dismissed.map(({ path }, i) => ({ path: recordPath(path, file), words: dismissals[i] ?? "" })),
+    investigate: investigate.map((id, i) => ({
+      path: recordPath(["observations", numbers.get(id) ?? 0], file),
+      words: investigations[i] ?? "",
+    })),
+    below: below.map(({ path, follows, chosen, reason }) => ({
       path: recordPath(path, file),
-      words: `${placeOf(file, path) || observation}: ${OPEN.belowBeside(follows, chosen, reason)}`,
+      words: `${placeOf(file, path) || OPEN.noPlace}: ${OPEN.belowBeside(follows, chosen, reason)}`,
     })),
   };
 }

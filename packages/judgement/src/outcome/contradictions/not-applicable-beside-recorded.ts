@@ -35,8 +35,7 @@ const places =
       .map(({ path }) => path);
 
 const electrodes: Find = ({ supply, things }) => [
-  ...(isKnownFact(supply.earthing) && supply.earthing.word === "TT" ? [supply.path] : []),
-  ...(isKnown(supply.ra) ? [[...supply.path, "readings", "ra"]] : []),
+  ...((isKnownFact(supply.earthing) && supply.earthing.word === "TT") || isKnown(supply.ra) ? [supply.path] : []),
   ...things.ofKind("electrodes").map(({ path }) => path),
 ];
 
