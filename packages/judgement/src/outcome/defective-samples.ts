@@ -7,14 +7,14 @@ const SAMPLE = "defective-sample";
 
 /**
  * Samples in which something was found defective and of which no observation speaks. An observation speaks of a sample by
- * naming `defective-sample` under `answers`, with the number of the sample as its part where there are several.
+ * naming `defective-sample` under `answers`, or of one among several by its number: `defective-sample-2`.
  */
 export function defectiveSamples({ sampling, observations }: Installation): readonly OpenPoint[] {
   const named = observations
     .filter((observation) => isAnswer(observation, true))
-    .flatMap(({ answers = [] }) => answers.filter(({ check }) => check === SAMPLE));
+    .flatMap(({ answers = [] }) => answers.map(({ check }) => check));
   return sampling.flatMap(({ what, defective, inspected }, i) =>
-    defective === 0 || named.some(({ part }) => part === undefined || part === String(i + 1))
+    defective === 0 || named.includes(SAMPLE) || named.includes(`${SAMPLE}-${i + 1}`)
       ? []
       : [{ kind: SAMPLE, what, defective, inspected, places: [["extent", "sampling", i]] } as const],
   );

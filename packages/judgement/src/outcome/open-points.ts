@@ -9,7 +9,7 @@ import { dangersUntold } from "./dangers.ts";
 import { defectiveSamples } from "./defective-samples.ts";
 import { misfitPoints } from "./misfits.ts";
 import { harm } from "./near-to-harm.ts";
-import { type OpenedSubject, openedSubjects } from "./opened/opened-subjects.ts";
+import { openedSubjects } from "./opened/opened-subjects.ts";
 import { unanswered } from "./unanswered.ts";
 import { uninspected } from "./uninspected.ts";
 import { untested } from "./untested.ts";
@@ -32,9 +32,7 @@ export interface LedgerInput {
 export function openPoints(input: LedgerInput): readonly OpenPoint[] {
   const { installation, weighing, reasoned, misfits, below, answers, topics } = input;
   const opened = openedSubjects(installation, weighing, answers.findings, topics);
-  // A finding of which an opened subject speaks is told there, with what follows from it.
-  const told = new Set([...answers.findings, ...opened.flatMap(({ findings }) => findings)]);
-  const open = unanswered(weighing, installation, told, misfitPoints(installation, misfits));
+  const unspoken = { answered: answers.findings, opened, misfits: misfitPoints(installation, misfits) };
   const points: OpenPoint[] = [
     ...earthingOff(installation),
     ...dangersUntold(installation),
@@ -42,9 +40,7 @@ export function openPoints(input: LedgerInput): readonly OpenPoint[] {
       reason === null ? [{ kind: "below-the-facts", places: [path], follows, chosen }] : [],
     ),
     ...unclassified(installation, reasoned),
-    ...openedPoints(opened),
-    ...open.findings,
-    ...open.misfits,
+    ...unanswered(weighing, installation, unspoken),
     ...defectiveSamples(installation),
     ...untested(installation, weighing),
     ...uninspected(installation),
@@ -73,17 +69,6 @@ function joined(
     else all[at] = { ...with_, follow: [...(with_.follow ?? []), point] };
   }
   return all;
-}
-
-/** Opened subjects, those of one topic that lead to the same together. */
-function openedPoints(opened: readonly OpenedSubject[]): readonly OpenPoint[] {
-  const points = new Map<string, OpenPoint & { readonly kind: "opened" }>();
-  for (const { topic, possible, path } of opened) {
-    const key = `${topic.id} ${possible.join(" ")}`;
-    const places = [...(points.get(key)?.places ?? []), path];
-    points.set(key, { kind: "opened", topic: topic.id, title: topic.title, possible, places });
-  }
-  return [...points.values()];
 }
 
 function earthingOff({ earthingOff: times }: Installation): readonly OpenPoint[] {

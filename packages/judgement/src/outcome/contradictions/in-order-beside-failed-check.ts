@@ -1,4 +1,5 @@
 import type { ItemId } from "@good-grounds/inspection";
+import { followFrom, isCause } from "../same-cause.ts";
 import type { ContradictionRow } from "./row.ts";
 import { ticked } from "./ticked.ts";
 
@@ -19,9 +20,12 @@ const ASKED_TWICE: readonly { readonly item: ItemId; readonly checks: readonly s
 export const IN_ORDER_BESIDE_FAILED_CHECK: ContradictionRow = {
   id: "in-order-beside-failed-check",
   find: ({ installation, weighing: { supply, boards, circuits } }) => {
-    const failed = [...supply, ...boards.flat(), ...circuits.flat()].filter(
+    const notMet = [...supply, ...boards.flat(), ...circuits.flat()].filter(
       ({ judgement }) => judgement.verdict === "not-met",
     );
+    // What fails because something else does is no fault of the thing that the item asks about.
+    const caused = new Set(notMet.filter(isCause).flatMap((cause) => followFrom(cause, notMet, installation)));
+    const failed = notMet.filter((finding) => !caused.has(finding));
     return ASKED_TWICE.flatMap(({ item, checks }) => {
       const tick = ticked(installation, item, "in-order");
       if (tick === undefined) return [];
