@@ -22,6 +22,8 @@ export const OUTCOME_NOW = {
 
 /** Words of the checks that an observation answers. */
 export const ANSWERS = {
+  sample: "Parts found defective in a sample",
+  readings: "Readings that cannot all be true",
   title: "Checks not met that this is about",
   help: "A check that is not met stays open until an observation speaks of it. Tick what this one is about.",
 } as const;

@@ -3,7 +3,7 @@ import type { Installation } from "@good-grounds/inspection";
 import { isAnswer } from "./is-answer.ts";
 
 /** How an observation names the parts found defective in a sample under `answers`. */
-const SAMPLE = "defective-sample";
+export const SAMPLE = "defective-sample";
 
 /**
  * Samples in which something was found defective and of which no observation speaks. An observation speaks of a sample by

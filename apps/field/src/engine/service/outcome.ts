@@ -3,7 +3,7 @@ import { CHECKS } from "@good-grounds/computations";
 import type { OpenPoint, Path } from "@good-grounds/core";
 import { type DraftFile, parseInspectionData, resolveDraft, signatureStandings } from "@good-grounds/inspection";
 import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
-import { dismissedWords, investigateWords, OPEN, openPointWords } from "@good-grounds/report";
+import { dismissedWords, investigateWords, OPEN, type OpenPointContext, openPointWords } from "@good-grounds/report";
 import type { Topics } from "@good-grounds/topics";
 import { ENGINE } from "../../words/engine.ts";
 import { draftOf } from "../draft.ts";
@@ -40,6 +40,7 @@ export function outcomeOfData(data: Data, topics?: Topics): OutcomeView {
       path: screenPath(point, recordPath(point.places[0] ?? [], file)),
       words: openPointWords(point, context),
     })),
+    toAnswer: points.flatMap((point) => toAnswer(point, file, context)),
     // A file that is not whole yet is not what anybody signed.
     signatures: whole?.ok === true ? signatureStandings(whole.file) : (file.signatures ?? []).map(() => "changed"),
     dismissed: dismissed.map(({ path }, i) => ({ path: recordPath(path, file), words: dismissals[i] ?? "" })),
@@ -52,6 +53,25 @@ export function outcomeOfData(data: Data, topics?: Topics): OutcomeView {
       words: `${placeOf(file, path) || OPEN.noPlace}: ${OPEN.belowBeside(follows, chosen, reason)}`,
     })),
   };
+}
+
+/** Open points that an observation answers by naming them, beside the checks that are offered anyway. */
+function toAnswer(point: OpenPoint, file: DraftFile, context: OpenPointContext): OutcomeView["toAnswer"] {
+  const words = (path: Path) => openPointWords({ ...point, places: [path] }, context);
+  switch (point.kind) {
+    case "misfit":
+      return point.places.map((path) => ({ check: point.misfit, path: recordPath(path, file), words: words(path) }));
+    case "not-known":
+      return point.places.map((path) => ({ check: point.check, path: recordPath(path, file), words: words(path) }));
+    case "defective-sample":
+      return point.places.map((path) => ({
+        check: `defective-sample-${Number(path[2]) + 1}`,
+        path: recordPath(path, file),
+        words: words(path),
+      }));
+    default:
+      return [];
+  }
 }
 
 function placeOf({ observations = [] }: DraftFile, [, i]: Path): string {
