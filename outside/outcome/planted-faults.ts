@@ -11,7 +11,7 @@ type Editable = {
       id: string;
       rcd: unknown;
       load: string;
-      cable: { length?: string };
+      cable: { length?: unknown };
       readings: Record<string, unknown>;
       device: Record<string, unknown>;
     }[];
@@ -104,9 +104,12 @@ const FAULTS: readonly (readonly [name: string, plant: (file: Editable, chance: 
   ],
   [
     "a length written twenty times too large",
-    (file, chance) => {
-      const { cable } = someCircuit(file, chance);
-      cable.length = `${Math.round(Number.parseFloat(cable.length ?? "12") * 20 + 60)} m`;
+    (file) => {
+      for (const { cable } of file.boards[0]?.circuits ?? []) {
+        if (typeof cable.length !== "string") continue;
+        cable.length = `${Math.round(Number.parseFloat(cable.length) * 20 + 60)} m`;
+        return;
+      }
     },
   ],
   [
