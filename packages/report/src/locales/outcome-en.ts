@@ -55,11 +55,12 @@ export const OPEN = Object.freeze({
     `Readings that cannot all be true, and no observation speaks of them: ${places}.${lead === undefined ? "" : ` The likeliest explanation: ${lead}.`}`,
   defectiveSample: (what: string, defective: number, inspected: number) =>
     `Sample “${what}”: ${defective} of ${inspected} found defective, and no observation speaks of it.`,
-  sameCause: (words: string) => `For the same cause: ${words}`,
+  sameCause: (several: readonly string[]) => `For the same cause: ${several.join("; ")}.`,
   alone: Object.freeze({
-    "not-met": (title: string, places: string) => `${title}, not met: ${places}.`,
-    "past-limit": (title: string, places: string) => `${title}, read past its limit: ${places}.`,
-    "not-known": (title: string, places: string) => `${title}, not known: ${places}.`,
+    "not-met": (title: string, places: string) => `${title}, not met: ${places}`,
+    "past-limit": (title: string, places: string) => `${title}, read past its limit: ${places}`,
+    "not-known": (title: string, places: string) => `${title}, not known: ${places}`,
+    opened: (title: string, places: string) => `${title}: ${places}`,
   }),
   /** What was ticked, by what it asks. */
   items: (asked: readonly string[]) => {
