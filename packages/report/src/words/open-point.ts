@@ -61,7 +61,8 @@ function wordsOf(point: OpenPoint, context: OpenPointContext, all: boolean): str
     case "not-known":
       return OPEN.notKnown(checkTitle(point.check, context), places());
     case "misfit":
-      return OPEN.misfit(places(), point.lead?.words);
+      // What explains them is for the inspector: the report shows of a diagnosis only what was chosen.
+      return OPEN.misfit(places());
     case "opened":
       return OPEN.opened(point.title, places(), point.possible);
     case "defective-sample":
