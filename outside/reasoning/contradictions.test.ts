@@ -53,13 +53,13 @@ describe("in the ledger of what stands open", () => {
     const choice = { classification: "C3", reason, by: "inspector" };
     const observation = { topic: "pond-or-water-feature", board: "b", circuit: "c", facts, choice };
     const { installation, weighing } = weighedHouse({ rcds: dead, observation });
-    const { points } = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+    const { points } = outcomeOf(installation, weighing, reasonObservations(installation, weighing), []);
     return { points: points.filter(({ kind }) => kind === "contradiction"), installation };
   };
 
   test("a contradiction without a written reason is a point of its own", () => {
     const { points, installation } = pointsOf({ ...pond, "rcd-30ma": true }, "–");
-    expect(points).toEqual([{ kind: "contradiction", places: [["observations", 0]] }]);
+    expect(points).toEqual([{ kind: "contradiction", about: "stated-against-file", places: [["observations", 0]] }]);
     const [point] = points;
     if (point === undefined) throw new Error("no point");
     expect(openPointWords(point, { installation, checks: CHECKS })).toMatch(

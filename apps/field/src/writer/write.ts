@@ -1,4 +1,4 @@
-import { assemble } from "@good-grounds/assembly";
+import { assemble, draftWhereOpen } from "@good-grounds/assembly";
 import { parseInspection } from "@good-grounds/inspection";
 import { coverageOf, reportDocument } from "@good-grounds/report/pdf/document";
 import type { Topics } from "@good-grounds/topics";
@@ -56,7 +56,7 @@ export async function writePdf(json: string, topics?: Topics): Promise<Uint8Arra
     opened = undefined;
   });
   const { compiler, covers } = await opened;
-  const { template, files } = reportDocument(assemble(parsed.file, false, topics), json, covers);
+  const { template, files } = reportDocument(draftWhereOpen(assemble(parsed.file, false, topics)), json, covers);
   compiler.reset_shadow();
   for (const [name, text] of files) compiler.map_shadow(`/${name}`, new TextEncoder().encode(text));
   compiler.add_source("/main.typ", template);

@@ -25,6 +25,8 @@ export const FRONT = String.raw`
   #d.first.because
   #if d.first.points-title != "" { block(above: 0.6em, below: 0.4em, [#text(weight: 600, d.first.points-title)#if d.first.points.len() == 1 { [ #d.first.points.first()] }]); if d.first.points.len() > 1 { bullet-list(d.first.points) } }
   #if d.first.below-title != "" { block(above: 0.6em, below: 0.4em, text(weight: 600, d.first.below-title)); bullet-list(d.first.below) }
+  #if d.first.dismissed-title != "" { block(above: 0.6em, below: 0.4em, text(weight: 600, d.first.dismissed-title)); bullet-list(d.first.dismissed) }
+  #if d.first.investigate-title != "" { block(above: 0.6em, below: 0.4em, text(weight: 600, d.first.investigate-title)); bullet-list(d.first.investigate) }
   #if d.first.summary != "" { block(above: 0.6em, [#text(weight: 600, d.first.summary-label)#d.first.summary]) }
 ]
 
