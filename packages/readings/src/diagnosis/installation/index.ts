@@ -48,7 +48,7 @@ export function diagnoseInstallation(
     if (readings !== undefined) found.push(...boardMisfits(readings, installation));
   }
   found.push(
-    ...supplyMisfits(installation),
+    ...supplyMisfits(installation).filter((one) => !isToldByLoop(one, found)),
     ...insulationMisfits(installation),
     ...togetherMisfits(installation),
     ...noContinuityMisfits(installation),
@@ -56,6 +56,12 @@ export function diagnoseInstallation(
     ...polarityMisfits(installation),
   );
   return found.sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
+}
+
+/** What the fault currents alone say of a board is said with its circuits where they show it as well. */
+function isToldByLoop({ kind, path, readings }: Misfit, found: readonly Misfit[]): boolean {
+  if (kind !== "supply-loop" || readings.some(({ name }) => name === "Zdb")) return false;
+  return found.some((one) => one.kind === "board-loop" && one.clear && one.path.join("/") === path.join("/"));
 }
 
 const NOTHING: ReadonlySet<string> = new Set();

@@ -2,7 +2,7 @@
 export const LOG_TEN = Math.LN10;
 
 /** Odds, as a power of ten, from which a misfit is listed at all: 30 to 1. */
-export const LISTED = 1.5;
+export const LISTED = 1;
 
 /** Odds from which a misfit is shown unasked: 100 to 1. Set where sound circuits give fewer than one alarm in a hundred. */
 export const CLEAR = 2;
