@@ -30,9 +30,30 @@ describe("the explanations of a circuit", () => {
     expect(leading(house({ 8: { r1r2: "0.87", zs: "1.10" } }), 8)).toContain("material-wrong");
   });
 
+  test("lengths that are plainly guesses: one of them half as long again is no aluminium", () => {
+    const guessed = (circuit: { cable: Record<string, unknown> }, i: number) => {
+      delete circuit.cable.lengthFound;
+      const times = [1, 1.2, 0.85, 1.25, 0.8, 1.18, 0.85, 0.66][i] ?? 1;
+      circuit.cable.length = `${Math.round(Number.parseFloat(String(circuit.cable.length)) * times)} m`;
+    };
+    const file = structuredClone(fileOf(soundHouse()));
+    file.boards[0]?.circuits.forEach((circuit, i) => {
+      guessed(circuit as unknown as { cable: Record<string, unknown> }, i);
+    });
+    const [misfit] = ofCircuit(diagnoseInstallation(resolveInstallation(file), new Set(["boards/0/circuits/7"])), 8);
+    expect(misfit?.explanations[0]?.id).toBe("length-wrong");
+  });
+
   test("two rows exchanged: each fits the other's cable", () => {
     const exchanged = house({ 3: { r1r2: "0.55", zs: "0.78" }, 8: { r1r2: "0.92", zs: "1.12" } });
     for (const circuit of [3, 8]) expect(leading(exchanged, circuit)[0]).toBe("rows-exchanged");
+  });
+
+  test("two rows exchanged, the length of one not written down", () => {
+    const file = structuredClone(fileOf(house({ 3: { r1r2: "0.09", zs: "0.31" }, 5: { r1r2: "0.92", zs: "1.12" } })));
+    delete (file.boards[0]?.circuits[2]?.cable as Record<string, unknown>).length;
+    const [misfit] = ofCircuit(diagnoseInstallation(resolveInstallation(file)), 5);
+    expect(misfit?.explanations[0]?.id).toBe("rows-exchanged");
   });
 
   test("a row copied whole, by the diagnosis and among one's own figures", () => {
