@@ -51,7 +51,8 @@ describe("the explanations of a circuit", () => {
 
   test("two rows exchanged, the length of one not written down", () => {
     const file = structuredClone(fileOf(house({ 3: { r1r2: "0.09", zs: "0.31" }, 5: { r1r2: "0.92", zs: "1.12" } })));
-    delete (file.boards[0]?.circuits[2]?.cable as Record<string, unknown>).length;
+    const cable: Record<string, unknown> = file.boards[0]?.circuits[2]?.cable ?? {};
+    delete cable.length;
     const [misfit] = ofCircuit(diagnoseInstallation(resolveInstallation(file)), 5);
     expect(misfit?.explanations[0]?.id).toBe("rows-exchanged");
   });
@@ -93,6 +94,14 @@ describe("the explanations of a circuit", () => {
       "protective-conductor-absent",
       "no-link-at-the-far-end",
     ]);
+  });
+
+  test("a ring that is closed and reads nothing at its furthest point: line and neutral are reversed there", () => {
+    const ring = house({ 1: { lineNeutral: undefined, lineCpc: undefined, r1r2: ">99.9", zs: "0.45" } });
+    expect(leading(ring, 1)[0]).toBe("line-neutral-swapped-at-the-point");
+    // Zs is not held against an R1+R2 that is none.
+    const disagreeing = new Set(["boards/0/circuits/0"]);
+    expect(ofCircuit(diagnoseInstallation(installationOf(ring), disagreeing), 1)).toHaveLength(1);
   });
 
   test("readings that nothing fits are told as such", () => {

@@ -33,25 +33,23 @@ export function diagnoseInstallation(
     fedBy.set(key, [...(fedBy.get(key) ?? []), board]);
   }
   const lineNeutral = lineNeutralOf(installation);
+  const open = noContinuityMisfits(installation);
+  // What reads as not connected through is told of as that: Zs is not held against it as well.
+  const told = new Set(open.map(({ path }) => path.join("/")));
+  const held = new Set([...disagreeing].filter((path) => !told.has(path)));
   const found: Misfit[] = [];
   let left = MOST_CIRCUITS;
   for (const board of boards) {
     left -= board.circuits.length;
     if (left < 0) break;
-    const readings = boardReadings(
-      board,
-      installation,
-      fedBy,
-      isAtOrigin(board) ? lineNeutral : undefined,
-      disagreeing,
-    );
+    const readings = boardReadings(board, installation, fedBy, isAtOrigin(board) ? lineNeutral : undefined, held);
     if (readings !== undefined) found.push(...boardMisfits(readings, installation));
   }
   found.push(
     ...supplyMisfits(installation).filter((one) => !isToldByLoop(one, found)),
     ...insulationMisfits(installation),
     ...togetherMisfits(installation),
-    ...noContinuityMisfits(installation),
+    ...open,
     ...residualMisfits(installation),
     ...polarityMisfits(installation),
   );

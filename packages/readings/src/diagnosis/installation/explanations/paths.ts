@@ -61,7 +61,7 @@ export const PATHS: readonly CircuitFault[] = [
   {
     id: "protective-conductor-open",
     innocent: false,
-    prior: earthed(0.2, 0.08, 0.06),
+    prior: 0.08,
     seenAs: "open",
     words: (size) =>
       `the protective conductor is open, and something else earths the far end through about ${size}: pipes, steelwork, another circuit's conductor`,
