@@ -426,6 +426,15 @@ function insulation({ readings }: Circuit): Flat {
   return all(one(readings.insulationLiveEarth), one(readings.insulationLiveLive));
 }
 
+/** A conductor of 550 m of 1 mm² and its line have 20 Ω; no reading that is more, or past its display, is one. */
+function earthConductor({ cable, readings }: Circuit): Flat {
+  if (word(cable.cpcArrangement) === "none") return NOT;
+  let out = NONE;
+  for (const one of [readings.r1r2, readings.r2Only, readings.r2, ...readings.crossLineCpc.map((p) => p.reading)])
+    if (has(one)) out = all(out, atMost(one.value, one.low, one.high, 20));
+  return out === NONE ? OPEN : out;
+}
+
 const byWord = (fact: Fact<string | boolean>, good: string | boolean): Flat =>
   fact.kind !== "fact" ? OPEN : fact.word === good ? MET : NOT;
 
@@ -1113,6 +1122,7 @@ function flatCircuit(circuit: Circuit, installation: Installation): Flat[] {
     maximumZs(circuit, installation, rcd),
     zsAgreement(circuit, installation),
     r1r2Length(circuit),
+    earthConductor(circuit),
     ring(circuit),
     insulation(circuit),
     byWord(circuit.readings.polarity, "correct"),
@@ -1140,6 +1150,7 @@ export const FLAT_IDS = {
     "maximum-zs",
     "zs-agreement",
     "r1r2-length",
+    "cpc-continuity",
     "ring-continuity",
     "insulation-resistance",
     "polarity",

@@ -76,6 +76,7 @@ function unclassified({ observations }: Installation, reasoned: readonly Observa
 const NEAREST_TO_HARM = [
   "supply-polarity",
   "polarity",
+  "cpc-continuity",
   "maximum-zs",
   "electrode",
   "rcd-time",
