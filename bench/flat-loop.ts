@@ -693,7 +693,11 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
         const slow = multiple === 5 && has(timeAtFive) ? timeAtFive : undefined;
         const time = slow === undefined ? most : Math.max(most, slow.value);
         const latest = slow === undefined ? most : Math.max(most, slow.high);
-        return all(one.works, size({ v: near.v ** 2 * time, l: 0, h: times(near.h ** 2, latest) }));
+        const upTo = size({ v: near.v ** 2 * time, l: 0, h: times(near.h ** 2, latest) });
+        const half = size({ v: near.v ** 2 * 0.01, l: near.l ** 2 * 0.01, h: near.h ** 2 * 0.01 });
+        const short =
+          word(circuit.device.standard) === "BS 3036" && upTo.verdict === "too-near" && half.verdict === "not-met";
+        return all(one.works, short ? { verdict: "not-met", margin: upTo.margin } : upTo);
       }),
     );
   return any(selection, enough(cable.cpc, k, e), byRcd);
