@@ -45,8 +45,9 @@ export function diagnoseInstallation(
     const readings = boardReadings(board, installation, fedBy, isAtOrigin(board) ? lineNeutral : undefined, held);
     if (readings !== undefined) found.push(...boardMisfits(readings, installation));
   }
+  const supply = supplyMisfits(installation);
   found.push(
-    ...supplyMisfits(installation).filter((one) => !isToldByLoop(one, found)),
+    ...supply.filter((one) => !isToldElsewhere(one, [...found, ...supply])),
     ...insulationMisfits(installation),
     ...togetherMisfits(installation),
     ...open,
@@ -56,11 +57,23 @@ export function diagnoseInstallation(
   return found.sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
 }
 
-/** What the fault currents alone say of a board is said with its circuits where they show it as well. */
-function isToldByLoop({ kind, path, readings }: Misfit, found: readonly Misfit[]): boolean {
-  if (kind !== "supply-loop" || readings.some(({ name }) => name === "Zdb")) return false;
-  return found.some((one) => one.kind === "board-loop" && one.clear && one.path.join("/") === path.join("/"));
+/**
+ * What the fault currents say of a board is said with its circuits where they show it as well, and not at all where one
+ * of the currents is not what its own loop gives.
+ */
+function isToldElsewhere({ kind, path, readings, explanations }: Misfit, found: readonly Misfit[]): boolean {
+  if (kind !== "supply-loop") return false;
+  const place = path.join("/");
+  const clear = found.filter((one) => one.clear);
+  const byLoop = clear.some((one) => one.kind === "board-loop" && one.path.join("/") === place);
+  if (byLoop && !readings.some(({ name }) => name === "Zdb")) return true;
+  const byCurrent = BY_CURRENT.has(explanations[0]?.id ?? "");
+  return (
+    byCurrent && clear.some((one) => one.kind === "fault-current" && ["supply", place].includes(one.path.join("/")))
+  );
 }
+
+const BY_CURRENT: ReadonlySet<string> = new Set(["joint-at-main-switch", "fault-current-wrong"]);
 
 const NOTHING: ReadonlySet<string> = new Set();
 
