@@ -433,6 +433,15 @@ function insulation({ readings }: Circuit): Flat {
   return all(one(readings.insulationLiveEarth), one(readings.insulationLiveLive));
 }
 
+/** A conductor of 550 m of 1 mm² and its line have 20 Ω; no reading that is more, or past its display, is one. */
+function earthConductor({ cable, readings }: Circuit): Flat {
+  if (word(cable.cpcArrangement) === "none") return NOT;
+  let out = NONE;
+  for (const one of [readings.r1r2, readings.r2Only, readings.r2, ...readings.crossLineCpc.map((p) => p.reading)])
+    if (has(one)) out = all(out, atMost(one.value, one.low, one.high, 20));
+  return out === NONE ? OPEN : out;
+}
+
 const byWord = (fact: Fact<string | boolean>, good: string | boolean): Flat =>
   fact.kind !== "fact" ? OPEN : fact.word === good ? MET : NOT;
 
@@ -691,7 +700,11 @@ function cpc(circuit: Circuit, { supply }: Installation, rcd: ReturnType<typeof 
         const slow = multiple === 5 && has(timeAtFive) ? timeAtFive : undefined;
         const time = slow === undefined ? most : Math.max(most, slow.value);
         const latest = slow === undefined ? most : Math.max(most, slow.high);
-        return all(one.works, size({ v: near.v ** 2 * time, l: 0, h: times(near.h ** 2, latest) }));
+        const upTo = size({ v: near.v ** 2 * time, l: 0, h: times(near.h ** 2, latest) });
+        const half = size({ v: near.v ** 2 * 0.01, l: near.l ** 2 * 0.01, h: near.h ** 2 * 0.01 });
+        const short =
+          word(circuit.device.standard) === "BS 3036" && upTo.verdict === "too-near" && half.verdict === "not-met";
+        return all(one.works, short ? { verdict: "not-met", margin: upTo.margin } : upTo);
       }),
     );
   return any(selection, enough(cable.cpc, k, e), byRcd);
@@ -1120,6 +1133,7 @@ function flatCircuit(circuit: Circuit, installation: Installation): Flat[] {
     maximumZs(circuit, installation, rcd),
     zsAgreement(circuit, installation),
     r1r2Length(circuit),
+    earthConductor(circuit),
     ring(circuit),
     insulation(circuit),
     byWord(circuit.readings.polarity, "correct"),
@@ -1147,6 +1161,7 @@ export const FLAT_IDS = {
     "maximum-zs",
     "zs-agreement",
     "r1r2-length",
+    "cpc-continuity",
     "ring-continuity",
     "insulation-resistance",
     "polarity",

@@ -181,6 +181,50 @@ const FAULTS: readonly Case[] = [
     told: ["boards 1: joint-in-earthing-conductor / joint-at-main-switch"],
   },
   {
+    // 230 V over 0.21 Ω is 1.10 kA, which the board still has from line to neutral.
+    name: "0.43 Ω in the earthing conductor, the fault current at the board as before",
+    change: (house) => {
+      Object.assign(house, { zdb: "0.64", current: "1.10", boardCurrent: "1.08" });
+      loops("0.93", "1.37", "1.55", "0.76", "0.73", "0.95", "0.91", "1.20")(house);
+    },
+    told: ["boards 1: joint-in-earthing-conductor"],
+  },
+  {
+    // 230 V over 0.64 Ω is 0.36 kA.
+    name: "0.43 Ω at the main switch, the fault current at the board lower as well",
+    change: (house) => {
+      Object.assign(house, { zdb: "0.64", current: "1.10", boardCurrent: "0.36" });
+      loops("0.93", "1.37", "1.55", "0.76", "0.73", "0.95", "0.91", "1.20")(house);
+    },
+    told: ["boards 1: joint-at-main-switch"],
+  },
+  {
+    name: "0.43 Ω at the main switch, nothing read at the board but the fault current",
+    change: (house) => {
+      Object.assign(house, { zdb: undefined, current: "1.10", boardCurrent: "0.36" });
+      loops("0.93", "1.37", "1.55", "0.76", "0.73", "0.95", "0.91", "1.20")(house);
+    },
+    told: ["boards 1: joint-at-main-switch"],
+  },
+  {
+    name: "0.25 Ω at the main switch of a house on an electrode, where no loop to earth shows it",
+    change: (house) => {
+      Object.assign(house, { current: "1.10", boardCurrent: "0.50" });
+    },
+    from: houseOnElectrode,
+    told: ["boards 1: joint-at-main-switch"],
+  },
+  {
+    // One circuit alone says nothing of the earthing conductor.
+    name: "a loop of 2.8 Ω too much in the only circuit that was read",
+    change: (house) => {
+      Object.assign(house, { zdb: undefined });
+      for (const circuit of house.circuits) circuit.zs = undefined;
+      at(house, 8).zs = "3.55";
+    },
+    told: [ONE(8, "resistance-in-loop-test-only / zs-not-of-this-circuit")],
+  },
+  {
     name: "earthing conductor left off while circuits were tested",
     change: loops("38.9", "39.3", "39.2", "38.4", "38.7", "39.0", "38.5", "39.4"),
     told: ["boards 1: earthing-conductor-off"],

@@ -30,9 +30,31 @@ describe("the explanations of a circuit", () => {
     expect(leading(house({ 8: { r1r2: "0.87", zs: "1.10" } }), 8)).toContain("material-wrong");
   });
 
+  test("lengths that are plainly guesses: one of them half as long again is no aluminium", () => {
+    const guessed = (circuit: { cable: Record<string, unknown> }, i: number) => {
+      delete circuit.cable.lengthFound;
+      const times = [1, 1.2, 0.85, 1.25, 0.8, 1.18, 0.85, 0.66][i] ?? 1;
+      circuit.cable.length = `${Math.round(Number.parseFloat(String(circuit.cable.length)) * times)} m`;
+    };
+    const file = structuredClone(fileOf(soundHouse()));
+    file.boards[0]?.circuits.forEach((circuit, i) => {
+      guessed(circuit as unknown as { cable: Record<string, unknown> }, i);
+    });
+    const [misfit] = ofCircuit(diagnoseInstallation(resolveInstallation(file), new Set(["boards/0/circuits/7"])), 8);
+    expect(misfit?.explanations[0]?.id).toBe("length-wrong");
+  });
+
   test("two rows exchanged: each fits the other's cable", () => {
     const exchanged = house({ 3: { r1r2: "0.55", zs: "0.78" }, 8: { r1r2: "0.92", zs: "1.12" } });
     for (const circuit of [3, 8]) expect(leading(exchanged, circuit)[0]).toBe("rows-exchanged");
+  });
+
+  test("two rows exchanged, the length of one not written down", () => {
+    const file = structuredClone(fileOf(house({ 3: { r1r2: "0.09", zs: "0.31" }, 5: { r1r2: "0.92", zs: "1.12" } })));
+    const cable: Record<string, unknown> = file.boards[0]?.circuits[2]?.cable ?? {};
+    delete cable.length;
+    const [misfit] = ofCircuit(diagnoseInstallation(resolveInstallation(file)), 5);
+    expect(misfit?.explanations[0]?.id).toBe("rows-exchanged");
   });
 
   test("a row copied whole, by the diagnosis and among one's own figures", () => {
@@ -72,6 +94,14 @@ describe("the explanations of a circuit", () => {
       "protective-conductor-absent",
       "no-link-at-the-far-end",
     ]);
+  });
+
+  test("a ring that is closed and reads nothing at its furthest point: line and neutral are reversed there", () => {
+    const ring = house({ 1: { lineNeutral: undefined, lineCpc: undefined, r1r2: ">99.9", zs: "0.45" } });
+    expect(leading(ring, 1)[0]).toBe("line-neutral-swapped-at-the-point");
+    // Zs is not held against an R1+R2 that is none.
+    const disagreeing = new Set(["boards/0/circuits/0"]);
+    expect(ofCircuit(diagnoseInstallation(installationOf(ring), disagreeing), 1)).toHaveLength(1);
   });
 
   test("readings that nothing fits are told as such", () => {

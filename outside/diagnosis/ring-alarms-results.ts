@@ -2,7 +2,7 @@
 // alarm, and writes ring-alarms-results.md beside this file. The same seed gives the same rings.
 import { writeFileSync } from "node:fs";
 import { Chance } from "../../examples/simulate/chance.ts";
-import { LISTED } from "../../packages/readings/src/diagnosis/installation/thresholds.ts";
+import { RING_LISTED } from "../../packages/readings/src/diagnosis/installation/thresholds.ts";
 import { diagnoseRingReadings } from "../../packages/readings/src/diagnosis/ring/index.ts";
 import { alarmOf } from "../../packages/readings/src/diagnosis/ring/look.ts";
 import { isPlainlySound } from "../../packages/readings/src/diagnosis/ring/sound-ring.ts";
@@ -21,7 +21,7 @@ function rowOf(kind: PlantedKind): string {
     const input = inputOf(plantedRing(kind, chance), chance);
     const diagnosis = diagnoseRingReadings(input);
     const alarm = alarmOf(diagnosis);
-    const isListed = alarm.odds >= LISTED && (diagnosis.explanations[0]?.faults.length ?? 0) > 0;
+    const isListed = alarm.odds >= RING_LISTED && (diagnosis.explanations[0]?.faults.length ?? 0) > 0;
     const isPassed = isPlainlySound(input);
     if (isPassed) passed++;
     if (isListed) listed++;

@@ -38,9 +38,11 @@ export interface WrittenCircuit {
 export interface WrittenHouse {
   earthing: string;
   ze: string;
-  zdb: string;
+  zdb?: string;
   ra?: string;
   current?: string;
+  /** At the board, kA. */
+  boardCurrent?: string;
   earthCurrent?: string;
   lineNeutralLoop?: string;
   polarity?: string;
@@ -197,7 +199,7 @@ function boardsData(house: WrittenHouse) {
       name: "consumer unit",
       fedFrom: "supply",
       rcds: [],
-      readings: { zdb: reading(house.zdb, "Ω") },
+      readings: { zdb: reading(house.zdb, "Ω"), faultCurrent: reading(house.boardCurrent, "kA") },
       circuits: house.circuits.map((one, i) => circuitData(one, i, "c")),
     },
     ...(shed === undefined

@@ -267,6 +267,13 @@ const links = {
   "cpc-undersized": {
     withstands: { by: "cpc-adiabatic", met: "yes", notMet: "no", leaves: "a fault current not recorded" },
   },
+  "lighting-no-cpc": {
+    "cpc-present": {
+      by: "cpc-continuity",
+      notMet: "no",
+      leaves: "a conductor that reads through at the furthest point: whether every point has it is not shown",
+    },
+  },
   "cpc-resistance-high": {
     "fits-length": {
       ...JOINT,

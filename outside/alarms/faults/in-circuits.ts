@@ -76,7 +76,7 @@ export const IN_CIRCUITS: readonly Fault[] = [
   {
     id: "line-size",
     says: "line and neutral one size smaller than written, radial or ring",
-    named: /(line|live)[a-z-]*size/,
+    named: /(line|live)[a-z-]*size|(^|-)line-of-[0-9]/,
     plant: (house, draws) =>
       smaller(
         house,

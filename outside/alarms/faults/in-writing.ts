@@ -62,7 +62,7 @@ export const IN_WRITING: readonly Fault[] = [
     id: "columns-ring",
     says: "r2 of a ring exchanged with r1 or rn",
     innocent: true,
-    named: /ring-ends-exchanged|column/,
+    named: /ring-ends-exchanged|column|r[1n]-and-r2-exchanged/,
     plant(house, draws) {
       const ring = oneOf(house, draws, (one) => isRing(one) && one.cable.cpc !== one.cable.line);
       return ring && { slip: (file) => columns(file, ring.id, draws.one("which", ["r1", "rn"]), "r2"), at: [ring.id] };

@@ -15,6 +15,8 @@ export const QUESTION = Object.freeze({
   loopAtSpur: matter("loop-at-spur", "Zs between what a spur of the ring leaves of the sum, and the sum"),
   resistanceFitsCable: matter("resistance-fits-cable", "R1+R2 fits the length and size of the cable"),
   resistanceNotAbove: matter("resistance-not-above", "R1+R2 no higher than the length and size of the cable explain"),
+  cpcContinuous: matter("cpc-continuous", "the protective conductor is there and continuous"),
+  cpcReads: matter("cpc-reads", "a reading through the protective conductor"),
   ringSound: matter("ring-sound", "the readings are those of one sound ring"),
   ringLegsAgree: matter("ring-legs-agree", "line and neutral conductors of the ring agree end to end"),
   ringHabit: matter("ring-habit", "line and neutral within 0.05 Ω of each other"),

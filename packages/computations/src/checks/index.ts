@@ -5,6 +5,7 @@ import { bondingSize } from "./bonding-size.ts";
 import { breakingCapacity } from "./breaking-capacity.ts";
 import { cableCapacity } from "./cable-capacity.ts";
 import { cpcAdiabatic } from "./cpc-adiabatic.ts";
+import { cpcContinuity } from "./cpc-continuity.ts";
 import { earthingConductorSize } from "./earthing-conductor-size.ts";
 import { electrode } from "./electrode.ts";
 import { externalImpedance } from "./external-impedance.ts";
@@ -30,6 +31,7 @@ export const CIRCUIT_CHECKS = listed<"circuit">(
   maximumZs,
   zsAgreement,
   r1r2Length,
+  cpcContinuity,
   ringContinuity,
   insulationResistance,
   polarity,

@@ -2,6 +2,7 @@
 const NEAREST_TO_HARM: readonly string[] = [
   "supply-polarity",
   "polarity",
+  "cpc-continuity",
   "maximum-zs",
   "electrode",
   "rcd-time",

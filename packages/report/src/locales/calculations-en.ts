@@ -15,6 +15,7 @@ export const CALCULATION: Readonly<Record<string, string>> = Object.freeze({
   "maximum-zs": "the check of Zs against its limit",
   "zs-agreement": "the comparison of Zs with R1+R2 and the loop before the circuit",
   "r1r2-length": "the comparison of R1+R2 with the length of the cable",
+  "cpc-continuity": "the test of continuity of the protective conductor",
   "ring-continuity": "the test of continuity of the ring",
   "insulation-resistance": "the test of insulation resistance",
   polarity: "the test of polarity",

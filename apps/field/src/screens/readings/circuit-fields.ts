@@ -29,7 +29,7 @@ function r1r2Field({ record, circuit, isRing, reading }: CircuitTests): ReadingF
     "continuity",
     READINGS.r1r2,
     isRing ? READINGS.r1r2Ring : READINGS.r1r2Hint,
-    isRing ? ["ring-continuity"] : ["r1r2-length"],
+    isRing ? ["cpc-continuity", "ring-continuity"] : ["cpc-continuity", "r1r2-length"],
     // R2 by the long lead serves instead.
     record.value(join(circuit, "readings/r2Only")) === undefined ? {} : { optional: true },
   );

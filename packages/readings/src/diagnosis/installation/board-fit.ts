@@ -20,6 +20,7 @@ import {
   momentsOf,
   updated,
 } from "./shared-fit.ts";
+import { isLive } from "./slot.ts";
 import { LARGEST_LOOP } from "./thresholds.ts";
 
 /** How often something is wrong with the readings of a circuit, or with the loop of a board, before any is looked at. */
@@ -47,6 +48,8 @@ export interface BoardReadings {
   readonly circuits: readonly CircuitBlock[];
   /** The loop at the board: Zdb, or Ze where the board is at the origin and has no reading of its own. */
   readonly loop: LoopBlock | undefined;
+  /** Whether the rest can say that the loop at the board is another than it was read. */
+  readonly loopInDoubt: boolean;
   readonly lineNeutral: number | undefined;
   readonly earthing: EarthingSystem | undefined;
   /** Circuits, by path, whose readings a check found not to agree: they are looked at whatever the rest says. */
@@ -118,6 +121,8 @@ export function boardReadings(
     shared,
     circuits: circuits.map((block) => withGuess(block, circuits)),
     loop: loop && loopBlock(loop, shared, zdb === undefined),
+    loopInDoubt:
+      circuits.filter(({ slots }) => slots.some(isLive)).length + Number(zdb !== undefined && ze !== undefined) > 1,
     lineNeutral,
     earthing: isKnownFact(earthing) ? earthing.word : undefined,
     disagreeing,
@@ -171,7 +176,7 @@ export function fitBoard(readings: BoardReadings, state: BoardState): BoardFit |
   const trusting = fitFrom(readings, state, true);
   // One loop reading can be more exact than all circuits together: where several are out, it may be the one that is.
   const out = trusting?.circuits.filter(({ logOdds }) => logOdds > 0).length ?? 0;
-  if (readings.loop === undefined || out < 2) return trusting;
+  if (readings.loop === undefined || out < 2 || !readings.loopInDoubt) return trusting;
   const doubting = fitFrom(readings, state, false);
   return trusting === undefined || (doubting !== undefined && doubting.logEvidence > trusting.logEvidence)
     ? doubting
@@ -294,6 +299,7 @@ function worstFirst(seen: ReadonlyMap<Part, Apart>): readonly Apart[] {
 }
 
 function oddsOf({ block, circuit }: Part, sound: SoundFit, moments: Moments, readings: BoardReadings) {
+  if (circuit === undefined && !readings.loopInDoubt) return NO_ODDS;
   if (circuit === undefined) {
     // A loop reading that is out may be anything over three decades.
     const value = Math.max(block.readings[0]?.value ?? 0, 0.01);

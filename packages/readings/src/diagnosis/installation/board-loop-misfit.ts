@@ -1,6 +1,7 @@
 import { isAtOrigin } from "@good-grounds/computations";
 import { type Evidence, isKnownFact, type Misfit, type MisfitReading, type Unit } from "@good-grounds/core";
 import type { Installation, Supply } from "@good-grounds/inspection";
+import { type CurrentsRead, currentsOf, currentsWith } from "./board-currents.ts";
 import type { BoardFit, BoardReadings } from "./board-fit.ts";
 import { MOST_READINGS, ohms } from "./board-shown.ts";
 import { FALLBACK, type Reading, readingOf, wholeDeviation } from "./fitted-reading.ts";
@@ -18,21 +19,24 @@ interface LoopRead {
   /** The loop the circuits show, Ω, and how far that is from the reading. */
   readonly seen: number;
   readonly apart: number;
+  /** Fault currents before and behind what may lie between Ze and the circuits; undefined where Zdb was read behind it. */
+  readonly currents: CurrentsRead | undefined;
 }
 
-/** A suspect of a loop; `value` is the loop to be expected under it, Ω. */
+/** A suspect of a loop; `value` is the loop to be expected under it, Ω, `inLine` how much of what is between is not earth. */
 function suspectOf(
-  { reading }: LoopRead,
+  { reading, currents }: LoopRead,
   is: Pick<Suspect, "id" | "innocent" | "words" | "expects">,
   prior: number,
   density: number,
   value: number,
+  inLine = 0,
 ): Suspect {
   const { path } = reading.evidence.detail;
   return {
     ...is,
     would: [{ path, value, low: 0.9 * value, high: 1.1 * value }],
-    log: Math.log(0.03 * prior) + density,
+    log: Math.log(0.03 * prior) + density + currentsWith(currents, inLine, 0.1 * inLine),
   };
 }
 
@@ -56,7 +60,7 @@ function readingWrong(read: LoopRead): Suspect {
 
 /** What makes the loop behind a board higher than it was read. */
 function higher(read: LoopRead): readonly Suspect[] {
-  const { readings, supply, reading, name, seen, apart } = read;
+  const { readings, supply, reading, name, seen, apart, currents } = read;
   const tn = !isKnownFact(supply.earthing) || supply.earthing.word !== "TT";
   const conductorOff = {
     id: "earthing-conductor-off",
@@ -76,10 +80,19 @@ function higher(read: LoopRead): readonly Suspect[] {
       zs: "as before",
     },
   };
+  const atSwitch = {
+    id: "joint-at-main-switch",
+    innocent: false,
+    words: `about ${ohms(apart)} in the tails or at the main switch, so that the fault current at the board is lower as well`,
+    expects: { zdb: `about ${ohms(seen)}, from line to neutral as well`, zs: "as before" },
+  };
   const offPrior = tn && isAtOrigin(readings.board) ? 0.45 : 0.02;
   return [
     suspectOf(read, conductorOff, offPrior, logSpread(apart, 1, 500), reading.value),
     suspectOf(read, joint, 0.3, logSpread(apart, 0.03, 5), reading.value),
+    ...(currents === undefined
+      ? []
+      : [suspectOf(read, atSwitch, 0.3, logSpread(apart, 0.03, 5), reading.value, apart)]),
     readingWrong(read),
   ];
 }
@@ -121,7 +134,8 @@ export function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: I
   const seen = Math.max(0, shared.before + (mean[SharedErrors.BEFORE] as number) * shared.beforeDeviation);
   const name = loop.isZe ? "Ze" : "Zdb";
   const apart = Math.abs(seen - reading.value);
-  const read: LoopRead = { readings, supply, reading, isZe: loop.isZe, name, seen, apart };
+  const currents = loop.isZe ? currentsOf(supply, board) : undefined;
+  const read: LoopRead = { readings, supply, reading, isZe: loop.isZe, name, seen, apart, currents };
   const own = loopFit.sound.expected.map(
     (one): MisfitReading => ({
       ...one,
@@ -137,7 +151,7 @@ export function loopMisfit(readings: BoardReadings, fit: BoardFit, { supply }: I
     title: `${board.name}: every Zs is ${seen > reading.value ? "higher" : "lower"} than ${name} and R1+R2 give`,
     formula: `Zs − (R1+R2) = ${name} on every circuit`,
     innocentCauses: ["the board was read before the bonding was put back, or after", "Ze was written down for Zdb"],
-    soundLog: Math.log(0.97) + loopFit.sound.logDensity,
+    soundLog: Math.log(0.97) + loopFit.sound.logDensity + currentsWith(currents, 0),
     suspects: seen > reading.value ? higher(read) : lower(read),
     nexts: {
       zs: "see that the earthing conductor is on, then read Zs of one circuit again",

@@ -37,8 +37,8 @@ export function boardMisfits(readings: BoardReadings, installation: Installation
       : undefined;
   const fit = common === undefined || best === undefined ? plain : best;
   const loop = loopMisfit(readings, fit, installation);
-  // Where something of the whole board accounts for a circuit, it is told of once, for the board.
-  const ofBoard = common !== undefined || loop?.clear === true;
+  // Where something of the whole board clearly accounts for a circuit, it is told of once, for the board.
+  const ofBoard = common?.clear === true || loop?.clear === true;
   const explained = ({ sound }: JudgedCircuit) => ofBoard && sound.distance <= NEAR;
   return [
     ...(common === undefined ? [] : [common]),

@@ -72,7 +72,12 @@ interface Taken {
   /** Whether size and material of both conductors are known, and with them the length. */
   readonly sizesKnown: boolean;
   readonly cableKnown: boolean;
+  /** Whether size, material and length of the line conductor are known, and of the protective conductor nothing. */
+  readonly lineKnown: boolean;
 }
+
+/** A sheath or an armour has hardly less than this part of the line conductor's resistance. */
+const LEAST_CPC = 0.2;
 
 /** What was seen at a circuit: how many times likelier it makes explanations, and the facts it rests on. */
 export interface Seen {
@@ -105,15 +110,20 @@ export function circuitBlock(
   const share = ring ? 1 / 4 : 1;
   const whole = shownAt("r1r2") ?? Math.max(0.05, (shownAt("zs") ?? shownAt("fed") ?? 0) - shared.before);
   const lineShare = sizesKnown ? line / (line + cpc) : 0.45;
-  const lineOhms = cableKnown ? line * length.value * share : whole * lineShare;
-  const cpcOhms = cableKnown ? cpc * length.value * share : whole * (1 - lineShare);
+  const lineKnown = line !== undefined && cpc === undefined && length !== undefined && length.value > 0;
+  const lineOhms = cableKnown || lineKnown ? line * length.value * share : whole * lineShare;
+  const cpcOhms = cableKnown
+    ? cpc * length.value * share
+    : lineKnown
+      ? Math.max(LEAST_CPC * lineOhms, whole - lineOhms)
+      : whole * (1 - lineShare);
   const nominal = { line: lineOhms, cpc: cpcOhms, before: shared.before };
   return {
     circuit,
     slots: taken.map(([slot]) => slot),
     readings: taken.map(([, reading]) => reading),
     mean: Float64Array.from(taken, ([slot]) => recorded(slot, nominal)),
-    covariance: covarianceOf({ taken, ring, cable: expected, nominal, sizesKnown, cableKnown }, shared),
+    covariance: covarianceOf({ taken, ring, cable: expected, nominal, sizesKnown, cableKnown, lineKnown }, shared),
     shared: taken.map(([slot, reading]) => shared.row(slot, reading, cableKnown ? resistanceIn(slot, nominal) : 0)),
     nominal,
     ring,
@@ -167,7 +177,7 @@ function readingsTaken(
 
 /** Covariance of the readings without the errors that other circuits share. */
 function covarianceOf(known: Taken, shared: SharedErrors): Float64Array {
-  const { taken, ring, cable, nominal, sizesKnown, cableKnown } = known;
+  const { taken, ring, cable, nominal, sizesKnown, cableKnown, lineKnown } = known;
   const covariance = new Float64Array(taken.length * taken.length);
   const column = (of: (slot: Slot, i: number) => number) =>
     addOuter(
@@ -178,10 +188,11 @@ function covarianceOf(known: Taken, shared: SharedErrors): Float64Array {
     const own = shared.ownOf(reading);
     covariance[i * taken.length + i] = own * own + 1e-12;
   }
-  if (cableKnown) {
+  if (cableKnown || lineKnown) {
     const doubted = taken.map(([slot]) => inCable(slot, cable, ring));
     const causes = new Set(doubted.flatMap(({ errors }) => [...errors.keys()]));
     for (const cause of causes) column((_, i) => doubted[i]?.errors.get(cause) ?? 0);
+    if (lineKnown) column((slot) => (3 + 1 / (nominal.cpc + 0.01)) * cpcIn(slot, nominal));
   } else {
     const whole = nominal.line + nominal.cpc;
     column((slot) => (3 + 1 / (whole + 0.01)) * resistanceIn(slot, nominal));

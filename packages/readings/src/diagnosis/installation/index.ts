@@ -33,30 +33,47 @@ export function diagnoseInstallation(
     fedBy.set(key, [...(fedBy.get(key) ?? []), board]);
   }
   const lineNeutral = lineNeutralOf(installation);
+  const open = noContinuityMisfits(installation);
+  // What reads as not connected through is told of as that: Zs is not held against it as well.
+  const told = new Set(open.map(({ path }) => path.join("/")));
+  const held = new Set([...disagreeing].filter((path) => !told.has(path)));
   const found: Misfit[] = [];
   let left = MOST_CIRCUITS;
   for (const board of boards) {
     left -= board.circuits.length;
     if (left < 0) break;
-    const readings = boardReadings(
-      board,
-      installation,
-      fedBy,
-      isAtOrigin(board) ? lineNeutral : undefined,
-      disagreeing,
-    );
+    const readings = boardReadings(board, installation, fedBy, isAtOrigin(board) ? lineNeutral : undefined, held);
     if (readings !== undefined) found.push(...boardMisfits(readings, installation));
   }
+  const supply = supplyMisfits(installation);
   found.push(
-    ...supplyMisfits(installation),
+    ...supply.filter((one) => !isToldElsewhere(one, [...found, ...supply])),
     ...insulationMisfits(installation),
     ...togetherMisfits(installation),
-    ...noContinuityMisfits(installation),
+    ...open,
     ...residualMisfits(installation),
     ...polarityMisfits(installation),
   );
   return found.sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
 }
+
+/**
+ * What the fault currents say of a board is said with its circuits where they show it as well, and not at all where one
+ * of the currents is not what its own loop gives.
+ */
+function isToldElsewhere({ kind, path, readings, explanations }: Misfit, found: readonly Misfit[]): boolean {
+  if (kind !== "supply-loop") return false;
+  const place = path.join("/");
+  const clear = found.filter((one) => one.clear);
+  const byLoop = clear.some((one) => one.kind === "board-loop" && one.path.join("/") === place);
+  if (byLoop && !readings.some(({ name }) => name === "Zdb")) return true;
+  const byCurrent = BY_CURRENT.has(explanations[0]?.id ?? "");
+  return (
+    byCurrent && clear.some((one) => one.kind === "fault-current" && ["supply", place].includes(one.path.join("/")))
+  );
+}
+
+const BY_CURRENT: ReadonlySet<string> = new Set(["joint-at-main-switch", "fault-current-wrong"]);
 
 const NOTHING: ReadonlySet<string> = new Set();
 

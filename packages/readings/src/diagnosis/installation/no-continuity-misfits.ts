@@ -1,4 +1,11 @@
-import { type Evidence, isKnownFact, type Measured, type Misfit, type Unit } from "@good-grounds/core";
+import {
+  type Evidence,
+  isKnownFact,
+  type Measured,
+  type Misfit,
+  type MisfitReading,
+  type Unit,
+} from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
 import { seenAt } from "../ring/seen.ts";
 import { lineUp, type Suspect } from "./line-up.ts";
@@ -62,9 +69,63 @@ function suspectsOf(
   ];
 }
 
+/** A ring whose conductors are closed from end to end is open only where R1+R2 was read. */
+const SUSPECTS_AT_A_POINT: readonly Suspect[] = [
+  {
+    id: "line-neutral-swapped-at-the-point",
+    words: "line and neutral are reversed at the point where R1+R2 was read: neutral stands on its line terminal",
+    innocent: false,
+    prior: 0.5,
+    expects: { point: "no connection line to protective conductor, one from neutral", again: "no connection" },
+  },
+  {
+    id: "conductor-off-at-the-point",
+    words: "a conductor is not connected to the point where R1+R2 was read",
+    innocent: false,
+    prior: 0.3,
+    expects: { point: "no connection to the protective conductor, or from line", again: "no connection" },
+  },
+  {
+    id: "not-cross-connected",
+    words: "the ends were not cross-connected when R1+R2 was read, or the probe had no contact",
+    innocent: true,
+    prior: 0.15,
+    expects: { point: "a connection from line to protective conductor", again: "a quarter of r1 and r2 together" },
+  },
+].map(({ prior, ...is }) => ({ ...is, log: Math.log(FAULTY * prior), would: [] }));
+
+const isClosed = (end: Evidence<Unit>) => end.kind === "measured" && end.detail.bound === "exact";
+
+/** Reads R1+R2 as not connected through, though the ring is closed; undefined where it may itself be open. */
+function atAPoint({ path, designation, readings }: Circuit): Misfit | undefined {
+  const { r1, rn, r2 } = readings;
+  const shown = beyond(readings.r1r2);
+  if (shown === undefined || ![r1, r2].every(isClosed) || beyond(rn) !== undefined) return undefined;
+  return lineUp({
+    kind: "circuit-readings",
+    path,
+    title: `Circuit ${designation}: the ring is closed, and its furthest point reads nothing`,
+    formula: "R1+R2 ≈ (r1 + r2)/4",
+    innocentCauses: ["the ends were not cross-connected", "the probe had no contact"],
+    soundLog: LOG_SOUND,
+    suspects: SUSPECTS_AT_A_POINT,
+    nexts: {
+      point:
+        "with line and protective conductor cross-connected at the board, read at that point from each terminal to the protective conductor",
+      again: "read R1+R2 again at that point",
+    },
+    readings: [shownOpen("R1+R2", shown)],
+    grounds: [shown, r1, r2].flatMap((one) => (one.kind === "measured" ? [one] : [])),
+  });
+}
+
+function shownOpen(name: string, { detail, term, value }: Display): MisfitReading {
+  return { name, path: detail.path, unit: term.unit, shown: detail.text, measured: value, value: 0, low: 0, high: 0 };
+}
+
 function misfitOf(circuit: Circuit, installation: Installation): Misfit | undefined {
   const { readings, shape, path, designation } = circuit;
-  if (isKnownFact(shape) && shape.word === "ring") return undefined;
+  if (isKnownFact(shape) && shape.word === "ring") return atAPoint(circuit);
   const [r1r2, r2] = [beyond(readings.r1r2), beyond(readings.r2Only)];
   const shown = r1r2 ?? r2;
   if (shown === undefined) return undefined;
@@ -82,23 +143,12 @@ function misfitOf(circuit: Circuit, installation: Installation): Misfit | undefi
       r2: "read R2 by itself with a long lead to the furthest point",
       line: "with the circuit isolated, join line and neutral at the furthest point, read R1+Rn at the board and take the link off",
     },
-    readings: [
-      {
-        name,
-        path: shown.detail.path,
-        unit: shown.term.unit,
-        shown: shown.detail.text,
-        measured: shown.value,
-        value: 0,
-        low: 0,
-        high: 0,
-      },
-    ],
+    readings: [shownOpen(name, shown)],
     grounds: [shown, ...seen],
   });
 }
 
-/** Radial circuits whose protective conductor, or line, reads as not connected through. */
+/** Circuits of which a conductor reads as not connected through: radials, and rings at one point. */
 export function noContinuityMisfits(installation: Installation): readonly Misfit[] {
   return installation.boards.flatMap(({ circuits }) =>
     circuits.flatMap((circuit) => misfitOf(circuit, installation) ?? []),

@@ -16,7 +16,8 @@ export function rowsOf(
 ): readonly RowOfAnother[] {
   if (circuit.readings.length < 2) return [];
   return others.flatMap((other): RowOfAnother[] => {
-    if (other.ring !== circuit.ring || !other.cableKnown || !mayBe(circuit, other)) return [];
+    if (other.ring !== circuit.ring || !(other.cableKnown ? mayBe(circuit, other) : fitsHere(other, circuit)))
+      return [];
     const mine = on(other, circuit, moments, shared);
     if (mine === undefined) return [];
     return [
@@ -41,6 +42,13 @@ function mayBe({ slots, readings }: CircuitBlock, { nominal, ...other }: Circuit
   const there = other.readings[other.slots.indexOf("r1r2")]?.evidence.detail.text;
   const whole = nominal.line + nominal.cpc;
   return there === read.evidence.detail.text || Math.abs(read.value - whole) < 0.4 * whole + 0.1;
+}
+
+/** A row whose own cable is not known may be of this one where its R1+R2 is what this cable gives. */
+function fitsHere({ slots, readings }: CircuitBlock, { nominal, cableKnown }: CircuitBlock): boolean {
+  const read = readings[slots.indexOf("r1r2")];
+  const whole = nominal.line + nominal.cpc;
+  return cableKnown && read !== undefined && Math.abs(read.value - whole) < 0.4 * whole + 0.02;
 }
 
 /** How the readings of one circuit go with the cable of another. */

@@ -1,6 +1,6 @@
 import type { ExpectedReading, Ground, Path } from "@good-grounds/core";
 import type { Circuit, Installation } from "@good-grounds/inspection";
-import { CLEAR, LISTED, LOG_TEN } from "../installation/thresholds.ts";
+import { CLEAR, LOG_TEN, RING_LISTED } from "../installation/thresholds.ts";
 import type { Asked } from "./asked.ts";
 import { diagnoseRingReadings, type RingDiagnosis, type RingExplanation } from "./diagnose.ts";
 import { EXPLANATIONS } from "./explanations/index.ts";
@@ -101,7 +101,7 @@ export function lookAtRings(installation: Installation): readonly RingLook[] {
  */
 export function diagnoseRings(installation: Installation): readonly RingLook[] {
   return looks(installation, ({ input }) => isPlainlySound(input))
-    .filter(({ odds, stories }) => odds >= LISTED && (stories[0]?.faults.length ?? 0) > 0)
+    .filter(({ odds, stories }) => odds >= RING_LISTED && (stories[0]?.faults.length ?? 0) > 0)
     .sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
 }
 

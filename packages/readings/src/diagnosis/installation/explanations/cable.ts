@@ -20,12 +20,15 @@ const LENGTH_WRONG: Readonly<Record<LengthFound, number>> = {
   unknown: 0.2,
 };
 
+/** The same where the lengths of the board are plainly guesses. */
+const GUESSED = 0.4;
+
 /** A cable that is not as written down. */
 export const CABLE: readonly CircuitFault[] = [
   {
     id: "length-wrong",
     innocent: true,
-    prior: ({ circuit }) => LENGTH_WRONG[lengthFoundOf(circuit.cable.lengthFound)],
+    prior: ({ circuit, guess }) => (guess > 0 ? GUESSED : LENGTH_WRONG[lengthFoundOf(circuit.cable.lengthFound)]),
     words: (size) => `the cable to the point of the reading is about ${size} long and not as written`,
     effects: (block, around) => {
       const { nominal, length } = block;
@@ -38,8 +41,8 @@ export const CABLE: readonly CircuitFault[] = [
         shown: (slot, k) => recorded(slot, scaled(k)),
         truth: (k) => ({ ...truthOf({ ...scaled(k), before: around.before }), length: k * length }),
         size: (k) => printQuantity(Math.round(k * length * 2) / 2, "metre"),
-        // Guesses are more often out by a third than by half or twice.
-        weight: (k) => Math.exp(-Math.abs(Math.log(k)) / 0.4),
+        // Lengths are more often out by a third than by half or twice, guesses all the more.
+        weight: (k) => Math.exp(-Math.abs(Math.log(k)) / (block.guess > 0 ? 0.25 : 0.4)),
       });
     },
   },
@@ -67,7 +70,7 @@ export const CABLE: readonly CircuitFault[] = [
   {
     id: "material-wrong",
     innocent: false,
-    prior: 0.05,
+    prior: ({ guess }) => (guess > 0 ? 0.02 : 0.05),
     seenAs: "material",
     words: (size) => `the conductors are of ${size} and not of what is written down`,
     effects(block, around) {

@@ -1,11 +1,20 @@
 import { type CircuitLoad, isKnownFact } from "@good-grounds/core";
 import { here, inParallel, ohms, parallel, spread, truthOf } from "../circuit-effects.ts";
-import { recorded } from "../circuit-model.ts";
+import { type CircuitBlock, recorded } from "../circuit-model.ts";
 import type { CircuitFault } from "../fault.ts";
 import { isLive } from "../slot.ts";
 
 /** Loads that stand on pipes, which lead back to the main earthing terminal. */
 const ON_PIPES: ReadonlySet<CircuitLoad> = new Set(["water-heater", "heating", "shower", "fixed-equipment", "cooker"]);
+
+/** Loads of which little else is earthed. */
+const OFF_PIPES: ReadonlySet<CircuitLoad> = new Set(["lighting", "socket-outlets"]);
+
+/** How often something other than the protective conductor earths a load, by what it is. */
+const earthed =
+  (onPipes: number, usual: number, offPipes: number) =>
+  ({ circuit: { load } }: CircuitBlock) =>
+    !isKnownFact(load) ? usual : ON_PIPES.has(load.word) ? onPipes : OFF_PIPES.has(load.word) ? offPipes : usual;
 
 /** Ways other than the protective conductor. */
 export const PATHS: readonly CircuitFault[] = [
@@ -20,7 +29,7 @@ export const PATHS: readonly CircuitFault[] = [
   {
     id: "parallel-path-in-both-tests",
     innocent: false,
-    prior: ({ circuit }) => (isKnownFact(circuit.load) && ON_PIPES.has(circuit.load.word) ? 0.3 : 0.08),
+    prior: earthed(0.3, 0.08, 0.04),
     words: (size) =>
       `a way of about ${size} beside the protective conductor (shared conductor, armour, conduit, bonding left on) took part in the dead test as well`,
     effects: (block, around) => parallel(block, around, true),
