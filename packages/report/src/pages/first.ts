@@ -26,6 +26,7 @@ export function firstBlocks(d: First, drawings: Drawings): readonly Block[] {
     ...bullets(d.unseen),
     heading(2, d["next-title"], UNLISTED),
     paragraph(d.next),
+    ...paragraphIf(d.within),
     heading(2, d["who-title"], UNLISTED),
     table(d["who-head"], [34, "1fr", 42], d.who),
     paragraph(d.challenge, "small"),

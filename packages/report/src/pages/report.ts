@@ -15,7 +15,7 @@ import {
 } from "./back.ts";
 import { calculationBlocks, curveBlocks, findingBlocks, misfitBlocks } from "./findings.ts";
 import { firstBlocks } from "./first.ts";
-import { boardBlocks, diagramBlocks, originBlocks } from "./installation.ts";
+import { boardBlocks, diagramBlocks, originBlocks, thingBlocks } from "./installation.ts";
 import { ledgerBlocks, observationBlocks } from "./observations.ts";
 import { pastBlocks } from "./past.ts";
 
@@ -30,6 +30,7 @@ export function reportBlocks(d: ReturnType<typeof reportSections>, drawings: Dra
     ...findingBlocks(d.findings, drawings),
     ...misfitBlocks(d.misfits, drawings),
     ...boardBlocks(d.boards, drawings),
+    ...thingBlocks(d.things),
     ...diagramBlocks(d.diagram, drawings),
     ...curveBlocks(d.curves, drawings),
     ...pastBlocks(d.past, drawings),

@@ -109,11 +109,12 @@ async function issue(job: Job, out: string, options: IssueOptions, host: Host): 
       ? await signerOf(Buffer.from(own, "hex"), secrets.document)
       : await p12(certificate, host);
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
-  const pages = writeReportPdf(job.input, { json: job.text });
+  const number = (replaced?.statement.number ?? 0) + 1;
+  const pages = writeReportPdf({ ...job.input, issue: { number, replaces: replaced?.hash } }, { json: job.text });
   const statement: Statement = {
     ...madeFrom(job, pages),
     earlier: await Promise.all(options.earlier.map(async (path) => hashOf(await readText(path)))),
-    number: (replaced?.statement.number ?? 0) + 1,
+    number,
     replaces: replaced?.hash,
     previous: await previousIn(out),
     reasons,

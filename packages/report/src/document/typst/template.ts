@@ -135,7 +135,7 @@ export const TEMPLATE = `
       block(above: 0pt, below: 0.5em, text(weight: 600, b.as))
       grid(columns: (1fr, 62mm), column-gutter: 6mm,
         facts(b.rows, 30mm),
-        if b.drawn == none { v(10mm); line(length: 100%, stroke: 0.6pt + ink) } else { image(b.drawn.file, width: 48mm, alt: b.drawn.alt) },
+        if b.drawn == none { v(6mm); text(size: 1.3 * base, style: "italic", b.at("typed", default: sym.zws)); v(-2mm); line(length: 100%, stroke: 0.6pt + ink) } else { image(b.drawn.file, width: 48mm, alt: b.drawn.alt) },
       )
     })
   } else if b.kind == "frame" {

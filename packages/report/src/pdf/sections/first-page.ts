@@ -32,6 +32,9 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
       [REPORT.facts.inspected, inspected(file)],
       [REPORT.facts.edition, edition.label],
       ...(input.folder === undefined ? [] : [[REPORT.facts.topics, folderWords(input.folder)] as [string, string]]),
+      ...(input.issue === undefined
+        ? []
+        : [[REPORT.facts.issue, REPORT.issue(input.issue.number, input.issue.replaces)] as [string, string]]),
       [REPORT.facts.premises, brief.premises.description ?? useWords(brief.use)],
       [REPORT.facts.client, brief.client.name],
       [REPORT.facts.purpose, brief.purpose],
@@ -47,7 +50,11 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
     "unseen-title": REPORT.unseenTitle,
     unseen: unseen(input),
     "next-title": REPORT.nextTitle,
-    next: next === undefined ? REPORT.noNext : REPORT.next(next.by, next.reason),
+    next: next === undefined ? REPORT.noNext : REPORT.next(next.by, shortened(next.reason)),
+    within:
+      conclusion?.workWithin === undefined
+        ? ""
+        : REPORT.workWithin(conclusion.workWithin.days, shortened(conclusion.workWithin.reason ?? "")),
     "who-title": REPORT.whoTitle,
     "who-head": REPORT.whoHead,
     who: who(file),
