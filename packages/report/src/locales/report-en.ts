@@ -9,7 +9,6 @@ import type {
 } from "@good-grounds/core";
 import type { Link, ThingKind } from "@good-grounds/inspection";
 import type { CableDrawing } from "../drawings/cable-section.ts";
-import { WORDS } from "./en.ts";
 import { OUTCOME, SILENCE } from "./labels.ts";
 
 const MONTHS = [
@@ -172,7 +171,7 @@ export const REPORT = Object.freeze({
   openingCaption:
     "Section through the opening to scale, from the recorded measures: the wall hatched, the jointed finger as it bends, the live part solid, the limit of what the finger reaches broken.",
   cableCaption:
-    "Section of a cable of the recorded kind, its layers from memory and not to scale. A broken outline is a layer that is gone where it was seen.",
+    "Section of a cable of the recorded kind, its layers as such cables usually have them and not to scale. A broken outline is a layer that is gone where it was seen.",
   cableWords: ({ name, layers }: CableDrawing) =>
     `${sentence(name)}. ${[
       ["Gone", layers.filter(({ gone }) => gone === true)] as const,
@@ -189,7 +188,6 @@ export const REPORT = Object.freeze({
   times: (name: string, quantity: number) => `${quantity} × ${name}`,
   circuitLabel: "Circuit",
   boardLabel: "Board",
-  memoryShort: WORDS.rests,
 
   originTitle: "Supply, earthing and bonding",
   originHead: ["Particular", "Recorded"],
@@ -363,7 +361,7 @@ export const REPORT = Object.freeze({
   readingsCaption: "Readings",
   noCircuits: "No circuits are recorded on this board.",
   circuitsNote:
-    "Method: every reference method the route may have. Within: the permitted disconnection time. Disconnection: the loop at operating temperature, or the RCD's touch voltage, against its limit. The dot is the value, the grey band what the instrument leaves open, the copper stroke the limit (a copper wash its own band), the fine strokes the forbidden side; an open dot is a verdict still open. Words in italics are gaps. † marks a limit from memory that is to be checked against the standard.",
+    "Method: every reference method the route may have. Within: the permitted disconnection time. Disconnection: the loop at operating temperature, or the RCD's touch voltage, against its limit. The dot is the value, the grey band what the instrument leaves open, the copper stroke the limit (a copper wash its own band), the fine strokes the forbidden side; an open dot is a verdict still open. Words in italics are gaps.",
   readingsNote:
     "r1, rn, r2: ends of the ring. IR live, IR earth: insulation resistance between live conductors and to earth, with the test voltage beside it.",
   seconds: (value: number) => String(Number(value.toPrecision(3))),
@@ -467,7 +465,7 @@ export const REPORT = Object.freeze({
   findingsIntro: (count: Readonly<Record<Verdict, number>>) =>
     [
       `${count.met + count["not-met"] + count["too-near"] + count["not-known"]} calculations arise here: ${count["not-met"]} not met, ${count["too-near"]} too near to call, ${count["not-known"]} not known, ${count.met} met.`,
-      "What is met is counted under “Every calculation and what it came to” and not written out.",
+      "What is met is not written out; every calculation stands in the attached workings.",
       "A finding is not a classification: what it means for safety is judged by the inspector.",
     ].join(" "),
   relation: Object.freeze({
@@ -481,11 +479,15 @@ export const REPORT = Object.freeze({
   regulations: (list: readonly string[]) => (list.length === 0 ? "" : `BS 7671 ${list.join(", ")}`),
   memory: (figures: readonly string[]) =>
     `Rests on ${figures.length === 1 ? "a figure" : "figures"} from memory, to be checked against the standard: ${figures.join("; ")}.`,
-  furtherLines: (count: number) =>
-    `${counted(count, "further line", "further lines")} of this working in the attached workings.txt.`,
-  workedElsewhere: "The working of this one, like those above, is in the attached workings.txt.",
   besideLabel: "For comparison, not deciding: ",
   missing: (what: string) => `Missing: ${what}.`,
+  workingsPage: Object.freeze({
+    title: (id: string) => `Workings of report ${id}`,
+    kind: "Workings and sources",
+    intro:
+      "Every calculation that arises, with all it rests on: what was measured and seen, what is published, what was assumed. Each line bears the one it stands below. How often each calculation came to which verdict, and the sources of the figures, stand at the end.",
+    skip: "Skip to the workings",
+  }),
   madeTitle: "Every calculation and what it came to",
   madeHead: ["Calculation", "BS 7671", "Not met", "Too near", "Not known", "Met", "Does not arise"],
 
@@ -494,7 +496,6 @@ export const REPORT = Object.freeze({
     "Only known points of a device are drawn, joined straight; nothing between them is made up. The slope is the energy the conductor withstands, the shaded strip the fault current as a band.",
   moreCurves: (count: number) =>
     `${counted(count, "further circuit is", "further circuits are")} in doubt and not drawn here; what is found of each stands among the calculations.`,
-  curveFromMemory: "Points of the device from memory, to be checked.",
   curveWords: (device: string, conductor: string) =>
     `Time-current drawing of ${device} with the limit of the ${conductor}`,
 
@@ -630,7 +631,8 @@ export const REPORT = Object.freeze({
   attachmentsTitle: "Attached to this document",
   attachmentsHead: ["File", "What it is"],
   attachment: "The inspection file from which this report was made, unchanged: every reading as it was shown",
-  workings: "The full working of every calculation, met or not, as plain text",
+  workings:
+    "The full working of every calculation, met or not, with the sources of its figures: a page for any browser",
 });
 
 /** A text of the inspector's own with a full stop at its end. */

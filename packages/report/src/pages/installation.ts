@@ -1,4 +1,4 @@
-import type { Block, TableCell } from "../document/model.ts";
+import { type Block, inlines, type TableCell } from "../document/model.ts";
 import type { Cell } from "../pdf/cell.ts";
 import type { Drawings } from "../pdf/drawings.ts";
 import type { boards } from "../pdf/sections/boards.ts";
@@ -90,10 +90,7 @@ function titled(title: string, lines: readonly string[]): readonly Block[] {
 }
 
 function protectionRow(row: Board["protection"][number], drawings: Drawings): readonly TableCell[] {
-  const limit = [
-    ...(said(row.limit) as readonly { text: string }[]),
-    ...(row.memory === "" ? [] : [{ text: row.memory }]),
-  ];
+  const limit = said(row.limit);
   const worst: Cell = row.worst;
   return [
     ...[
@@ -110,7 +107,7 @@ function protectionRow(row: Board["protection"][number], drawings: Drawings): re
     ].map(said),
     row.bar === ""
       ? limit
-      : [{ svg: drawings.svg(row.bar), alt: row["bar-words"], width: 25 }, { text: " " }, ...limit],
+      : [{ svg: drawings.svg(row.bar), alt: row["bar-words"], width: 25 }, { text: " " }, ...inlines(limit)],
     row.heavy ? [{ text: worst.words, as: "strong" }] : said(worst),
   ];
 }

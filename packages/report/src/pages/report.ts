@@ -11,9 +11,8 @@ import {
   recipientBlocks,
   safetyBlocks,
   signatureBlocks,
-  sourceBlocks,
 } from "./back.ts";
-import { calculationBlocks, curveBlocks, findingBlocks, misfitBlocks } from "./findings.ts";
+import { curveBlocks, findingBlocks, misfitBlocks } from "./findings.ts";
 import { firstBlocks } from "./first.ts";
 import { boardBlocks, diagramBlocks, originBlocks, thingBlocks } from "./installation.ts";
 import { ledgerBlocks, observationBlocks } from "./observations.ts";
@@ -34,12 +33,10 @@ export function reportBlocks(d: ReturnType<typeof reportSections>, drawings: Dra
     ...diagramBlocks(d.diagram, drawings),
     ...curveBlocks(d.curves, drawings),
     ...pastBlocks(d.past, drawings),
-    ...calculationBlocks(d.calculations),
     ...itemBlocks(d.items),
     ...safetyBlocks(d.safety),
     ...instrumentBlocks(d.instruments),
     ...photographBlocks(d.photographs),
-    ...sourceBlocks(d.sources),
     ...dutyBlocks(d.duties),
     ...recipientBlocks(d.recipients),
     ...signatureBlocks(d.signatures, drawings),

@@ -31,7 +31,7 @@ import { deviceMarked, rcdType } from "./device-words.ts";
 import { methodsIn } from "./methods.ts";
 import { rangeCell } from "./origin.ts";
 import { rcdsOf } from "./rcds.ts";
-import { barOf, figuresFromMemory, permittedTime, worstVerdict, worstWord } from "./reading-finding.ts";
+import { barOf, permittedTime, worstVerdict, worstWord } from "./reading-finding.ts";
 import { circuitReadings, inUnit } from "./readings.ts";
 import { takenBy } from "./taken.ts";
 import { thingName } from "./things.ts";
@@ -201,7 +201,6 @@ function protection({ installation, weighing }: ReportInput, circuit: Circuit, d
   const worst = worstVerdict(found);
   const loop = found.find(({ check }) => check === "maximum-zs");
   const bar = loop === undefined ? undefined : barOf(loop.judgement);
-  const memory = loop !== undefined && figuresFromMemory(loop.judgement).length > 0;
   const shape = factCell(circuit.shape);
   return {
     no: cell(shortNumber(circuit.designation)),
@@ -217,7 +216,6 @@ function protection({ installation, weighing }: ReportInput, circuit: Circuit, d
     bar: bar === undefined ? "" : drawings.add(bar.svg),
     "bar-words": bar?.words ?? "",
     limit: bar === undefined ? gap(VERDICT_SHORT[loop?.judgement.verdict ?? "not-known"]) : cell(bar.limit),
-    memory: memory ? "†" : "",
     worst: { words: worstWord(found), open: worst === "not-known" || worst === "too-near" },
     heavy: worst === "not-met",
   };

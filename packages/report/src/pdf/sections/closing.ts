@@ -71,7 +71,7 @@ export function signatures(input: ReportInput, drawings: Drawings) {
     "attachments-head": REPORT.attachmentsHead,
     attachments: [
       ["inspection.json", REPORT.attachment],
-      ["workings.txt", REPORT.workings],
+      ["workings.html", REPORT.workings],
     ] as const,
   };
 }

@@ -10,7 +10,7 @@ import { keptWhole } from "../whole.ts";
 import { nameOf } from "./frame.ts";
 import { lineOfReasoning } from "./line-of-reasoning.ts";
 import { capitalised, codeOf, markOf } from "./observation-order.ts";
-import { figuresFromMemory, needsAttention, titleOf, verdictLine, worstFirst } from "./reading-finding.ts";
+import { needsAttention, titleOf, verdictLine, worstFirst } from "./reading-finding.ts";
 import { thingName } from "./things.ts";
 
 /** Characters of what stands before the reasoning, where it is kept on one page. */
@@ -172,9 +172,5 @@ function checksOf(input: ReportInput, one: Observation): readonly string[] {
   return findings
     .filter(({ judgement }) => needsAttention(judgement.verdict))
     .sort(worstFirst)
-    .map(({ check, judgement }) => {
-      const rests = judgement.verdict !== "not-known" && figuresFromMemory(judgement).length > 0;
-      const memory = rests ? ` (${REPORT.memoryShort})` : "";
-      return `${titleOf(input.checks, check)}: ${verdictLine(judgement)}${memory}`;
-    });
+    .map(({ check, judgement }) => `${titleOf(input.checks, check)}: ${verdictLine(judgement)}`);
 }
