@@ -39,7 +39,7 @@ export const WORKS = Object.freeze({
   retest: "Test after the work (reading, instrument)",
   signOff: "Name, date, signature",
   overview: "All works",
-  overviewHead: ["No", "Class", "Board", "Place", "To do"],
+  overviewHead: ["No", "Class", "Board", "Place", "To do"] as const,
   columns: [
     "Report",
     "Premises",

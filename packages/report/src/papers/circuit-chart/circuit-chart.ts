@@ -1,6 +1,7 @@
 import { isKnown } from "@good-grounds/core";
 import type { Board, Circuit } from "@good-grounds/inspection";
-import { type Block, type Document, type TableCell, type Words, wordsOfCell } from "../../document/model.ts";
+import { wordsOfCell } from "../../document/cell-words.ts";
+import type { Block, Document, TableCell, Words } from "../../document/model.ts";
 import type { ReportInput } from "../../input.ts";
 import { CHART } from "../../locales/circuit-chart-en.ts";
 import { PAPERS } from "../../locales/papers-en.ts";
@@ -20,7 +21,7 @@ export function circuitChart(input: ReportInput): Document {
   const { boards } = input.installation;
   const head = headOf(input);
   const sheets = boards.flatMap((board, i): readonly Block[] => [
-    ...(i === 0 ? [] : [{ kind: "break", as: "page" } as const]),
+    ...(i === 0 ? [] : [{ kind: "break" } as const]),
     ...sheet(board, i, input),
   ]);
   return paper(input, {

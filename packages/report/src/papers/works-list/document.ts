@@ -1,11 +1,5 @@
-import {
-  type Block,
-  type Document,
-  type Inline,
-  type TableBlock,
-  type Words,
-  wordsOfCell,
-} from "../../document/model.ts";
+import { wordsOfCell } from "../../document/cell-words.ts";
+import type { Block, Document, Inline, TableBlock, Words } from "../../document/model.ts";
 import { classificationMark } from "../../drawings/classification-mark.ts";
 import type { ReportInput } from "../../input.ts";
 import { WORKS } from "../../locales/works-list-en.ts";
