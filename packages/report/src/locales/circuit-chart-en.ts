@@ -21,6 +21,7 @@ export const CHART = Object.freeze({
   at: "Board at",
   switch: "Main switch",
   noSwitch: "none in this board",
+  ahead: "RCD ahead of it",
   asOf: (on: string) => `As found on ${REPORT.day(on)}`,
   asOfLabel: "State",
   columns: ["No", "Serves", "Device", "RCD", "Notes"] as const,

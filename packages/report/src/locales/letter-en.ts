@@ -15,7 +15,7 @@ export const LETTER = Object.freeze({
   from: "From",
   date: "Date",
   opening: (on: string) =>
-    `We tested the electrics here on ${REPORT.day(on)}. This letter tells you what we found and what to do next. The report has the proof.`,
+    `We tested the electrics here on ${REPORT.day(on)}. This letter tells you what we found and what to do next. The report shows why.`,
   passOn: "Please pass this on to whoever owns or lets the place. They have to see to it.",
   passOnPerhaps: "If the place is not yours to let or look after, please pass this on to whoever it is.",
   result: "The result",
@@ -42,10 +42,10 @@ export const LETTER = Object.freeze({
   nothing: "We found nothing that needs work in what we could see.",
   todo: "What to do",
   group: Object.freeze({
-    C1: "Danger now",
+    C1: "Danger found",
     C2: "Could get dangerous: have it put right soon",
     FI: "We could not tell if it is safe: have it looked at soon",
-    open: "Not judged yet: it may be dangerous",
+    open: "Not judged yet by the inspector",
     C3: "No danger now: it can be made better",
   } satisfies Record<Exclude<Classification, "none"> | "open", string>),
   classed: (code: string) => `The inspector's class: ${code}`,

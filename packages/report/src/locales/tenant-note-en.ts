@@ -12,6 +12,7 @@ export const TENANT = Object.freeze({
   opening: (on: string) =>
     `The electrics here were tested on ${REPORT.day(on)}. This note says what matters to you. Whoever lets or runs the place has the full report; you may ask them for a copy.`,
   foundTitle: "What was found",
+  left: "Made safe",
   group: Object.freeze({
     C1: "Do not use",
     C2: "Take care",
@@ -19,8 +20,8 @@ export const TENANT = Object.freeze({
     open: "Not known yet",
   }),
   stop: "Do not touch it or use it. Keep children away.",
-  safe: (done: string) => `It was made safe: ${REPORT.closed(done)} Leave it as it is.`,
-  safePlain: "It was made safe. Leave it as it is.",
+  safe: (done: string) => `Leave it as it is until it is put right. What was done: ${REPORT.closed(done)}`,
+  safePlain: "Leave it as it is until it is put right.",
   /** Where nothing plainer is known to be true. */
   plain: Object.freeze({
     C1: "There is a fault here that can hurt you.",
@@ -48,7 +49,7 @@ export const TENANT = Object.freeze({
     "Look in the fuse box for a switch with a button marked T. If there is one, press it twice a year. The power must go off at once. Switch it on again. If the power stays on, tell whoever lets or runs the place that day.",
   buttonFirst: "First save your work. Think of clocks, freezers and anything a sick person needs.",
   callTitle: "Whom to call",
-  call: "A fault, or a question: whoever lets or runs the place. They have to have faults put right.",
+  call: "A fault, or a question: whoever lets or runs the place.",
   fire: "Fire, a smell of burning, or a shock: get out and call 999.",
   network: (nation: Nation | undefined) => {
     const number = nation === undefined ? undefined : networkEmergencyNumber(nation);

@@ -1,4 +1,3 @@
-import { isKnown } from "@good-grounds/core";
 import type { Board, Circuit } from "@good-grounds/inspection";
 import { wordsOfCell } from "../../document/cell-words.ts";
 import type { Block, Document, TableCell, Words } from "../../document/model.ts";
@@ -7,14 +6,15 @@ import { CHART } from "../../locales/circuit-chart-en.ts";
 import { PAPERS } from "../../locales/papers-en.ts";
 import { valueCell } from "../../pdf/cell.ts";
 import { capitalised } from "../../pdf/sections/observation-order.ts";
-import { cableWords, deviceWords, residualWords } from "../circuit-words.ts";
+import { deviceShort, residualAheadShort, residualShort, sizesShort } from "../circuit-words.ts";
 import { headOf } from "../head.ts";
 import { notices, paper } from "../paper.ts";
 
-/** Lines left free for what is changed later. */
+/** Lines left free for what is changed later, at least; a board with few circuits has a chart of so many lines. */
 const BLANK = 4;
+const LINES = 14;
 /** Least height of a row, mm: to be read in a cupboard and written in by hand. */
-const ROW = 9;
+const ROW = 10;
 
 /** A chart for the door of each board, a sheet of its own for every one. */
 export function circuitChart(input: ReportInput): Document {
@@ -54,11 +54,13 @@ function particulars(
   const { feeder, mainSwitchRated, mainSwitchFitted } = board;
   const location = input.installation.file.boards[index]?.location;
   const from = feeder === undefined ? CHART.fromSupply : CHART.fromCircuit(feeder.board.name, feeder.designation);
+  const ahead = residualAheadShort(board);
   const none = mainSwitchFitted.kind === "fact" && !mainSwitchFitted.word;
   return [
     [CHART.at, location ?? [{ text: PAPERS.notRecorded, as: "gap" }]],
     [CHART.from, from],
     [CHART.switch, none ? CHART.noSwitch : wordsOfCell(valueCell(mainSwitchRated))],
+    ...(ahead === undefined ? [] : [[CHART.ahead, wordsOfCell(ahead)] as const]),
     [CHART.asOfLabel, CHART.asOf(input.installation.file.inspectedOn)],
   ];
 }
@@ -72,6 +74,7 @@ function sources({ installation: { file } }: ReportInput): readonly Block[] {
 
 function table(board: Board): Block {
   const [no, serves, device, rcd, notes] = CHART.columns;
+  const blanks = Math.max(BLANK, LINES - board.circuits.length);
   const blank: readonly TableCell[] = ["", "", "", "", ""];
   return {
     kind: "table",
@@ -79,13 +82,13 @@ function table(board: Board): Block {
     size: 13,
     rowHeight: ROW,
     columns: [
-      { head: no, width: 16 },
-      { head: serves, width: "4fr" },
-      { head: device, width: "3fr" },
-      { head: rcd, width: "3fr" },
-      { head: notes, width: "3fr" },
+      { head: no, width: 14 },
+      { head: serves, width: "8fr" },
+      { head: device, width: "5fr" },
+      { head: rcd, width: "6fr" },
+      { head: notes, width: "8fr" },
     ],
-    rows: [...board.circuits.map(row), ...Array.from({ length: BLANK }, () => blank)],
+    rows: [...board.circuits.map(row), ...Array.from({ length: blanks }, () => blank)],
   };
 }
 
@@ -94,21 +97,22 @@ function row(circuit: Circuit): readonly TableCell[] {
   return [
     [{ text: designation, as: "strong" }],
     [{ text: capitalised(description), as: "strong" }],
-    wordsOfCell(deviceWords(circuit)),
-    wordsOfCell(residualWords(circuit)),
+    wordsOfCell(deviceShort(circuit)),
+    wordsOfCell(residualShort(circuit)),
     [{ text: notesOf(circuit), as: "small" }],
   ];
 }
 
 /** Size of the cable, number of points and phases, as far as they are recorded: the rest of the cell is for notes. */
 function notesOf(circuit: Circuit): string {
-  const { cable, points, phases } = circuit;
-  const hasSize = isKnown(cable.line) || isKnown(cable.cpc);
+  const { points, phases } = circuit;
   return [
-    ...(hasSize ? [cableWords(circuit).words] : []),
-    ...(points === undefined ? [] : [CHART.points(points)]),
-    ...(phases.kind === "fact" && phases.word === "3" ? [CHART.phases] : []),
-  ].join(", ");
+    sizesShort(circuit),
+    points === undefined ? "" : CHART.points(points),
+    phases.kind === "fact" && phases.word === "3" ? CHART.phases : "",
+  ]
+    .filter((words) => words !== "")
+    .join("; ");
 }
 
 /** That the buttons are to be pressed, where there are any; and that changes are to be written in. */

@@ -118,7 +118,7 @@ function whereWords(one: Danger["observation"], { installation }: ReportInput): 
   const board = installation.boards.find(({ id }) => id === one.board);
   const circuit = board?.circuits.find(({ id }) => id === one.circuit);
   return [
-    one.place,
+    capitalised(one.place),
     ...(board === undefined ? [] : [board.name]),
     ...(circuit === undefined ? [] : [REPORT.inCircuit(circuit.designation, circuit.description).trim()]),
   ].join("; ");

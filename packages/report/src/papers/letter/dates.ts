@@ -8,7 +8,7 @@ import { REPORT } from "../../locales/report-en.ts";
 import { dutyWords } from "../../words/duty.ts";
 
 /** Duties with a time that stand in the letter; the report has all of them. */
-const SHOWN = 6;
+const SHOWN = 5;
 
 /** Times that somebody can act by; what holds at all times stands in the report. */
 const DATED: ReadonlySet<Duty["time"]["kind"]> = new Set(["by", "before", "next", "at-once"]);
@@ -32,9 +32,13 @@ export function dates(input: ReportInput): readonly Block[] {
     ]),
     ...(shown.length === 0 ? [] : [table(shown)]),
     ...paragraphs([
-      left > 0 && others.length > 0 ? LETTER.moreDuties(left) : "",
-      shown.some(isUnsure) ? LETTER.checkNote : "",
-      others.length > 0 ? LETTER.notAdvice : "",
+      [
+        left > 0 ? LETTER.moreDuties(left) : "",
+        shown.some(isUnsure) ? LETTER.checkNote : "",
+        others.length > 0 ? LETTER.notAdvice : "",
+      ]
+        .filter((words) => words !== "")
+        .join(" "),
     ]),
   ];
 }

@@ -19,7 +19,7 @@ export function letter(input: ReportInput): Document {
   const head = headOf(input);
   return paper(input, {
     name: LETTER.name,
-    size: 10.5,
+    size: 10,
     blocks: [
       { kind: "title", over: LETTER.over, words: head.address },
       ...notices(input),
@@ -122,12 +122,13 @@ function groupBlocks({ group, code, points, left }: LetterGroup): readonly Block
   ];
 }
 
-function pointWords({ place, words, below, safe }: LetterPoint): readonly Inline[] {
+function pointWords({ place, words, below, safe, done }: LetterPoint): readonly Inline[] {
   return [
     { text: place, as: "strong" },
     { text: ` ${words}` },
     ...(below === "" ? [] : [{ text: ` ${below}`, as: "strong" } as const]),
     ...(safe === "" ? [] : [{ text: ` ${safe}`, as: "alert" } as const]),
+    ...(done === "" ? [] : [{ text: ` ${done}` }]),
   ];
 }
 

@@ -16,6 +16,8 @@ export interface LetterPoint {
   readonly below: string;
   /** What holds of danger: that it was made safe, or that it is not to be used; empty where there is none. */
   readonly safe: string;
+  /** What was done and who was told; empty where nothing is to be said of it. */
+  readonly done: string;
 }
 
 export interface LetterGroup {
@@ -66,6 +68,7 @@ function pointOf({ number, group, observation: one }: Numbered, input: ReportInp
       .map(({ follows, chosen }) => LETTER.below(follows, chosen === "none" ? LETTER.noClass : chosen))
       .join(" "),
     safe: safeWords(group, one),
+    done: doneWords(group, one),
   };
 }
 
@@ -76,18 +79,16 @@ function plainWords(one: Observation, { reasoned }: ReportInput): string {
   return plain === "" ? LETTER.found(shortened(one.what, WORDS_LENGTH)) : plain;
 }
 
-function safeWords(group: Group, { madeSafe, untold }: Observation): string {
+function safeWords(group: Group, { madeSafe }: Observation): string {
+  if (madeSafe !== undefined) return LETTER.madeSafe(madeSafe.at);
+  return group === "C1" ? LETTER.stop : "";
+}
+
+function doneWords(group: Group, { madeSafe, untold }: Observation): string {
   if (madeSafe !== undefined) {
     const { done, told, at } = madeSafe;
-    return [
-      LETTER.madeSafe(at),
-      LETTER.whatWeDid(shortened(done, WORDS_LENGTH)),
-      LETTER.toldOf(shortened(told, PLACE_LENGTH), at),
-    ].join(" ");
+    return `${LETTER.whatWeDid(shortened(done, WORDS_LENGTH))} ${LETTER.toldOf(shortened(told, PLACE_LENGTH), at)}`;
   }
   if (group !== "C1") return "";
-  return [
-    LETTER.stop,
-    untold === undefined ? LETTER.tellingUnsaid : LETTER.untold(shortened(untold, PLACE_LENGTH)),
-  ].join(" ");
+  return untold === undefined ? LETTER.tellingUnsaid : LETTER.untold(shortened(untold, PLACE_LENGTH));
 }

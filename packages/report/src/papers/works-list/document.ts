@@ -61,8 +61,10 @@ function overview(places: readonly WorkPlace[]): TableBlock {
       { head: place, width: "2fr" },
       { head: remedy, width: "3fr" },
     ],
+    // Worst first over all boards; below they stand board by board.
     rows: places
       .flatMap(({ title, items }) => items.map((item) => ({ title, item })))
+      .sort((a, b) => a.item.number - b.item.number)
       .map(({ title, item }) => [
         String(item.number),
         codeWords(item),
@@ -129,15 +131,14 @@ function rowsOf(item: WorkItem): readonly Row[] {
     ...(below === "" ? [] : [[WORKS.belowLabel, [{ text: below, as: "strong" }]] as Row]),
     [WORKS.remedy, remedy === "" ? [{ text: WORKS.noRemedy, as: "gap" }] : [{ text: remedy, as: "strong" }]],
     ...ways.map(({ words, leads }, i): Row => [i === 0 ? WORKS.ways : "", WORKS.way(words, leads)]),
-    [WORKS.quantity, quantityWords(quantities)],
+    ...optional(WORKS.quantity, quantityWords(quantities)),
     ...optional(WORKS.regulations, regulations.join(", ")),
     ...optional(WORKS.checks, checks.join("; ")),
     ...optional(WORKS.photographs, photographs.map(({ name, description }) => `${name}: ${description}`).join("; ")),
   ];
 }
 
-function quantityWords(quantities: WorkItem["quantities"]): Words {
-  if (quantities.length === 0) return [{ text: WORKS.notCounted, as: "gap" }];
+function quantityWords(quantities: WorkItem["quantities"]): string {
   return quantities.map(({ what, quantity }) => WORKS.counted(quantity, what)).join("; ");
 }
 

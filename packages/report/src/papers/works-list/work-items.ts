@@ -91,7 +91,7 @@ function workItem({ number, group, observation: one }: Numbered, input: ReportIn
     number,
     group,
     code: codeOf(group),
-    meaning: capitalised(group === "open" ? WORKS.notClassified : CLASSIFICATION[group]),
+    meaning: capitalised(meaningOf(group, one)),
     board: installation.file.boards.find(({ id }) => id === one.board)?.name ?? "",
     place: capitalised(one.place),
     quantities: quantitiesOf(one, installation),
@@ -112,6 +112,12 @@ function workItem({ number, group, observation: one }: Numbered, input: ReportIn
         .map(({ name, description, sha256 }) => ({ name, description, sha256 })),
     ),
   };
+}
+
+/** What the classification means here: of danger that was made safe nobody is told that it is there now. */
+function meaningOf(group: Group, { madeSafe }: Observation): string {
+  if (group === "C1" && madeSafe !== undefined) return WORKS.foundAndSafe;
+  return group === "open" ? WORKS.notClassified : CLASSIFICATION[group];
 }
 
 function quantitiesOf(one: Observation, installation: WholeInstallation): WorkItem["quantities"] {
