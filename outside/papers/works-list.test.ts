@@ -9,7 +9,10 @@ import { type Data, dataOf, EXAMPLES, inputOf, nothingInspected, said } from "./
 
 /** The table as another program reads it. */
 function csvOf(data: Data): readonly string[][] {
-  const read = Papa.parse<string[]>(worksListCsv(inputOf(data)).replace(/^\u{feff}/u, ""), { delimiter: ",", newline: "\r\n" });
+  const read = Papa.parse<string[]>(worksListCsv(inputOf(data)).replace(/^\u{feff}/u, ""), {
+    delimiter: ",",
+    newline: "\r\n",
+  });
   expect(read.errors).toEqual([]);
   return read.data.filter((row) => row.length > 1);
 }

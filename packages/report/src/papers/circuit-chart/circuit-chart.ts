@@ -12,7 +12,7 @@ import { notices, paper } from "../paper.ts";
 
 /** Lines left free for what is changed later, at least; a board with few circuits has a chart of so many lines. */
 const BLANK = 4;
-const LINES = 14;
+const LINES = 12;
 /** Least height of a row, mm: to be read in a cupboard and written in by hand. */
 const ROW = 10;
 
@@ -83,10 +83,10 @@ function table(board: Board): Block {
     rowHeight: ROW,
     columns: [
       { head: no, width: 14 },
-      { head: serves, width: "8fr" },
+      { head: serves, width: "7fr" },
       { head: device, width: "5fr" },
-      { head: rcd, width: "6fr" },
-      { head: notes, width: "8fr" },
+      { head: rcd, width: "8fr" },
+      { head: notes, width: "6fr" },
     ],
     rows: [...board.circuits.map(row), ...Array.from({ length: blanks }, () => blank)],
   };

@@ -87,7 +87,10 @@ function found(input: ReportInput): readonly Block[] {
 function entry(group: NoteGroup, one: Observation, input: ReportInput): readonly Inline[] {
   const { file } = input.installation;
   const place = TENANT.closed(capitalised(shortened(withoutOwner(one.place, file), PLACE_LENGTH)));
-  return [{ text: `${TENANT.group[group]}: ${place}`, as: "strong" }, { text: ` ${entryWords(group, one, input)}` }];
+  return [
+    { text: `${one.madeSafe === undefined ? TENANT.group[group] : TENANT.left}: ${place}`, as: "strong" },
+    { text: ` ${entryWords(group, one, input)}` },
+  ];
 }
 
 /** What was made safe is told as safe; else a plain sentence that is known to be true, or one that says no more than the class. */
