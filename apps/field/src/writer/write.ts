@@ -56,7 +56,8 @@ export async function writePdf(json: string, topics?: Topics): Promise<Uint8Arra
   const { compiler, covers } = await opened;
   const { template, files } = reportDocument(assemble(parsed.file, false, topics), json, covers);
   compiler.reset_shadow();
-  for (const [name, text] of files) compiler.map_shadow(`/${name}`, new TextEncoder().encode(text));
+  for (const [name, content] of files)
+    compiler.map_shadow(`/${name}`, typeof content === "string" ? new TextEncoder().encode(content) : content);
   compiler.add_source("/main.typ", template);
   const { result, diagnostics } = compiler.compile("/main.typ", undefined, "pdf", 2) as {
     readonly result?: Uint8Array;

@@ -44,6 +44,7 @@ export const REPORT = Object.freeze({
   header: (address: string) => `Electrical condition report – ${address}`,
   footer: (id: string, on: string) => `Report ${id}, ${day(on)}`,
   page: (now: string, all: string) => `page ${now} of ${all}`,
+  skip: "Skip to the report",
   draft: "DRAFT: not issued",
   inventedShort: "INVENTED EXAMPLE – NOT A REAL PROPERTY",
   invented:

@@ -62,6 +62,6 @@ export function signatures({ installation }: ReportInput, drawings: Drawings) {
     attachments: [
       ["inspection.json", REPORT.attachment],
       ["workings.txt", REPORT.workings],
-    ],
+    ] as const,
   };
 }

@@ -26,13 +26,18 @@ type SupplyReading = {
 
 type Row = readonly [label: string, cell: Cell];
 
+interface Particulars {
+  readonly title: string;
+  readonly rows: readonly Row[];
+}
+
 /** Characters of the particulars of the origin that are kept on one page. */
 const KEPT_WHOLE = 2500;
 
 /** The supply, its earthing and what stands at the origin, in four groups of particulars. */
 export function origin(input: ReportInput) {
   const words = REPORT.origin;
-  const columns = {
+  const columns: Readonly<Record<"left" | "right", readonly Particulars[]>> = {
     left: [
       { title: words.supply, rows: supply(input) },
       { title: words.readings, rows: readings(input) },
