@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { assemble } from "@good-grounds/assembly";
-import { type InspectionFile, parseInspectionData } from "@good-grounds/inspection";
+import { parseInspectionData } from "@good-grounds/inspection";
 import type { ReportInput } from "@good-grounds/report";
 import { plainText } from "@good-grounds/report/document";
 import { type PaperKind, paperOf } from "@good-grounds/report/papers";
@@ -24,12 +24,6 @@ export function inputOf(data: Data): ReportInput {
   const parsed = parseInspectionData(data);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues.slice(0, 5), null, 1));
   return assemble(parsed.file);
-}
-
-export function fileOf(data: Data): InspectionFile {
-  const parsed = parseInspectionData(data);
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues.slice(0, 5), null, 1));
-  return parsed.file;
 }
 
 /** Everything a paper says. */

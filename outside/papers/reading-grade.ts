@@ -1,4 +1,4 @@
-import { type Document, plainText } from "@good-grounds/report/document";
+import { bareText, type Document } from "@good-grounds/report/document";
 import { fleschKincaid } from "flesch-kincaid";
 import { syllable } from "syllable";
 
@@ -27,6 +27,5 @@ export function gradeOfText(text: string): number {
 /** The reading grade of what a paper says: without its running lines, its title and names and addresses, which nobody chose. */
 export function gradeOf({ blocks, ...paper }: Document): number {
   const said = blocks.filter(({ kind }) => kind !== "title" && kind !== "facts");
-  const bare = { ...paper.running, head: "", foot: "", draft: "", invented: "" };
-  return gradeOfText(plainText({ ...paper, title: "", running: bare, blocks: said }).replaceAll(" | ", " "));
+  return gradeOfText(bareText({ ...paper, blocks: said }).replaceAll(" | ", " "));
 }

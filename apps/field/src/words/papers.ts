@@ -1,6 +1,12 @@
 import type { PaperForm, PaperKind } from "../engine/paper-view.ts";
 
-const FORM: Readonly<Record<PaperForm, string>> = { pdf: "PDF", html: "Page", csv: "CSV", xlsx: "Workbook" };
+const FORM: Readonly<Record<PaperForm, string>> = {
+  pdf: "PDF",
+  html: "Page",
+  txt: "Text",
+  csv: "CSV",
+  xlsx: "Workbook",
+};
 
 const KIND: Readonly<Record<PaperKind, string>> = {
   letter: "Letter to the owner",

@@ -1,7 +1,7 @@
 import { assemble } from "@good-grounds/assembly";
 import { parseInspection } from "@good-grounds/inspection";
 import type { ReportInput } from "@good-grounds/report";
-import { htmlOf, type TypstDocument, typstOf } from "@good-grounds/report/document";
+import { bareText, htmlOf, type TypstDocument, typstOf } from "@good-grounds/report/document";
 import { type PaperKind, paperOf } from "@good-grounds/report/papers";
 import { worksListCsv, worksListXlsx } from "@good-grounds/report/papers/works-list";
 import { coverageOf, reportDocument } from "@good-grounds/report/pdf/document";
@@ -68,6 +68,8 @@ export async function writePaper(
       return laidOut((covers) => typstOf(paperOf(kind, input), covers));
     case "html":
       return htmlOf(paperOf(kind, input));
+    case "txt":
+      return bareText(paperOf(kind, input));
     case "csv":
       return worksListCsv(input);
     case "xlsx":

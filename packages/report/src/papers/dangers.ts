@@ -2,7 +2,7 @@ import type { ReportInput } from "../input.ts";
 import { type Numbered, numbered } from "../words/observation-number.ts";
 
 /** Why an observation counts as danger now. */
-export type DangerStanding =
+type DangerStanding =
   | { readonly kind: "chosen" }
   | { readonly kind: "unclassified" }
   | { readonly kind: "below"; readonly chosen: string; readonly reason: string | null };

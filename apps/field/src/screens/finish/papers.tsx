@@ -10,16 +10,17 @@ import { PAPERS } from "../../words/papers.ts";
 const TYPE: Readonly<Record<PaperForm, string>> = {
   pdf: "application/pdf",
   html: "text/html",
+  txt: "text/plain",
   csv: "text/csv",
   xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
 };
 
 const OFFERED: readonly (readonly [PaperKind, readonly PaperForm[]])[] = [
-  ["letter", ["pdf", "html"]],
+  ["letter", ["pdf", "html", "txt"]],
   ["works", ["pdf", "html", "csv", "xlsx"]],
   ["notice", ["pdf", "html"]],
   ["chart", ["pdf", "html"]],
-  ["tenant", ["pdf", "html"]],
+  ["tenant", ["pdf", "html", "txt"]],
 ];
 
 /** The papers for one reader each, written on the device. */

@@ -77,7 +77,7 @@ function overview(places: readonly WorkPlace[]): TableBlock {
 }
 
 /** The mark of a classification with its letters; a question mark alone where there is none yet. */
-export function codeWords({ group, code }: Pick<WorkItem, "group" | "code">): readonly Inline[] {
+function codeWords({ group, code }: Pick<WorkItem, "group" | "code">): readonly Inline[] {
   if (group === "open") return [{ text: code, as: "strong" }];
   return [
     { svg: classificationMark(group), alt: code, width: 5 },

@@ -12,7 +12,7 @@ import { severityWords } from "../../words/reasoning-lines.ts";
 import { cableWords, deviceWords, readingsWords, residualWords } from "../circuit-words.ts";
 
 /** A way to put something right, and what the facts then lead to. */
-export interface WayOut {
+interface WayOut {
   readonly words: string;
   readonly leads: string;
 }
@@ -27,7 +27,7 @@ export interface CircuitOfWork {
   readonly readings: string;
 }
 
-export interface PhotographOfWork {
+interface PhotographOfWork {
   readonly name: string;
   readonly description: string;
   readonly sha256: string;
