@@ -58,6 +58,14 @@ const COMMANDS: Readonly<Record<string, Command>> = {
       return reportCommand(rest, { out, earlier, topics, given: [...rest, ...wordsGiven(values)] }, host);
     },
   },
+  document: {
+    options: ["out", "topics"],
+    async start(rest, values, host) {
+      const { documentCommand } = await import("./commands/document.ts");
+      const { out, topics } = values;
+      return documentCommand(rest, { out, topics, given: [...rest, ...wordsGiven(values)] }, host);
+    },
+  },
   issue: {
     options: [
       "certificate",
@@ -193,7 +201,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
   if (own === undefined) {
     throw new Stop(
       EXIT.input,
-      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, issue, verify, keys, calendar, reason, compute, compare-choices, own-figures, ring, schema.`,
+      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, document, issue, verify, keys, calendar, reason, compute, compare-choices, own-figures, ring, schema.`,
     );
   }
   const strange = Object.keys(values).find((name) => name !== "help" && !own.options.some((one) => one === name));

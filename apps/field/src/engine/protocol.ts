@@ -2,6 +2,7 @@ import type { Value } from "../record/entry.ts";
 import type { DutiesView } from "./duties-view.ts";
 import type { FolderText, FolderTried, KeptFolder } from "./folder-view.ts";
 import type { OutcomeView, ToConfirm } from "./outcome-view.ts";
+import type { PaperForm, PaperKind } from "./paper-view.ts";
 import type { Pictures, TrendView } from "./picture-view.ts";
 import type { ReachAsked, ReachView } from "./reach-view.ts";
 import type { Facts, Positions, ReasonView, TopicLabel, Where } from "./reason-view.ts";
@@ -32,6 +33,8 @@ export interface Service {
   readonly reach: (asked: ReachAsked) => Promise<ReachView>;
   /** The condition report of a complete inspection file as PDF. */
   readonly report: (json: string) => Promise<Uint8Array>;
+  /** A paper for one reader from a complete inspection file. */
+  readonly paper: (kind: PaperKind, form: PaperForm, json: string) => Promise<Uint8Array | string>;
   /** Subjects an observation may have: those meant by the words, the best first; without words all, from the origin outwards. */
   readonly topics: (words?: string) => Promise<readonly TopicLabel[]>;
   /** The line of reasoning of one topic; findings about the place, from what was weighed last, answer its facts too. */

@@ -7,6 +7,14 @@ export function plainText({ title, blocks, running }: Document): string {
     .join("\n");
 }
 
+/** What a document says in bare words, without what runs along every page: for a message. */
+export function bareText({ blocks }: Document): string {
+  return blocks
+    .flatMap(linesOf)
+    .filter((line) => line !== "")
+    .join("\n");
+}
+
 /** The words of some blocks, a line each. */
 export function linesOf(block: Block): readonly string[] {
   switch (block.kind) {

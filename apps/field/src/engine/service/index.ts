@@ -36,6 +36,7 @@ export function openService(): Service {
     ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),
     reach: async (asked) => (await reachPiece()).reachOf(asked),
     report: async (json) => (await writerPiece()).writePdf(json, await desk.topics),
+    paper: async (kind, form, json) => (await writerPiece()).writePaper(kind, form, json, await desk.topics),
     reason: async (...args) => (await topicPiece()).reasonView(desk.weighed, await desk.topics, ...args),
     tryFolder: async (texts) => (await folderPiece()).tryFolder(texts),
     useFolder: async (kept) => {

@@ -8,10 +8,9 @@ import { HAND_OVER } from "../../words/finish.ts";
 import { Conflicts } from "./conflicts.tsx";
 import { History } from "./history.tsx";
 import { Join } from "./join.tsx";
-import { Letter } from "./letter.tsx";
 import { Pdf } from "./pdf.tsx";
 
-/** Handing over: the inspection file, the letter, a copy of the whole job, and joining a colleague's copy. */
+/** Handing over: the report, the inspection file, a copy of the whole job, and joining a colleague's copy. */
 export default function HandOver() {
   const session = useJob();
   const { record, job } = session;
@@ -37,7 +36,6 @@ export default function HandOver() {
               </>
             )}
           </Section>
-          <Letter />
         </div>
         <div>
           <Section title={HAND_OVER.copy} help={HAND_OVER.copyHelp}>

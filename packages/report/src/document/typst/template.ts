@@ -106,9 +106,9 @@ export const TEMPLATE = `
     table(
       columns: b.columns.map(c => track(c.width)),
       align: b.columns.map(c => side.at(c.at("align", default: "left"))),
-      rows: if "rowHeight" in b { (auto,) + (b.rowHeight * 1mm,) * b.rows.len() } else { auto },
       table.header(..b.columns.map(c => [#said(c.head)])),
-      ..b.rows.map(r => r.map(c => [#cell(c, one)])).flatten(),
+      // A row is at least so high, and higher where its words need it: a strut below the first line of its first cell.
+      ..b.rows.map(r => r.enumerate().map(((i, c)) => [#if i == 0 and "rowHeight" in b { box(width: 0pt, height: b.rowHeight * 1mm - 6pt, baseline: b.rowHeight * 1mm - 6pt - 0.5em) }#cell(c, one)])).flatten(),
     )
   } else if b.kind == "figure" {
     let width = if "width" in b { b.width * 1mm } else { 100% }
