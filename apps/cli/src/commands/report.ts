@@ -1,4 +1,4 @@
-import { assemble } from "@good-grounds/assembly";
+import { assemble, draftWhereOpen } from "@good-grounds/assembly";
 import { readEarlier, withEarlier } from "../earlier.ts";
 import { guardedOutput } from "../guarded-output.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
@@ -18,7 +18,7 @@ export interface ReportOptions {
   readonly given: readonly string[];
 }
 
-/** `goodgrounds report`: the condition report as PDF with the inspection file attached. */
+/** `goodgrounds report`: the condition report as PDF with the inspection file attached; a draft while it cannot be issued. */
 export async function reportCommand(
   paths: readonly string[],
   { out, earlier, topics: folder, given }: ReportOptions,
@@ -37,7 +37,9 @@ export async function reportCommand(
   }
   host.stderr.write(judgedWithNote(path, parsed.file, topics));
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
-  const input = withEarlier(assemble(parsed.file, true, topics), await readEarlier(earlier, parsed.file, host));
+  const input = draftWhereOpen(
+    withEarlier(assemble(parsed.file, true, topics), await readEarlier(earlier, parsed.file, host)),
+  );
   const pdf = writeReportPdf(input, { json: text });
   // Laying out takes a while: what was put there meanwhile is guarded as well.
   if ((await guardedOutput(out, given)) !== target)

@@ -78,12 +78,16 @@ export const REPORT = Object.freeze({
     unsatisfactory: sentence(OUTCOME.unsatisfactory),
     "not-determined": sentence(OUTCOME["not-determined"]),
   } satisfies Record<Outcome["outcome"], string>),
-  because: ({ outcome, because, points }: Outcome, codes: readonly string[]) => {
+  because: ({ outcome, because, points, investigate }: Outcome, codes: readonly string[]) => {
     if (outcome === "unsatisfactory")
       return `${counted(because.length, "observation makes", "observations make")} it so: ${codes.join(", ")}.`;
     if (outcome === "not-determined")
       return `${counted(points.length, "point decides and stands", "points decide and stand")} open, so nothing can be said yet.`;
-    return "No observation makes it unsatisfactory under the edition named above, and nothing that decides stands open.";
+    const unknown =
+      investigate.length === 0
+        ? ""
+        : ` ${counted(investigate.length, "matter is", "matters are")} not known (FI) and has to be investigated without delay: until then danger is not ruled out there.`;
+    return `No observation makes it unsatisfactory under the edition named above, and nothing that decides stands open.${unknown}`;
   },
   differs: (stated: string, derived: string) =>
     `The two differ. The inspector states “${stated}”; what is recorded comes out as “${derived}”. Ask which of them stands before relying on this report.`,

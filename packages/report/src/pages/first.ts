@@ -68,6 +68,8 @@ function outcome(d: First): Block {
     paragraph(d.because),
     ...pointsOf(d["points-title"], d.points),
     ...pointsOf(d["below-title"], d.below),
+    ...pointsOf(d["dismissed-title"], d.dismissed),
+    ...pointsOf(d["investigate-title"], d.investigate),
     ...(d.summary === "" ? [] : [paragraph([strong(d["summary-label"]), { text: d.summary }])]),
   );
 }

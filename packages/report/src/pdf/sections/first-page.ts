@@ -6,7 +6,7 @@ import { REPORT } from "../../locales/report-en.ts";
 import { SAFETY } from "../../locales/safety-en.ts";
 import { folderWords } from "../../words/folder.ts";
 import { GROUPS, type Group, type Numbered, numbered, type Observation } from "../../words/observation-number.ts";
-import { openPointWords } from "../../words/open-point.ts";
+import { dismissedWords, investigateWords, openPointWords } from "../../words/open-point.ts";
 import { standingSignatures } from "../../words/signature.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
@@ -130,8 +130,26 @@ function outcome(input: ReportInput, order: readonly Numbered[]) {
       ),
       OPEN.more,
     ),
+    ...answeredByWords(input),
     "summary-label": REPORT.summary,
     summary: conclusion?.generalCondition ?? "",
+  };
+}
+
+/** What only a reason answers, and what is not known and has to be investigated. */
+function answeredByWords(input: ReportInput) {
+  const short = (words: readonly string[]) =>
+    fewOf(
+      words.map((one) => shortened(one, POINT_LENGTH)),
+      OPEN.more,
+    );
+  const dismissed = short(dismissedWords(input.outcome, input));
+  const investigate = short(investigateWords(input.outcome, input));
+  return {
+    "dismissed-title": dismissed.length === 0 ? "" : OPEN.dismissedTitle,
+    dismissed,
+    "investigate-title": investigate.length === 0 ? "" : OPEN.investigateTitle,
+    investigate,
   };
 }
 
