@@ -107,6 +107,11 @@ export const REPORT = Object.freeze({
   } satisfies Record<Classification, string>),
   openGroup: "Not classified yet – may turn out to be dangerous",
   openCode: "?",
+  furtherBehind: "Further ones stand on the pages behind.",
+  moreOfClass: (count: number, first: number, last: number) =>
+    count === 1
+      ? `And observation ${first}.`
+      : `And ${count} more, observations ${first} to ${last}, on the pages behind.`,
   todo: "To\u00a0do: ",
   noRemedy: "what would put it right is not recorded.",
   /** Nobody wrote a remedy, and the facts allow one or several. */

@@ -205,6 +205,8 @@ function groupOn(group: Group, order: readonly Numbered[], input: ReportInput, d
           .join(" "),
         safe: madeSafe(group, observation),
       })),
+      // Said where the page has no room for all of them.
+      more: "",
     },
   ];
 }
