@@ -1,6 +1,5 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
-import { crc32, deflateSync } from "node:zlib";
 import type { InspectionFile } from "@good-grounds/inspection";
 import { parseInspection } from "@good-grounds/inspection";
 import type { Photograph } from "@good-grounds/report/document";
@@ -21,8 +20,8 @@ export function largeJob(): { readonly file: InspectionFile; readonly photograph
   const [observation] = file.observations;
   if (first === undefined || observation === undefined) throw new Error("the example has nothing to copy");
   const boards = Array.from({ length: BOARDS }, (_, i) => boardOf(first, circuits, i));
-  const images = Array.from({ length: OBSERVATIONS }, (_, i) => noise(i));
-  const photographs = new Map(images.map((bytes) => [hashOf(bytes), { bytes, type: "image/png" } as const]));
+  const images = Array.from({ length: OBSERVATIONS }, (_, i) => photograph(i));
+  const photographs = new Map(images.map((bytes) => [hashOf(bytes), { bytes, type: "image/jpeg" } as const]));
   const { things: _, brings: __, answers: ___, ...plain } = observation;
   return {
     file: {
@@ -47,7 +46,7 @@ export function largeJob(): { readonly file: InspectionFile; readonly photograph
       })),
       photographs: images.map((bytes, i) => ({
         sha256: hashOf(bytes),
-        name: `room-${i + 1}.png`,
+        name: `room-${i + 1}.jpg`,
         description: `what was seen in room ${i + 1}`,
       })),
       signatures: [],
@@ -76,31 +75,30 @@ function boardOf(first: Board, circuits: Board["circuits"], i: number): Board {
   };
 }
 
-/** A photograph that nothing can press together, as large as a share of what is allowed. */
-function noise(seed: number): Uint8Array {
-  const side = 330;
-  const rows = Buffer.alloc(side * (1 + 3 * side));
-  let state = seed + 1;
-  for (let i = 0; i < rows.length; i++) {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    rows[i] = i % (1 + 3 * side) === 0 ? 0 : state >>> 24;
-  }
-  const head = Buffer.alloc(13);
-  head.writeUInt32BE(side, 0);
-  head.writeUInt32BE(side, 4);
-  head.set([8, 2, 0, 0, 0], 8);
-  const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
-  return new Uint8Array(
-    Buffer.concat([signature, chunk("IHDR", head), chunk("IDAT", deflateSync(rows)), chunk("IEND", Buffer.alloc(0))]),
-  );
-}
+/** A small grey picture as JPEG. */
+const GREY =
+  "/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDABALDA4MChAODQ4SERATGCgaGBYWGDEjJR0oOjM9PDkzODdASFxOQERXRTc4UG1RV19iZ2hnPk1xeXBkeFxlZ2P/wAALCAAMABABAREA/8QAFQABAQAAAAAAAAAAAAAAAAAAAAH/xAAUEAEAAAAAAAAAAAAAAAAAAAAA/9oACAEBAAA/AIA//9k=";
 
-function chunk(name: string, data: Buffer): Buffer {
-  const named = Buffer.concat([Buffer.from(name), data]);
-  const [length, sum] = [Buffer.alloc(4), Buffer.alloc(4)];
-  length.writeUInt32BE(data.length);
-  sum.writeUInt32BE(crc32(named));
-  return Buffer.concat([length, named, sum]);
+/** Bytes of a photograph as the field app keeps them, within the share that 60 of them leave each. */
+const PHOTOGRAPH = 330_000;
+
+/** A photograph of its own: the grey picture with a comment of bytes that nothing can press together. */
+function photograph(seed: number): Uint8Array {
+  const grey = Buffer.from(GREY, "base64");
+  const comments: Buffer[] = [];
+  let state = seed + 1;
+  for (let left = PHOTOGRAPH - grey.length; left > 0; left -= 60_000) {
+    const comment = Buffer.alloc(Math.min(60_000, left));
+    for (let i = 4; i < comment.length; i++) {
+      state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+      comment[i] = state >>> 24;
+    }
+    if (comment.length < 4) break;
+    comment.writeUInt16BE(0xfffe, 0);
+    comment.writeUInt16BE(comment.length - 2, 2);
+    comments.push(comment);
+  }
+  return new Uint8Array(Buffer.concat([grey.subarray(0, 2), ...comments, grey.subarray(2)]));
 }
 
 function hashOf(bytes: Uint8Array): string {
