@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { Engine, type Port } from "./messenger.ts";
 import { oneCircuit } from "./one-circuit.ts";
 import type { Data, Reply, Request } from "./protocol.ts";
@@ -39,7 +39,8 @@ function open(): { readonly engine: Engine; readonly port: InProcess } {
 }
 
 describe("papers for one reader", () => {
-  // The layout engine is fetched from beside the app; the other forms need none.
+  // The layout engine is fetched from beside the app, by names the build writes; the other forms need none.
+  vi.stubGlobal("WRITER_PARTS", {});
   it.each([
     ["letter", "html", "<!DOCTYPE html>"],
     ["letter", "txt", "Your electric safety test"],
