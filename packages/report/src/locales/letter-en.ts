@@ -60,6 +60,8 @@ export const LETTER = Object.freeze({
   below: (follows: string, chosen: string) => `The facts point to ${follows}. The inspector chose ${chosen}. Ask why.`,
   noClass: "no class",
   more: (count: number) => `And ${count} more of this kind. The works list names each one.`,
+  only: (count: number) =>
+    `There ${count === 1 ? "is one" : `are ${count}`} of this kind. The works list names each one.`,
   who: "Let a skilled electrician do the work. Give them the works list.",
   dates: "Dates to keep",
   datesHead: ["By when", "What the law asks of you"] as const,

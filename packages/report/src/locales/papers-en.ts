@@ -5,7 +5,7 @@ import { REPORT } from "./report-en.ts";
 /** Words that all papers for one reader share. */
 export const PAPERS = Object.freeze({
   notRecorded: SILENCE.absent,
-  deviceType: (type: string) => (/^[BCD]$/.test(type) ? `type ${type}` : type),
+  deviceType: (type: string) => (/^[A-D1-4]$/.test(type) ? `type ${type}` : type),
   rcdType: (type: string) => `type ${type}`,
   noRcd: "none in this board",
   none: "none",

@@ -17,17 +17,9 @@ export function dangerNotice(input: ReportInput): Document {
   const dangers = dangersOf(input);
   const off = earthingOffSince(file);
   const isDanger = dangers.length > 0 || off !== undefined;
-  const emergency: Block = {
-    kind: "frame",
-    as: "alert",
-    blocks: [
-      { kind: "heading", level: 1, words: NOTICE.emergency, unlisted: true },
-      { kind: "list", entries: NOTICE.emergencyWords(isKnownFact(nation) ? nation.word : undefined) },
-    ],
-  };
   return paper(input, {
     name: NOTICE.name,
-    size: 11,
+    size: 11.5,
     blocks: [
       { kind: "title", over: isDanger ? NOTICE.over : NOTICE.name, words: head.address },
       ...notices(input),
@@ -36,8 +28,13 @@ export function dangerNotice(input: ReportInput): Document {
         ? []
         : [heading(NOTICE.earthingTitle), frame([{ kind: "paragraph", words: NOTICE.earthing(off) }])]),
       ...dangers.flatMap((danger) => dangerBlocks(danger, input)),
-      emergency,
-      ...(isDanger ? [received(head.firm)] : []),
+      heading(NOTICE.emergency),
+      {
+        kind: "frame",
+        as: "stated",
+        blocks: [{ kind: "list", entries: NOTICE.emergencyWords(isKnownFact(nation) ? nation.word : undefined) }],
+      },
+      ...(isDanger ? received(head.firm) : []),
     ],
   });
 }
@@ -77,23 +74,29 @@ function dangerBlocks({ number, observation: one, standing }: Danger, input: Rep
     [NOTICE.done, madeSafe === undefined ? [{ text: NOTICE.notDone, as: "alert" }] : REPORT.closed(madeSafe.done)],
     [NOTICE.told, toldWords(madeSafe, untold)],
     ...(madeSafe === undefined ? [] : [[NOTICE.reply, madeSafe.reply ?? [{ text: NOTICE.noReply, as: "gap" }]] as Row]),
-    [NOTICE.dont, [{ text: madeSafe === undefined ? NOTICE.dontLive : NOTICE.dontSafe, as: "strong" }]],
     [NOTICE.next, remedy ?? [{ text: NOTICE.noRemedy, as: "gap" }]],
   ];
   return [
     {
+      kind: "heading",
+      level: 1,
+      words: NOTICE.heading(number, capitalised(one.place)),
+      // The mark of C1 stands where the inspector classified it so.
+      ...(standing.kind === "chosen" ? { mark: { svg: classificationMark("C1"), alt: "C1", width: 8 } } : {}),
+      unlisted: true,
+    },
+    {
       kind: "group",
       as: "together",
       blocks: [
-        {
-          kind: "heading",
-          level: 1,
-          words: NOTICE.heading(number, capitalised(one.place)),
-          mark: { svg: classificationMark("C1"), alt: "C1", width: 8 },
-          unlisted: true,
-        },
         ...standingBlocks(standing),
-        { kind: "facts", rows, names: 32 },
+        frame([
+          paragraph([
+            { text: `${NOTICE.dont}: `, as: "alert" },
+            { text: madeSafe === undefined ? NOTICE.dontLive : NOTICE.dontSafe, as: "strong" },
+          ]),
+        ]),
+        { kind: "facts", rows, names: 34 },
       ],
     },
   ];
@@ -125,23 +128,20 @@ function whereWords(one: Danger["observation"], { installation }: ReportInput): 
 }
 
 /** Room for whoever was given the notice to sign for it. */
-function received(firm: readonly string[]): Block {
-  return {
-    kind: "group",
-    as: "together",
-    blocks: [
-      heading(NOTICE.received),
-      {
-        kind: "table",
-        columns: [
-          { head: NOTICE.receivedBy, width: "3fr" },
-          { head: NOTICE.receivedOn, width: "2fr" },
-          { head: NOTICE.given, width: "3fr" },
-        ],
-        rows: [["", "", firm[0] ?? ""]],
-        rowHead: null,
-        rowHeight: 14,
-      },
-    ],
-  };
+function received(firm: readonly string[]): readonly Block[] {
+  return [
+    heading(NOTICE.received),
+    {
+      kind: "table",
+      size: 10,
+      columns: [
+        { head: NOTICE.receivedBy, width: "3fr" },
+        { head: NOTICE.receivedOn, width: "2fr" },
+        { head: NOTICE.given, width: "3fr" },
+      ],
+      rows: [["", "", firm[0] ?? ""]],
+      rowHead: null,
+      rowHeight: 16,
+    },
+  ];
 }

@@ -19,20 +19,19 @@ export function letter(input: ReportInput): Document {
   const head = headOf(input);
   return paper(input, {
     name: LETTER.name,
-    size: 10,
+    size: 9.8,
     blocks: [
       { kind: "title", over: LETTER.over, words: head.address },
       ...notices(input),
       addressed(input),
-      { kind: "paragraph", words: LETTER.opening(head.inspectedOn) },
-      ...passOn(input),
+      { kind: "paragraph", words: [LETTER.opening(head.inspectedOn), ...passOn(input)].join(" ") },
       ...alarm(input),
       { kind: "heading", level: 1, words: LETTER.result, unlisted: true },
       { kind: "frame", as: "stated", blocks: result(input) },
       ...todo(input),
       ...dates(input),
-      ...unseen(input),
-      ...closing(input),
+      { kind: "heading", level: 1, words: LETTER.unseen, unlisted: true },
+      { kind: "group", as: "together", blocks: [...unseen(input), ...closing(input)] },
     ],
   });
 }
@@ -59,9 +58,9 @@ function isOwner({ installation: { letting } }: ReportInput): boolean {
   return !isKnownFact(letting.orderedBy) || OWNERS.has(letting.orderedBy.word);
 }
 
-function passOn(input: ReportInput): readonly Block[] {
+function passOn(input: ReportInput): readonly string[] {
   if (isKnownFact(input.installation.letting.orderedBy) && isOwner(input)) return [];
-  return [{ kind: "paragraph", words: isOwner(input) ? LETTER.passOnPerhaps : LETTER.passOn }];
+  return [isOwner(input) ? LETTER.passOnPerhaps : LETTER.passOn];
 }
 
 function alarm({ installation }: ReportInput): readonly Block[] {
@@ -118,7 +117,9 @@ function groupBlocks({ group, code, points, left }: LetterGroup): readonly Block
             entries: points.map(pointWords),
           } as const,
         ]),
-    ...(left === 0 ? [] : [{ kind: "paragraph", words: LETTER.more(left) } as const]),
+    ...(left === 0
+      ? []
+      : [{ kind: "paragraph", words: points.length === 0 ? LETTER.only(left) : LETTER.more(left) } as const]),
   ];
 }
 
@@ -139,7 +140,6 @@ function unseen({ installation: { file } }: ReportInput): readonly Block[] {
   ];
   const shown = all.length > LIMITS + 1 ? all.slice(0, LIMITS) : all;
   return [
-    { kind: "heading", level: 1, words: LETTER.unseen, unlisted: true },
     all.length === 0
       ? { kind: "paragraph", words: LETTER.noneUnseen }
       : { kind: "list", entries: shown.map((what) => LETTER.closed(shortened(what, LIMIT_LENGTH))) },
@@ -151,8 +151,6 @@ function unseen({ installation: { file } }: ReportInput): readonly Block[] {
 
 function closing(input: ReportInput): readonly Block[] {
   const { signed } = headOf(input);
-  return [
-    { kind: "paragraph", words: LETTER.ask },
-    ...(signed.length === 0 ? [] : [{ kind: "paragraph", words: LETTER.signed(signed) } as const]),
-  ];
+  const words = [LETTER.ask, ...(signed.length === 0 ? [] : [LETTER.signed(signed)])];
+  return [{ kind: "paragraph", words: words.join(" ") }];
 }
