@@ -193,7 +193,14 @@ function opens(time: Evidence<Unit>, limit: number): Flat {
   return atMost(time.value, time.low, time.high, limit);
 }
 
+/** A delayed one has to pass both of its tests where both were made. */
 function works(rcd: ResidualDevice): Flat {
+  const flat = worksByTime(rcd);
+  const delayed = (word(rcd.delay) ?? "general") !== "general";
+  return flat.verdict === "met" && delayed && word(rcd.button) === "does-not-trip" ? OPEN : flat;
+}
+
+function worksByTime(rcd: ResidualDevice): Flat {
   const t = rcd.timeAtRated;
   if (!has(t)) return OPEN;
   const standard = word(rcd.standard);

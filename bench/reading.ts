@@ -42,7 +42,7 @@ export function benchJudgement(): readonly Row[] {
         line: () => {
           const installation = resolveInstallation(fileOf(text));
           const weighing = weigh(installation, false);
-          return outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+          return outcomeOf(installation, weighing, reasonObservations(installation, weighing), []);
         },
         whole: () => assemble(fileOf(text)),
       },

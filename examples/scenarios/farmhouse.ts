@@ -49,6 +49,7 @@ export function farmhouse(seed = truth.seed) {
       },
       {
         "intake.meter": ["not-verified", "sealed"],
+        "boards.surge": ["not-applicable", "none fitted; none asked for here"],
         "boards.arc-fault": ["not-applicable", "not asked for"],
         "bathrooms.bonding": ["in-order", "conditions to leave it out met"],
       },

@@ -43,6 +43,7 @@ export function terracedHouse(seed = truth.seed) {
         "intake.isolator": ["not-applicable", "none fitted"],
         "circuits.concealed": ["limited", "concealed cables not exposed"],
         "circuits.barriers": ["limited", "concealed"],
+        "boards.surge": ["not-applicable", "none fitted; none asked for in this house"],
         "boards.arc-fault": ["not-applicable", "not asked for in this house"],
       },
     ),

@@ -37,6 +37,7 @@ export function workshop(seed = truth.seed) {
       },
       {
         "intake.meter": ["not-verified", "sealed"],
+        "boards.surge": ["not-applicable", "none fitted; none asked for here"],
         "boards.arc-fault": ["not-applicable", "not asked for"],
         "circuits.barriers": ["limited", "ceiling void of the shop"],
       },

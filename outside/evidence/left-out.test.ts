@@ -38,7 +38,7 @@ function resolved(data: unknown): Installation {
 
 function outcome(installation: Installation) {
   const weighing = weigh(installation);
-  return outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+  return outcomeOf(installation, weighing, reasonObservations(installation, weighing), []);
 }
 
 describe.each(EXAMPLES)("%s with a required member left out", (name) => {

@@ -24,7 +24,7 @@ describe("whatever file the published schema allows", () => {
           expect(missingOf(judgement).length, check).toBeGreaterThan(0);
         }
         const weighing = weigh(installation, false);
-        const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+        const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing), []);
         expect(outcome.open.length).toBeLessThanOrEqual(file.observations.length);
         expect(outcome.outcome === "satisfactory").toBe(outcome.because.length + outcome.points.length === 0);
       }),

@@ -41,7 +41,7 @@ function concluded(file: InspectionFile) {
   const { supply, boards, circuits } = weighing;
   return {
     findings: [...supply, ...boards.flat(), ...circuits.flat()],
-    outcome: outcomeOf(installation, weighing, reasonObservations(installation, weighing)),
+    outcome: outcomeOf(installation, weighing, reasonObservations(installation, weighing), []),
   };
 }
 

@@ -51,6 +51,12 @@ const at = (circuit: string | undefined, more: More = {}) =>
   }) as Observation;
 const wrongPolarity = (file: Editable, i = 2) =>
   Object.assign(file.boards[0]?.circuits[i]?.readings as object, { polarity: "incorrect" });
+/** The item of the inspection at which an observation was made. */
+const nameAt = ({ inspected }: Editable, item: string, observation: string) =>
+  Object.assign(inspected.find((one) => one.item === item) as object, {
+    outcome: "observed",
+    observations: [observation],
+  });
 const isReading = (value: unknown) => typeof value === "object" && value !== null && "shown" in value;
 const idOf = (file: Editable, i: number) => file.boards[0]?.circuits[i]?.id ?? "";
 
@@ -70,7 +76,7 @@ describe("nothing reads as a pass because nobody wrote it down", () => {
     });
     expect(outcome).toBe("not-determined");
     // What the file shows by itself, such as circuits without RCD, is told as well.
-    const isShown = (kind: string) => kind === "not-met" || kind === "opened";
+    const isShown = (kind: string) => ["not-met", "opened", "misfit"].includes(kind);
     expect(kinds(points).filter((kind) => !isShown(kind))).toEqual(["nothing-tested", "nothing-inspected"]);
     expect(points.length).toBeLessThan(8);
   });
@@ -153,6 +159,7 @@ describe("nothing reads as a pass because nobody wrote it down", () => {
   test("a chosen C2 makes it unsatisfactory whatever stands open, and that is told beside it", () => {
     const { outcome, points } = outcomeWith((file) => {
       file.observations = [at(idOf(file, 2), { choice: { classification: "C2", reason: "Loose.", by: "inspector" } })];
+      nameAt(file, "accessories.condition", "o1");
       wrongPolarity(file, 1);
     });
     expect([outcome, kinds(points)]).toEqual(["unsatisfactory", ["not-met"]]);
@@ -270,6 +277,162 @@ describe("an observation answers a finding only where it speaks of it", () => {
     };
     expect(open({})).toEqual([5]);
     expect(open({ "rcd-30ma": true })).toEqual([4, 5]);
+  });
+});
+
+describe("a reason that is no reason answers nothing", () => {
+  const answered = (classification: string, reason: string) =>
+    outcomeWith((file) => {
+      wrongPolarity(file);
+      file.observations = [
+        at(idOf(file, 2), {
+          answers: [{ check: "polarity" }],
+          choice: { classification, reason, by: "inspector" },
+        }),
+      ];
+    });
+
+  test.each([".", "see above", "As above.", "see note 3", "ok", "n/a", "Fine for now", "not needed"])(
+    "%j for a polarity that is wrong",
+    (reason) => {
+      for (const chosen of ["C3", "none", "FI"]) {
+        const { outcome, points, dismissed } = answered(chosen, reason);
+        expect([outcome, kinds(points), dismissed]).toEqual(["not-determined", ["not-met"], []]);
+      }
+    },
+  );
+
+  const reason = "Lamp holder of the porch only, switched in both poles and marked so.";
+  test.each(["C3", "none"])("one that stands by itself does, and whoever reads the outcome reads it: %s", (chosen) => {
+    const { outcome, dismissed } = answered(chosen, reason);
+    expect(outcome).toBe("satisfactory");
+    expect(dismissed).toEqual([{ observation: "o1", path: ["observations", 0], chosen, checks: ["polarity"], reason }]);
+  });
+
+  test("what has to be investigated is no dismissal, and is named beside a satisfactory outcome", () => {
+    const { outcome, dismissed, investigate } = answered("FI", reason);
+    expect([outcome, dismissed, investigate]).toEqual(["satisfactory", [], ["o1"]]);
+  });
+});
+
+describe("danger", () => {
+  const danger = (more: More) =>
+    outcomeWith((file) => {
+      file.observations = [
+        at(idOf(file, 2), { choice: { classification: "C1", reason: "Live metal.", by: "inspector" }, ...more }),
+      ];
+      nameAt(file, "accessories.condition", "o1");
+    }).points;
+  const madeSafe = { done: "Isolated and locked off.", told: "the owner", at: "2026-10-06T11:00:00+01:00" };
+
+  test.each([
+    ["neither made safe nor anybody told", {}, ["danger-untold"]],
+    ["made safe, and somebody told", { madeSafe }, []],
+    ["a reason why nobody could be told", { untold: "The house is empty and no number is known." }, []],
+    ["a dash for a reason", { untold: "–" }, ["danger-untold"]],
+  ] as const)("%s", (_, more, wanted) => {
+    expect(kinds(danger(more))).toEqual(wanted);
+  });
+});
+
+describe("samples", () => {
+  const withSample = (answers: object[] | undefined, reason = "Loose cord grips, put right on the day.") =>
+    outcomeWith((file) => {
+      const row = { what: "accessories opened", population: 40, inspected: 10, defective: 0 };
+      file.extent = { covered: "the whole house", sampling: [row, { ...row, defective: 2 }] };
+      if (answers !== undefined)
+        file.observations = [at(undefined, { answers, choice: { classification: "C3", reason, by: "inspector" } })];
+    }).points;
+
+  test.each([
+    ["of which no observation speaks", undefined, ["defective-sample"]],
+    ["named", [{ check: "defective-sample" }], []],
+    ["named by its number", [{ check: "defective-sample-2" }], []],
+    ["another named", [{ check: "defective-sample-1" }], ["defective-sample"]],
+  ] as const)("with defective parts, %s", (_, answers, wanted) => {
+    expect(kinds(withSample(answers as object[] | undefined))).toEqual(wanted);
+  });
+});
+
+describe("a reading that nobody can hold against its limit", () => {
+  test("is a point, and answered by an observation that names the check", () => {
+    const open = (answers?: object[]) =>
+      outcomeWith((file) => {
+        const circuit = file.boards[0]?.circuits[2] as Record<string, unknown>;
+        circuit.rcd = undefined;
+        file.boards[0]?.rcds.splice(0);
+        circuit.device = { standard: "BS EN 60898", rated: "6 A" };
+        if (answers !== undefined) file.observations = [at(idOf(file, 2), { answers })];
+      }).points.flatMap((point) => (point.kind === "not-known" ? [point.check] : []));
+    expect(open()).toContain("maximum-zs");
+    expect(open([{ check: "maximum-zs" }])).not.toContain("maximum-zs");
+  });
+});
+
+describe("what shares a cause is one point", () => {
+  /** The board's RCD alone before every circuit. */
+  const behindOne = (rcd: object, more: (file: Editable) => void = () => undefined) =>
+    outcomeWith((file) => {
+      const [board] = file.boards;
+      Object.assign(board?.rcds[0] as object, { delay: "general", residual: "30 mA", ...rcd });
+      for (const circuit of board?.circuits ?? []) circuit.rcd = undefined;
+      for (const one of ["boards.rcd", "circuits.additional-protection", "circuits.protection"])
+        nameAt(file, one, "o1");
+      const what = "Seen, and in good order.";
+      file.observations = [at(undefined, { what })];
+      more(file);
+    });
+  const dead = { readings: { atRated: { shown: ">300 ms" }, button: "does-not-trip" } };
+
+  test("an RCD that does not open, with the circuits that it leaves", () => {
+    const { points } = behindOne(dead);
+    expect(points).toMatchObject([{ kind: "not-met", check: "rcd-time", places: [["boards", 0, "rcds", 0]] }]);
+    const follow = points[0]?.follow ?? [];
+    const told = follow.map((one) => ("check" in one ? one.check : "topic" in one ? one.topic : one.kind));
+    expect(told.sort()).toEqual([
+      "bath-rcd-and-bonding",
+      "electrode-resistance",
+      "lighting-no-rcd",
+      "maximum-zs",
+      "sockets-no-rcd",
+    ]);
+    const circuits = new Set(follow.flatMap(({ places }) => places.map((path) => path[3])));
+    expect([...circuits].filter((one) => one !== undefined).length).toBeGreaterThan(5);
+  });
+
+  test("an observation of danger that names the RCD answers for its circuits, and one of no danger does not", () => {
+    const named = (classification: string) =>
+      behindOne(dead, (file) => {
+        const reason = "The owner was told and has it changed this week.";
+        file.observations = [
+          at(undefined, { answers: [{ check: "rcd-time" }], choice: { classification, reason, by: "inspector" } }),
+        ];
+      });
+    expect([named("C2").outcome, kinds(named("C2").points)]).toEqual(["unsatisfactory", []]);
+    const left = named("C3");
+    expect(left.outcome).toBe("not-determined");
+    const open = left.points.flatMap((point) => [point, ...(point.follow ?? [])]);
+    expect(open.flatMap((point) => ("check" in point ? [point.check] : []))).toContain("maximum-zs");
+  });
+
+  test("a length written wrongly, with the drop worked out from it", () => {
+    const { points } = outcomeWith((file) => {
+      for (const { cable } of (file.boards[0]?.circuits ?? []).slice(0, 1) as unknown as {
+        cable: { length: string };
+      }[])
+        cable.length = `${Number.parseFloat(cable.length) * 12} m`;
+    });
+    expect(points).toHaveLength(1);
+    expect(points[0]?.kind).toBe("misfit");
+  });
+
+  test("an item in order beside a check that is open stands with the check", () => {
+    const { points } = outcomeWith((file) => Object.assign(file.supply.readings, { polarity: "incorrect" }));
+    expect(points).toMatchObject([{ kind: "not-met", check: "supply-polarity" }]);
+    expect(points[0]?.follow?.map((one) => (one.kind === "contradiction" ? one.about : one.kind))).toEqual([
+      "polarity-beside-readings",
+      "in-order-beside-failed-check",
+    ]);
   });
 });
 

@@ -53,7 +53,7 @@ describe("in the ledger of what stands open", () => {
     const choice = { classification: "C3", reason, by: "inspector" };
     const observation = { topic: "pond-or-water-feature", board: "b", circuit: "c", facts, choice };
     const { installation, weighing } = weighedHouse({ rcds: dead, observation });
-    const { points } = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+    const { points } = outcomeOf(installation, weighing, reasonObservations(installation, weighing), []);
     return { points: points.filter(({ kind }) => kind === "contradiction"), installation };
   };
 

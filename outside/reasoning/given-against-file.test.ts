@@ -60,7 +60,7 @@ describe("what a subject takes as given and the file records otherwise", () => {
           choice: { classification: "C1", reason, by: "inspector" },
         },
       } as never);
-      const { points } = outcomeOf(installation, weighing, reasonObservations(installation, weighing));
+      const { points } = outcomeOf(installation, weighing, reasonObservations(installation, weighing), []);
       return points
         .filter(({ kind }) => kind === "contradiction")
         .map((point) => openPointWords(point, { installation, checks: CHECKS }));

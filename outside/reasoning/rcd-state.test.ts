@@ -45,6 +45,17 @@ describe.each(["maximum-zs", "additional-protection", "electrode"])("%s, resting
   });
 });
 
+describe("a delayed RCD that opened in time and whose button is dead", () => {
+  const readings = { atRated: { shown: "212 ms" }, button: "does-not-trip" };
+  const house = { rcds: { circuit: { ...delayedRcd("100 mA", "works"), readings } } } as unknown as House;
+  test.each(["maximum-zs", "electrode"])("covers no circuit: %s is not known", (check) => {
+    expect(verdictOf(house, check)).toBe("not-known");
+  });
+  test("the reader is told that nothing shows that it works", () => {
+    expect(findingOf(house, "maximum-zs").remarks.map(({ code }) => code)).toContain("rcd-not-shown");
+  });
+});
+
 describe("a protective conductor that only an RCD saves", () => {
   test("an RCD that works bounds the energy", () => {
     expect(verdictOf(behind("works"), "cpc-adiabatic")).toBe("met");

@@ -20,7 +20,7 @@ export function inputOf(text: string): ReportInput {
   const installation = resolveInstallation(parsed.file);
   const weighing = weigh(installation);
   const reasoned = reasonObservations(installation, weighing);
-  const outcome = outcomeOf(installation, weighing, reasoned);
+  const outcome = outcomeOf(installation, weighing, reasoned, []);
   return {
     installation,
     weighing,

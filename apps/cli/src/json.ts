@@ -9,13 +9,16 @@ import {
   gradeOf,
   type Issue,
   missingOf,
+  type OpenPoint,
   pointer,
   type Remark,
   type Unit,
   weakestBasis,
 } from "@good-grounds/core";
 import {
+  dismissedWords,
   dutyWords,
+  investigateWords,
   openPointWords,
   type ReportInput,
   type ReportMisfit,
@@ -72,15 +75,24 @@ export function weighingJson(input: ReportInput, grounds: boolean): object {
 
 /** The outcome with what stands open; an open point has its places as pointers, and its words. */
 function outcomeJson(input: ReportInput): object {
-  const { points, below, ...rest } = input.outcome;
+  const { points, below, dismissed, investigate, ...rest } = input.outcome;
+  const dismissals = dismissedWords(input.outcome, input);
+  const investigations = investigateWords(input.outcome, input);
   return {
     ...rest,
-    points: points.map((point) => ({
-      ...point,
-      places: point.places.map(pointer),
-      words: openPointWords(point, input, true),
-    })),
+    points: points.map((point) => pointJson(point, input)),
     below: below.map(({ path, ...one }) => ({ ...one, place: pointer(path) })),
+    dismissed: dismissed.map(({ path, ...one }, i) => ({ ...one, place: pointer(path), words: dismissals[i] })),
+    investigate: investigate.map((observation, i) => ({ observation, words: investigations[i] })),
+  };
+}
+
+function pointJson({ follow, ...point }: OpenPoint, input: ReportInput): object {
+  return {
+    ...point,
+    places: point.places.map(pointer),
+    words: openPointWords({ ...point, ...(follow === undefined ? {} : { follow }) }, input, true),
+    ...(follow === undefined ? {} : { follow: follow.map((one) => pointJson(one, input)) }),
   };
 }
 

@@ -46,6 +46,7 @@ export const OBSERVATIONS = [
     circuit: "h7",
     place: "borehole head",
     what: "Insulation resistance of the pump circuit is 3 MΩ; the pump stands in water.",
+    answers: [{ check: "insulation-resistance" }],
     choice: {
       classification: "none",
       reason: "Within its limit and usual for a submerged pump; compare next time.",

@@ -92,7 +92,7 @@ export const OBSERVATIONS = [
     facts: { connection: "loose", "put-right": false, "burns-nearby": false },
     what: "The neutral and protective conductors were loose in the ceiling rose. The reading of the circuit is higher than its cable explains.",
     regulations: ["526.1"],
-    answers: [{ check: "r1r2-length" }],
+    answers: [{ check: "r1r2-length" }, { check: "defective-sample" }],
     choice: {
       classification: "C2",
       reason: "A loose protective conductor leaves the metal fitting without earth, and a loose joint can heat.",
@@ -132,6 +132,7 @@ export const OBSERVATIONS = [
     facts: { closed: "worn", place: "exposed", inside: "marks" },
     what: "The gland box is damp inside. Insulation resistance is within its limit but low, 1.3 to 1.4 MΩ.",
     regulations: ["522.3", "512.2"],
+    answers: [{ check: "insulation-resistance" }],
     choice: {
       classification: "C2",
       reason: "Water reaches the terminals of a circuit people use outdoors; the reading shows it has begun.",

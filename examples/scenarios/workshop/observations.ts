@@ -33,7 +33,7 @@ export const OBSERVATIONS = [
     what: "A loose protective conductor terminal in the isolator; the loop reads 0.9 Ω more than the cable explains.",
     regulations: ["526.1"],
     photographs: [inventedHash(7)],
-    answers: [{ check: "r1r2-length" }, { check: "maximum-zs" }],
+    answers: [{ check: "r1r2-length" }, { check: "maximum-zs" }, { check: "defective-sample" }],
     choice: {
       classification: "C2",
       reason: "The metal door may stay live in a fault longer than it should.",

@@ -51,7 +51,10 @@ describe("every member that can be recorded", () => {
   test("that is withheld is there to be withheld", () => {
     const members = new Set(found.map(({ member }) => member));
     for (const { members: pattern, why } of WITHHELD)
-      expect([...members].some((member) => pattern.test(member)), `${why}: ${pattern.source}`).toBe(true);
+      expect(
+        [...members].some((member) => pattern.test(member)),
+        `${why}: ${pattern.source}`,
+      ).toBe(true);
   });
 });
 

@@ -70,7 +70,9 @@ export class Filler {
   }
 
   #branch(all: readonly Schema[], member: string): Schema {
-    const silent = all.find(({ properties }) => properties?.notKnown !== undefined || properties?.notTaken !== undefined);
+    const silent = all.find(
+      ({ properties }) => properties?.notKnown !== undefined || properties?.notTaken !== undefined,
+    );
     if (this.#form === "not-known" && silent !== undefined) return silent;
     const known = all.filter((one) => one !== silent && one.properties?.from === undefined);
     const [first] = known.length > 0 ? known : all;
@@ -85,7 +87,8 @@ export class Filler {
     if (schema.type === "boolean") return true;
     this.#next += 1;
     const next = this.#next;
-    if (schema.type === "integer") return Math.min(schema.maximum ?? next, Math.max(schema.minimum ?? 0, 1 + (next % 50)));
+    if (schema.type === "integer")
+      return Math.min(schema.maximum ?? next, Math.max(schema.minimum ?? 0, 1 + (next % 50)));
     if (schema.format === "date") return `20${String(10 + (next % 15))}-0${1 + (next % 9)}-${String(10 + (next % 18))}`;
     if (schema.format === "date-time")
       return `2026-10-${String(10 + (next % 18))}T${String(next % 24).padStart(2, "0")}:${String(next % 60).padStart(2, "0")}:00+01:00`;

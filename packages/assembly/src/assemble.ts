@@ -24,7 +24,8 @@ export function assemble(file: InspectionFile, probability = false, topics: Topi
   const installation = resolveInstallation(file);
   const weighing = weigh(installation);
   const reasoned = reasonObservations(installation, weighing, topics);
-  const outcome = outcomeOf(installation, weighing, reasoned, topics);
+  const misfits = misfitsOf(installation, weighing);
+  const outcome = outcomeOf(installation, weighing, reasoned, misfits, topics);
   const { id, label, notes } = EDITION[file.edition];
   return {
     installation,
@@ -40,7 +41,7 @@ export function assemble(file: InspectionFile, probability = false, topics: Topi
         : { most: mostDefective(population, inspected, defective, ASSURANCE), assurance: ASSURANCE },
     ),
     reasoned: withCables(installation, reasoned),
-    misfits: misfitsOf(installation, weighing),
+    misfits,
     ...(probability ? { conformity: conformities(weighing, installation) } : {}),
     curves: installation.circuits.flatMap((circuit, i) => curvesOf(circuit, weighing.circuits[i] ?? [], installation)),
   };
@@ -74,7 +75,7 @@ function disagreeingOf({ circuits }: Weighing): ReadonlySet<string> {
 }
 
 /** Everything that does not agree, what is clear and worst first; no ring is told of twice. */
-function misfitsOf(installation: Installation, weighing: Weighing): readonly ReportMisfit[] {
+export function misfitsOf(installation: Installation, weighing: Weighing): readonly ReportMisfit[] {
   const disagreeing = disagreeingOf(weighing);
   const rings = diagnoseRings(installation)
     .map(ringMisfit)

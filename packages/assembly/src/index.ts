@@ -1,1 +1,2 @@
-export { assemble } from "./assemble.ts";
+export { assemble, misfitsOf } from "./assemble.ts";
+export { draftWhereOpen } from "./draft.ts";

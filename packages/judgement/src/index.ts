@@ -2,6 +2,6 @@ export * from "./agreement/index.ts";
 export * from "./duties/index.ts";
 export * from "./outcome/issue.ts";
 export * from "./outcome/outcome.ts";
-export { isWrittenReason } from "./outcome/written-reason.ts";
+export { isReasonOfItsOwn } from "./outcome/written-reason.ts";
 export * from "./reasoning/index.ts";
 export * from "./weigh.ts";

@@ -62,6 +62,8 @@ export interface FolderOfTopics {
 export interface ReportInput {
   /** Set while the report is not issued: every page says so. */
   readonly draft?: true;
+  /** Which issue of the report it is, and the statement of the issue it replaces, by hash; left out where nothing is issued. */
+  readonly issue?: { readonly number: number; readonly replaces?: string | undefined };
   readonly installation: WholeInstallation;
   readonly weighing: Weighing;
   readonly outcome: Outcome;

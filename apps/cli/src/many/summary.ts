@@ -1,4 +1,4 @@
-import { assemble } from "@good-grounds/assembly";
+import { assemble, misfitsOf } from "@good-grounds/assembly";
 import { CHECKS } from "@good-grounds/computations";
 import type { Finding, Verdict } from "@good-grounds/core";
 import { SEVERITY } from "@good-grounds/core";
@@ -53,7 +53,8 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
   }
   const installation = resolveInstallation(parsed.file);
   const weighing = weigh(installation, false);
-  const outcome = outcomeOf(installation, weighing, reasonObservations(installation, weighing, topics), topics);
+  const reasoned = reasonObservations(installation, weighing, topics);
+  const outcome = outcomeOf(installation, weighing, reasoned, misfitsOf(installation, weighing), topics);
   const { supply, boards, circuits } = weighing;
   const findings = [...supply, ...boards.flat(), ...circuits.flat()];
   const count = (verdict: Verdict) => findings.filter(({ judgement }) => judgement.verdict === verdict).length;

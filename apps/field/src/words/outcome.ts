@@ -16,10 +16,14 @@ export const OUTCOME_NOW = {
     unbound: "A signature says of no content that it was signed: it does not count for what stands here now.",
   },
   below: "Chosen below what the facts stated give",
+  dismissed: "Not met, and left as it is by a reason alone",
+  investigate: "Not known, and to be investigated",
 } as const;
 
 /** Words of the checks that an observation answers. */
 export const ANSWERS = {
+  sample: "Parts found defective in a sample",
+  readings: "Readings that cannot all be true",
   title: "Checks not met that this is about",
   help: "A check that is not met stays open until an observation speaks of it. Tick what this one is about.",
 } as const;

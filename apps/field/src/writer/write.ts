@@ -1,4 +1,4 @@
-import { assemble } from "@good-grounds/assembly";
+import { assemble, draftWhereOpen } from "@good-grounds/assembly";
 import { parseInspection } from "@good-grounds/inspection";
 import type { ReportInput } from "@good-grounds/report";
 import { bareText, htmlOf, type TypstDocument, typstOf } from "@good-grounds/report/document";
@@ -51,7 +51,7 @@ async function part(name: string): Promise<Uint8Array<ArrayBuffer>> {
  * archive form PDF/A is written by the command, whose layout engine can hold to it.
  */
 export async function writePdf(json: string, topics?: Topics): Promise<Uint8Array> {
-  const input = inputOf(json, topics);
+  const input = draftWhereOpen(inputOf(json, topics));
   return laidOut((covers) => reportDocument(input, json, covers));
 }
 

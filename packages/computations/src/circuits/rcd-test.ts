@@ -37,8 +37,9 @@ export type RcdTest = RcdReadings | Fact<RcdTested>;
  * Met: at IΔn it opened within the limit of its standard and delay. Not met: it opened later, or not before the test
  * ended. Not known: no time was taken, also where its button is dead, since a button tries a part of the device only.
  * Two things leave the protection of people as it is and are told by the check `rcd-time`: a dead button on a device
- * that opened in time, for the test current went through the sensing and tripping parts that a fault uses; and a
- * delayed device that opened too soon, for it costs selectivity and not time.
+ * without delay that opened in time, for the test current went through the sensing and tripping parts that a fault uses;
+ * and a delayed device that opened too soon, for it costs selectivity and not time. A delayed device with a dead button is
+ * not shown to work: it stands ahead of others, nothing behind it disconnects what it should, and two tests of it differ.
  *
  * Where the standard or the delay was not recorded, a time that is good by every one of them is good, and one that is
  * beyond the longest they allow is not.
@@ -48,11 +49,22 @@ export function rcdWorks(test: RcdTest, reckon: Reckoner): Judgement {
     return reckon.byWord(QUESTION.rcdWorks, test, (word) => (word === "in-time" ? "met" : "not-met"));
   const { standard, delay, timeAtRated, button } = test;
   if (!isKnown(timeAtRated)) {
-    const dead = isKnownFact(button) && button.word === "does-not-trip";
-    return dead
+    return isDead(button)
       ? reckon.settled(QUESTION.rcdWorks, "not-known", "its button is dead and no time was taken", timeAtRated, button)
       : reckon.settled(QUESTION.rcdWorks, "not-known", "not shown to work", timeAtRated);
   }
+  const inTime = timed(test, timeAtRated, reckon);
+  if (inTime.verdict !== "met" || !isDead(button) || !isKnownFact(delay) || delay.word === "general") return inTime;
+  const why = "it is delayed, it opened in time, and its button is dead";
+  return reckon.settled(QUESTION.rcdWorks, "not-known", why, timeAtRated, button, delay);
+}
+
+function isDead(button: RcdReadings["button"]): boolean {
+  return isKnownFact(button) && button.word === "does-not-trip";
+}
+
+/** By its time alone. */
+function timed({ standard, delay }: RcdReadings, timeAtRated: Evidence<"second">, reckon: Reckoner): Judgement {
   const most = permittedAtRated(standard, delay, reckon);
   if (isKnown(most)) return opensWithin(QUESTION.rcdWorks, timeAtRated, most, reckon);
   const soon = opensWithin(QUESTION.rcdWorks, timeAtRated, GOOD_BY_ALL, reckon);

@@ -71,6 +71,11 @@ export interface Installation<F extends DraftFile = DraftFile> {
   readonly standingViews: ListOf<"standingViews">;
   readonly inspected: ListOf<"inspected">;
   readonly earthingOff: ListOf<"earthingOff">;
+  readonly limitations: ListOf<"limitations">;
+  /** Samples of the extent, with what was found in them. */
+  readonly sampling: readonly NonNullable<ListOf<"extent">["sampling"]>[number][];
+  /** The outcome as the inspector states it; undefined where it is not stated. */
+  readonly statedOutcome: NonNullable<DraftFile["conclusion"]>["outcome"];
   /** What the inspector wrote to checks of their own figures. */
   readonly ownFigures: ListOf<"ownFigures">;
   readonly decisionRule: DraftFile["decisionRule"];
@@ -139,7 +144,11 @@ export interface Supply extends LeavesOf<typeof SUPPLY_READINGS> {
   readonly bonding: readonly BondingConductor[];
   readonly mainSwitchRated: Evidence<"ampere">;
   /** What feeds the installation beside the network, and whether notices warn of it. */
-  readonly otherSources: readonly { readonly path: Path; readonly notice: Fact<boolean> }[];
+  readonly otherSources: readonly {
+    readonly path: Path;
+    readonly kind: NonNullable<NonNullable<DraftFile["supply"]>["otherSources"]>[number]["kind"];
+    readonly notice: Fact<boolean>;
+  }[];
   readonly statedDemand: Evidence<"ampere">;
 }
 

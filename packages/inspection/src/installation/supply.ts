@@ -28,9 +28,10 @@ export function resolveSupply(leaves: Leaves, entry: NonNullable<DraftFile["supp
     bonding: Object.freeze((entry.bonding ?? []).map((bond, i) => bondingConductor(leaves, bond, at("bonding", i)))),
     mainSwitchRated: leaves.quantity(TERM.ratedSwitch, entry.mainSwitch?.rated, at("mainSwitch", "rated")),
     otherSources: Object.freeze(
-      (entry.otherSources ?? []).map(({ notice }, i) =>
+      (entry.otherSources ?? []).map(({ kind, notice }, i) =>
         Object.freeze({
           path: at("otherSources", i),
+          kind,
           notice: leaves.fact(MATTER.otherSourceNotice, notice, at("otherSources", i, "notice")),
         }),
       ),

@@ -1,7 +1,7 @@
 import type { ChoiceBelowFacts, Classification, FollowsDespite } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import type { ObservationReasoning } from "../reasoning/results.ts";
-import { isWrittenReason } from "./written-reason.ts";
+import { isReasonOfItsOwn } from "./written-reason.ts";
 
 /** How much danger a classification admits. FI says that nothing is settled: less than a danger that is. */
 const ADMITS: Readonly<Record<Classification, number>> = { none: 0, C3: 0, FI: 1, C2: 2, C1: 3 };
@@ -28,6 +28,6 @@ export function choicesBelowFacts(
     const { chosen, observation, path } = one;
     if (follows === null || chosen === null || ADMITS[chosen] >= ADMITS[follows]) return [];
     const reason = observations.find(({ id }) => id === observation)?.choice?.reason;
-    return [{ observation, path, follows, chosen, reason: isWrittenReason(reason) ? reason : null }];
+    return [{ observation, path, follows, chosen, reason: isReasonOfItsOwn(reason) ? reason : null }];
   });
 }

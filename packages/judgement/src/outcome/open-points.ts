@@ -1,57 +1,74 @@
-import type { ChoiceBelowFacts, OpenPoint, Path, Weighing } from "@good-grounds/core";
+import type { ChoiceBelowFacts, Misfit, OpenPoint, Path, Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import type { Topics } from "@good-grounds/topics";
 import type { ObservationReasoning } from "../reasoning/results.ts";
-import { answeredFindings } from "./answered-findings.ts";
+import type { Answers } from "./answered-findings.ts";
 import { followsAtLeast } from "./choices-below-facts.ts";
-import { contradictions } from "./contradictions.ts";
-import { type OpenedSubject, openedSubjects } from "./opened/opened-subjects.ts";
+import { contradictions, type OpenContradiction } from "./contradictions/index.ts";
+import { dangersUntold } from "./dangers.ts";
+import { defectiveSamples } from "./defective-samples.ts";
+import { misfitPoints } from "./misfits.ts";
+import { harm } from "./near-to-harm.ts";
+import { openedSubjects } from "./opened/opened-subjects.ts";
 import { unanswered } from "./unanswered.ts";
 import { uninspected } from "./uninspected.ts";
 import { untested } from "./untested.ts";
 
+/** Everything the ledger is made from. */
+export interface LedgerInput {
+  readonly installation: Installation;
+  readonly weighing: Weighing;
+  readonly reasoned: readonly ObservationReasoning[];
+  readonly misfits: readonly Misfit[];
+  readonly below: readonly ChoiceBelowFacts[];
+  readonly answers: Answers;
+  readonly topics: Topics;
+}
+
 /**
- * The ledger of what decides and stands open, danger first. Findings that are not known because a table or the route of
- * a cable is not known are no points: with them no sound house would ever be satisfactory.
+ * The ledger of what decides and stands open, danger first; what shares a cause is one point. Findings that are not known
+ * because a table or the route of a cable is not known are no points: with them no sound house would ever be satisfactory.
  */
-export function openPoints(
-  installation: Installation,
-  weighing: Weighing,
-  reasoned: readonly ObservationReasoning[],
-  below: readonly ChoiceBelowFacts[],
-  topics: Topics,
-): readonly OpenPoint[] {
-  const answered = answeredFindings(installation, weighing, reasoned);
-  const opened = openedSubjects(installation, weighing, answered, topics);
-  // A finding of which an opened subject speaks is told there, with what follows from it.
-  const told = new Set([...answered, ...opened.flatMap(({ findings }) => findings)]);
+export function openPoints(input: LedgerInput): readonly OpenPoint[] {
+  const { installation, weighing, reasoned, misfits, below, answers, topics } = input;
+  const opened = openedSubjects(installation, weighing, answers.findings, topics);
+  const unspoken = { answered: answers.findings, opened, misfits: misfitPoints(installation, misfits) };
   const points: OpenPoint[] = [
     ...earthingOff(installation),
+    ...dangersUntold(installation),
     ...below.flatMap(({ path, follows, chosen, reason }): OpenPoint[] =>
       reason === null ? [{ kind: "below-the-facts", places: [path], follows, chosen }] : [],
     ),
-    ...contradictions(installation, reasoned),
     ...unclassified(installation, reasoned),
-    ...openedPoints(opened),
-    ...unanswered(weighing, told),
+    ...unanswered(weighing, installation, unspoken),
+    ...defectiveSamples(installation),
     ...untested(installation, weighing),
     ...uninspected(installation),
   ];
-  return points
+  const checksTold = new Map(opened.flatMap(({ topic, findings }) => findings.map(({ check }) => [check, topic.id])));
+  return joined(points, contradictions({ installation, weighing, reasoned, misfits }), checksTold)
     .map((point) => [rank(point), point] as const)
     .sort(([a], [b]) => a - b)
     .map(([, point]) => point);
 }
 
-/** Opened subjects, those of one topic that lead to the same together. */
-function openedPoints(opened: readonly OpenedSubject[]): readonly OpenPoint[] {
-  const points = new Map<string, OpenPoint & { readonly kind: "opened" }>();
-  for (const { topic, possible, path } of opened) {
-    const key = `${topic.id} ${possible.join(" ")}`;
-    const places = [...(points.get(key)?.places ?? []), path];
-    points.set(key, { kind: "opened", topic: topic.id, title: topic.title, possible, places });
+/** Contradictions to the points of the checks they are with, where those stand open; the others by themselves. */
+function joined(
+  points: readonly OpenPoint[],
+  found: readonly OpenContradiction[],
+  checksTold: ReadonlyMap<string, string>,
+): readonly OpenPoint[] {
+  const all = [...points];
+  for (const { point, check } of found) {
+    const topic = check === undefined ? undefined : checksTold.get(check);
+    const at = all.findIndex(
+      (one) => (one.kind === "not-met" && one.check === check) || (one.kind === "opened" && one.topic === topic),
+    );
+    const with_ = all[at];
+    if (check === undefined || with_ === undefined) all.push(point);
+    else all[at] = { ...with_, follow: [...(with_.follow ?? []), point] };
   }
-  return [...points.values()];
+  return all;
 }
 
 function earthingOff({ earthingOff: times }: Installation): readonly OpenPoint[] {
@@ -72,30 +89,13 @@ function unclassified({ observations }: Installation, reasoned: readonly Observa
   return [...places].map(([follows, at]) => ({ kind: "unclassified", follows, places: at }));
 }
 
-/** Checks whose failure is nearest to harm, worst first; the others follow. */
-const NEAREST_TO_HARM = [
-  "supply-polarity",
-  "polarity",
-  "maximum-zs",
-  "electrode",
-  "rcd-time",
-  "insulation-resistance",
-  "bonding-continuity",
-  "external-impedance",
-  "additional-protection",
-  "breaking-capacity",
-  "supply-breaking-capacity",
-  "ring-continuity",
-  "cpc-adiabatic",
-  "earthing-conductor-size",
-  "cable-capacity",
-];
-
 /** Smaller is nearer to harm. */
 function rank(point: OpenPoint): number {
   switch (point.kind) {
     case "earthing-off":
       return 0;
+    case "danger-untold":
+      return 5;
     case "below-the-facts":
       return { C1: 10, C2: 40, FI: 70 }[point.follows];
     case "contradiction":
@@ -106,6 +106,12 @@ function rank(point: OpenPoint): number {
       return (point.check.endsWith("polarity") ? 20 : 42) + harm(point.check);
     case "past-limit":
       return 62 + harm(point.check) / 10;
+    case "not-known":
+      return 63 + harm(point.check) / 100;
+    case "misfit":
+      return 63.5;
+    case "defective-sample":
+      return 64.5;
     case "opened":
       return { C1: 12, C2: 41.5, C3: 64, none: 64 }[point.possible[0] ?? "none"];
     case "nothing-tested":
@@ -117,9 +123,4 @@ function rank(point: OpenPoint): number {
     case "not-inspected":
       return point.answered === "not" ? 74 : 75;
   }
-}
-
-function harm(check: string): number {
-  const at = NEAREST_TO_HARM.indexOf(check);
-  return at < 0 ? NEAREST_TO_HARM.length : at;
 }

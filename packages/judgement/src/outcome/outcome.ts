@@ -1,21 +1,25 @@
-import { type Classification, isKnownFact, type Outcome, type Weighing } from "@good-grounds/core";
+import { type Classification, isKnownFact, type Misfit, type Outcome, type Weighing } from "@good-grounds/core";
 import type { Installation } from "@good-grounds/inspection";
 import { EDITION } from "@good-grounds/tables";
 import { OWN_TOPICS, type Topics } from "@good-grounds/topics";
 import type { ObservationReasoning } from "../reasoning/results.ts";
+import { answeredFindings } from "./answered-findings.ts";
 import { choicesBelowFacts } from "./choices-below-facts.ts";
+import { dismissed } from "./dismissed.ts";
 import { expectedNotProven } from "./expected-not-proven.ts";
 import { openPoints } from "./open-points.ts";
 
 /**
  * The technical outcome under the edition the report is made to. A chosen classification that makes it unsatisfactory
  * does so whatever stands open; satisfactory follows only where nothing that decides stands open. What the law asks of a
- * landlord is another matter and is not decided here.
+ * landlord is another matter and is not decided here. `misfits` are the readings that do not agree: whoever asks for the
+ * outcome has looked for them.
  */
 export function outcomeOf(
   installation: Installation,
   weighing: Weighing,
   reasoned: readonly ObservationReasoning[],
+  misfits: readonly Misfit[],
   topics: Topics = OWN_TOPICS,
 ): Outcome {
   const { edition, observations } = installation;
@@ -33,7 +37,8 @@ export function outcomeOf(
     if (rules.every(({ unsatisfactory }) => unsatisfactory.includes(choice.classification))) because.push(id);
   }
   const below = choicesBelowFacts(installation, reasoned);
-  const points = openPoints(installation, weighing, reasoned, below, topics);
+  const answers = answeredFindings(installation, weighing, reasoned);
+  const points = openPoints({ installation, weighing, reasoned, misfits, below, answers, topics });
   const isClear = points.length === 0 && edition !== undefined && isKnownFact(installation.observationsListed);
   const outcome = because.length > 0 ? "unsatisfactory" : isClear ? "satisfactory" : "not-determined";
   const remarks = [
@@ -50,6 +55,8 @@ export function outcomeOf(
     open,
     points,
     below,
+    dismissed: dismissed(installation, answers, reasoned),
+    investigate: observations.flatMap(({ id, choice }) => (choice?.classification === "FI" ? [id] : [])),
     remarks,
   });
 }

@@ -9,6 +9,7 @@ import {
   type Weighing,
 } from "@good-grounds/core";
 import type { Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
+import { rcdsOf } from "./rcds-of.ts";
 import { isWrittenReason } from "./written-reason.ts";
 
 type Leaf = Evidence<Unit> | Fact<string | boolean>;
@@ -36,7 +37,7 @@ export function untested(installation: Installation, weighing: Weighing): readon
   const leanedOn = devicesLeanedOn(installation, weighing);
   const others = [
     ...askedOfSupply(installation),
-    ...devicesOf(installation).map((device) => askedOfDevice(device, leanedOn.has(device))),
+    ...rcdsOf(installation).map((device) => askedOfDevice(device, leanedOn.has(device))),
   ];
   const isReading = ({ test, records }: Asked) => MEASURED.has(test) && records.some(isRecorded);
   const isNothing = !ofCircuits.some(isReading);
@@ -84,11 +85,6 @@ function devicesLeanedOn({ circuits }: Installation, weighing: Weighing): Readon
       for (const device of at.residual.devices) found.add(device);
   }
   return found;
-}
-
-/** Every RCD once: those of the boards, and those of single circuits. */
-function devicesOf({ boards, circuits }: Installation): readonly ResidualDevice[] {
-  return [...new Set([...boards.flatMap(({ rcds }) => rcds), ...circuits.flatMap(({ residual }) => residual.devices)])];
 }
 
 function grouped(asked: readonly Asked[]): readonly OpenPoint[] {

@@ -1,4 +1,3 @@
-import { CHECKS } from "@good-grounds/computations";
 import type { AnswerFault, Issue } from "@good-grounds/core";
 import { readAnswers } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
@@ -10,6 +9,7 @@ import {
   withFormerFacts,
   withFormerPositions,
 } from "@good-grounds/topics";
+import { ANSWERABLE, isAnswerable } from "../outcome/answerable.ts";
 import { factsFromFigures, partedSaid } from "./worked/index.ts";
 
 /** Everything wrong with the topics, facts and positions of a file's observations: they are checked here because only here is it known what a topic asks. */
@@ -20,8 +20,7 @@ export function topicIssues(file: InspectionFile, topics: Topics = OWN_TOPICS): 
     { topic: name, facts: stated = {}, positions = {}, answers = [] },
   ] of file.observations.entries()) {
     for (const [j, { check }] of answers.entries())
-      if (!CHECKS.some(({ id }) => id === check))
-        issues.push(noCheck(["observations", number, "answers", j, "check"], check));
+      if (!isAnswerable(check)) issues.push(noCheck(["observations", number, "answers", j, "check"], check));
     if (name === undefined) continue;
     const topic = topics.byId(name);
     const at = ["observations", number] as const;
@@ -116,7 +115,7 @@ function noCheck(path: readonly (string | number)[], found: string): Issue {
     code: "unknown-check",
     path,
     found,
-    expected: `the id of a check: ${CHECKS.map(({ id }) => id).join(", ")}`,
+    expected: `the id of a check, or what else can be answered: ${ANSWERABLE.join(", ")}`,
     advice: "name the check that is not met and of which the observation speaks",
   };
 }

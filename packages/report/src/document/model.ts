@@ -190,6 +190,8 @@ export interface SignatureBlock {
   readonly rows: readonly (readonly [name: Words, value: Words])[];
   /** The signature as it was drawn; a line to sign on where it is null. */
   readonly drawn: { readonly svg: string; readonly alt: string } | null;
+  /** A name that was written instead of drawn; it stands on the line. */
+  readonly typed?: string;
 }
 
 /** Blocks set apart: `stated` by a bar of ink, `alert` by a frame that cannot be missed, `aside` by a fine bar. */

@@ -45,7 +45,7 @@ export function linesOf(block: Block): readonly string[] {
     case "argument":
       return block.lines.map(({ tag, words }) => [tag, said(words)].filter((part) => part !== "").join(" "));
     case "signature":
-      return [block.as, ...block.rows.map(pair), block.drawn?.alt ?? ""];
+      return [block.as, ...block.rows.map(pair), block.drawn?.alt ?? "", block.typed ?? ""];
     case "frame":
     case "group":
       return block.blocks.flatMap(linesOf);

@@ -40,8 +40,8 @@ export const OPEN = Object.freeze({
   earthingOff: "The earthing conductor is recorded as disconnected and not as connected again.",
   below: (place: string, follows: FollowsDespite, chosen: Classification) =>
     `${place}: ${followsWords(follows)}; ${chosenWords(chosen)} without a written reason.`,
-  contradiction: (places: string) =>
-    `What is stated contradicts what the file records or a finding shows, and no reason is written: ${places}. Settle which is so.`,
+  dangerUntold: (places: string) =>
+    `Danger (C1) without a record of what made it safe and who was told, or why nobody could be told: ${places}.`,
   unclassified: (places: string, follows: "C1" | "C2" | null) =>
     follows === null
       ? `Not classified yet: ${places}.`
@@ -49,6 +49,31 @@ export const OPEN = Object.freeze({
   notMet: (title: string, places: string) => `${title}: not met and not answered by an observation: ${places}.`,
   pastLimit: (title: string, places: string) =>
     `${title}: the reading is past its limit by less than the instrument can tell, and no observation answers it: ${places}.`,
+  notKnown: (title: string, places: string) =>
+    `${title}: the reading is recorded, and what its limit rests on is not, so that nobody can say whether it is met: ${places}.`,
+  misfit: (places: string, lead: string | undefined) =>
+    `Readings that cannot all be true, and no observation speaks of them: ${places}.${lead === undefined ? "" : ` The likeliest explanation: ${lead}.`}`,
+  defectiveSample: (what: string, defective: number, inspected: number) =>
+    `Sample “${what}”: ${defective} of ${inspected} found defective, and no observation speaks of it.`,
+  sameCause: (words: string) => `For the same cause: ${words}`,
+  alone: Object.freeze({
+    "not-met": (title: string, places: string) => `${title}, not met: ${places}.`,
+    "past-limit": (title: string, places: string) => `${title}, read past its limit: ${places}.`,
+    "not-known": (title: string, places: string) => `${title}, not known: ${places}.`,
+  }),
+  /** What was ticked, by what it asks. */
+  items: (asked: readonly string[]) => {
+    const [first = "", ...others] = asked.map((one) => `“${one}”`);
+    return others.length === 0 ? first : `${[first, ...others.slice(0, -1)].join(", ")} and ${others.at(-1)}`;
+  },
+  dismissedTitle: "Not met, and left as it is by the inspector's reason alone:",
+  dismissed: (place: string, checks: readonly string[], chosen: Classification, reason: string) =>
+    `${place}: ${checks.join("; ")}: not met; ${chosenWords(chosen)}, for this reason: ${reason}`,
+  dismissedCount: (count: number) =>
+    `${counted(count, "check not met is", "checks not met are")} left by a reason alone`,
+  investigateTitle: "Not known, and to be investigated without delay; until then danger is not ruled out there:",
+  investigate: (place: string, what: string) => `${place}: ${what}`,
+  investigateCount: (count: number) => `${count} to be investigated`,
   opened: (title: string, places: string, possible: readonly Severity[]) =>
     `${title}: ${places}. By what the file records ${possible.join(" or ")} follows, and no observation speaks of it.`,
   nothingTested: "No test of any circuit is recorded.",
@@ -73,6 +98,7 @@ export const OPEN = Object.freeze({
   belowTitle: "Chosen below what the facts stated give:",
   /** An observation by where it is and the number it has in the report. */
   observation: (place: string, number: number) => `${place} (observation ${number})`,
+  noPlace: "An observation without a place",
   places: (shown: readonly string[], left: number) =>
     left === 0 ? shown.join("; ") : `${shown.join("; ")}; and ${left} more`,
   circuits: (board: string, circuits: readonly string[], left: number) =>

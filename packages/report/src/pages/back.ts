@@ -104,13 +104,16 @@ export function recipientBlocks(d: ReturnType<typeof recipients>): readonly Bloc
 export function signatureBlocks(d: ReturnType<typeof signatures>, drawings: Drawings): readonly Block[] {
   return [
     heading(1, d.title),
+    ...facts(d.conclusion),
     paragraph(d.words),
+    ...(d.state === "" ? [] : [paragraph([{ text: d.state, as: "gap" }])]),
     ...d.rows.map(
-      ({ cells: [as, ...rest], drawn, words }): SignatureBlock => ({
+      ({ as, cells, drawn, typed, words }): SignatureBlock => ({
         kind: "signature",
-        as: as?.words ?? "",
-        rows: rest.map((one, i) => [d.head[i + 1] ?? "", said(one)] as const),
+        as,
+        rows: cells.map(([label, one]) => [label, said(one)] as const),
         drawn: drawn === "" ? null : { svg: drawings.svg(drawn), alt: words },
+        ...(typed === "" ? {} : { typed }),
       }),
     ),
     ...paragraphIf(d.note, "small"),

@@ -3,7 +3,7 @@ import type { Drawings } from "../pdf/drawings.ts";
 import type { curves } from "../pdf/sections/curves.ts";
 import type { calculations, findings } from "../pdf/sections/findings.ts";
 import type { misfits } from "../pdf/sections/misfits.ts";
-import { alert, bullets, heading, paragraph, paragraphIf, quiet, table, together } from "./made.ts";
+import { bullets, heading, paragraph, paragraphIf, table, together } from "./made.ts";
 
 type Findings = ReturnType<typeof findings>;
 type One = Findings["places"][number]["findings"][number];
@@ -36,20 +36,6 @@ function findingOf(one: One, drawings: Drawings): Block {
     heading(3, `${one.title}: ${one.verdict}`, one.rule === "" ? {} : { beside: one.rule }),
     ...compared,
     ...one.remarks.map((words) => paragraph(words)),
-    ...(one.memory === "" ? [] : [paragraph([alert(one.memory)])]),
-    ...(one.argument.length === 0
-      ? []
-      : [
-          {
-            kind: "argument",
-            lines: one.argument.map(({ depth, tag, words, note }) => ({
-              depth,
-              tag,
-              words: note === "" ? words : [{ text: words }, quiet(` – ${note}`)],
-            })),
-          } as const,
-        ]),
-    ...(one.further === "" ? [] : [paragraph([{ text: one.further, as: "gap" }], "small")]),
   );
 }
 
@@ -74,10 +60,9 @@ export function misfitBlocks(d: ReturnType<typeof misfits>, drawings: Drawings):
 /** Time-current drawings of circuits in doubt. */
 export function curveBlocks(d: ReturnType<typeof curves>, drawings: Drawings): readonly Block[] {
   if (d.list.length === 0) return [];
-  const shown = d.list.map(({ caption, file, words, memory }): readonly Block[] => [
+  const shown = d.list.map(({ caption, file, words }): readonly Block[] => [
     paragraph(caption, "lead"),
     { kind: "figure", image: { svg: drawings.svg(file) }, alt: words, width: 82 },
-    ...(memory === "" ? [] : [paragraph([alert(memory)], "small")]),
   ]);
   const pairs = Array.from({ length: Math.ceil(shown.length / 2) }, (_, i) => shown.slice(2 * i, 2 * i + 2));
   return [

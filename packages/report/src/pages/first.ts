@@ -2,6 +2,7 @@ import type { Block, Inline, Words } from "../document/model.ts";
 import type { Drawings } from "../pdf/drawings.ts";
 import type { firstPage } from "../pdf/sections/first-page.ts";
 import { alert, bullets, heading, paragraph, paragraphIf, said, strong, table } from "./made.ts";
+import { onePage } from "./one-page.ts";
 
 type First = ReturnType<typeof firstPage>;
 type Group = First["groups"][number];
@@ -9,6 +10,10 @@ type Member = Group["members"][number];
 
 /** The page a landlord can read on its own: it is one page, however much was found. */
 export function firstBlocks(d: First, drawings: Drawings): readonly Block[] {
+  return onePage(d, (cut) => blocksOf(cut, drawings));
+}
+
+function blocksOf(d: First, drawings: Drawings): readonly Block[] {
   return [
     { kind: "title", over: d.kind, words: d.address },
     ...(d.invented === "" ? [] : [paragraph([alert(d.invented)])]),
@@ -26,6 +31,7 @@ export function firstBlocks(d: First, drawings: Drawings): readonly Block[] {
     ...bullets(d.unseen),
     heading(2, d["next-title"], UNLISTED),
     paragraph(d.next),
+    ...paragraphIf(d.within),
     heading(2, d["who-title"], UNLISTED),
     table(d["who-head"], [34, "1fr", 42], d.who),
     paragraph(d.challenge, "small"),
@@ -67,6 +73,8 @@ function outcome(d: First): Block {
     paragraph(d.because),
     ...pointsOf(d["points-title"], d.points),
     ...pointsOf(d["below-title"], d.below),
+    ...pointsOf(d["dismissed-title"], d.dismissed),
+    ...pointsOf(d["investigate-title"], d.investigate),
     ...(d.summary === "" ? [] : [paragraph([strong(d["summary-label"]), { text: d.summary }])]),
   );
 }
@@ -79,7 +87,7 @@ function pointsOf(title: string, points: readonly string[]): readonly Block[] {
 }
 
 function groupBlocks(group: Group, drawings: Drawings): readonly Block[] {
-  const { mark, code, heading: words, members } = group;
+  const { mark, code, heading: words, members, more } = group;
   return [
     heading(
       3,
@@ -87,6 +95,7 @@ function groupBlocks(group: Group, drawings: Drawings): readonly Block[] {
       mark === "" ? UNLISTED : { ...UNLISTED, mark: { svg: drawings.svg(mark), alt: code, width: 6.4 } },
     ),
     { kind: "list", numbers: members.map(({ number }) => String(number)), entries: members.map(memberWords) },
+    ...paragraphIf(more),
   ];
 }
 

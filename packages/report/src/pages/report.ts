@@ -11,11 +11,10 @@ import {
   recipientBlocks,
   safetyBlocks,
   signatureBlocks,
-  sourceBlocks,
 } from "./back.ts";
-import { calculationBlocks, curveBlocks, findingBlocks, misfitBlocks } from "./findings.ts";
+import { curveBlocks, findingBlocks, misfitBlocks } from "./findings.ts";
 import { firstBlocks } from "./first.ts";
-import { boardBlocks, diagramBlocks, originBlocks } from "./installation.ts";
+import { boardBlocks, diagramBlocks, originBlocks, thingBlocks } from "./installation.ts";
 import { ledgerBlocks, observationBlocks } from "./observations.ts";
 import { pastBlocks } from "./past.ts";
 
@@ -30,15 +29,14 @@ export function reportBlocks(d: ReturnType<typeof reportSections>, drawings: Dra
     ...findingBlocks(d.findings, drawings),
     ...misfitBlocks(d.misfits, drawings),
     ...boardBlocks(d.boards, drawings),
+    ...thingBlocks(d.things),
     ...diagramBlocks(d.diagram, drawings),
     ...curveBlocks(d.curves, drawings),
     ...pastBlocks(d.past, drawings),
-    ...calculationBlocks(d.calculations),
     ...itemBlocks(d.items),
     ...safetyBlocks(d.safety),
     ...instrumentBlocks(d.instruments),
     ...photographBlocks(d.photographs),
-    ...sourceBlocks(d.sources),
     ...dutyBlocks(d.duties),
     ...recipientBlocks(d.recipients),
     ...signatureBlocks(d.signatures, drawings),

@@ -1,20 +1,18 @@
 import { forOthers, printInspection } from "@good-grounds/inspection";
+import { htmlOf } from "../document/html.ts";
 import type { Document } from "../document/model.ts";
 import { type TypstDocument, typstOf } from "../document/typst.ts";
 import type { ReportInput } from "../input.ts";
 import { reportOf } from "../pages/report.ts";
-import { renderWeighing } from "../text/weighing.ts";
+import { workingsOf } from "../pages/workings.ts";
 import { Drawings } from "./drawings.ts";
 import { reportSections } from "./model.ts";
 
 export { coverageOf } from "./coverage.ts";
-
-/** Columns of the attached working. */
-const WORKINGS_WIDTH = 100;
+export { fromMemory } from "./sections/workings.ts";
 
 /** The report of an inspection whose file is `json` as text: what it says, in which order, with what is attached to it. */
 export function reportAsDocument(input: ReportInput, json: string): Document {
-  const workings = renderWeighing(input, { width: WORKINGS_WIDTH, all: true, grounds: true, misfits: false });
   const drawings = new Drawings();
   const sections = reportSections(input, drawings);
   const [source, working] = sections.signatures.attachments;
@@ -26,7 +24,13 @@ export function reportAsDocument(input: ReportInput, json: string): Document {
       relationship: "source",
       description: source[1],
     },
-    { name: working[0], data: workings, kind: "text/plain", relationship: "supplement", description: working[1] },
+    {
+      name: working[0],
+      data: htmlOf(workingsOf(input, { frame: sections, ...sections })),
+      kind: "text/html",
+      relationship: "supplement",
+      description: working[1],
+    },
   ]);
 }
 
@@ -36,6 +40,12 @@ export function reportAsDocument(input: ReportInput, json: string): Document {
  */
 export function reportDocument(input: ReportInput, json: string, covers: (point: number) => boolean): TypstDocument {
   return typstOf(reportAsDocument(input, json), covers);
+}
+
+/** The report as one HTML file that needs nothing beside it; evidence and workings stay with the PDF. */
+export function reportHtml(input: ReportInput): string {
+  const drawings = new Drawings();
+  return htmlOf(reportOf(reportSections(input, drawings), drawings, []));
 }
 
 /** The original text, byte for byte; printed anew only where notes that are for the inspector alone have to stay out. */

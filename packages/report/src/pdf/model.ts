@@ -17,6 +17,7 @@ import { observations } from "./sections/observations.ts";
 import { origin } from "./sections/origin.ts";
 import { safety } from "./sections/safety.ts";
 import { thenAndNow } from "./sections/then-and-now.ts";
+import { things } from "./sections/things.ts";
 
 /** The sections of the report as plain data with every sentence made, and the drawings they name. */
 export interface ReportModel {
@@ -41,6 +42,7 @@ export function reportSections(input: ReportInput, drawings: Drawings) {
     findings: findings(input, drawings),
     misfits: misfits(input, drawings),
     boards: boards(input, drawings),
+    things: things(input),
     diagram: diagram(input, drawings),
     curves: curves(input, drawings),
     past: thenAndNow(input, drawings),

@@ -12,7 +12,7 @@ import { dutyLine, dutyWords, isForOthers, passOnWords } from "../words/duty.ts"
 import { marginWords } from "../words/figure.ts";
 import { folderWords } from "../words/folder.ts";
 import { numberOf } from "../words/observation-number.ts";
-import { openPointWords } from "../words/open-point.ts";
+import { dismissedWords, investigateWords, openPointWords } from "../words/open-point.ts";
 import { placeWords } from "../words/place.ts";
 import { inDoubt } from "../words/probability.ts";
 import { headline } from "../words/reasoning.ts";
@@ -149,12 +149,20 @@ function openLines(input: ReportInput, width: number, all: boolean): string[] {
       lines.push(...wrapped(words, width, "  ! ", "    "));
     }
   }
+  lines.push(...listed(OPEN.dismissedTitle, dismissedWords(input.outcome, input), "  ! ", width));
+  lines.push(...listed(OPEN.investigateTitle, investigateWords(input.outcome, input), "  ? ", width));
   if (points.length === 0) return lines;
   lines.push(OPEN.heading(points.length));
   const shown = all ? points : points.slice(0, POINTS_SHOWN);
   for (const point of shown) lines.push(...wrapped(openPointWords(point, input, all), width, "  ? ", "    "));
   if (shown.length < points.length) lines.push(`    ${OPEN.more(points.length - shown.length)}`);
   return lines;
+}
+
+/** Some sentences under a heading; nothing where there are none. */
+function listed(title: string, words: readonly string[], mark: string, width: number): string[] {
+  if (words.length === 0) return [];
+  return [...wrapped(title, width), ...words.flatMap((one) => wrapped(one, width, mark, "    "))];
 }
 
 /** Duties shown before the rest are counted. */

@@ -1,6 +1,7 @@
 import type { CheckLabel, OpenPoint, Outcome, Path } from "@good-grounds/core";
-import type { Installation } from "@good-grounds/inspection";
+import { type Installation, ITEMS, THING_KINDS } from "@good-grounds/inspection";
 import { calculationWords } from "../locales/calculations-en.ts";
+import { CONTRADICTION } from "../locales/contradictions-en.ts";
 import { OPEN } from "../locales/outcome-en.ts";
 import { numberOf } from "./observation-number.ts";
 import { placeWords } from "./place.ts";
@@ -14,25 +15,44 @@ export interface OpenPointContext {
 /** Places named of a point before the rest are counted; all of them where `all`. */
 const SHOWN = 6;
 
-/** An open point as a plain sentence with its places; with `all` none of them is left to a count. */
+/** An open point as plain sentences with its places; with `all` none of them is left to a count. */
 export function openPointWords(point: OpenPoint, context: OpenPointContext, all = false): string {
-  const places = () => placesWords(point.places, context.installation, all ? Number.POSITIVE_INFINITY : SHOWN);
-  const title = (check: string) => context.checks.find(({ id }) => id === check)?.title ?? calculationWords(check);
+  const follow = (point.follow ?? []).map((one) => OPEN.sameCause(followWords(one, context, all)));
+  return [wordsOf(point, context, all), ...follow].join(" ");
+}
+
+/** What stands open for the cause of another point: shortly where it is a check. */
+function followWords(point: OpenPoint, context: OpenPointContext, all: boolean): string {
+  if (point.kind !== "not-met" && point.kind !== "past-limit" && point.kind !== "not-known")
+    return openPointWords(point, context, all);
+  return OPEN.alone[point.kind](checkTitle(point.check, context), placesOf(point, context, all));
+}
+
+function wordsOf(point: OpenPoint, context: OpenPointContext, all: boolean): string {
+  const places = () => placesOf(point, context, all);
   switch (point.kind) {
     case "earthing-off":
       return OPEN.earthingOff;
+    case "danger-untold":
+      return OPEN.dangerUntold(places());
     case "below-the-facts":
       return OPEN.below(places(), point.follows, point.chosen);
     case "contradiction":
-      return OPEN.contradiction(places());
+      return contradictionWords(point, context, all);
     case "unclassified":
       return OPEN.unclassified(places(), point.follows);
     case "not-met":
-      return OPEN.notMet(title(point.check), places());
+      return OPEN.notMet(checkTitle(point.check, context), places());
     case "past-limit":
-      return OPEN.pastLimit(title(point.check), places());
+      return OPEN.pastLimit(checkTitle(point.check, context), places());
+    case "not-known":
+      return OPEN.notKnown(checkTitle(point.check, context), places());
+    case "misfit":
+      return OPEN.misfit(places(), point.lead?.words);
     case "opened":
       return OPEN.opened(point.title, places(), point.possible);
+    case "defective-sample":
+      return OPEN.defectiveSample(point.what, point.defective, point.inspected);
     case "nothing-tested":
       return OPEN.nothingTested;
     case "not-tested":
@@ -44,11 +64,68 @@ export function openPointWords(point: OpenPoint, context: OpenPointContext, all 
   }
 }
 
-/** How many points stand open and the worst of them, and how many choices lie below the facts: one line for an inspection. */
-export function openPointsColumn({ points, below }: Outcome, context: OpenPointContext): string {
+/** The title of a check, as everywhere. */
+export function checkTitle(check: string, { checks }: Pick<OpenPointContext, "checks">): string {
+  return checks.find(({ id }) => id === check)?.title ?? calculationWords(check);
+}
+
+function placesOf({ places }: OpenPoint, { installation }: OpenPointContext, all: boolean): string {
+  return placesWords(places, installation, all ? Number.POSITIVE_INFINITY : SHOWN);
+}
+
+/** What was ticked or left out stands in front, the records beside it after. */
+function contradictionWords(
+  { about, places }: OpenPoint & { readonly kind: "contradiction" },
+  { installation }: OpenPointContext,
+  all: boolean,
+): string {
+  const ticks = places.flatMap((path) => tickedWords(path, installation) ?? []);
+  const others = places.filter((path) => tickedWords(path, installation) === undefined && path[0] !== "conclusion");
+  const most = all ? Number.POSITIVE_INFINITY : SHOWN;
+  return CONTRADICTION[about](OPEN.items(ticks), placesWords(others, installation, most));
+}
+
+/** What an item of the inspection asks, or what a limitation leaves out; undefined for any other place. */
+function tickedWords([head, i]: Path, { inspected, limitations }: Installation): string | undefined {
+  if (typeof i !== "number") return undefined;
+  if (head === "limitations") return limitations[i]?.what;
+  if (head !== "inspected") return undefined;
+  const item = inspected[i]?.item;
+  return ITEMS.find(({ id }) => id === item)?.asks;
+}
+
+/**
+ * How many points stand open and the worst of them, how many choices lie below the facts, how much is left by a reason
+ * alone and how much has to be investigated: one line for an inspection.
+ */
+export function openPointsColumn(
+  { points, below, dismissed, investigate }: Outcome,
+  context: OpenPointContext,
+): string {
   const [worst] = points;
-  const open = worst === undefined ? OPEN.count(0) : `${OPEN.count(points.length)}: ${openPointWords(worst, context)}`;
-  return below.length === 0 ? open : `${open}; ${OPEN.belowCount(below.length)}`;
+  return [
+    worst === undefined ? OPEN.count(0) : `${OPEN.count(points.length)}: ${openPointWords(worst, context)}`,
+    ...(below.length === 0 ? [] : [OPEN.belowCount(below.length)]),
+    ...(dismissed.length === 0 ? [] : [OPEN.dismissedCount(dismissed.length)]),
+    ...(investigate.length === 0 ? [] : [OPEN.investigateCount(investigate.length)]),
+  ].join("; ");
+}
+
+/** Checks not met that only a reason answers, each with its place, its class and the reason. */
+export function dismissedWords({ dismissed }: Outcome, context: OpenPointContext): readonly string[] {
+  return dismissed.map(({ path, checks, chosen, reason }) => {
+    const titles = checks.map((check) => checkTitle(check, context));
+    return OPEN.dismissed(placesWords([path], context.installation, 1), titles, chosen, reason);
+  });
+}
+
+/** What is not known and has to be investigated, each with its place and what was seen. */
+export function investigateWords({ investigate }: Outcome, { installation }: OpenPointContext): readonly string[] {
+  return investigate.flatMap((id) => {
+    const i = installation.observations.findIndex((one) => one.id === id);
+    const what = installation.observations[i]?.what ?? "";
+    return i < 0 ? [] : [OPEN.investigate(placesWords([["observations", i]], installation, 1), what)];
+  });
 }
 
 /** Places in words; circuits of one board stand together. */
@@ -81,5 +158,15 @@ function placed(path: Path, installation: Installation): { readonly group: strin
     const board = installation.boards[i];
     return { group: board?.name || `board ${i + 1}`, member: board?.circuits[j]?.designation || String(j + 1) };
   }
+  if (head === "things") return { group: thingWords(path, installation) };
   return { group: placeWords(path, installation) };
+}
+
+/** A thing by its name, or by what it is and the board it is at. */
+function thingWords(path: Path, { things, boards }: Installation): string {
+  const thing = things.all.find((one) => one.path.join("/") === path.join("/"));
+  if (thing === undefined) return path.join(", ");
+  const board = boards.find(({ id }) => id === thing.board)?.name;
+  const words = thing.name ?? THING_KINDS[thing.kind].noun;
+  return board === undefined ? words : `${words} (${board})`;
 }

@@ -1,4 +1,4 @@
-import { isWrittenReason, standsInTheWay } from "@good-grounds/judgement";
+import { isReasonOfItsOwn, standsInTheWay } from "@good-grounds/judgement";
 import { openPointWords, printable, type ReportInput } from "@good-grounds/report";
 import { EXIT, Stop } from "../../host.ts";
 
@@ -15,7 +15,7 @@ export function reasonsFor(
         EXIT.input,
         `--reason: no open point is called ${JSON.stringify(name)}. There are: ${inTheWay.map((one) => one.name).join(", ") || "none"}.`,
       );
-  const open = inTheWay.filter(({ name }) => !isWrittenReason(reasons.get(name)));
+  const open = inTheWay.filter(({ name }) => !isReasonOfItsOwn(reasons.get(name)));
   if (open.length > 0) {
     const lines = open.flatMap(({ name, point }) => {
       const words = openPointWords(point, { installation, checks }, true);

@@ -1,3 +1,4 @@
+import { misfitsOf } from "@good-grounds/assembly";
 import { resolveDraft } from "@good-grounds/inspection";
 import { dutiesOf, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { DUTY, dutyCalendar, dutyLine, dutyWords, passOnWords } from "@good-grounds/report";
@@ -15,7 +16,13 @@ export function dutiesOfData(data: Data, topics?: Topics): DutiesView {
   const weighing = weigh(installation);
   const duties = dutiesOf(
     installation,
-    outcomeOf(installation, weighing, reasonObservations(installation, weighing, topics), topics),
+    outcomeOf(
+      installation,
+      weighing,
+      reasonObservations(installation, weighing, topics),
+      misfitsOf(installation, weighing),
+      topics,
+    ),
   );
   const { id = "", address, inspectedOn } = installation;
   const calendar =

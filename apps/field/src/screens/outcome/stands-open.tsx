@@ -34,6 +34,10 @@ export function StandsOpen({ shown }: StandsOpenProps) {
           {found.points.length > shown && <p>{OUTCOME_NOW.more(found.points.length - shown)}</p>}
           {found.below.length > 0 && <h3>{OUTCOME_NOW.below}</h3>}
           <Points job={job} points={found.below} />
+          {found.dismissed.length > 0 && <h3>{OUTCOME_NOW.dismissed}</h3>}
+          <Points job={job} points={found.dismissed} />
+          {found.investigate.length > 0 && <h3>{OUTCOME_NOW.investigate}</h3>}
+          <Points job={job} points={found.investigate} />
         </>
       )}
     </Section>

@@ -67,7 +67,7 @@ div.beside>div{flex:1 1 16rem}
 ${[1, 2, 3, 4, 5, 6, 7, 8].map((depth) => `.argument .d${depth}{margin-left:${depth * 0.8}rem}`).join("")}
 .signature{margin:1rem 0;break-inside:avoid}
 .signature .drawn{width:14rem}
-.signature .line{display:block;width:18rem;max-width:100%;height:3rem;border-bottom:1px solid var(--ink)}
+.signature .line{display:block;width:18rem;max-width:100%;min-height:3rem;padding-top:1.2rem;font-style:italic;border-bottom:1px solid var(--ink)}
 nav ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.1rem 1.2rem}
 a{color:var(--ink)}
 a:focus-visible,.wide:focus-visible{outline:3px solid var(--copper);outline-offset:2px}

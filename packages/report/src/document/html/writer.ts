@@ -159,9 +159,11 @@ function fact([name, value]: readonly [Words, Words]): string {
   return `<div><dt>${said(name)}</dt><dd>${said(value)}</dd></div>`;
 }
 
-function signatureOf({ as, rows, drawn }: SignatureBlock): string {
+function signatureOf({ as, rows, drawn, typed = "" }: SignatureBlock): string {
   const ink =
-    drawn === null ? '<span class="line"></span>' : `<span class="drawn">${svgOf(drawn.svg, drawn.alt)}</span>`;
+    drawn === null
+      ? `<span class="line">${escaped(typed)}</span>`
+      : `<span class="drawn">${svgOf(drawn.svg, drawn.alt)}</span>`;
   return `<div class="signature"><p><strong>${escaped(as)}</strong></p>${ink}<dl class="facts">${rows.map(fact).join("")}</dl></div>`;
 }
 

@@ -79,9 +79,13 @@ export const TEMPLATE = `
     let beside = b.at("beside", default: "")
     let words = if beside == "" { said(b.words) } else { [#said(b.words)#h(2mm)#text(size: 7.6pt, weight: 400, fill: quiet, beside)] }
     let whole = heading(level: b.level, outlined: b.level == 1 and "unlisted" not in b, words)
+    let tight = "unlisted" in b and b.level > 1
     if "mark" in b {
       show heading: it => it.body
-      block(above: 1.1em, below: 0.5em, sticky: true, grid(columns: (9mm, 1fr), align: horizon, piece(b.mark), text(size: if b.level == 2 { 1.1 * base } else { base }, weight: 700, whole)))
+      block(above: if tight { 0.7em } else { 1.1em }, below: if tight { 0.35em } else { 0.5em }, sticky: true, grid(columns: (9mm, 1fr), align: horizon, piece(b.mark), text(size: if b.level == 2 { 1.1 * base } else { base }, weight: 700, whole)))
+    } else if tight {
+      show heading: it => it.body
+      block(above: 0.9em, below: 0.45em, sticky: true, text(size: if b.level == 2 { 1.1 * base } else { base }, weight: 700, whole))
     } else { whole }
   } else if b.kind == "paragraph" {
     let kind = b.at("as", default: "")
@@ -135,7 +139,7 @@ export const TEMPLATE = `
       block(above: 0pt, below: 0.5em, text(weight: 600, b.as))
       grid(columns: (1fr, 62mm), column-gutter: 6mm,
         facts(b.rows, 30mm),
-        if b.drawn == none { v(10mm); line(length: 100%, stroke: 0.6pt + ink) } else { image(b.drawn.file, width: 48mm, alt: b.drawn.alt) },
+        if b.drawn == none { v(6mm); text(size: 1.3 * base, style: "italic", b.at("typed", default: sym.zws)); v(-2mm); line(length: 100%, stroke: 0.6pt + ink) } else { image(b.drawn.file, width: 48mm, alt: b.drawn.alt) },
       )
     })
   } else if b.kind == "frame" {

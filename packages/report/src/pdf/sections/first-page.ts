@@ -7,7 +7,7 @@ import { SAFETY } from "../../locales/safety-en.ts";
 import { firstSentence } from "../../words/first-sentence.ts";
 import { folderWords } from "../../words/folder.ts";
 import { GROUPS, type Group, type Numbered, numbered, type Observation } from "../../words/observation-number.ts";
-import { openPointWords } from "../../words/open-point.ts";
+import { dismissedWords, investigateWords, openPointWords } from "../../words/open-point.ts";
 import { standingSignatures } from "../../words/signature.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
@@ -33,6 +33,9 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
       [REPORT.facts.inspected, inspected(file)],
       [REPORT.facts.edition, edition.label],
       ...(input.folder === undefined ? [] : [[REPORT.facts.topics, folderWords(input.folder)] as [string, string]]),
+      ...(input.issue === undefined
+        ? []
+        : [[REPORT.facts.issue, REPORT.issue(input.issue.number, input.issue.replaces)] as [string, string]]),
       [REPORT.facts.premises, brief.premises.description ?? useWords(brief.use)],
       [REPORT.facts.client, brief.client.name],
       [REPORT.facts.purpose, brief.purpose],
@@ -48,7 +51,11 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
     "unseen-title": REPORT.unseenTitle,
     unseen: unseen(input),
     "next-title": REPORT.nextTitle,
-    next: next === undefined ? REPORT.noNext : REPORT.next(next.by, next.reason),
+    next: next === undefined ? REPORT.noNext : REPORT.next(next.by, shortened(next.reason)),
+    within:
+      conclusion?.workWithin === undefined
+        ? ""
+        : REPORT.workWithin(conclusion.workWithin.days, shortened(conclusion.workWithin.reason ?? "")),
     "who-title": REPORT.whoTitle,
     "who-head": REPORT.whoHead,
     who: who(file),
@@ -124,8 +131,26 @@ function outcome(input: ReportInput, order: readonly Numbered[]) {
       ),
       OPEN.more,
     ),
+    ...answeredByWords(input),
     "summary-label": REPORT.summary,
     summary: conclusion?.generalCondition ?? "",
+  };
+}
+
+/** What only a reason answers, and what is not known and has to be investigated. */
+function answeredByWords(input: ReportInput) {
+  const short = (words: readonly string[]) =>
+    fewOf(
+      words.map((one) => shortened(one, POINT_LENGTH)),
+      OPEN.more,
+    );
+  const dismissed = short(dismissedWords(input.outcome, input));
+  const investigate = short(investigateWords(input.outcome, input));
+  return {
+    "dismissed-title": dismissed.length === 0 ? "" : OPEN.dismissedTitle,
+    dismissed,
+    "investigate-title": investigate.length === 0 ? "" : OPEN.investigateTitle,
+    investigate,
   };
 }
 
@@ -181,6 +206,8 @@ function groupOn(group: Group, order: readonly Numbered[], input: ReportInput, d
           .join(" "),
         safe: madeSafe(group, observation),
       })),
+      // Said where the page has no room for all of them.
+      more: "",
     },
   ];
 }

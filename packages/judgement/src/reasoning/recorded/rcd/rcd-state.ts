@@ -36,7 +36,12 @@ function statesOf({ standard, delay, timeAtRated, button }: ResidualDevice): rea
   }
   const { verdict } = rcdWorks({ kind: "rcd-readings", standard, delay, timeAtRated, button }, RECKON);
   if (verdict === "met") return ["works"];
-  if (verdict !== "not-met") return ["works", "slow"];
+  if (verdict !== "not-met") {
+    const isDelayed = isKnownFact(delay) && delay.word !== "general";
+    return isDelayed && isKnownFact(button) && button.word === "does-not-trip"
+      ? ["works", "slow", "dead"]
+      : ["works", "slow"];
+  }
   if (timeAtRated.high !== Number.POSITIVE_INFINITY) return ["slow"];
   const isDead = timeAtRated.value >= LONGEST || (isKnownFact(button) && button.word === "does-not-trip");
   return isDead ? ["dead"] : ["slow", "dead"];
