@@ -29,9 +29,11 @@ export function circuitChart(input: ReportInput): Document {
   return paper(input, {
     name: CHART.name,
     size: 12,
+    // What a circuit is does not wait for what is still to be decided of it.
+    ...(head.signed.length === 0 ? {} : { holds: true }),
     blocks: [
       { kind: "title", over: CHART.name, words: head.address },
-      ...notices(input),
+      ...notices(input, head.signed.length === 0 ? head.draft : ""),
       ...(boards.length === 0 ? [{ kind: "paragraph", words: CHART.noBoard } as const] : sheets),
     ],
   });

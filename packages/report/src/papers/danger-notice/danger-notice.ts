@@ -6,7 +6,8 @@ import { NOTICE } from "../../locales/danger-notice-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { capitalised } from "../../pdf/sections/observation-order.ts";
 import { earthingOffSince } from "../../pdf/sections/safety.ts";
-import { type Danger, dangersOf } from "../dangers.ts";
+import { openPointWords } from "../../words/open-point.ts";
+import { type Danger, dangersOf, dangersUnspoken } from "../dangers.ts";
 import { headOf } from "../head.ts";
 import { notices, paper } from "../paper.ts";
 
@@ -16,18 +17,26 @@ export function dangerNotice(input: ReportInput): Document {
   const head = headOf(input);
   const dangers = dangersOf(input);
   const off = earthingOffSince(file);
-  const isDanger = dangers.length > 0 || off !== undefined;
+  const unspoken = dangersUnspoken(input);
+  const isDanger = dangers.length + unspoken.length > 0 || off !== undefined;
   return paper(input, {
     name: NOTICE.name,
     size: 11.5,
+    holds: true,
     blocks: [
       { kind: "title", over: isDanger ? NOTICE.over : NOTICE.name, words: head.address },
-      ...notices(input),
+      ...notices(input, head.draft === "" ? "" : NOTICE.holds),
       ...(isDanger ? [paragraph(NOTICE.intro(head.inspectedOn))] : none(input)),
       ...(off === undefined
         ? []
         : [heading(NOTICE.earthingTitle), frame([{ kind: "paragraph", words: NOTICE.earthing(off) }])]),
       ...dangers.flatMap((danger) => dangerBlocks(danger, input)),
+      ...unspoken.flatMap((point) => [
+        heading(point.title),
+        frame([dont(NOTICE.dontLive)]),
+        paragraph(openPointWords(point, input, true)),
+        paragraph([{ text: NOTICE.notDone, as: "alert" }]),
+      ]),
       heading(NOTICE.emergency),
       {
         kind: "frame",
@@ -49,6 +58,14 @@ function heading(words: string): Block {
 
 function frame(blocks: readonly Block[]): Block {
   return { kind: "frame", as: "alert", blocks };
+}
+
+/** What nobody is to do, first of all that is said of a danger. */
+function dont(words: string): Block {
+  return paragraph([
+    { text: `${NOTICE.dont}: `, as: "alert" },
+    { text: words, as: "strong" },
+  ]);
 }
 
 /** A paper that names no danger is no proof that there is none. */
@@ -90,12 +107,7 @@ function dangerBlocks({ number, observation: one, standing }: Danger, input: Rep
       as: "together",
       blocks: [
         ...standingBlocks(standing),
-        frame([
-          paragraph([
-            { text: `${NOTICE.dont}: `, as: "alert" },
-            { text: madeSafe === undefined ? NOTICE.dontLive : NOTICE.dontSafe, as: "strong" },
-          ]),
-        ]),
+        frame([dont(madeSafe === undefined ? NOTICE.dontLive : NOTICE.dontSafe)]),
         { kind: "facts", rows, names: 34 },
       ],
     },

@@ -5,6 +5,7 @@ import type { ReportInput } from "../../input.ts";
 import { LETTER } from "../../locales/letter-en.ts";
 import { earthingOffSince } from "../../pdf/sections/safety.ts";
 import { shortened } from "../../pdf/sections/shortened.ts";
+import { dangersUnspoken } from "../dangers.ts";
 import { headOf } from "../head.ts";
 import { notices, paper } from "../paper.ts";
 import { dates } from "./dates.ts";
@@ -69,7 +70,10 @@ function alarm({ installation }: ReportInput): readonly Block[] {
 }
 
 /** What the inspector states, and what the facts come to: two voices, never one. */
-function result({ outcome, installation: { file } }: ReportInput): readonly Block[] {
+function result(input: ReportInput): readonly Block[] {
+  const { outcome, installation } = input;
+  const { file } = installation;
+  const unspoken = dangersUnspoken(input).length;
   const stated = file.conclusion?.outcome;
   const derived = outcome.outcome;
   const agree = stated === derived;
@@ -81,6 +85,8 @@ function result({ outcome, installation: { file } }: ReportInput): readonly Bloc
     ...(stated === undefined || agree ? [] : [[{ text: LETTER.differs, as: "alert" } as const]]),
     ...(nothing ? [[{ text: LETTER.nothingInspected, as: "strong" } as const]] : []),
     ...(outcome.points.length === 0 || nothing ? [] : [LETTER.open(outcome.points.length)]),
+    ...(unspoken === 0 ? [] : [[{ text: LETTER.unspoken(unspoken), as: "alert" } as const]]),
+    ...(outcome.dismissed.length === 0 ? [] : [LETTER.dismissed(outcome.dismissed.length)]),
   ];
   return lines.map((words) => ({ kind: "paragraph", words }));
 }

@@ -6,8 +6,9 @@ import { capitalised } from "../../pdf/sections/observation-order.ts";
 import { earthingOffSince } from "../../pdf/sections/safety.ts";
 import { shortened } from "../../pdf/sections/shortened.ts";
 import { numbered, type Observation } from "../../words/observation-number.ts";
+import { placeWords } from "../../words/place.ts";
 import { clientWords } from "../../words/reasoning.ts";
-import { dangersOf } from "../dangers.ts";
+import { dangersOf, dangersUnspoken } from "../dangers.ts";
 import { headOf } from "../head.ts";
 import { notices, paper } from "../paper.ts";
 import { withoutOwner } from "./without-owner.ts";
@@ -83,11 +84,27 @@ function found(input: ReportInput): readonly Block[] {
   const ordered = places(input);
   const shown = ordered.slice(0, SHOWN);
   const left = ordered.length - shown.length;
-  if (ordered.length === 0) return [paragraph(isUnseen(input) ? TENANT.nothingInspected : TENANT.nothing)];
+  const unspoken = dangersUnspoken(input).flatMap(({ places: paths }) => paths.slice(0, SHOWN));
+  if (ordered.length + unspoken.length === 0)
+    return [paragraph(isUnseen(input) ? TENANT.nothingInspected : TENANT.nothing)];
   return [
-    { kind: "list", entries: shown.map(({ group, observation }) => entry(group, observation, input)) },
+    {
+      kind: "list",
+      entries: [
+        ...unspoken.map((path) => unspokenEntry(placeWords(path, input.installation))),
+        ...shown.map(({ group, observation }) => entry(group, observation, input)),
+      ],
+    },
     ...(left > 0 ? [paragraph(TENANT.more(left))] : []),
     ...(isUnseen(input) ? [paragraph(TENANT.nothingInspected)] : []),
+  ];
+}
+
+/** Danger that the record shows and nobody wrote of: where, and no more than that. */
+function unspokenEntry(place: string): readonly Inline[] {
+  return [
+    { text: `${TENANT.group.C1}: ${TENANT.closed(capitalised(place))}`, as: "strong" },
+    { text: ` ${TENANT.plain.C1} ${TENANT.stop}` },
   ];
 }
 
