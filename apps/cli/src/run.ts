@@ -26,6 +26,7 @@ const OPTIONS = {
   since: { type: "string" },
   "time-authority": { type: "string" },
   probability: { type: "boolean" },
+  photographs: { type: "string" },
   topics: { type: "string" },
   help: { type: "boolean", short: "h" },
   version: { type: "boolean" },
@@ -51,11 +52,11 @@ const COMMANDS: Readonly<Record<string, Command>> = {
     },
   },
   report: {
-    options: ["earlier", "out", "topics"],
+    options: ["earlier", "out", "photographs", "topics"],
     async start(rest, values, host) {
       const { reportCommand } = await import("./commands/report.ts");
-      const { out, topics, earlier = [] } = values;
-      return reportCommand(rest, { out, earlier, topics, given: [...rest, ...wordsGiven(values)] }, host);
+      const { out, photographs, topics, earlier = [] } = values;
+      return reportCommand(rest, { out, earlier, photographs, topics, given: [...rest, ...wordsGiven(values)] }, host);
     },
   },
   document: {

@@ -6,7 +6,7 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
       them, a .jsonl stream with one inspection a line, or - for standard input.
   goodgrounds weigh FILE --earlier FILE [--earlier FILE]...
       The same, and then and now: beside earlier inspections of the installation.
-  goodgrounds report FILE --out PATH [--earlier FILE]...
+  goodgrounds report FILE --out PATH [--earlier FILE]... [--photographs FOLDER]
       Write the condition report: as PDF with the inspection file and the workings
       attached, or, where PATH ends in .html, as one page for any browser.
   goodgrounds document letter|works|notice|chart|tenant FILE --out PATH

@@ -6,6 +6,7 @@ import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { judgedWithNote } from "../judged-with.ts";
 import { memoryNote } from "../memory-note.ts";
+import { photographsIn } from "../photographs.ts";
 import { readText } from "../read.ts";
 import { topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
@@ -14,6 +15,8 @@ import { writeWhole } from "../write-whole.ts";
 export interface ReportOptions {
   readonly out: string | undefined;
   readonly earlier: readonly string[];
+  /** A folder with the photographs of the inspection. */
+  readonly photographs: string | undefined;
   /** The firm's own folder of topics and standing views. */
   readonly topics: string | undefined;
   /** Every word of the command line but the output: none of the files they name is written over. */
@@ -23,7 +26,7 @@ export interface ReportOptions {
 /** `goodgrounds report`: the condition report as PDF with the inspection file attached; a draft while it cannot be issued. */
 export async function reportCommand(
   paths: readonly string[],
-  { out, earlier, topics: folder, given }: ReportOptions,
+  { out, earlier, photographs, topics: folder, given }: ReportOptions,
   host: Host,
 ): Promise<ExitCode> {
   const [path, ...more] = paths;
@@ -39,9 +42,12 @@ export async function reportCommand(
     return EXIT.input;
   }
   host.stderr.write(judgedWithNote(path, parsed.file, topics));
-  const input = draftWhereOpen(
-    withEarlier(assemble(parsed.file, true, topics), await readEarlier(earlier, parsed.file, host)),
-  );
+  const { found, notes } = await photographsIn(photographs, parsed.file);
+  host.stderr.write(notes.map((note) => `${note}\n`).join(""));
+  const input = {
+    ...draftWhereOpen(withEarlier(assemble(parsed.file, true, topics), await readEarlier(earlier, parsed.file, host))),
+    photographs: found,
+  };
   host.stderr.write(await memoryNote(path, input));
   const made = kind === HTML ? await page(input) : await pdf(input, text);
   // Laying out takes a while: what was put there meanwhile is guarded as well.

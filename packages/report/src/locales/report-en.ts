@@ -246,6 +246,7 @@ export const REPORT = Object.freeze({
     mechanicallyProtected: "mechanically protected",
     earthingConnected: "Connected and continuous",
     earthingItem: "As inspected",
+    notAnswered: "not answered",
     terminalItem: "Main earthing terminal",
     earths: "Earthing and bonding",
     earthingConductor: "Earthing conductor",
@@ -268,7 +269,7 @@ export const REPORT = Object.freeze({
   diagramWords: (boards: number, circuits: number, part: number) =>
     `Line diagram, part ${part}: ${counted(boards, "board", "boards")} and ${counted(circuits, "circuit", "circuits")}; the same facts stand in the tables of circuits`,
   diagramNote:
-    "Each way shows its device, its RCD with the residual current in mA, and the worst verdict of the calculations for its circuit. A verdict is not a classification.",
+    "From the origin outwards. Each way shows its phases as strokes, its device, the RCDs before it with their residual current in mA (a heavy ring with a name is shared by several circuits), what it serves, its line and protective conductor, and the worst verdict of the calculations for it. A verdict is not a classification.",
 
   things: Object.freeze({
     title: "Parts recorded one by one",

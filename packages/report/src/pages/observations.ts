@@ -38,8 +38,20 @@ function observationOf(one: One, drawings: Drawings): readonly Block[] {
       ...(checks.length === 0 ? [] : [paragraph(one["checks-label"], "lead"), ...bullets(checks)]),
       ...(reasoning.none === "" ? [] : [paragraph([{ text: reasoning.none, as: "gap" }])]),
     ),
+    ...photographBlocks(one.photographs),
     ...reasonsOf(reasoning, drawings),
   ];
+}
+
+/** Photographs, two in a row. */
+function photographBlocks(list: One["photographs"]): readonly Block[] {
+  const shown = list.map(({ image, alt, caption }): readonly Block[] => [
+    { kind: "figure", image, alt, caption, width: 82 },
+  ]);
+  return Array.from({ length: Math.ceil(shown.length / 2) }, (_, i) => {
+    const pair = shown.slice(2 * i, 2 * i + 2);
+    return together({ kind: "columns", columns: pair.length === 2 ? pair : [...pair, []] });
+  });
 }
 
 function reasonsOf(d: One["reasoning"], drawings: Drawings): readonly Block[] {

@@ -40,7 +40,8 @@ export function onePage(d: First, blocks: (d: First) => readonly Block[]): reado
 
 function within(d: First, room: Room): First {
   const few = (list: readonly string[], most = room.list) => {
-    const cut = list.map((words) => shortened(words, room.text));
+    // What stands open and what was chosen below the facts is told in a whole clause.
+    const cut = list.map((words) => shortened(words, Math.max(130, room.text)));
     return cut.length <= most ? cut : [...cut.slice(0, most), REPORT.furtherBehind];
   };
   return {
@@ -54,7 +55,7 @@ function within(d: First, room: Room): First {
     summary: shortened(d.summary, room.text),
     because: shortened(d.because, 700),
     groups: groupsWithin(d.groups, room),
-    unseen: few(d.unseen, room.unseen),
+    unseen: few(d.unseen, room.unseen).map((words) => shortened(words, room.text)),
     law: few(d.law, room.list + 1),
     next: shortened(d.next, room.text),
     within: shortened(d.within, room.text),
@@ -85,7 +86,7 @@ function memberWithin(one: Member, { text }: Room): Member {
     place: shortened(one.place, text),
     what: shortened(one.what, text),
     todo: shortened(one.todo, text),
-    below: shortened(one.below, text + 40),
+    below: shortened(one.below, Math.max(160, text)),
     // What was done about danger, and who was told, is told longer.
     safe: shortened(one.safe, Math.max(220, text)),
   };

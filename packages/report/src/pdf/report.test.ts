@@ -66,7 +66,7 @@ describe("the printed report", () => {
   test("rests on one version each of the typesetter and the print face, since their bytes are in it", () => {
     const { dependencies } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
     const outside = Object.entries(dependencies).filter(([name]) => !name.startsWith("@good-grounds/"));
-    // The typesetter, the print face, and what packs a workbook.
+    // The third packs workbooks and is in no page.
     expect(outside.length).toBe(3);
     for (const [name, version] of outside) expect(version, name).toMatch(/^\d+\.\d+\.\d+$/);
   });

@@ -29,6 +29,7 @@ export function observations(input: ReportInput, drawings: Drawings) {
         details: details(input, observation),
         "checks-label": REPORT.checksLabel,
         checks: checksOf(input, observation),
+        photographs: shownOf(input, observation),
       },
       KEPT_WHOLE,
     ),
@@ -79,6 +80,18 @@ function details(input: ReportInput, one: Observation): readonly Row[] {
   rows.push(...whereabouts(input, one), ...partsOf(input, one));
   if (one.foundOn !== undefined) rows.push([REPORT.foundOnLabel, cell(REPORT.day(one.foundOn))]);
   return rows;
+}
+
+/** The photographs of an observation that are at hand. */
+function shownOf({ photographs, installation: { file } }: ReportInput, one: Observation) {
+  return (one.photographs ?? []).flatMap((hash) => {
+    const image = photographs?.get(hash);
+    const said = file.photographs.find(({ sha256 }) => sha256 === hash);
+    if (image === undefined || said === undefined) return [];
+    const { name, description, place, taken } = said;
+    const caption = [name, place, taken === undefined ? undefined : REPORT.moment(taken)].filter(Boolean).join(", ");
+    return [{ image, alt: description, caption: `${description} (${caption})` }];
+  });
 }
 
 function remedyCell({ reasoned }: ReportInput, { id, remedy }: Observation): Cell {

@@ -289,7 +289,7 @@ function earths({ installation }: ReportInput): readonly Row[] {
 /** What the inspection of an item came to. */
 function itemCell({ inspected }: InspectionFile, id: ItemId): Cell {
   const answer = inspected.find(({ item }) => item === id);
-  return answer === undefined ? gap(REPORT.unanswered) : cell(REPORT.itemOutcome[answer.outcome]);
+  return answer === undefined ? gap(REPORT.origin.notAnswered) : cell(REPORT.itemOutcome[answer.outcome]);
 }
 
 /** Main bonding, a part a row, with everything recorded of part and conductor. */
