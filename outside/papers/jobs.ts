@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { assemble } from "@good-grounds/assembly";
+import { assemble, draftWhereOpen } from "@good-grounds/assembly";
 import { parseInspectionData } from "@good-grounds/inspection";
 import type { ReportInput } from "@good-grounds/report";
 import { plainText } from "@good-grounds/report/document";
@@ -23,7 +23,7 @@ export function dataOf(name: Example, change: (data: Data) => void = () => undef
 export function inputOf(data: Data): ReportInput {
   const parsed = parseInspectionData(data);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues.slice(0, 5), null, 1));
-  return assemble(parsed.file);
+  return draftWhereOpen(assemble(parsed.file));
 }
 
 /** Everything a paper says. */

@@ -1,4 +1,4 @@
-import { assemble } from "@good-grounds/assembly";
+import { assemble, draftWhereOpen } from "@good-grounds/assembly";
 import type { ReportInput } from "@good-grounds/report";
 import { htmlOf } from "@good-grounds/report/document";
 import { PAPER_KINDS, type PaperKind, paperOf } from "@good-grounds/report/papers";
@@ -80,7 +80,7 @@ export async function documentCommand(
     return EXIT.input;
   }
   host.stderr.write(judgedWithNote(path, parsed.file, topics));
-  const written = await form.write(paper, assemble(parsed.file, false, topics));
+  const written = await form.write(paper, draftWhereOpen(assemble(parsed.file, false, topics)));
   // Laying out takes a while: what was put there meanwhile is guarded as well.
   if ((await guardedOutput(out, given, form.kind)) !== target)
     throw new Stop(EXIT.unreadable, `${out}: leads somewhere else than when the command began. Try again.`);

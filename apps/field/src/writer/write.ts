@@ -62,7 +62,7 @@ export async function writePaper(
   json: string,
   topics?: Topics,
 ): Promise<Uint8Array | string> {
-  const input = inputOf(json, topics);
+  const input = draftWhereOpen(inputOf(json, topics));
   switch (form) {
     case "pdf":
       return laidOut((covers) => typstOf(paperOf(kind, input), covers));

@@ -6,6 +6,7 @@ import { REPORT } from "./report-en.ts";
 export const NOTICE = Object.freeze({
   name: "Notice of danger",
   over: "Electrical danger found",
+  holds: "The report is not issued yet. This notice holds all the same.",
   intro: (on: string) =>
     `During the inspection that began on ${REPORT.day(on)} danger to people was found in this installation. This notice says what, where, what was done about it, and who was told.`,
   none: "No danger now (C1) is recorded in this inspection.",
@@ -40,7 +41,7 @@ export const NOTICE = Object.freeze({
     unclassified:
       "The inspector has not classified this. By the facts that are written down it is danger now (C1), and it is told here for that reason.",
     below: (chosen: string, reason: string | null) =>
-      `The inspector chose ${chosen}${reason === null ? " and wrote no reason" : `. Reason: ${REPORT.closed(reason)}`}${reason === null ? "." : ""} By the facts that are written down it is danger now (C1), and it is told here for that reason.`,
+      `The inspector chose ${chosen}${reason === null ? ", without a reason of its own." : `. Reason: ${REPORT.closed(reason)}`} By the facts that are written down it is danger now (C1), and it is told here for that reason.`,
   }),
   noClass: "that nothing has to be done",
   emergency: "In an emergency",

@@ -35,6 +35,10 @@ export const LETTER = Object.freeze({
     count === 1
       ? "One point is still open. It may add to this list. The report names it."
       : `${count} points are still open. They may add to this list. The report names each one.`,
+  unspoken: (count: number) =>
+    `${count === 1 ? "One of them is" : `${count} of them are`} danger now by the facts, and nobody wrote of it. Call us at once.`,
+  dismissed: (count: number) =>
+    `${count === 1 ? "One test fell" : `${count} tests fell`} short, and the inspector calls it no danger. The report says why.`,
   nothingInspected:
     "Nothing was looked at or tested, as far as is written down. So this letter does not say that it is safe.",
   earthingOff:
@@ -60,6 +64,8 @@ export const LETTER = Object.freeze({
   below: (follows: string, chosen: string) => `The facts point to ${follows}. The inspector chose ${chosen}. Ask why.`,
   noClass: "no class",
   more: (count: number) => `And ${count} more of this kind. The works list names each one.`,
+  only: (count: number) =>
+    `There ${count === 1 ? "is one" : `are ${count}`} of this kind. The works list names each one.`,
   who: "Let a skilled electrician do the work. Give them the works list.",
   dates: "Dates to keep",
   datesHead: ["By when", "What the law asks of you"] as const,

@@ -34,6 +34,7 @@ export const WORKS = Object.freeze({
   photographs: "Photographs",
   quantity: "Quantity",
   counted: (quantity: number, what: string) => `${quantity} × ${what}`,
+  afterwards: (number: number) => `After work ${number}`,
   done: "Done (what, and by what)",
   retest: "Test after the work (reading, instrument)",
   signOff: "Name, date, signature",

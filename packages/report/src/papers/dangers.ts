@@ -1,3 +1,4 @@
+import type { OpenPoint } from "@good-grounds/core";
 import type { ReportInput } from "../input.ts";
 import { type Numbered, numbered } from "../words/observation-number.ts";
 
@@ -32,4 +33,13 @@ export function dangersOf(input: ReportInput): readonly Danger[] {
       return [{ number, observation, standing: { kind: "below", chosen: lower.chosen, reason: lower.reason } }];
     return unclassified.has(observation.id) ? [{ number, observation, standing: { kind: "unclassified" } }] : [];
   });
+}
+
+type Opened = Extract<OpenPoint, { readonly kind: "opened" }>;
+
+/** Danger now that the recorded installation shows by itself and of which no observation speaks. */
+export function dangersUnspoken({ outcome: { points } }: ReportInput): readonly Opened[] {
+  return points.flatMap((point) =>
+    point.kind === "opened" && point.possible.length > 0 && point.possible.every((one) => one === "C1") ? [point] : [],
+  );
 }

@@ -13,7 +13,7 @@ export interface PaperHead {
   readonly firm: readonly string[];
   /** Names of those whose signatures stand for the content. */
   readonly signed: readonly string[];
-  /** That nobody signed, or that it is a draft; empty where it is issued. */
+  /** That nobody signed, or that something that decides stands open; empty where the report can be issued. */
   readonly draft: string;
   readonly invented: string;
 }
@@ -27,7 +27,7 @@ export function headOf({ installation: { file }, draft }: ReportInput): PaperHea
     day: issuedAt(file).slice(0, 10),
     firm: firmOf(file),
     signed: [...new Set(signed.map(({ name }) => name))],
-    draft: draft === true || signed.length === 0 ? PAPERS.draft : "",
+    draft: signed.length === 0 ? PAPERS.unsigned : draft === true ? PAPERS.draft : "",
     invented: file.invented === true ? PAPERS.invented : "",
   };
 }

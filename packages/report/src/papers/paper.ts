@@ -12,10 +12,12 @@ export interface PaperParts {
   /** Letters of the text in points. */
   readonly size?: number;
   readonly blocks: readonly Block[];
+  /** Holds whether the report is issued or not: no page of it says that it is a draft. */
+  readonly holds?: true;
 }
 
 /** A paper with what all of them carry: its name and place, the report it belongs to, and whether that was issued. */
-export function paper(input: ReportInput, { name, size, blocks }: PaperParts): Document {
+export function paper(input: ReportInput, { name, size, blocks, holds }: PaperParts): Document {
   const head = headOf(input);
   const [year = 1, month = 1, day = 1] = head.day.split("-").map(Number);
   return {
@@ -27,7 +29,7 @@ export function paper(input: ReportInput, { name, size, blocks }: PaperParts): D
       head: PAPERS.documentTitle(name, shortened(head.address, 80)),
       foot: PAPERS.foot(head.id, head.inspectedOn),
       page: PAPERS.page,
-      draft: head.draft === "" ? "" : REPORT.draft,
+      draft: head.draft === "" || holds === true ? "" : REPORT.draft,
       invented: head.invented === "" ? "" : REPORT.inventedShort,
       skip: PAPERS.skip,
     },
@@ -37,9 +39,8 @@ export function paper(input: ReportInput, { name, size, blocks }: PaperParts): D
 }
 
 /** That the paper is a draft or an invented example, in its own words on the first page. */
-export function notices(input: ReportInput): readonly Block[] {
-  const { draft, invented } = headOf(input);
-  return [draft, invented]
+export function notices(input: ReportInput, draft = headOf(input).draft): readonly Block[] {
+  return [draft, headOf(input).invented]
     .filter((words) => words !== "")
     .map((words) => ({ kind: "paragraph", words: [{ text: words, as: "alert" }] }));
 }

@@ -98,7 +98,8 @@ export class Writer {
     const body = rows.map((row) => {
       const cells = row.map((cell, i) => {
         const side = sideOf(columns[i]);
-        return i === rowHead
+        // A row that is left free to write in has no name yet.
+        return i === rowHead && cell !== ""
           ? `<th scope="row"${side}>${this.#cell(cell)}</th>`
           : `<td${side}>${this.#cell(cell)}</td>`;
       });

@@ -6,6 +6,7 @@ import { CHART } from "../../locales/circuit-chart-en.ts";
 import { PAPERS } from "../../locales/papers-en.ts";
 import { valueCell } from "../../pdf/cell.ts";
 import { capitalised } from "../../pdf/sections/observation-order.ts";
+import { shortened } from "../../pdf/sections/shortened.ts";
 import { deviceShort, residualAheadShort, residualShort, sizesShort } from "../circuit-words.ts";
 import { headOf } from "../head.ts";
 import { notices, paper } from "../paper.ts";
@@ -13,8 +14,9 @@ import { notices, paper } from "../paper.ts";
 /** Lines left free for what is changed later, at least; a board with few circuits has a chart of so many lines. */
 const BLANK = 4;
 const LINES = 12;
-/** Least height of a row, mm: to be read in a cupboard and written in by hand. */
-const ROW = 10;
+/** Letters in points and least height of a row in mm: to be read in a cupboard and written in by hand. */
+const FEW = { size: 14, rowHeight: 12 };
+const MANY = { size: 12.5, rowHeight: 10 };
 
 /** A chart for the door of each board, a sheet of its own for every one. */
 export function circuitChart(input: ReportInput): Document {
@@ -27,9 +29,11 @@ export function circuitChart(input: ReportInput): Document {
   return paper(input, {
     name: CHART.name,
     size: 12,
+    // What a circuit is does not wait for what is still to be decided of it.
+    ...(head.signed.length === 0 ? {} : { holds: true }),
     blocks: [
       { kind: "title", over: CHART.name, words: head.address },
-      ...notices(input),
+      ...notices(input, head.signed.length === 0 ? head.draft : ""),
       ...(boards.length === 0 ? [{ kind: "paragraph", words: CHART.noBoard } as const] : sheets),
     ],
   });
@@ -78,9 +82,8 @@ function table(board: Board): Block {
   const blank: readonly TableCell[] = ["", "", "", "", ""];
   return {
     kind: "table",
-    caption: CHART.caption(board.name),
-    size: 13,
-    rowHeight: ROW,
+    caption: CHART.caption(shortened(board.name, 60)),
+    ...(board.circuits.length + BLANK <= LINES ? FEW : MANY),
     columns: [
       { head: no, width: 14 },
       { head: serves, width: "7fr" },

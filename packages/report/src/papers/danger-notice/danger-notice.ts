@@ -6,7 +6,8 @@ import { NOTICE } from "../../locales/danger-notice-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { capitalised } from "../../pdf/sections/observation-order.ts";
 import { earthingOffSince } from "../../pdf/sections/safety.ts";
-import { type Danger, dangersOf } from "../dangers.ts";
+import { openPointWords } from "../../words/open-point.ts";
+import { type Danger, dangersOf, dangersUnspoken } from "../dangers.ts";
 import { headOf } from "../head.ts";
 import { notices, paper } from "../paper.ts";
 
@@ -16,28 +17,33 @@ export function dangerNotice(input: ReportInput): Document {
   const head = headOf(input);
   const dangers = dangersOf(input);
   const off = earthingOffSince(file);
-  const isDanger = dangers.length > 0 || off !== undefined;
-  const emergency: Block = {
-    kind: "frame",
-    as: "alert",
-    blocks: [
-      { kind: "heading", level: 1, words: NOTICE.emergency, unlisted: true },
-      { kind: "list", entries: NOTICE.emergencyWords(isKnownFact(nation) ? nation.word : undefined) },
-    ],
-  };
+  const unspoken = dangersUnspoken(input);
+  const isDanger = dangers.length + unspoken.length > 0 || off !== undefined;
   return paper(input, {
     name: NOTICE.name,
-    size: 11,
+    size: 11.5,
+    holds: true,
     blocks: [
       { kind: "title", over: isDanger ? NOTICE.over : NOTICE.name, words: head.address },
-      ...notices(input),
+      ...notices(input, head.draft === "" ? "" : NOTICE.holds),
       ...(isDanger ? [paragraph(NOTICE.intro(head.inspectedOn))] : none(input)),
       ...(off === undefined
         ? []
         : [heading(NOTICE.earthingTitle), frame([{ kind: "paragraph", words: NOTICE.earthing(off) }])]),
       ...dangers.flatMap((danger) => dangerBlocks(danger, input)),
-      emergency,
-      ...(isDanger ? [received(head.firm)] : []),
+      ...unspoken.flatMap((point) => [
+        heading(point.title),
+        frame([dont(NOTICE.dontLive)]),
+        paragraph(openPointWords(point, input, true)),
+        paragraph([{ text: NOTICE.notDone, as: "alert" }]),
+      ]),
+      heading(NOTICE.emergency),
+      {
+        kind: "frame",
+        as: "stated",
+        blocks: [{ kind: "list", entries: NOTICE.emergencyWords(isKnownFact(nation) ? nation.word : undefined) }],
+      },
+      ...(isDanger ? received(head.firm) : []),
     ],
   });
 }
@@ -52,6 +58,14 @@ function heading(words: string): Block {
 
 function frame(blocks: readonly Block[]): Block {
   return { kind: "frame", as: "alert", blocks };
+}
+
+/** What nobody is to do, first of all that is said of a danger. */
+function dont(words: string): Block {
+  return paragraph([
+    { text: `${NOTICE.dont}: `, as: "alert" },
+    { text: words, as: "strong" },
+  ]);
 }
 
 /** A paper that names no danger is no proof that there is none. */
@@ -77,23 +91,24 @@ function dangerBlocks({ number, observation: one, standing }: Danger, input: Rep
     [NOTICE.done, madeSafe === undefined ? [{ text: NOTICE.notDone, as: "alert" }] : REPORT.closed(madeSafe.done)],
     [NOTICE.told, toldWords(madeSafe, untold)],
     ...(madeSafe === undefined ? [] : [[NOTICE.reply, madeSafe.reply ?? [{ text: NOTICE.noReply, as: "gap" }]] as Row]),
-    [NOTICE.dont, [{ text: madeSafe === undefined ? NOTICE.dontLive : NOTICE.dontSafe, as: "strong" }]],
     [NOTICE.next, remedy ?? [{ text: NOTICE.noRemedy, as: "gap" }]],
   ];
   return [
     {
+      kind: "heading",
+      level: 1,
+      words: NOTICE.heading(number, capitalised(one.place)),
+      // The mark of C1 stands where the inspector classified it so.
+      ...(standing.kind === "chosen" ? { mark: { svg: classificationMark("C1"), alt: "C1", width: 8 } } : {}),
+      unlisted: true,
+    },
+    {
       kind: "group",
       as: "together",
       blocks: [
-        {
-          kind: "heading",
-          level: 1,
-          words: NOTICE.heading(number, capitalised(one.place)),
-          mark: { svg: classificationMark("C1"), alt: "C1", width: 8 },
-          unlisted: true,
-        },
         ...standingBlocks(standing),
-        { kind: "facts", rows, names: 32 },
+        frame([dont(madeSafe === undefined ? NOTICE.dontLive : NOTICE.dontSafe)]),
+        { kind: "facts", rows, names: 34 },
       ],
     },
   ];
@@ -125,23 +140,20 @@ function whereWords(one: Danger["observation"], { installation }: ReportInput): 
 }
 
 /** Room for whoever was given the notice to sign for it. */
-function received(firm: readonly string[]): Block {
-  return {
-    kind: "group",
-    as: "together",
-    blocks: [
-      heading(NOTICE.received),
-      {
-        kind: "table",
-        columns: [
-          { head: NOTICE.receivedBy, width: "3fr" },
-          { head: NOTICE.receivedOn, width: "2fr" },
-          { head: NOTICE.given, width: "3fr" },
-        ],
-        rows: [["", "", firm[0] ?? ""]],
-        rowHead: null,
-        rowHeight: 14,
-      },
-    ],
-  };
+function received(firm: readonly string[]): readonly Block[] {
+  return [
+    heading(NOTICE.received),
+    {
+      kind: "table",
+      size: 10,
+      columns: [
+        { head: NOTICE.receivedBy, width: "3fr" },
+        { head: NOTICE.receivedOn, width: "2fr" },
+        { head: NOTICE.given, width: "3fr" },
+      ],
+      rows: [["", "", firm[0] ?? ""]],
+      rowHead: null,
+      rowHeight: 16,
+    },
+  ];
 }

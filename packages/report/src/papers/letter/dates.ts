@@ -8,7 +8,7 @@ import { REPORT } from "../../locales/report-en.ts";
 import { dutyWords } from "../../words/duty.ts";
 
 /** Duties with a time that stand in the letter; the report has all of them. */
-const SHOWN = 5;
+const SHOWN = 4;
 
 /** Times that somebody can act by; what holds at all times stands in the report. */
 const DATED: ReadonlySet<Duty["time"]["kind"]> = new Set(["by", "before", "next", "at-once"]);
@@ -56,7 +56,7 @@ function table(shown: readonly Duty[]): Block {
       { head: what, width: "5fr" },
     ],
     rows: shown.map((duty) => [LETTER.when(dayWords(dutyWords(duty).when)), asked(duty)]),
-    size: 10,
+    size: 9.5,
   };
 }
 

@@ -5,6 +5,7 @@ import type { ReportInput } from "../../input.ts";
 import { LETTER } from "../../locales/letter-en.ts";
 import { earthingOffSince } from "../../pdf/sections/safety.ts";
 import { shortened } from "../../pdf/sections/shortened.ts";
+import { dangersUnspoken } from "../dangers.ts";
 import { headOf } from "../head.ts";
 import { notices, paper } from "../paper.ts";
 import { dates } from "./dates.ts";
@@ -19,20 +20,19 @@ export function letter(input: ReportInput): Document {
   const head = headOf(input);
   return paper(input, {
     name: LETTER.name,
-    size: 10,
+    size: 9.8,
     blocks: [
       { kind: "title", over: LETTER.over, words: head.address },
       ...notices(input),
       addressed(input),
-      { kind: "paragraph", words: LETTER.opening(head.inspectedOn) },
-      ...passOn(input),
+      { kind: "paragraph", words: [LETTER.opening(head.inspectedOn), ...passOn(input)].join(" ") },
       ...alarm(input),
       { kind: "heading", level: 1, words: LETTER.result, unlisted: true },
       { kind: "frame", as: "stated", blocks: result(input) },
       ...todo(input),
       ...dates(input),
-      ...unseen(input),
-      ...closing(input),
+      { kind: "heading", level: 1, words: LETTER.unseen, unlisted: true },
+      { kind: "group", as: "together", blocks: [...unseen(input), ...closing(input)] },
     ],
   });
 }
@@ -59,9 +59,9 @@ function isOwner({ installation: { letting } }: ReportInput): boolean {
   return !isKnownFact(letting.orderedBy) || OWNERS.has(letting.orderedBy.word);
 }
 
-function passOn(input: ReportInput): readonly Block[] {
+function passOn(input: ReportInput): readonly string[] {
   if (isKnownFact(input.installation.letting.orderedBy) && isOwner(input)) return [];
-  return [{ kind: "paragraph", words: isOwner(input) ? LETTER.passOnPerhaps : LETTER.passOn }];
+  return [isOwner(input) ? LETTER.passOnPerhaps : LETTER.passOn];
 }
 
 function alarm({ installation }: ReportInput): readonly Block[] {
@@ -70,7 +70,10 @@ function alarm({ installation }: ReportInput): readonly Block[] {
 }
 
 /** What the inspector states, and what the facts come to: two voices, never one. */
-function result({ outcome, installation: { file } }: ReportInput): readonly Block[] {
+function result(input: ReportInput): readonly Block[] {
+  const { outcome, installation } = input;
+  const { file } = installation;
+  const unspoken = dangersUnspoken(input).length;
   const stated = file.conclusion?.outcome;
   const derived = outcome.outcome;
   const agree = stated === derived;
@@ -82,6 +85,8 @@ function result({ outcome, installation: { file } }: ReportInput): readonly Bloc
     ...(stated === undefined || agree ? [] : [[{ text: LETTER.differs, as: "alert" } as const]]),
     ...(nothing ? [[{ text: LETTER.nothingInspected, as: "strong" } as const]] : []),
     ...(outcome.points.length === 0 || nothing ? [] : [LETTER.open(outcome.points.length)]),
+    ...(unspoken === 0 ? [] : [[{ text: LETTER.unspoken(unspoken), as: "alert" } as const]]),
+    ...(outcome.dismissed.length === 0 ? [] : [LETTER.dismissed(outcome.dismissed.length)]),
   ];
   return lines.map((words) => ({ kind: "paragraph", words }));
 }
@@ -118,7 +123,9 @@ function groupBlocks({ group, code, points, left }: LetterGroup): readonly Block
             entries: points.map(pointWords),
           } as const,
         ]),
-    ...(left === 0 ? [] : [{ kind: "paragraph", words: LETTER.more(left) } as const]),
+    ...(left === 0
+      ? []
+      : [{ kind: "paragraph", words: points.length === 0 ? LETTER.only(left) : LETTER.more(left) } as const]),
   ];
 }
 
@@ -139,7 +146,6 @@ function unseen({ installation: { file } }: ReportInput): readonly Block[] {
   ];
   const shown = all.length > LIMITS + 1 ? all.slice(0, LIMITS) : all;
   return [
-    { kind: "heading", level: 1, words: LETTER.unseen, unlisted: true },
     all.length === 0
       ? { kind: "paragraph", words: LETTER.noneUnseen }
       : { kind: "list", entries: shown.map((what) => LETTER.closed(shortened(what, LIMIT_LENGTH))) },
@@ -151,8 +157,6 @@ function unseen({ installation: { file } }: ReportInput): readonly Block[] {
 
 function closing(input: ReportInput): readonly Block[] {
   const { signed } = headOf(input);
-  return [
-    { kind: "paragraph", words: LETTER.ask },
-    ...(signed.length === 0 ? [] : [{ kind: "paragraph", words: LETTER.signed(signed) } as const]),
-  ];
+  const words = [LETTER.ask, ...(signed.length === 0 ? [] : [LETTER.signed(signed)])];
+  return [{ kind: "paragraph", words: words.join(" ") }];
 }

@@ -3,6 +3,7 @@ import { LETTER } from "../../locales/letter-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { capitalised, codeOf } from "../../pdf/sections/observation-order.ts";
 import { shortened } from "../../pdf/sections/shortened.ts";
+import { firstSentence } from "../../words/first-sentence.ts";
 import { GROUPS, type Group, type Numbered, numbered, type Observation } from "../../words/observation-number.ts";
 import { clientSentence } from "../../words/reasoning.ts";
 
@@ -76,7 +77,7 @@ function pointOf({ number, group, observation: one }: Numbered, input: ReportInp
 function plainWords(one: Observation, { reasoned }: ReportInput): string {
   const topic = reasoned.find(({ observation }) => observation === one.id);
   const plain = topic === undefined || one.madeSafe !== undefined ? "" : clientSentence(topic);
-  return plain === "" ? LETTER.found(shortened(one.what, WORDS_LENGTH)) : plain;
+  return plain === "" ? LETTER.found(shortened(firstSentence(one.what), WORDS_LENGTH)) : plain;
 }
 
 function safeWords(group: Group, { madeSafe }: Observation): string {

@@ -6,8 +6,9 @@ import { capitalised } from "../../pdf/sections/observation-order.ts";
 import { earthingOffSince } from "../../pdf/sections/safety.ts";
 import { shortened } from "../../pdf/sections/shortened.ts";
 import { numbered, type Observation } from "../../words/observation-number.ts";
+import { placeWords } from "../../words/place.ts";
 import { clientWords } from "../../words/reasoning.ts";
-import { dangersOf } from "../dangers.ts";
+import { dangersOf, dangersUnspoken } from "../dangers.ts";
 import { headOf } from "../head.ts";
 import { notices, paper } from "../paper.ts";
 import { withoutOwner } from "./without-owner.ts";
@@ -17,6 +18,8 @@ type NoteGroup = (typeof GROUPS)[number];
 
 /** Places named before the rest are counted: the note is one page. */
 const SHOWN = 8;
+/** Up to so many, and the letters are larger. */
+const FEW = 4;
 const PLACE_LENGTH = 70;
 const WORDS_LENGTH = 170;
 
@@ -25,7 +28,7 @@ export function tenantNote(input: ReportInput): Document {
   const { address, inspectedOn, firm } = headOf(input);
   return paper(input, {
     name: TENANT.name(isHome(input)),
-    size: 11,
+    size: places(input).length > FEW ? 10.5 : 12,
     blocks: [
       { kind: "title", over: TENANT.over, words: address },
       ...notices(input),
@@ -66,21 +69,42 @@ function isUnseen({ outcome: { points } }: ReportInput): boolean {
   return points.some(({ kind }) => kind === "nothing-inspected" || kind === "nothing-tested");
 }
 
-/** Where to stay away from and where to take care; danger that the facts show counts as danger, whatever was chosen. */
-function found(input: ReportInput): readonly Block[] {
+/** What is named, worst first; danger that the facts show counts as danger, whatever was chosen. */
+function places(input: ReportInput) {
   const dangers = new Set(dangersOf(input).map(({ observation }) => observation.id));
   const members = numbered(input.installation.file).flatMap(({ group, observation }) => {
     const as: NoteGroup | "C3" | "none" = dangers.has(observation.id) ? "C1" : group;
     return as === "C3" || as === "none" ? [] : [{ group: as, observation }];
   });
-  const ordered = GROUPS.flatMap((group) => members.filter((one) => one.group === group));
+  return GROUPS.flatMap((group) => members.filter((one) => one.group === group));
+}
+
+/** Where to stay away from and where to take care. */
+function found(input: ReportInput): readonly Block[] {
+  const ordered = places(input);
   const shown = ordered.slice(0, SHOWN);
   const left = ordered.length - shown.length;
-  if (ordered.length === 0) return [paragraph(isUnseen(input) ? TENANT.nothingInspected : TENANT.nothing)];
+  const unspoken = dangersUnspoken(input).flatMap(({ places: paths }) => paths.slice(0, SHOWN));
+  if (ordered.length + unspoken.length === 0)
+    return [paragraph(isUnseen(input) ? TENANT.nothingInspected : TENANT.nothing)];
   return [
-    { kind: "list", entries: shown.map(({ group, observation }) => entry(group, observation, input)) },
+    {
+      kind: "list",
+      entries: [
+        ...unspoken.map((path) => unspokenEntry(placeWords(path, input.installation))),
+        ...shown.map(({ group, observation }) => entry(group, observation, input)),
+      ],
+    },
     ...(left > 0 ? [paragraph(TENANT.more(left))] : []),
     ...(isUnseen(input) ? [paragraph(TENANT.nothingInspected)] : []),
+  ];
+}
+
+/** Danger that the record shows and nobody wrote of: where, and no more than that. */
+function unspokenEntry(place: string): readonly Inline[] {
+  return [
+    { text: `${TENANT.group.C1}: ${TENANT.closed(capitalised(place))}`, as: "strong" },
+    { text: ` ${TENANT.plain.C1} ${TENANT.stop}` },
   ];
 }
 

@@ -114,7 +114,7 @@ function itemBlocks(item: WorkItem): readonly Block[] {
         },
         { kind: "facts", rows: rowsOf(item), names: 34 },
         ...item.circuits.map(circuitTable),
-        toFillIn(),
+        toFillIn(number),
       ],
     },
   ];
@@ -158,9 +158,10 @@ function circuitTable({ name, device, rcd, cable, readings }: CircuitOfWork): Bl
 }
 
 /** Room to write down what was done, what was read then, and by whom. */
-function toFillIn(): TableBlock {
+function toFillIn(number: number): TableBlock {
   return {
     kind: "table",
+    caption: WORKS.afterwards(number),
     columns: [
       { head: WORKS.done, width: "3fr" },
       { head: WORKS.retest, width: "3fr" },

@@ -4,6 +4,7 @@ import { CLASSIFICATION } from "../../locales/labels.ts";
 import { OPEN, SIGNATURE } from "../../locales/outcome-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { SAFETY } from "../../locales/safety-en.ts";
+import { firstSentence } from "../../words/first-sentence.ts";
 import { folderWords } from "../../words/folder.ts";
 import { GROUPS, type Group, type Numbered, numbered, type Observation } from "../../words/observation-number.ts";
 import { dismissedWords, investigateWords, openPointWords } from "../../words/open-point.ts";
@@ -194,7 +195,7 @@ function groupOn(group: Group, order: readonly Numbered[], input: ReportInput, d
       members: members.map(({ number, observation }) => ({
         number,
         place: capitalised(observation.place),
-        what: REPORT.closed(firstSentence(observation.what)),
+        what: REPORT.closed(shortened(firstSentence(observation.what))),
         "todo-label": REPORT.todo,
         ...todoOf(observation, input),
         below: derived.below
@@ -233,11 +234,6 @@ function madeSafe(group: Group, { madeSafe: record, untold }: Observation): stri
 function noWork(order: readonly Numbered[]): string {
   const count = order.filter(({ group }) => group === "none").length;
   return count === 0 ? "" : REPORT.unclassifiedNone(count);
-}
-
-function firstSentence(paragraph: string): string {
-  const [sentence = paragraph] = /^.+?[.!?](?=\s+\p{Lu}|\s*$)/su.exec(paragraph) ?? [];
-  return shortened(sentence.trim());
 }
 
 function useWords(use: ReportInput["installation"]["file"]["brief"]["use"]): string {
