@@ -62,7 +62,7 @@ describe("what is for the inspector alone", () => {
     expect(pages).toContain("Electrical");
     tool("pdfdetach", "-saveall", "-o", folder, path);
     const attached = readdirSync(folder).filter((name) => name !== "report.pdf");
-    expect(attached.sort()).toEqual(["inspection.json", "workings.txt"]);
+    expect(attached.sort()).toEqual(["inspection.json", "workings.html"]);
     const all = [pages, ...attached.map((name) => flat(readFileSync(join(folder, name), "utf8")))];
     for (const word of privateWords()) for (const text of all) expect(text, word).not.toContain(flat(word));
   });

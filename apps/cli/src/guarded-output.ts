@@ -6,14 +6,22 @@ import { reason } from "./reason-of.ts";
 
 /** A kind of document that a command writes, known by what every one of them begins with. */
 export interface OutputKind {
-  readonly begins: Uint8Array;
+  /** Null where others write in it: such a file is never replaced. */
+  readonly begins: Uint8Array | null;
   /** What it is called: "PDF". */
   readonly name: string;
   /** What the command makes. */
   readonly made: string;
 }
 
-const PDF: OutputKind = Object.freeze({ begins: Buffer.from("%PDF-"), name: "PDF", made: "report" });
+export const PDF: OutputKind = Object.freeze({ begins: Buffer.from("%PDF-"), name: "PDF", made: "report" });
+export const HTML: OutputKind = Object.freeze({
+  begins: Buffer.from('<!DOCTYPE html>\n<html lang="en-GB">'),
+  name: "page",
+  made: "document",
+});
+export const CSV: OutputKind = Object.freeze({ begins: null, name: "table", made: "list of works" });
+export const XLSX: OutputKind = Object.freeze({ begins: null, name: "workbook", made: "list of works" });
 export const CALENDAR: OutputKind = Object.freeze({
   begins: Buffer.from("BEGIN:VCALENDAR"),
   name: "calendar",
@@ -40,7 +48,12 @@ export async function guardedOutput(out: string, given: readonly string[], kind 
     const input = await found(name);
     if (input !== undefined && input.dev === there.dev && input.ino === there.ino) throw isInput(out, name, kind);
   }
-  if (!(await isOfKind(target, kind)))
+  if (kind.begins === null)
+    throw new Stop(
+      EXIT.input,
+      `${target}: a file stands there, and somebody may have written in it, so that it is not replaced. Name another file for the ${kind.made}, or move that one away first.`,
+    );
+  if (!(await isOfKind(target, kind.begins, kind.made)))
     throw new Stop(
       EXIT.input,
       `${target}: a file that is no ${kind.name} stands there and is not replaced. Name another file for the ${kind.made}, or move that one away first.`,
@@ -71,7 +84,7 @@ function found(name: string): Promise<BigIntStats | undefined> {
   return stat(name, { bigint: true }).catch(() => undefined);
 }
 
-async function isOfKind(path: string, { begins, made }: OutputKind): Promise<boolean> {
+async function isOfKind(path: string, begins: Uint8Array, made: string): Promise<boolean> {
   try {
     const file = await open(path, constants.O_RDONLY);
     try {

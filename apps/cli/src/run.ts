@@ -26,6 +26,7 @@ const OPTIONS = {
   since: { type: "string" },
   "time-authority": { type: "string" },
   probability: { type: "boolean" },
+  photographs: { type: "string" },
   topics: { type: "string" },
   help: { type: "boolean", short: "h" },
   version: { type: "boolean" },
@@ -51,11 +52,19 @@ const COMMANDS: Readonly<Record<string, Command>> = {
     },
   },
   report: {
-    options: ["earlier", "out", "topics"],
+    options: ["earlier", "out", "photographs", "topics"],
     async start(rest, values, host) {
       const { reportCommand } = await import("./commands/report.ts");
-      const { out, topics, earlier = [] } = values;
-      return reportCommand(rest, { out, earlier, topics, given: [...rest, ...wordsGiven(values)] }, host);
+      const { out, photographs, topics, earlier = [] } = values;
+      return reportCommand(rest, { out, earlier, photographs, topics, given: [...rest, ...wordsGiven(values)] }, host);
+    },
+  },
+  document: {
+    options: ["out", "topics"],
+    async start(rest, values, host) {
+      const { documentCommand } = await import("./commands/document.ts");
+      const { out, topics } = values;
+      return documentCommand(rest, { out, topics, given: [...rest, ...wordsGiven(values)] }, host);
     },
   },
   issue: {
@@ -193,7 +202,7 @@ async function dispatch(args: readonly string[], host: Host): Promise<ExitCode> 
   if (own === undefined) {
     throw new Stop(
       EXIT.input,
-      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, issue, verify, keys, calendar, reason, compute, compare-choices, own-figures, ring, schema.`,
+      `goodgrounds: no command is called ${JSON.stringify(command.slice(0, 40))}. The commands are weigh, report, document, issue, verify, keys, calendar, reason, compute, compare-choices, own-figures, ring, schema.`,
     );
   }
   const strange = Object.keys(values).find((name) => name !== "help" && !own.options.some((one) => one === name));

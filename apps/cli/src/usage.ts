@@ -6,8 +6,13 @@ export const USAGE = `goodgrounds – weigh the evidence of an electrical inspec
       them, a .jsonl stream with one inspection a line, or - for standard input.
   goodgrounds weigh FILE --earlier FILE [--earlier FILE]...
       The same, and then and now: beside earlier inspections of the installation.
-  goodgrounds report FILE --out PATH [--earlier FILE]...
-      Write the condition report as PDF, with the inspection file attached.
+  goodgrounds report FILE --out PATH [--earlier FILE]... [--photographs FOLDER]
+      Write the condition report: as PDF with the inspection file and the workings
+      attached, or, where PATH ends in .html, as one page for any browser.
+  goodgrounds document letter|works|notice|chart|tenant FILE --out PATH
+      Write a paper for one reader, as PDF or page (PATH ends in .pdf or .html):
+      the letter to the owner, the list of works (also .csv and .xlsx), the notice
+      of danger, the circuit chart for each board, the note for who lives there.
   goodgrounds issue FILE --key KEY --out FOLDER [--register FILE] [--replaces FILE]
                     [--reason "POINT=WORDS"]... [--certificate P12]
                     [--time-authority URL]

@@ -12,6 +12,7 @@ import type {
   Weighing,
 } from "@good-grounds/core";
 import type { WholeInstallation } from "@good-grounds/inspection";
+import type { Photograph } from "./document/model.ts";
 import type { RingDrawing } from "./drawings/ring-drawing.ts";
 import type { ReasonedObservation } from "./words/reasoning.ts";
 
@@ -62,6 +63,10 @@ export interface FolderOfTopics {
 export interface ReportInput {
   /** Set while the report is not issued: every page says so. */
   readonly draft?: true;
+  /** Which issue of the report it is, and the statement of the issue it replaces, by hash; left out where nothing is issued. */
+  readonly issue?: { readonly number: number; readonly replaces?: string | undefined };
+  /** Photographs that are at hand, by the SHA-256 of their bytes; what is not there is named and not shown. */
+  readonly photographs?: ReadonlyMap<string, Photograph>;
   readonly installation: WholeInstallation;
   readonly weighing: Weighing;
   readonly outcome: Outcome;

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { Engine, type Port } from "./messenger.ts";
 import { oneCircuit } from "./one-circuit.ts";
 import type { Data, Reply, Request } from "./protocol.ts";
@@ -37,6 +37,36 @@ function open(): { readonly engine: Engine; readonly port: InProcess } {
   const port = new InProcess();
   return { engine: new Engine(() => port), port };
 }
+
+describe("papers for one reader", () => {
+  // The layout engine is fetched from beside the app, by names the build writes; the other forms need none.
+  vi.stubGlobal("WRITER_PARTS", {});
+  it.each([
+    ["letter", "html", "<!DOCTYPE html>"],
+    ["letter", "txt", "Your electric safety test"],
+    ["works", "csv", "\u{feff}Report,"],
+    ["tenant", "html", "<!DOCTYPE html>"],
+  ] as const)("%s as %s", async (kind, form, begins) => {
+    const { engine } = open();
+    const written = await engine.paper(kind, form, readFileSync(EXAMPLE, "utf8"));
+    expect(String(written).startsWith(begins)).toBe(true);
+  });
+
+  it("the list of works as workbook", async () => {
+    const { engine } = open();
+    const written = await engine.paper("works", "xlsx", readFileSync(EXAMPLE, "utf8"));
+    expect(
+      Buffer.from(written as Uint8Array)
+        .subarray(0, 2)
+        .toString(),
+    ).toBe("PK");
+  });
+
+  it("none of a file that is not complete", async () => {
+    const { engine } = open();
+    await expect(engine.paper("letter", "html", "{}")).rejects.toThrow("not complete");
+  });
+});
 
 describe("the engine, weighing a job", () => {
   it("weighs a job with every place named as in the record", async () => {

@@ -1,5 +1,6 @@
 import type { FolderText, KeptFolder } from "./folder-view.ts";
 import type { FileToCheck, IssueAsked } from "./issue-view.ts";
+import type { PaperForm, PaperKind } from "./paper-view.ts";
 import type { Data, Reply, Request, Service } from "./protocol.ts";
 import type { ReachAsked } from "./reach-view.ts";
 import type { Facts, Positions, Where } from "./reason-view.ts";
@@ -106,6 +107,11 @@ export class Engine {
   /** The condition report of a complete inspection file as PDF; the layout engine is fetched the first time. */
   report(json: string): Promise<Answer<"report">> {
     return this.#callWithFolder("report", json);
+  }
+
+  /** A paper for one reader from a complete inspection file; the layout engine is fetched the first time for a PDF. */
+  paper(kind: PaperKind, form: PaperForm, json: string): Promise<Answer<"paper">> {
+    return this.#callWithFolder("paper", kind, form, json);
   }
 
   /** Drawings of what was weighed last. */

@@ -11,6 +11,7 @@ import type {
   RegisterTried,
 } from "./issue-view.ts";
 import type { OutcomeView, ToConfirm } from "./outcome-view.ts";
+import type { PaperForm, PaperKind } from "./paper-view.ts";
 import type { Pictures, TrendView } from "./picture-view.ts";
 import type { ReachAsked, ReachView } from "./reach-view.ts";
 import type { Facts, Positions, ReasonView, TopicLabel, Where } from "./reason-view.ts";
@@ -53,6 +54,8 @@ export interface Service {
   readonly keyView: (text: string) => Promise<KeyView>;
   /** Reads a firm's register of keys. */
   readonly tryRegister: (text: string) => Promise<RegisterTried>;
+  /** A paper for one reader from a complete inspection file. */
+  readonly paper: (kind: PaperKind, form: PaperForm, json: string) => Promise<Uint8Array | string>;
   /** Subjects an observation may have: those meant by the words, the best first; without words all, from the origin outwards. */
   readonly topics: (words?: string) => Promise<readonly TopicLabel[]>;
   /** The line of reasoning of one topic; findings about the place, from what was weighed last, answer its facts too. */

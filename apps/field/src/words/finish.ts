@@ -69,11 +69,6 @@ export const HAND_OVER = {
   pdfFailed: (reason: string) =>
     `The report could not be written: ${reason}. The inspection file can be saved all the same.`,
   notYet: "Something still stands in the way",
-  letter: "Letter for the client",
-  letterHelp: "Plain words for the person who ordered the report. It says nothing the report does not say.",
-  copyLetter: "Copy the letter",
-  sendLetter: "Send the letter",
-  copied: "The letter is copied.",
   copy: "A copy of the whole job",
   copyHelp: "Everything of the job, photographs and history too, as one file: to keep, or for a colleague to join.",
   saveCopy: "Save a copy",
@@ -107,27 +102,4 @@ export const HAND_OVER = {
   aPhotograph: "a photograph",
   showMore: "Show more",
   working: "Working …",
-};
-
-/** Words of the letter. */
-export const LETTER = {
-  greeting: (name: string) => (name === "" ? "Hello," : `Dear ${name},`),
-  opening: (address: string, date: string) => `We looked at the electrical installation at ${address} on ${date}.`,
-  outcome: {
-    satisfactory: "It is safe to go on using it.",
-    unsatisfactory: "It is not safe enough as it is. Some things must be put right.",
-  },
-  noOutcome: "The outcome is not settled yet.",
-  heads: {
-    C1: "Danger found: do not use these until they are put right",
-    C2: "Could become dangerous: have these put right soon",
-    FI: "We could not find this out: have it looked at without delay",
-    C3: "Not dangerous: better to improve",
-  },
-  done: (done: string) => `Done about it before we left: ${done}`,
-  todo: (remedy: string) => `To do: ${remedy}`,
-  unseen: "What we could not see",
-  next: (by: string) => `Have it looked at again by ${by}.`,
-  law: "If you let this home, the law may set dates for this work. This letter and the report do not give them.",
-  closing: "The report holds the reasons and all readings. Ask us if anything is not clear.",
 };

@@ -2,7 +2,7 @@ import { assemble } from "@good-grounds/assembly";
 import { RELEASE } from "@good-grounds/core";
 import { parseInspection } from "@good-grounds/inspection";
 import { aboutInspection } from "@good-grounds/issue";
-import { isWrittenReason, standsInTheWay } from "@good-grounds/judgement";
+import { isReasonOfItsOwn, standsInTheWay } from "@good-grounds/judgement";
 import { openPointWords, standingSignatures } from "@good-grounds/report";
 import type { Topics } from "@good-grounds/topics";
 import type { PointToAnswer } from "../engine/issue-view.ts";
@@ -40,7 +40,7 @@ export function toIssue(json: string, given: readonly Reason[], topics?: Topics)
     point: openPointWords(open, input, true),
     words: (given.find(({ point }) => point === name)?.words ?? "").trim(),
   }));
-  const unanswered = points.filter(({ words }) => !isWrittenReason(words)).length;
+  const unanswered = points.filter(({ words }) => !isReasonOfItsOwn(words)).length;
   const why = [
     ...(signatures.length === 0 ? [ISSUE.nobodySigned] : []),
     ...unsigned,

@@ -23,7 +23,12 @@ const bonding = z.strictObject({
 export const supply = z.strictObject({
   earthing: stated(z.enum(EARTHING_SYSTEMS)).optional(),
   phases: stated(z.union([z.literal(1), z.literal(3)])).optional(),
+  /** How many live conductors come in, the neutral among them. */
+  liveConductors: stated(z.int().min(1).max(4)).optional(),
+  current: stated(z.enum(["ac", "dc"])).optional(),
+  frequency: statedQuantity("hertz", "nominal frequency").optional(),
   nominalVoltage: statedQuantity("volt", "nominal voltage to earth").optional(),
+  lineVoltage: statedQuantity("volt", "nominal voltage between lines").optional(),
   public: stated(z.boolean()).optional(),
   device: stated(protectiveDevice).optional(),
   tails: z.strictObject(shapeOf(TAILS)).optional(),
@@ -32,6 +37,8 @@ export const supply = z.strictObject({
   earthingConductor: z
     .strictObject({
       ...shapeOf(EARTHING_CONDUCTOR),
+      /** Whether it was found connected and continuous from the main earthing terminal to the means of earthing. */
+      connected: stated(z.boolean()).optional(),
       arrangement: z.enum(["separate", "in-cable", "buried"]).optional(),
       sheathed: stated(z.boolean()).optional(),
       mechanicallyProtected: stated(z.boolean()).optional(),

@@ -1,6 +1,6 @@
 import type { Path, Verdict } from "@good-grounds/core";
-import { SEVERITY } from "@good-grounds/core";
-import type { Board, Circuit, Installation } from "@good-grounds/inspection";
+import { isKnown, SEVERITY } from "@good-grounds/core";
+import type { Board, Circuit, Installation, ResidualDevice } from "@good-grounds/inspection";
 import { VERDICT_SHORT } from "../locales/labels.ts";
 import { valueWords } from "../words/figure.ts";
 import { drawing, element, fitted, line, rect, text, textWidth } from "./svg.ts";
@@ -33,6 +33,7 @@ type Row =
       readonly depth: number;
       readonly ways: number;
       readonly through: readonly number[];
+      readonly surge: string;
     }
   | {
       readonly kind: "way";
@@ -84,7 +85,8 @@ function boardRows(installation: Installation): Row[] {
   const rows: Row[] = [];
   // `through` holds the depths of boards further in towards the origin whose bars run on past a row.
   const visit = (board: Board, depth: number, through: readonly number[]) => {
-    rows.push({ kind: "board", board, depth, ways: board.circuits.length, through });
+    const surge = surgeShort(board, installation);
+    rows.push({ kind: "board", board, depth, ways: board.circuits.length, through, surge });
     for (const [i, circuit] of board.circuits.entries()) {
       const last = i === board.circuits.length - 1;
       rows.push({ kind: "way", circuit, depth, last, through });
@@ -131,8 +133,8 @@ function drawOwn(row: Row, top: number, xOf: Across, options: LineDiagramOptions
       const x = xOf(row.depth);
       const bar = rect(x - 3, middle - 6, 6, 12, { fill: TOKENS.ink });
       const down = row.ways > 0 ? busAt(x, middle, top + ROW) : "";
-      const switchAndZdb = `main switch ${valueWords(row.board.mainSwitchRated)}, Zdb ${valueWords(row.board.zdb)}`;
-      const right = fitted(switchAndZdb, 190, TOKENS.small);
+      const switchAndZdb = `main switch ${valueWords(row.board.mainSwitchRated)}, Zdb ${valueWords(row.board.zdb)}${row.surge}`;
+      const right = fitted(switchAndZdb, 300, TOKENS.small);
       const room = WIDTH - 20 - textWidth(right, TOKENS.small) - (x + 14);
       return (
         bar +
@@ -167,34 +169,83 @@ function drawWay(
     "text-anchor": "middle",
     "font-size": TOKENS.small,
   });
-  const [rcd] = circuit.residual.devices;
-  const rcdX = box + DEVICE_WIDTH + 14;
-  const ring =
-    rcd === undefined
-      ? line(box + DEVICE_WIDTH, middle, rcdX + 12, middle, { "stroke-width": 0.8 })
-      : element("circle", {
-          cx: rcdX,
-          cy: middle,
-          r: 6.5,
-          fill: TOKENS.paper,
-          stroke: TOKENS.copper,
-          "stroke-width": 1.2,
-        }) +
-        text(rcdX, middle + 2.6, fitted(residualShort(rcd.residual), 15, 6.5), {
-          "text-anchor": "middle",
-          "font-size": 6.5,
-        });
-  const words = rcdX + 18;
-  const name = fitted(`${circuit.designation}  ${circuit.description}`, WIDTH - words - 92);
+  const rings = circuit.residual.devices.slice(0, RINGS);
+  const from = box + DEVICE_WIDTH;
+  const words = from + 8 + RINGS * RING_WIDTH;
+  const run = line(from, middle, words - 4, middle, { "stroke-width": 0.8 });
+  const ring = rings.map((rcd, i) => drawRing(rcd, from + 4 + RING_WIDTH / 2 + i * RING_WIDTH, middle)).join("");
+  // A way of a board far from the origin has no room for sizes beside its name.
+  const sized = words + LEAST_NAME < CABLES;
+  const name = fitted(`${circuit.designation}  ${circuit.description}`, (sized ? CABLES - 6 : WIDTH - 92) - words);
   return (
     bus +
     stub +
+    phaseMarks(circuit, x + 8, middle) +
+    run +
     device +
     deviceText +
     ring +
     text(words, middle + 3.5, name) +
+    (sized
+      ? text(CABLES, middle + 3.2, fitted(sizesShort(circuit), WIDTH - CABLES - 84, TOKENS.small), {
+          "font-size": TOKENS.small,
+        })
+      : "") +
     verdictMark(options.verdictOf(circuit.path), WIDTH - 8, middle)
   );
+}
+
+/** RCDs drawn on a way: one shared by several circuits carries its name, its own none. */
+const RINGS = 2;
+const RING_WIDTH = 42;
+/** Where the sizes of the cables stand. */
+const CABLES = 356;
+const LEAST_NAME = 60;
+
+function drawRing(rcd: ResidualDevice, x: number, middle: number): string {
+  const current = residualShort(rcd.residual);
+  const width = RING_WIDTH - 4;
+  const words = fitted(rcd.id === undefined ? current : `${current} ${rcd.id}`, width - 5, SMALLEST);
+  return (
+    rect(x - width / 2, middle - 6.5, width, 13, {
+      rx: 6.5,
+      fill: TOKENS.paper,
+      stroke: TOKENS.copper,
+      "stroke-width": rcd.id === undefined ? 1 : 1.8,
+    }) + text(x, middle + 2.6, words, { "text-anchor": "middle", "font-size": SMALLEST })
+  );
+}
+
+/** As large in print as the smallest print of the report. */
+const SMALLEST = 7.6;
+
+/** Strokes across the line of a way, one a phase: three where it has three. */
+function phaseMarks({ phases, board }: Circuit, x: number, middle: number): string {
+  const stated = phases.kind === "fact" ? phases : board.phases;
+  const count = stated.kind === "fact" && stated.word === "3" ? 3 : 1;
+  return Array.from({ length: count }, (_, i) =>
+    line(x + i * 2.4 - 3, middle + 3, x + i * 2.4, middle - 3, { "stroke-width": 0.8 }),
+  ).join("");
+}
+
+/** "2.5 / 1.5 mm²": the line and the protective conductor of the cable of a circuit; a question mark for what is not known. */
+function sizesShort({ cable: { line: live, cpc } }: Circuit): string {
+  const figures = [live, cpc].map((size) => (isKnown(size) ? valueWords(size).replace(/ ?mm²$/, "") : "?"));
+  return figures.every((one) => one === "?") ? "" : `${figures.join(" / ")} mm²`;
+}
+
+/** Surge protective devices at a board: a word for what is recorded. */
+function surgeShort(board: Board, { things }: Installation): string {
+  const found = things.ofKind("surgeDevices").filter((one) => one.board === board.id);
+  if (found.length === 0) return "";
+  const types = found.flatMap(({ state: { fitted: there, type } }) =>
+    there.kind !== "fact"
+      ? ["not known"]
+      : there.word
+        ? [type.kind === "fact" ? `type ${type.word}` : "fitted"]
+        : ["none"],
+  );
+  return `, surge protection ${types.join(", ")}`;
 }
 
 function residualShort(residual: Parameters<typeof valueWords>[0]): string {
@@ -235,5 +286,11 @@ function earthSymbol(x: number, y: number): string {
 function describe(row: Row): string {
   if (row.kind === "origin") return `${row.words}: ${row.detail}`;
   if (row.kind === "board") return `Board ${row.board.name} with ${row.ways} ways`;
-  return `Way ${row.circuit.designation}, ${row.circuit.description}`;
+  const rcds = row.circuit.residual.devices.map(
+    ({ id, residual }) => `RCD ${id ?? "of its own"} ${residualShort(residual)} mA`,
+  );
+  const device = valueWords(row.circuit.device.rated);
+  return [`Way ${row.circuit.designation}, ${row.circuit.description}`, device, ...rcds, sizesShort(row.circuit)]
+    .filter((part) => part !== "")
+    .join(", ");
 }

@@ -47,15 +47,26 @@ export function drawing(width: number, height: number, title: string, descriptio
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${rounded(width)} ${rounded(height)}" width="${rounded(width)}" height="${rounded(height)}" role="img">${head}${inner}</svg>`;
 }
 
-/** Width a text takes, near enough to keep labels apart: the mean letter of a humanist sans is half its size wide. */
+/** Width of a letter as a part of its size: capitals and the letters of other scripts are wider than the mean letter. */
+function widthOf(letter: string): number {
+  const capital = /\p{Lu}/u.test(letter);
+  if (letter > "\u036f") return capital ? 0.9 : 0.66;
+  return capital ? 0.66 : 0.52;
+}
+
+/** Width a text takes, near enough to keep labels apart. */
 export function textWidth(words: string, size: number = TOKENS.size): number {
-  return [...words].length * size * 0.52;
+  return [...words].reduce((sum, letter) => sum + widthOf(letter), 0) * size;
 }
 
 /** A text cut to a width, with an ellipsis where something was cut. */
 export function fitted(words: string, width: number, size: number = TOKENS.size): string {
-  const points = [...words];
   if (textWidth(words, size) <= width) return words;
-  const room = Math.max(1, Math.floor(width / (size * 0.52)) - 1);
-  return `${points.slice(0, room).join("")}…`;
+  const room = width - size;
+  let kept = "";
+  for (const letter of words) {
+    if (kept !== "" && textWidth(kept + letter, size) > room) break;
+    kept += letter;
+  }
+  return `${kept}…`;
 }

@@ -237,6 +237,7 @@ export const DUTY = Object.freeze({
   bearer: BEARER,
   recipient: RECIPIENT,
   condition: CONDITION,
+  list: listOf,
   onlyIf: (conditions: readonly string[]) => `Would apply if ${listOf(conditions)}.`,
   onlyIfShort: (conditions: readonly string[]) => `if ${listOf(conditions)}`,
   sureTitle: "What applies",

@@ -1,6 +1,14 @@
-import type { Classification, Outcome, Relation, Silence, Verdict } from "@good-grounds/core";
+import type {
+  AcceptanceRule,
+  Classification,
+  FaultCurrentMethod,
+  Outcome,
+  Relation,
+  Silence,
+  Verdict,
+} from "@good-grounds/core";
+import type { Link, ThingKind } from "@good-grounds/inspection";
 import type { CableDrawing } from "../drawings/cable-section.ts";
-import { WORDS } from "./en.ts";
 import { OUTCOME, SILENCE } from "./labels.ts";
 
 const MONTHS = [
@@ -44,6 +52,7 @@ export const REPORT = Object.freeze({
   header: (address: string) => `Electrical condition report – ${address}`,
   footer: (id: string, on: string) => `Report ${id}, ${day(on)}`,
   page: (now: string, all: string) => `page ${now} of ${all}`,
+  skip: "Skip to the report",
   draft: "DRAFT: not issued",
   inventedShort: "INVENTED EXAMPLE – NOT A REAL PROPERTY",
   invented:
@@ -56,6 +65,7 @@ export const REPORT = Object.freeze({
     premises: "Premises",
     client: "Ordered by",
     purpose: "Purpose",
+    issue: "Issue",
     report: "This report",
   }),
   length: (id: string) => [`${id}, `, " pages, with the inspection file attached"],
@@ -97,6 +107,11 @@ export const REPORT = Object.freeze({
   } satisfies Record<Classification, string>),
   openGroup: "Not classified yet – may turn out to be dangerous",
   openCode: "?",
+  furtherBehind: "Further ones stand on the pages behind.",
+  moreOfClass: (count: number, numbers: string) =>
+    count === 1
+      ? `And observation ${numbers}, on the pages behind.`
+      : `And ${count} more, observations ${numbers}, on the pages behind.`,
   todo: "To\u00a0do: ",
   noRemedy: "what would put it right is not recorded.",
   /** Nobody wrote a remedy, and the facts allow one or several. */
@@ -126,6 +141,8 @@ export const REPORT = Object.freeze({
     `${count} of ${of} calculations could not be made because something they need was not recorded.`,
   nextTitle: "Next inspection",
   next: (by: string, reason: string) => `By ${day(by)}. ${reason}`,
+  workWithin: (days: number, reason: string) =>
+    `Work that this report asks for: within ${counted(days, "day", "days")}, the day of the inspection as the first.${reason === "" ? "" : ` ${closed(reason)}`}`,
   noNext: "No date is recorded.",
   whoTitle: "Who inspected and who answers for it",
   whoHead: ["As", "Name", "Signed"],
@@ -163,7 +180,7 @@ export const REPORT = Object.freeze({
   openingCaption:
     "Section through the opening to scale, from the recorded measures: the wall hatched, the jointed finger as it bends, the live part solid, the limit of what the finger reaches broken.",
   cableCaption:
-    "Section of a cable of the recorded kind, its layers from memory and not to scale. A broken outline is a layer that is gone where it was seen.",
+    "Section of a cable of the recorded kind, its layers as such cables usually have them and not to scale. A broken outline is a layer that is gone where it was seen.",
   cableWords: ({ name, layers }: CableDrawing) =>
     `${sentence(name)}. ${[
       ["Gone", layers.filter(({ gone }) => gone === true)] as const,
@@ -173,9 +190,13 @@ export const REPORT = Object.freeze({
       .map(([what, some]) => `${what}: ${[...new Set(some.map(({ role }) => role))].join(", ")}.`)
       .join(" ")}`,
   noPhotograph: "none recorded",
+  untoldLabel: "Not told",
+  partsLabel: "Speaks of",
+  circuitsLabel: "Circuits",
+  foundOnLabel: "Found on",
+  times: (name: string, quantity: number) => `${quantity} × ${name}`,
   circuitLabel: "Circuit",
   boardLabel: "Board",
-  memoryShort: WORDS.rests,
 
   originTitle: "Supply, earthing and bonding",
   originHead: ["Particular", "Recorded"],
@@ -183,6 +204,13 @@ export const REPORT = Object.freeze({
     supply: "The supply",
     earthing: "System earthing",
     phases: "Phases",
+    live: "Live conductors",
+    current: "Kind of current",
+    currents: Object.freeze({ ac: "a.c.", dc: "d.c." }),
+    frequency: "Nominal frequency",
+    lineVoltage: "Nominal voltage between lines",
+    neutral: "Supply neutral",
+    notice: "notice",
     public: "Public supply",
     nominal: "Nominal voltage to earth",
     measured: "Measured voltage",
@@ -195,24 +223,44 @@ export const REPORT = Object.freeze({
     loop: "Line to neutral loop",
     ra: "Earth electrode RA",
     faultCurrent: "Prospective fault current",
-    faultMethod: "measured as",
+    faultMethod: Object.freeze({
+      "line-neutral": "read between line and neutral",
+      "line-line": "read between lines",
+      "three-phase": "read on three phases",
+    } satisfies Record<FaultCurrentMethod, string>),
+    largest: "Largest prospective fault current",
+    toEarth: "to earth, as read",
+    threePhase: "on three phases, worked out from the reading",
+    singlePhase: "between line and neutral, as read",
     earthFaultCurrent: "To earth",
     demand: "Maximum demand as stated",
     protection: "Protection and switching",
     device: "Distributor's device",
     tails: "Meter tails",
     mainSwitch: "Main switch",
+    mainSwitchPlace: "Where it is",
+    mainRcd: "RCD before everything",
+    fitted: "fitted",
+    arrangement: "runs",
+    sheathed: "sheathed",
+    mechanicallyProtected: "mechanically protected",
+    earthingConnected: "Connected and continuous",
+    earthingItem: "As inspected",
+    notAnswered: "not answered",
+    terminalItem: "Main earthing terminal",
     earths: "Earthing and bonding",
     earthingConductor: "Earthing conductor",
     electrode: "Electrode",
-    bonding: (to: string, description: string) =>
-      description === "" ? `Main bonding, ${to}` : `Main bonding, ${to}: ${description}`,
-    noBonding: "Main bonding",
-    notExtraneous: "not an extraneous-conductive-part",
-    resistance: "resistance",
-    connected: "connected",
     note: "Note",
   }),
+  bonding: Object.freeze({
+    title: "Main bonding, part by part",
+    none: "No main bonding is recorded.",
+    head: ["Part", "The part", "Conductor", "Connected", "Resistance"],
+    heatDamage: "damaged by heat",
+  }),
+  energyClass: "energy limiting class",
+  letThrough: "lets through",
   kiloamperes: (value: string) => `breaking ${value}`,
   poleless: "number of poles",
   poles: (poles: number) => `${poles}-pole`,
@@ -221,7 +269,37 @@ export const REPORT = Object.freeze({
   diagramWords: (boards: number, circuits: number, part: number) =>
     `Line diagram, part ${part}: ${counted(boards, "board", "boards")} and ${counted(circuits, "circuit", "circuits")}; the same facts stand in the tables of circuits`,
   diagramNote:
-    "Each way shows its device, its RCD with the residual current in mA, and the worst verdict of the calculations for its circuit. A verdict is not a classification.",
+    "From the origin outwards. Each way shows its phases as strokes, its device, the RCDs before it with their residual current in mA (a heavy ring with a name is shared by several circuits), what it serves, its line and protective conductor, and the worst verdict of the calculations for it. A verdict is not a classification.",
+
+  things: Object.freeze({
+    title: "Parts recorded one by one",
+    intro:
+      "What was listed beside the schedules, with everything that was recorded of it. A part that is not listed was not looked at one by one.",
+    head: ["Part", "Where", "Recorded"],
+    kind: Object.freeze({
+      places: "Places",
+      enclosures: "Enclosures and barriers",
+      sections: "Sections of conductors",
+      joints: "Joints",
+      supplementaryBonds: "Supplementary bonding",
+      electrodes: "Earth electrodes",
+      loads: "Loads",
+      surgeDevices: "Surge protective devices",
+      arcDevices: "Arc fault detection devices",
+    } satisfies Record<ThingKind, string>),
+    link: Object.freeze({
+      between: (names: string) => `between ${names}`,
+      enclosure: (names: string) => `in ${names}`,
+      feeds: (names: string) => `before circuits ${names}`,
+    } satisfies Record<Link, (names: string) => string>),
+    times: (name: string, quantity: number) => `${name}, ${quantity} alike`,
+    broughtBy: (number: number) => `observation ${number}`,
+    nowhere: "at the origin, or for the whole",
+    nothing: "nothing further",
+    from: (end: string) => `from ${end}`,
+    to: (end: string) => `to ${end}`,
+    opening: (number: number) => `opening ${number}:`,
+  }),
 
   circuitsTitle: "Circuits and readings",
   protectionHead: [
@@ -230,7 +308,8 @@ export const REPORT = Object.freeze({
     ["Serves", ""],
     ["Wiring", ""],
     ["Method", ""],
-    ["Live / cpc", "mm²"],
+    ["Phases", ""],
+    ["Line / N / cpc", "mm²"],
     ["Device", ""],
     ["RCD", ""],
     ["Within", "s"],
@@ -251,21 +330,55 @@ export const REPORT = Object.freeze({
     ["IR at", "V"],
     ["Polarity", ""],
     ["Zs", "Ω"],
-    ["RCD, IΔn", "ms"],
-    ["RCD, 5 IΔn", "ms"],
-    ["Button", ""],
     ["Leakage", "mA"],
   ],
+  rcds: Object.freeze({
+    caption: "RCDs, each once, with their tests",
+    head: [
+      ["RCD", ""],
+      ["Serves", ""],
+      ["Standard, type", ""],
+      ["Rated", ""],
+      ["IΔn", ""],
+      ["Delay", ""],
+      ["at IΔn", ""],
+      ["at 5 IΔn", ""],
+      ["Button", ""],
+      ["Further", ""],
+    ],
+    delay: Object.freeze({ general: "none" }),
+    shared: (id: string) => `RCD ${id}`,
+    own: (number: string) => `own of circuit ${number}`,
+    circuits: (numbers: readonly string[]) =>
+      numbers.length === 0
+        ? "no circuit of this board"
+        : `${numbers.length === 1 ? "circuit" : "circuits"} ${numbers.join(", ")}`,
+  }),
+  further: Object.freeze({
+    caption: "What else is recorded of the circuits",
+    head: [
+      ["No", ""],
+      ["Recorded", ""],
+    ],
+    load: "Load",
+    socketOutlets: "Socket-outlets",
+    designCurrent: "Design current",
+    cores: "Cores",
+    grouped: "Grouped",
+    grouping: (arrangement: string, circuits: number) => `${arrangement}, ${counted(circuits, "circuit", "circuits")}`,
+  }),
   protectionCaption: "Circuits and their protection",
   readingsCaption: "Readings",
   noCircuits: "No circuits are recorded on this board.",
   circuitsNote:
-    "Method: every reference method the route may have. Within: the permitted disconnection time. Disconnection: the loop at operating temperature, or the RCD's touch voltage, against its limit. The dot is the value, the grey band what the instrument leaves open, the copper stroke the limit (a copper wash its own band), the fine strokes the forbidden side; an open dot is a verdict still open. Words in italics are gaps. † marks a limit from memory that is to be checked against the standard.",
+    "Method: every reference method the route may have. Within: the permitted disconnection time. Disconnection: the loop at operating temperature, or the RCD's touch voltage, against its limit. The dot is the value, the grey band what the instrument leaves open, the copper stroke the limit (a copper wash its own band), the fine strokes the forbidden side; an open dot is a verdict still open. Words in italics are gaps.",
   readingsNote:
     "r1, rn, r2: ends of the ring. IR live, IR earth: insulation resistance between live conductors and to earth, with the test voltage beside it.",
   seconds: (value: number) => String(Number(value.toPrecision(3))),
   points: (count: number) => counted(count, "point", "points"),
-  temperature: (value: string) => `Conductor temperature during the dead tests: ${value}.`,
+  temperature: (value: string, more: readonly string[]) =>
+    `Conductor temperature during the dead tests: ${[value, ...more].join("; ")}.`,
+  temperatureNotTaken: (why: string) => `Conductor temperature during the dead tests not taken: ${closed(why)}`,
   taken: (
     people: readonly string[],
     instruments: readonly string[],
@@ -307,6 +420,8 @@ export const REPORT = Object.freeze({
     insulationLiveEarth: "insulation live to earth",
     insulationVoltage: "insulation test voltage",
     insulationBetweenNeutrals: "insulation between neutrals",
+    neutral: "size of the neutral",
+    phases: "phases",
     temperature: "conductor temperature",
     polarity: "polarity",
     zs: "Zs",
@@ -329,6 +444,10 @@ export const REPORT = Object.freeze({
     polarity: "Polarity",
     sequence: "Phase sequence",
     conditional: "Conditional rating",
+    ahead: "Device ahead",
+    arc: "Arc fault detection",
+    behind: "behind",
+    oneMake: "devices of one make",
     rcd: (id: string) => `RCD ${id}`,
     surgeType: (type: string) => `type ${type}`,
     surgeWord: Object.freeze({ fitted: "fitted", "not-fitted": "not fitted" }),
@@ -356,7 +475,7 @@ export const REPORT = Object.freeze({
   findingsIntro: (count: Readonly<Record<Verdict, number>>) =>
     [
       `${count.met + count["not-met"] + count["too-near"] + count["not-known"]} calculations arise here: ${count["not-met"]} not met, ${count["too-near"]} too near to call, ${count["not-known"]} not known, ${count.met} met.`,
-      "What is met is counted under “Every calculation and what it came to” and not written out.",
+      "What is met is not written out; every calculation stands in the attached workings.",
       "A finding is not a classification: what it means for safety is judged by the inspector.",
     ].join(" "),
   relation: Object.freeze({
@@ -370,11 +489,15 @@ export const REPORT = Object.freeze({
   regulations: (list: readonly string[]) => (list.length === 0 ? "" : `BS 7671 ${list.join(", ")}`),
   memory: (figures: readonly string[]) =>
     `Rests on ${figures.length === 1 ? "a figure" : "figures"} from memory, to be checked against the standard: ${figures.join("; ")}.`,
-  furtherLines: (count: number) =>
-    `${counted(count, "further line", "further lines")} of this working in the attached workings.txt.`,
-  workedElsewhere: "The working of this one, like those above, is in the attached workings.txt.",
   besideLabel: "For comparison, not deciding: ",
   missing: (what: string) => `Missing: ${what}.`,
+  workingsPage: Object.freeze({
+    title: (id: string) => `Workings of report ${id}`,
+    kind: "Workings and sources",
+    intro:
+      "Every calculation that arises, with all it rests on: what was measured and seen, what is published, what was assumed. Each line bears the one it stands below. How often each calculation came to which verdict, and the sources of the figures, stand at the end.",
+    skip: "Skip to the workings",
+  }),
   madeTitle: "Every calculation and what it came to",
   madeHead: ["Calculation", "BS 7671", "Not met", "Too near", "Not known", "Met", "Does not arise"],
 
@@ -383,7 +506,6 @@ export const REPORT = Object.freeze({
     "Only known points of a device are drawn, joined straight; nothing between them is made up. The slope is the energy the conductor withstands, the shaded strip the fault current as a band.",
   moreCurves: (count: number) =>
     `${counted(count, "further circuit is", "further circuits are")} in doubt and not drawn here; what is found of each stands among the calculations.`,
-  curveFromMemory: "Points of the device from memory, to be checked.",
   curveWords: (device: string, conductor: string) =>
     `Time-current drawing of ${device} with the limit of the ${conductor}`,
 
@@ -402,6 +524,11 @@ export const REPORT = Object.freeze({
   extentTitle: "Extent, sampling and limitations",
   ordered: (client: string, address: string) => (address === "" ? client : `${client}, ${address}`),
   extent: Object.freeze({
+    title: "Title of the job",
+    letting: "Letting",
+    starts: "The tenant may live there from",
+    granted: "Tenancy granted",
+    equipmentChecked: "Equipment last checked",
     client: "Ordered by",
     purpose: "Purpose",
     premises: "Premises",
@@ -479,19 +606,43 @@ export const REPORT = Object.freeze({
   printing:
     "Characters the print face does not have, or that would be invisible, appear as their code points, such as [U+202E]; the attached file has them as written.",
 
-  signaturesTitle: "Signatures",
+  signaturesTitle: "Declaration and signatures",
+  conclusion: Object.freeze({
+    stated: "Outcome as stated",
+    condition: "General condition",
+    next: "Next inspection",
+    within: "Work within",
+    days: (days: number) => `${counted(days, "day", "days")}, the day of the inspection as the first`,
+    rule: "Readings near a limit",
+    rules: Object.freeze({
+      simple: "taken as they read",
+      guarded: "held to the limit less the instrument's error",
+    } satisfies Record<AcceptanceRule, string>),
+    issue: "Issue",
+  }),
+  issue: (number: number, replaces: string | undefined) =>
+    replaces === undefined
+      ? `issue ${number}, the first`
+      : `issue ${number}; it replaces issue ${number - 1} (statement ${replaces.slice(0, 16)})`,
+  signedAs: Object.freeze({
+    name: "Name",
+    position: "Position",
+    firm: "Firm",
+    registration: "Registration",
+    signed: "Signed",
+  }),
   signedContent: (hash: string) => `content ${hash}`,
   contentNote:
     "“Content” is the beginning of the SHA-256 of what was signed, the inspection without its signatures: any later change gives another.",
   drawnSignature: (name: string) => `Signature drawn by ${name}`,
-  signaturesHead: ["As", "Name and position", "Firm and registration", "Signed"],
   notSigned: "Nobody has signed this content: a draft until somebody does",
   signatures:
-    "Those named carried out the inspection and testing described here, or authorised this report for issue, with the extent and the limitations stated.",
+    "Each person named below declares: I have used reasonable skill and care in what I did here, be it inspecting and testing or authorising for issue. What this report says, its schedules among it, is a true account of the condition in which the installation was found on the days named, within the extent agreed and the limitations stated.",
   attachmentsTitle: "Attached to this document",
   attachmentsHead: ["File", "What it is"],
   attachment: "The inspection file from which this report was made, unchanged: every reading as it was shown",
-  workings: "The full working of every calculation, met or not, as plain text",
+  workings:
+    "The full working of every calculation, met or not, with the sources of its figures: a page for any browser",
 });
 
 /** A text of the inspector's own with a full stop at its end. */

@@ -16,6 +16,12 @@ export class Drawings {
     return name;
   }
 
+  /** The drawing that was given a name. */
+  svg(name: string): string {
+    for (const [svg, given] of this.#names) if (given === name) return svg;
+    throw new Error(`no drawing ${name}`);
+  }
+
   all(): readonly Drawing[] {
     return [...this.#names].map(([svg, name]) => ({ name, svg }));
   }

@@ -3,6 +3,7 @@ import { reportDocument } from "./document.ts";
 import { fonts } from "./fonts.ts";
 import { layOut } from "./layout.ts";
 
+export { pdfOf } from "../document/pdf.ts";
 export { ReportRefused } from "./layout.ts";
 
 /**

@@ -13,9 +13,13 @@ export class ReportRefused extends Error {}
  * document without alternative texts, without a title or with a skipped level of headings is refused. Throws
  * {@link ReportRefused} with the engine's diagnostics.
  */
-export function layOut(template: string, files: ReadonlyMap<string, string>): Uint8Array {
+export function layOut(template: string, files: ReadonlyMap<string, string | Uint8Array>): Uint8Array {
   const compiler = NodeCompiler.create({ workspace: WORKSPACE, fontArgs: [{ fontBlobs: [...fonts().faces] }] });
-  for (const [name, text] of files) compiler.mapShadow(join(WORKSPACE, name), Buffer.from(text));
+  for (const [name, content] of files)
+    compiler.mapShadow(
+      join(WORKSPACE, name),
+      typeof content === "string" ? Buffer.from(content) : Buffer.from(content),
+    );
   const mainFilePath = join(WORKSPACE, "main.typ");
   compiler.mapShadow(mainFilePath, Buffer.from(template));
   const compiled = compiler.compile({ mainFilePath });

@@ -17,17 +17,23 @@ import { observations } from "./sections/observations.ts";
 import { origin } from "./sections/origin.ts";
 import { safety } from "./sections/safety.ts";
 import { thenAndNow } from "./sections/then-and-now.ts";
+import { things } from "./sections/things.ts";
 
-/** Everything the layout needs: plain data with every sentence made, and the drawings it names. */
+/** The sections of the report as plain data with every sentence made, and the drawings they name. */
 export interface ReportModel {
-  readonly data: Readonly<Record<string, unknown>>;
+  readonly data: ReturnType<typeof reportSections>;
   readonly drawings: readonly Drawing[];
 }
 
-/** Makes the data of the report, in the order of its pages. */
+/** Makes the data of the report. */
 export function reportModel(input: ReportInput): ReportModel {
   const drawings = new Drawings();
-  const data = {
+  return { data: reportSections(input, drawings), drawings: drawings.all() };
+}
+
+/** Every section by its name. */
+export function reportSections(input: ReportInput, drawings: Drawings) {
+  return {
     ...frame(input),
     first: firstPage(input, drawings),
     open: ledger(input),
@@ -36,6 +42,7 @@ export function reportModel(input: ReportInput): ReportModel {
     findings: findings(input, drawings),
     misfits: misfits(input, drawings),
     boards: boards(input, drawings),
+    things: things(input),
     diagram: diagram(input, drawings),
     curves: curves(input, drawings),
     past: thenAndNow(input, drawings),
@@ -50,5 +57,4 @@ export function reportModel(input: ReportInput): ReportModel {
     recipients: recipients(input),
     signatures: signatures(input, drawings),
   };
-  return { data, drawings: drawings.all() };
 }

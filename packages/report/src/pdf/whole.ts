@@ -8,6 +8,6 @@ export function keptWhole<T extends object>(part: T, longest: number): T & { rea
 
 function characters(data: unknown): number {
   if (typeof data === "string") return data.length;
-  if (data === null || typeof data !== "object") return 0;
+  if (data === null || typeof data !== "object" || data instanceof Uint8Array) return 0;
   return Object.values(data).reduce<number>((sum, part) => sum + characters(part), 0);
 }

@@ -19,6 +19,7 @@ import { readEarlier, withEarlier } from "../../earlier.ts";
 import { guardedOutput } from "../../guarded-output.ts";
 import { EXIT, type ExitCode, type Host, Stop } from "../../host.ts";
 import { readInspection } from "../../inspection.ts";
+import { memoryNote } from "../../memory-note.ts";
 import { readBytes, readText } from "../../read.ts";
 import { reason } from "../../reason-of.ts";
 import { topicsIn } from "../../topics-in.ts";
@@ -105,12 +106,14 @@ async function issue(job: Job, out: string, options: IssueOptions, host: Host): 
     certificate === undefined
       ? await signerOf(Buffer.from(open.certificate, "hex"), secrets.document)
       : await p12(certificate, host);
+  host.stderr.write(await memoryNote(job.file.id, job.input));
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
-  const pages = writeReportPdf(job.input, { json: job.text });
+  const number = (replaced?.statement.number ?? 0) + 1;
+  const pages = writeReportPdf({ ...job.input, issue: { number, replaces: replaced?.hash } }, { json: job.text });
   const about = {
     ...aboutJob(job),
     earlier: await Promise.all(options.earlier.map(async (path) => hashOf(await readText(path)))),
-    number: (replaced?.statement.number ?? 0) + 1,
+    number,
     replaces: replaced?.hash,
     previous: await previousIn(out),
     reasons,

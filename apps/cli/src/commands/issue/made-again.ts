@@ -27,7 +27,8 @@ export async function madeAgain(
   try {
     const { writeReportPdf } = await import("@good-grounds/report/pdf");
     const input = withEarlier(assemble(parsed.file, true, topics), await readEarlier(earlier, parsed.file, host));
-    return writeReportPdf(input, { json });
+    const { number, replaces } = record.statement;
+    return writeReportPdf({ ...input, issue: { number, replaces } }, { json });
   } catch (error) {
     if (error instanceof Stop) throw error;
     return { not: "the pages could not be laid out here." };

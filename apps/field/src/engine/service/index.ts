@@ -24,7 +24,7 @@ const issuePiece = () => import("./issue.ts");
 /** What lays a report out, for those who sign one or compare one with its evidence. */
 const layout = {
   toIssue: async (...args: Parameters<Writer["toIssue"]>) => (await writerPiece()).toIssue(...args),
-  writePdf: async (...args: Parameters<Writer["writePdf"]>) => (await writerPiece()).writePdf(...args),
+  writeIssue: async (...args: Parameters<Writer["writeIssue"]>) => (await writerPiece()).writeIssue(...args),
 };
 
 /** The texts of all topics and their laws, for those who keep a folder of their own. */
@@ -53,6 +53,7 @@ export function openService(): Service {
     makeKey: async (...args) => (await issuePiece()).makeKey(...args),
     keyView: async (text) => (await issuePiece()).keyView(text),
     tryRegister: async (text) => (await issuePiece()).tryRegister(text),
+    paper: async (kind, form, json) => (await writerPiece()).writePaper(kind, form, json, await desk.topics),
     reason: async (...args) => (await topicPiece()).reasonView(desk.weighed, await desk.topics, ...args),
     tryFolder: async (texts) => (await folderPiece()).tryFolder(texts),
     useFolder: async (kept) => {

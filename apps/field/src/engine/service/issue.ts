@@ -33,7 +33,11 @@ import type {
 /** The part of the engine that lays reports out: it comes by itself, since few who check a report write one. */
 export interface Layout {
   readonly toIssue: (json: string, reasons: IssueAsked["reasons"], topics?: Topics) => Promise<ToIssue>;
-  readonly writePdf: (json: string, topics?: Topics) => Promise<Uint8Array>;
+  readonly writeIssue: (
+    json: string,
+    issue: { readonly number: number; readonly replaces: string | undefined },
+    topics?: Topics,
+  ) => Promise<Uint8Array>;
 }
 
 /** A new key for one person on this device, as an encrypted key file. */
@@ -70,13 +74,14 @@ export async function issue(asked: IssueAsked, layout: Layout, topics?: Topics):
     const before = asked.before.map((text) => readRecord(new TextEncoder().encode(text)));
     const about = { ...stated.about, reasons: stated.reasons, ...placeAmong(before, stated.about.report), at };
     const signer = await signerOf(bytesOf(key.certificate), secrets.document);
-    const pages = await layout.writePdf(json, topics);
+    const { number, replaces } = about;
+    const pages = await layout.writeIssue(json, { number, replaces }, topics);
     const by = { key, secrets, signer, register };
     const whole = { ...about, earlier: [], clock: "the device that issued it" };
     const { document, written } = await issueDocument(whole, pages, by);
     const { faults } = await readIssued(document, RELEASE);
     if (faults.length > 0) return { made: false, why: [ISSUE.notAsSigned, ...faults] };
-    const { report, number } = about;
+    const { report } = about;
     const record = new TextDecoder().decode(written);
     return { made: true, report, number, name: nameOf(report, number), document, record };
   } catch (error) {
@@ -120,13 +125,15 @@ export async function check(
   return { documents: documents.map(viewOf), unread, notShown: NOT_SHOWN };
 }
 
-async function pagesAgain({ record, evidence, pages }: Issued, { writePdf }: Layout, topics: Topics | undefined) {
+async function pagesAgain({ record, evidence, pages }: Issued, { writeIssue }: Layout, topics: Topics | undefined) {
   if (record === undefined || evidence === undefined || pages === undefined) return { not: ISSUE.noPages };
   const here = { release: RELEASE, layout: "device", topics: topics?.folder?.hash, earlier: [] } as const;
   const not = whyNotAgain(record.statement, here);
   if (not !== undefined) return { not };
   try {
-    return await writePdf(new TextDecoder("utf-8", { ignoreBOM: true }).decode(evidence), topics);
+    const json = new TextDecoder("utf-8", { ignoreBOM: true }).decode(evidence);
+    const { number, replaces } = record.statement;
+    return await writeIssue(json, { number, replaces }, topics);
   } catch (error) {
     return { not: ISSUE.notLaidOut(error instanceof Error ? error.message : String(error)) };
   }

@@ -17,6 +17,7 @@ import { StandsOpen } from "../outcome/stands-open.tsx";
 import { InTheWay } from "./in-the-way.tsx";
 import { NextInspection } from "./next-inspection.tsx";
 import { OwnFigures } from "./own-figures.tsx";
+import { Papers } from "./papers.tsx";
 import { Signing } from "./signing.tsx";
 
 /** What stands in the way of the report, the conclusion, and the signatures. */
@@ -82,6 +83,7 @@ export default function Finish() {
       <div>
         <OwnFigures />
         <Signing allowed={clear} />
+        <Papers />
       </div>
     </div>
   );

@@ -11,7 +11,6 @@ import { Conflicts } from "./conflicts.tsx";
 import { History } from "./history.tsx";
 import { Issue } from "./issue.tsx";
 import { Join } from "./join.tsx";
-import { Letter } from "./letter.tsx";
 import { Pdf } from "./pdf.tsx";
 
 /** Names of those whose signatures stand in the job. */
@@ -23,7 +22,7 @@ function signedBy(record: JobRecord): readonly string[] {
   return [...new Set(names.filter((name) => typeof name === "string"))];
 }
 
-/** Handing over: the inspection file, the letter, a copy of the whole job, and joining a colleague's copy. */
+/** Handing over: the report, the inspection file, a copy of the whole job, and joining a colleague's copy. */
 export default function HandOver() {
   const session = useJob();
   const { record, job } = session;
@@ -50,7 +49,6 @@ export default function HandOver() {
             )}
           </Section>
           {text !== undefined && <Issue report={name} text={text} signedBy={signedBy(record)} />}
-          <Letter />
         </div>
         <div>
           <Section title={HAND_OVER.copy} help={HAND_OVER.copyHelp}>

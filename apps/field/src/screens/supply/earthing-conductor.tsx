@@ -10,6 +10,12 @@ export function EarthingConductor() {
     <Section title={SUPPLY.conductor}>
       <Conductor path="supply/earthingConductor" usual={["6", "10", "16"]} />
       <StatedWord
+        spot={{ path: "supply/earthingConductor/connected" }}
+        label={SUPPLY.conductorConnected}
+        options={YES}
+        written={YES_NO}
+      />
+      <StatedWord
         spot={{ path: "supply/earthingConductor/arrangement" }}
         label={SUPPLY.arrangement}
         options={SUPPLY.arrangements}

@@ -20,12 +20,33 @@ export function System() {
         options={{ "1": BOARD.one, "3": BOARD.three }}
         written={NUMBER}
       />
+      <StatedWord
+        spot={{ path: "supply/liveConductors" }}
+        label={SUPPLY.liveConductors}
+        options={SUPPLY.liveCounts}
+        written={NUMBER}
+      />
+      <StatedWord spot={{ path: "supply/current" }} label={SUPPLY.current} options={SUPPLY.currents} />
+      <StatedQuantity
+        spot={{ path: "supply/frequency" }}
+        label={SUPPLY.frequency}
+        unit="hertz"
+        symbol="Hz"
+        usual={["50"]}
+      />
       <StatedQuantity
         spot={{ path: "supply/nominalVoltage" }}
         label={SUPPLY.nominal}
         unit="volt"
         symbol="V"
         usual={["230"]}
+      />
+      <StatedQuantity
+        spot={{ path: "supply/lineVoltage" }}
+        label={SUPPLY.lineVoltage}
+        unit="volt"
+        symbol="V"
+        usual={["400"]}
       />
       <StatedWord spot={{ path: "supply/public" }} label={SUPPLY.public} options={YES} written={YES_NO} />
     </Section>

@@ -2,11 +2,9 @@ import type { Finding } from "@good-grounds/core";
 import {
   type Board,
   type Circuit,
-  type Field,
+  FIELDS_AT,
   type InspectionFile,
   type Installation,
-  type ResidualDevice,
-  THING_KINDS,
   type Thing,
 } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
@@ -26,13 +24,21 @@ import {
   valueCell,
 } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
+import { isSilent, recordedLine, recordedRows } from "../recorded.ts";
 import { shortNumber } from "./circuit-number.ts";
-import { barOf, figuresFromMemory, permittedTime, worstVerdict, worstWord } from "./reading-finding.ts";
+import { circuitsFurther } from "./circuits-further.ts";
+import { deviceMarked, rcdType } from "./device-words.ts";
+import { methodsIn } from "./methods.ts";
+import { rangeCell } from "./origin.ts";
+import { rcdsOf } from "./rcds.ts";
+import { barOf, permittedTime, worstVerdict, worstWord } from "./reading-finding.ts";
 import { circuitReadings, inUnit } from "./readings.ts";
 import { takenBy } from "./taken.ts";
+import { thingName } from "./things.ts";
 
-/** Labels of what is known of a surge protective device are those of its fields. */
-const SURGE_DEVICE = THING_KINDS.surgeDevices.fields;
+/** What is known of a surge protective device, and of an arc fault detection device. */
+const SURGE_DEVICE = FIELDS_AT["things/surgeDevices/*"];
+const ARC_DEVICE = FIELDS_AT["things/arcDevices/*"];
 
 /** Every board with its particulars, its circuits and their protection, and their readings. */
 export function boards(input: ReportInput, drawings: Drawings) {
@@ -42,15 +48,14 @@ export function boards(input: ReportInput, drawings: Drawings) {
     "protection-caption": REPORT.protectionCaption,
     "protection-head": REPORT.protectionHead,
     "readings-caption": REPORT.readingsCaption,
+    "rcds-caption": REPORT.rcds.caption,
+    "rcds-head": REPORT.rcds.head,
+    "further-caption": REPORT.further.caption,
+    "further-head": REPORT.further.head,
     "readings-head": REPORT.readingsHead,
     "no-circuits": REPORT.noCircuits,
     note: REPORT.circuitsNote,
-    "readings-note": [
-      REPORT.readingsNote,
-      temperature === undefined || "notTaken" in temperature ? "" : REPORT.temperature(temperature.shown),
-    ]
-      .filter((part) => part !== "")
-      .join(" "),
+    "readings-note": [REPORT.readingsNote, temperatureWords(temperature)].filter((part) => part !== "").join(" "),
     "reasons-title": REPORT.reasonsTitle,
     "methods-title": REPORT.methodsTitle,
     boards: input.installation.boards.map((board, i) => ({
@@ -58,9 +63,21 @@ export function boards(input: ReportInput, drawings: Drawings) {
       particulars: particularsOf(input, board, i),
       taken: takenBy(input.installation.file.boards[i], input.installation.file),
       protection: board.circuits.map((circuit) => protection(input, circuit, drawings)),
+      rcds: rcdsOf(board, input.installation.file.boards[i]),
+      further: circuitsFurther(board, input.installation.file.boards[i]?.circuits ?? []),
+      "board-methods": methodsIn(input.installation.file.boards[i]?.readings, FIELDS_AT["boards/*/readings"]),
       ...circuitReadings(board, input.installation.file.boards[i]?.circuits ?? []),
     })),
   };
+}
+
+function temperatureWords(reading: NonNullable<InspectionFile["conditions"]>["conductorTemperature"]): string {
+  if (reading === undefined) return "";
+  if ("notTaken" in reading) return REPORT.temperatureNotTaken(reading.reason);
+  return REPORT.temperature(
+    reading.shown,
+    [reading.method, reading.note].flatMap((words) => words ?? []),
+  );
 }
 
 function particularsOf(
@@ -75,22 +92,58 @@ function particularsOf(
       ? REPORT.fromSupply
       : `${board.feeder.board.name}, ${REPORT.inCircuit(board.feeder.designation, "")}`.trim();
   const three = board.phases.kind === "fact" && board.phases.word === "3";
-  const conditional = board.conditionalRating;
+  const method = isSilent(board.faultCurrentMethod)
+    ? []
+    : [fullFactCell(board.faultCurrentMethod, REPORT.origin.faultMethod)];
   return [
     [words.from, cell(from)],
     [words.location, statedCell(written?.location)],
+    [words.ahead, deviceMarked(board.feeder?.device ?? installation.supply.device)],
     [words.enclosure, statedCell(written?.enclosure)],
-    [words.phases, factCell(board.phases)],
+    [words.phases, fullFactCell(board.phases)],
     [words.mainSwitch, mainSwitch(board, written)],
     [words.zdb, fullCell(board.zdb)],
-    [words.fault, fullCell(board.faultCurrent)],
+    [words.fault, joined([fullCell(board.faultCurrent), ...method])],
     [words.polarity, fullFactCell(board.polarity, REPORT.polarityWord)],
     ...(three ? ([[words.sequence, fullFactCell(board.phaseSequence, REPORT.polarityWord)]] as const) : []),
     [words.surge, surge(installation, board)],
-    ...(conditional === undefined ? [] : ([[words.conditional, fullCell(conditional.value)]] as const)),
+    ...arcs(installation, board),
+    ...conditional(board),
     ...insulationTogether(board),
-    ...board.rcds.map((rcd) => [words.rcd(rcd.id ?? ""), rcdParticulars(rcd)] as const),
     ...(written?.note === undefined ? [] : ([[words.note, cell(written.note)]] as const)),
+  ];
+}
+
+/** The rating of the assembly with the device ahead that it is tied to. */
+function conditional({ conditionalRating: rating }: Board): readonly (readonly [string, Cell])[] {
+  if (rating === undefined) return [];
+  const behind = particulars([
+    [REPORT.standard, fullFactCell(rating.upstreamStandard)],
+    [REPORT.rating, fullCell(rating.upstreamRated)],
+  ]);
+  const oneMake = isSilent(rating.devicesOfOneMake)
+    ? []
+    : [joined([cell(`${REPORT.board.oneMake}: `), fullFactCell(rating.devicesOfOneMake)], "")];
+  return [
+    [
+      REPORT.board.conditional,
+      joined([fullCell(rating.value), joined([cell(REPORT.board.behind), behind], " "), ...oneMake]),
+    ],
+  ];
+}
+
+/** Arc fault detection devices at the board; nothing where none was recorded. */
+function arcs({ things }: Installation, { id }: Board): readonly (readonly [string, Cell])[] {
+  const devices = things.ofKind("arcDevices").filter(({ board }) => board === id);
+  if (devices.length === 0) return [];
+  return [
+    [
+      REPORT.board.arc,
+      joined(
+        devices.map((one) => joined([cell(thingName(one)), recordedLine(recordedRows(ARC_DEVICE, one.state))], ": ")),
+        "; ",
+      ),
+    ],
   ];
 }
 
@@ -107,12 +160,19 @@ function insulationTogether({ insulationLiveLive, insulationLiveEarth }: Board):
   );
 }
 
-function mainSwitch({ mainSwitchRated }: Board, written: InspectionFile["boards"][number] | undefined): Cell {
-  const { standard, poles } = written?.mainSwitch ?? {};
+function mainSwitch(
+  { mainSwitchRated, mainSwitchFitted }: Board,
+  written: InspectionFile["boards"][number] | undefined,
+): Cell {
+  const { standard, poles, voltage, fitted } = written?.mainSwitch ?? {};
   return particulars([
+    ...(fitted === undefined
+      ? []
+      : [["", joined([cell(`${REPORT.origin.fitted}: `), fullFactCell(mainSwitchFitted)], "")] as const]),
     ...(standard === undefined ? [] : [["", cell(standard)] as const]),
     ...(poles === undefined ? [] : [["", cell(REPORT.poles(poles))] as const]),
     [REPORT.rating, fullCell(mainSwitchRated)],
+    ...(voltage === undefined ? [] : [["", rangeCell(voltage)] as const]),
   ]);
 }
 
@@ -123,41 +183,17 @@ function surge({ things }: Installation, { id }: Board): Cell {
   return joined(devices.map(({ state }) => surgeDevice(state)));
 }
 
-function surgeDevice({ fitted, type, indicator }: Thing<"surgeDevices">["state"]): Cell {
+function surgeDevice(state: Thing<"surgeDevices">["state"]): Cell {
+  const { fitted, type } = state;
   if (fitted.kind !== "fact") return fullFactCell(fitted);
   const there = cell(REPORT.board.surgeWord[fitted.word ? "fitted" : "not-fitted"]);
   if (!fitted.word) return there;
+  const rest = recordedRows(SURGE_DEVICE, state, ["fitted", "type"]);
   return joined([
     there,
-    ...(type.kind === "fact" ? [cell(REPORT.board.surgeType(type.word))] : []),
-    ...(indicator.kind === "fact" ? [cell(labelled(SURGE_DEVICE.indicator, indicator.word))] : []),
+    ...(isSilent(type) ? [] : [type.kind === "fact" ? cell(REPORT.board.surgeType(type.word)) : fullFactCell(type)]),
+    ...(rest.length === 0 ? [] : [recordedLine(rest)]),
   ]);
-}
-
-function labelled({ label, words }: Field, word: string): string {
-  return `${label.toLowerCase()} ${words?.[word] ?? word}`;
-}
-
-function rcdParticulars(rcd: ResidualDevice): Cell {
-  return joined([
-    particulars([
-      [REPORT.standard, factCell(rcd.standard)],
-      [REPORT.type, rcdType(rcd)],
-      [REPORT.rating, valueCell(rcd.rated)],
-      [REPORT.residual, valueCell(rcd.residual)],
-    ]),
-    ...delayed(rcd),
-    ...(rcd.servesWholeBoard ? [cell(REPORT.board.wholeBoard)] : []),
-  ]);
-}
-
-function rcdType({ type }: ResidualDevice): Cell {
-  return type.kind === "fact" ? cell(REPORT.rcdType(type.word)) : factCell(type);
-}
-
-/** A time delay, where it is marked; most have none. */
-function delayed({ delay }: ResidualDevice): readonly Cell[] {
-  return delay.kind === "fact" && delay.word !== "general" ? [cell(REPORT.rcdDelay(delay.word))] : [];
 }
 
 function protection({ installation, weighing }: ReportInput, circuit: Circuit, drawings: Drawings) {
@@ -165,7 +201,6 @@ function protection({ installation, weighing }: ReportInput, circuit: Circuit, d
   const worst = worstVerdict(found);
   const loop = found.find(({ check }) => check === "maximum-zs");
   const bar = loop === undefined ? undefined : barOf(loop.judgement);
-  const memory = loop !== undefined && figuresFromMemory(loop.judgement).length > 0;
   const shape = factCell(circuit.shape);
   return {
     no: cell(shortNumber(circuit.designation)),
@@ -174,13 +209,13 @@ function protection({ installation, weighing }: ReportInput, circuit: Circuit, d
     wiring: wiring(circuit),
     method: methods(circuit),
     sizes: sizes(circuit),
-    device: device(circuit),
+    phases: phases(circuit),
+    device: deviceMarked(circuit.device),
     rcd: rcd(circuit),
     within: within(loop),
     bar: bar === undefined ? "" : drawings.add(bar.svg),
     "bar-words": bar?.words ?? "",
     limit: bar === undefined ? gap(VERDICT_SHORT[loop?.judgement.verdict ?? "not-known"]) : cell(bar.limit),
-    memory: memory ? "†" : "",
     worst: { words: worstWord(found), open: worst === "not-known" || worst === "too-near" },
     heavy: worst === "not-met",
   };
@@ -206,18 +241,11 @@ function methods({ cable }: Circuit): Cell {
 
 function sizes({ cable }: Circuit): Cell {
   return joined(
-    [cable.line, cable.cpc].map((size) => inUnit(valueCell(size), "mm²")),
+    [cable.line, ...(isSilent(cable.neutral) ? [] : [cable.neutral]), cable.cpc].map((size) =>
+      inUnit(valueCell(size), "mm²"),
+    ),
     " / ",
   );
-}
-
-function device({ device: { standard, type, rated, breakingCapacity } }: Circuit): Cell {
-  return particulars([
-    [REPORT.standard, factCell(standard)],
-    ...(type.kind === "fact" ? [["", factCell(type)] as const] : []),
-    [REPORT.rating, valueCell(rated)],
-    [REPORT.breaking, valueCell(breakingCapacity)],
-  ]);
 }
 
 /** The RCD nearest to the circuit; a circuit behind several names each. */
@@ -231,13 +259,17 @@ function rcd({ residual }: Circuit): Cell {
             [REPORT.residual, valueCell(one.residual)],
             [REPORT.type, rcdType(one)],
           ]),
-          ...delayed(one),
         ]),
       ),
       "; ",
     );
   }
   return residual.present.kind === "fact" ? cell(REPORT.noRcd) : fullFactCell(residual.present);
+}
+
+/** The phases of a circuit where they are recorded; a circuit of a board with one phase has that. */
+function phases({ phases: own, board }: Circuit): Cell {
+  return isSilent(own) ? factCell(board.phases) : factCell(own);
 }
 
 function within(loop: Finding | undefined): Cell {

@@ -18,7 +18,6 @@ export function curves({ curves: list, installation }: ReportInput, drawings: Dr
       caption: `${placeWords(one.circuit, installation)}: ${one.device}`,
       ...drawn(timeCurrentCurve(one), drawings),
       words: REPORT.curveWords(one.device, one.conductor),
-      memory: one.points.some(({ basis }) => basis === "memory") ? REPORT.curveFromMemory : "",
     })),
   };
 }

@@ -1,6 +1,8 @@
+import { FIELDS_AT } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { type Cell, cell, cellOr, gap } from "../cell.ts";
+import { type Row, recordedLine, recordedRows } from "../recorded.ts";
 import { capitalised } from "./observation-order.ts";
 
 /** What was agreed, what was sampled, and what could not be seen and why. */
@@ -8,7 +10,7 @@ export function extent({ installation, samples }: ReportInput) {
   const { extent: e, limitations } = installation.file;
   return {
     title: REPORT.extentTitle,
-    rows: particulars(installation.file),
+    rows: particulars(installation),
     "sampling-title": REPORT.samplingTitle,
     "sampling-head": REPORT.samplingHead,
     sampling: e.sampling.map(({ what, population, inspected, defective, how }, i) => [
@@ -32,11 +34,27 @@ export function extent({ installation, samples }: ReportInput) {
   };
 }
 
+/** What is recorded of the letting. */
+function lettingRows(written: Brief["letting"], resolved: object): readonly Row[] {
+  const words = REPORT.extent;
+  const days = [
+    [words.starts, written?.starts],
+    [words.granted, written?.granted],
+    [words.equipmentChecked, written?.equipmentChecked],
+  ] as const;
+  return [
+    ...recordedRows(FIELDS_AT["brief/letting"], { ...resolved }),
+    ...days.flatMap(([label, day]): readonly Row[] => (day === undefined ? [] : [[label, cell(REPORT.day(day))]])),
+  ];
+}
+
+type Brief = ReportInput["installation"]["file"]["brief"];
+
 function sampleCell(reach: ReportInput["samples"][number], population: number): Cell {
   return reach === null ? gap("–") : cell(REPORT.sampleReach(reach.most, population));
 }
 
-function particulars(file: ReportInput["installation"]["file"]): readonly (readonly [label: string, cell: Cell])[] {
+function particulars({ file, letting: resolved }: ReportInput["installation"]): readonly Row[] {
   const { extent: e, brief, visits, conditions } = file;
   const words = REPORT.extent;
   const agreed = [e.agreedWith, e.agreedOn === undefined ? undefined : REPORT.day(e.agreedOn)].filter(Boolean);
@@ -55,7 +73,9 @@ function particulars(file: ReportInput["installation"]["file"]): readonly (reado
   const known = [brief.use, brief.tenure, brief.nation].flatMap((word) =>
     typeof word === "string" ? [capitalised(word.replaceAll("-", " "))] : [],
   );
+  const letting = lettingRows(file.brief.letting, resolved);
   return [
+    ...(file.title === undefined ? [] : ([[words.title, cell(file.title)]] as const)),
     [words.client, cell(REPORT.ordered(client.name, (client.address ?? []).join(", ")))],
     [words.purpose, cell(brief.purpose)],
     [
@@ -72,6 +92,7 @@ function particulars(file: ReportInput["installation"]["file"]): readonly (reado
     ],
     [words.occupier, cellOr(premises.occupier)],
     [words.use, cell([...known, ...unknown].join("; "))],
+    ...(letting.length === 0 ? [] : ([[words.letting, recordedLine(letting)]] as const)),
     [words.covered, cell(e.covered)],
     [words.notCovered, cellOr(e.notCovered)],
     [words.agreed, agreed.length === 0 ? gap(REPORT.notAgreed) : cell(agreed.join(", "))],

@@ -5,7 +5,6 @@ import { WORDS } from "../../locales/en.ts";
 import { GRADE } from "../../locales/labels.ts";
 import { PROBABILITY } from "../../locales/probability-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
-import { type ArgumentLine, argumentLines } from "../../words/argument.ts";
 import { decidingComparison } from "../../words/comparison.ts";
 import { marginWords } from "../../words/figure.ts";
 import { placeWords } from "../../words/place.ts";
@@ -16,7 +15,6 @@ import { keptWhole } from "../whole.ts";
 import {
   barOf,
   decidingWords,
-  figuresFromMemory,
   missingWords,
   needsAttention,
   titleOf,
@@ -28,13 +26,7 @@ import {
 /** Characters of a finding that is kept on one page. */
 const KEPT_WHOLE = 700;
 
-/** Lines of an argument printed in full; a longer one is printed down to the depth that fits. */
-const ARGUMENT_LINES = 16;
-
-/** Arguments of one calculation that are printed; further ones run alike and are attached. */
-const ALIKE = 8;
-
-/** Findings that are not met, too near to call or not known, worst first, with their grounds. */
+/** Findings that are not met, too near to call or not known, worst first, with the figures that decide; their grounds are attached. */
 export function findings(input: ReportInput, drawings: Drawings) {
   const all = places(input);
   const shown = all
@@ -47,7 +39,6 @@ export function findings(input: ReportInput, drawings: Drawings) {
     }))
     .filter(({ list }) => list.length > 0)
     .sort((a, b) => SEVERITY[worstVerdict(b.list)] - SEVERITY[worstVerdict(a.list)]);
-  const argued = new Map<string, number>();
   return {
     title: REPORT.findingsTitle,
     intro: [
@@ -60,11 +51,7 @@ export function findings(input: ReportInput, drawings: Drawings) {
     none: REPORT.noFindings,
     places: shown.map(({ heading, path, list }) => ({
       heading,
-      findings: list.map((finding) => {
-        const before = argued.get(finding.check) ?? 0;
-        if (finding.judgement.verdict !== "not-known") argued.set(finding.check, before + 1);
-        return findingOf(input, finding, path, drawings, before < ALIKE);
-      }),
+      findings: list.map((finding) => findingOf(input, finding, path, drawings)),
     })),
   };
 }
@@ -75,7 +62,7 @@ function isMetInDoubt({ conformity }: ReportInput, finding: Finding): boolean {
   return sure !== undefined && metInDoubt(sure, finding.judgement.verdict);
 }
 
-function places({ installation, weighing }: ReportInput) {
+export function places({ installation, weighing }: ReportInput) {
   return [
     { heading: WORDS.supply, path: installation.supply.path, findings: weighing.supply },
     ...installation.boards.map((board, i) => ({
@@ -91,7 +78,7 @@ function places({ installation, weighing }: ReportInput) {
   ];
 }
 
-function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: Drawings, inFull: boolean) {
+function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: Drawings) {
   const { check, path, judgement, beside, remarks } = finding;
   const conformity = input.conformity?.get(finding);
   const place = (at: Path) => placeWords(at, input.installation);
@@ -100,8 +87,6 @@ function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: 
   const open = judgement.verdict === "not-known";
   const bar = barOf(judgement);
   const compared = open ? undefined : decidingComparison(judgement);
-  // An open finding rests on nothing yet.
-  const figures = open ? [] : figuresFromMemory(judgement);
   return keptWhole(
     {
       // A device or a bond within the place is named; the place itself stands in the heading above.
@@ -123,34 +108,9 @@ function findingOf(input: ReportInput, finding: Finding, under: Path, drawings: 
           .filter(({ verdict }) => verdict !== "not-known")
           .map((one) => `${REPORT.besideLabel}${one.matter.name}: ${verdictLine(one)}`),
       ],
-      memory: figures.length === 0 ? "" : REPORT.memory(figures),
-      // What is missing is already named; the argument of an open finding would repeat it.
-      ...(open
-        ? { argument: [], further: "" }
-        : inFull
-          ? shortArgument(judgement, place)
-          : { argument: [], further: REPORT.workedElsewhere }),
     },
     KEPT_WHOLE,
   );
-}
-
-/** An argument down to the depth at which it still fits. Nothing is left out unsaid: the rest is counted and attached. */
-function shortArgument(judgement: Finding["judgement"], place: (path: Path) => string) {
-  const lines = argumentLines(judgement, place);
-  let depth = Math.max(...lines.map((line) => line.depth));
-  while (depth > 1 && count(lines, depth) > ARGUMENT_LINES) depth--;
-  const left = lines.length - count(lines, depth);
-  return {
-    argument: lines
-      .filter((line) => line.depth <= depth)
-      .map(({ depth: at, tag, words, note }) => ({ depth: Math.min(at, 9), tag, words, note })),
-    further: left === 0 ? "" : REPORT.furtherLines(left),
-  };
-}
-
-function count(lines: readonly ArgumentLine[], depth: number): number {
-  return lines.filter((line) => line.depth <= depth).length;
 }
 
 function countOf(list: readonly Finding[]): Readonly<Record<Verdict, number>> {

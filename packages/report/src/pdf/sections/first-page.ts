@@ -4,6 +4,7 @@ import { CLASSIFICATION } from "../../locales/labels.ts";
 import { OPEN, SIGNATURE } from "../../locales/outcome-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { SAFETY } from "../../locales/safety-en.ts";
+import { firstSentence } from "../../words/first-sentence.ts";
 import { folderWords } from "../../words/folder.ts";
 import { GROUPS, type Group, type Numbered, numbered, type Observation } from "../../words/observation-number.ts";
 import { dismissedWords, investigateWords, openPointWords } from "../../words/open-point.ts";
@@ -32,6 +33,9 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
       [REPORT.facts.inspected, inspected(file)],
       [REPORT.facts.edition, edition.label],
       ...(input.folder === undefined ? [] : [[REPORT.facts.topics, folderWords(input.folder)] as [string, string]]),
+      ...(input.issue === undefined
+        ? []
+        : [[REPORT.facts.issue, REPORT.issue(input.issue.number, input.issue.replaces)] as [string, string]]),
       [REPORT.facts.premises, brief.premises.description ?? useWords(brief.use)],
       [REPORT.facts.client, brief.client.name],
       [REPORT.facts.purpose, brief.purpose],
@@ -47,7 +51,11 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
     "unseen-title": REPORT.unseenTitle,
     unseen: unseen(input),
     "next-title": REPORT.nextTitle,
-    next: next === undefined ? REPORT.noNext : REPORT.next(next.by, next.reason),
+    next: next === undefined ? REPORT.noNext : REPORT.next(next.by, shortened(next.reason)),
+    within:
+      conclusion?.workWithin === undefined
+        ? ""
+        : REPORT.workWithin(conclusion.workWithin.days, shortened(conclusion.workWithin.reason ?? "")),
     "who-title": REPORT.whoTitle,
     "who-head": REPORT.whoHead,
     who: who(file),
@@ -161,7 +169,7 @@ function numberedPlace(id: string, order: readonly Numbered[]): string {
 }
 
 /** Numbers in their order; from three on those that follow one another as the first and the last. */
-function spanned(numbers: readonly number[]): string {
+export function spanned(numbers: readonly number[]): string {
   const runs: number[][] = [];
   for (const number of numbers) {
     const run = runs.at(-1);
@@ -187,7 +195,7 @@ function groupOn(group: Group, order: readonly Numbered[], input: ReportInput, d
       members: members.map(({ number, observation }) => ({
         number,
         place: capitalised(observation.place),
-        what: REPORT.closed(firstSentence(observation.what)),
+        what: REPORT.closed(shortened(firstSentence(observation.what))),
         "todo-label": REPORT.todo,
         ...todoOf(observation, input),
         below: derived.below
@@ -198,6 +206,8 @@ function groupOn(group: Group, order: readonly Numbered[], input: ReportInput, d
           .join(" "),
         safe: madeSafe(group, observation),
       })),
+      // Said where the page has no room for all of them.
+      more: "",
     },
   ];
 }
@@ -224,11 +234,6 @@ function madeSafe(group: Group, { madeSafe: record, untold }: Observation): stri
 function noWork(order: readonly Numbered[]): string {
   const count = order.filter(({ group }) => group === "none").length;
   return count === 0 ? "" : REPORT.unclassifiedNone(count);
-}
-
-function firstSentence(paragraph: string): string {
-  const [sentence = paragraph] = /^.+?[.!?](?=\s+\p{Lu}|\s*$)/su.exec(paragraph) ?? [];
-  return shortened(sentence.trim());
 }
 
 function useWords(use: ReportInput["installation"]["file"]["brief"]["use"]): string {

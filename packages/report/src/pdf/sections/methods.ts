@@ -1,4 +1,4 @@
-import type { Board, InspectionFile } from "@good-grounds/inspection";
+import { type Board, FIELDS_AT, type InspectionFile } from "@good-grounds/inspection";
 import { REPORT } from "../../locales/report-en.ts";
 
 type WrittenCircuits = InspectionFile["boards"][number]["circuits"];
@@ -30,4 +30,24 @@ export function methods({ circuits }: Board, written: WrittenCircuits): readonly
       ),
     ),
   );
+}
+
+/** How readings of a part of the file were taken and what was noted with them, each once with the readings, by the names of their fields. */
+export function methodsIn(
+  readings: Readonly<Record<string, unknown>> | undefined,
+  labels: Readonly<Record<string, { readonly label: string }>>,
+): readonly string[] {
+  const places = new Map<string, string[]>();
+  for (const [name, reading] of Object.entries(readings ?? {})) {
+    if (typeof reading !== "object" || reading === null || !("shown" in reading)) continue;
+    const { method, note } = reading as { readonly method?: string; readonly note?: string };
+    for (const said of [method, note])
+      if (said !== undefined) places.set(said, [...(places.get(said) ?? []), labels[name]?.label ?? name]);
+  }
+  return [...places].map(([said, names]) => REPORT.reason(said, names));
+}
+
+/** The same for the origin; a bond says it beside its resistance. */
+export function supplyMethods({ supply }: InspectionFile): readonly string[] {
+  return methodsIn(supply.readings, FIELDS_AT["supply/readings"]);
 }

@@ -104,7 +104,7 @@ describe("an observation", () => {
       ),
       "o6",
     );
-    expect(rowOf(one, "Done about it")?.words).toBe(
+    expect(rowOf(one, "Not told")?.words).toBe(
       "Not recorded as made safe. Nobody was told before leaving: The house was empty.",
     );
   });

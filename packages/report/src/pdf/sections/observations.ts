@@ -1,3 +1,4 @@
+import { spokenOf } from "@good-grounds/inspection";
 import type { ReportInput } from "../../input.ts";
 import { WORDS } from "../../locales/en.ts";
 import { CLASSIFICATION, SILENCE } from "../../locales/labels.ts";
@@ -9,7 +10,8 @@ import { keptWhole } from "../whole.ts";
 import { nameOf } from "./frame.ts";
 import { lineOfReasoning } from "./line-of-reasoning.ts";
 import { capitalised, codeOf, markOf } from "./observation-order.ts";
-import { figuresFromMemory, needsAttention, titleOf, verdictLine, worstFirst } from "./reading-finding.ts";
+import { needsAttention, titleOf, verdictLine, worstFirst } from "./reading-finding.ts";
+import { thingName } from "./things.ts";
 
 /** Characters of what stands before the reasoning, where it is kept on one page. */
 const KEPT_WHOLE = 1800;
@@ -27,6 +29,7 @@ export function observations(input: ReportInput, drawings: Drawings) {
         details: details(input, observation),
         "checks-label": REPORT.checksLabel,
         checks: checksOf(input, observation),
+        photographs: shownOf(input, observation),
       },
       KEPT_WHOLE,
     ),
@@ -61,8 +64,10 @@ function details(input: ReportInput, one: Observation): readonly Row[] {
   if (madeSafe !== undefined) {
     const { done, told, at, reply } = madeSafe;
     rows.push([REPORT.madeSafeLabel, cell(REPORT.madeSafe(done, told, at, reply ?? ""))]);
-  } else if (untold !== undefined) rows.push([REPORT.madeSafeLabel, cell(REPORT.untold(untold))]);
-  else if (choice?.classification === "C1") rows.push([REPORT.madeSafeLabel, gap(REPORT.madeSafeMissing)]);
+  }
+  if (untold !== undefined) rows.push([REPORT.untoldLabel, cell(REPORT.untold(untold))]);
+  else if (madeSafe === undefined && choice?.classification === "C1")
+    rows.push([REPORT.madeSafeLabel, gap(REPORT.madeSafeMissing)]);
   const photographs = (one.photographs ?? []).flatMap((hash) =>
     file.photographs.filter(({ sha256 }) => sha256 === hash),
   );
@@ -72,8 +77,21 @@ function details(input: ReportInput, one: Observation): readonly Row[] {
       ? gap(REPORT.noPhotograph)
       : cell(photographs.map(({ name, description }) => `${name}: ${description}`).join("; ")),
   ]);
-  rows.push(...whereabouts(input, one));
+  rows.push(...whereabouts(input, one), ...partsOf(input, one));
+  if (one.foundOn !== undefined) rows.push([REPORT.foundOnLabel, cell(REPORT.day(one.foundOn))]);
   return rows;
+}
+
+/** The photographs of an observation that are at hand. */
+function shownOf({ photographs, installation: { file } }: ReportInput, one: Observation) {
+  return (one.photographs ?? []).flatMap((hash) => {
+    const image = photographs?.get(hash);
+    const said = file.photographs.find(({ sha256 }) => sha256 === hash);
+    if (image === undefined || said === undefined) return [];
+    const { name, description, place, taken } = said;
+    const caption = [name, place, taken === undefined ? undefined : REPORT.moment(taken)].filter(Boolean).join(", ");
+    return [{ image, alt: description, caption: `${description} (${caption})` }];
+  });
 }
 
 function remedyCell({ reasoned }: ReportInput, { id, remedy }: Observation): Cell {
@@ -125,15 +143,47 @@ function whereabouts(input: ReportInput, one: Observation): readonly Row[] {
   return board === undefined ? [] : [[REPORT.boardLabel, cell(board.name)]];
 }
 
+/** The parts it speaks of, with how many of each; circuits of all of them where they are several. */
+function partsOf({ installation }: ReportInput, one: Observation): readonly Row[] {
+  const spoken = spokenOf(one, installation);
+  if (spoken.length === 0) return [];
+  const parts = spoken.map((part) => {
+    const name =
+      part.kind === "thing"
+        ? thingName(part.thing)
+        : part.kind === "bond"
+          ? WORDS.bond((part.bond.to ?? "").replaceAll("-", " "))
+          : WORDS.rcd(part.rcd.id ?? "");
+    return part.quantity === 1 ? name : REPORT.times(name, part.quantity);
+  });
+  const ids = new Set(
+    spoken.flatMap((part) =>
+      part.kind === "thing" && part.thing.circuit !== undefined ? [`${part.thing.board}/${part.thing.circuit}`] : [],
+    ),
+  );
+  const circuits = installation.circuits.filter(({ id, board }) => ids.has(`${board.id}/${id}`));
+  return [
+    [REPORT.partsLabel, cell(parts.join("; "))],
+    ...(circuits.length < 2
+      ? []
+      : [
+          [
+            REPORT.circuitsLabel,
+            cell(
+              circuits
+                .map(({ board, designation, description }) => `${board.name}, ${designation} ${description}`)
+                .join("; "),
+            ),
+          ] as const,
+        ]),
+  ];
+}
+
 /** What the calculations say about the observation's circuit where they do not say that all is met. */
 function checksOf(input: ReportInput, one: Observation): readonly string[] {
   const findings = input.weighing.circuits[circuitOf(input, one)] ?? [];
   return findings
     .filter(({ judgement }) => needsAttention(judgement.verdict))
     .sort(worstFirst)
-    .map(({ check, judgement }) => {
-      const rests = judgement.verdict !== "not-known" && figuresFromMemory(judgement).length > 0;
-      const memory = rests ? ` (${REPORT.memoryShort})` : "";
-      return `${titleOf(input.checks, check)}: ${verdictLine(judgement)}${memory}`;
-    });
+    .map(({ check, judgement }) => `${titleOf(input.checks, check)}: ${verdictLine(judgement)}`);
 }

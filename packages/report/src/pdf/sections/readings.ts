@@ -2,7 +2,7 @@ import type { Evidence, Unit } from "@good-grounds/core";
 import type { Board, Circuit, InspectionFile } from "@good-grounds/inspection";
 import { MISFITS } from "../../locales/misfits-en.ts";
 import { REPORT } from "../../locales/report-en.ts";
-import { type AnyFact, type Cell, cell, factCell, gap, valueCell } from "../cell.ts";
+import { type AnyFact, type Cell, cell, factCell, valueCell } from "../cell.ts";
 import { shortNumber } from "./circuit-number.ts";
 import { methods } from "./methods.ts";
 
@@ -44,7 +44,7 @@ export function inUnit(one: Cell, unit: string | undefined): Cell {
 }
 
 function row(circuit: Circuit): readonly Cell[] {
-  const { readings: r, residual, shape } = circuit;
+  const { readings: r, shape } = circuit;
   // A radial has no ends of a ring to measure: that is no gap.
   const ring = (evidence: Evidence<"ohm">) =>
     shape.kind === "fact" &&
@@ -53,9 +53,6 @@ function row(circuit: Circuit): readonly Cell[] {
     evidence.detail.silence === "absent"
       ? cell("–")
       : valueCell(evidence);
-  const [rcd] = residual.devices;
-  const none = residual.present.kind === "fact" && rcd === undefined;
-  const atRcd = (known: Cell | undefined) => known ?? (none ? cell("–") : gap(REPORT.silence.absent));
   return [
     cell(shortNumber(circuit.designation)),
     cell(circuit.description),
@@ -69,9 +66,6 @@ function row(circuit: Circuit): readonly Cell[] {
     factCell(r.insulationVoltage),
     factCell(r.polarity, REPORT.polarityWord),
     valueCell(r.zs),
-    atRcd(rcd && valueCell(rcd.timeAtRated)),
-    atRcd(rcd && optional(rcd.timeAtFive)),
-    atRcd(rcd && factCell(rcd.button, REPORT.trips)),
     optional(r.leakage),
   ];
 }
@@ -103,6 +97,9 @@ function reasons(board: Board): readonly string[] {
       ["timeAtFive", rcd?.timeAtFive],
       ["button", rcd?.button],
       ["leakage", r.leakage],
+      ["insulationBetweenNeutrals", r.insulationBetweenNeutrals],
+      ["neutral", circuit.cable.neutral],
+      ["phases", circuit.phases],
     ];
     for (const [name, leaf] of asked) {
       if (leaf?.kind !== "not-known" && leaf?.kind !== "fact-not-known") continue;
@@ -113,6 +110,12 @@ function reasons(board: Board): readonly string[] {
     }
   }
   return [...places].map(([why, list]) => REPORT.reason(why, list));
+}
+
+/** A reading of a point with how it was taken and what was noted. */
+function spokenReading(reading: Evidence<"ohm">): string {
+  const { method, note } = reading.kind === "measured" ? reading.detail.taken : {};
+  return [valueCell(reading).words, method, note].filter((part) => part !== undefined).join(", ");
 }
 
 function ringPoints({ designation, readings: r }: Circuit): readonly string[] {
@@ -128,7 +131,7 @@ function ringPoints({ designation, readings: r }: Circuit): readonly string[] {
           REPORT.ringPoints(
             designation,
             between,
-            points.map(({ point, reading }) => `${point} ${valueCell(reading).words}`),
+            points.map(({ point, reading }) => `${point} ${spokenReading(reading)}`),
           ),
         ],
   );

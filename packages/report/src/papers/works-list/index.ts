@@ -1,0 +1,2 @@
+export { worksListCsv } from "./csv.ts";
+export { worksListXlsx } from "./xlsx.ts";
