@@ -55,7 +55,11 @@ describe("papers for one reader", () => {
   it("the list of works as workbook", async () => {
     const { engine } = open();
     const written = await engine.paper("works", "xlsx", readFileSync(EXAMPLE, "utf8"));
-    expect(Buffer.from(written as Uint8Array).subarray(0, 2).toString()).toBe("PK");
+    expect(
+      Buffer.from(written as Uint8Array)
+        .subarray(0, 2)
+        .toString(),
+    ).toBe("PK");
   });
 
   it("none of a file that is not complete", async () => {
