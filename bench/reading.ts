@@ -1,6 +1,6 @@
 /** Reading and checking a text against reading it as JSON alone, and the whole judgement of a job from its text. */
 import { readFileSync } from "node:fs";
-import { assemble } from "@good-grounds/assembly";
+import { assemble, misfitsOf } from "@good-grounds/assembly";
 import { type InspectionFile, parseInspection, resolveInstallation } from "@good-grounds/inspection";
 import { outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { bestOf, type Row } from "./measure.ts";
@@ -42,7 +42,12 @@ export function benchJudgement(): readonly Row[] {
         line: () => {
           const installation = resolveInstallation(fileOf(text));
           const weighing = weigh(installation, false);
-          return outcomeOf(installation, weighing, reasonObservations(installation, weighing), []);
+          return outcomeOf(
+            installation,
+            weighing,
+            reasonObservations(installation, weighing),
+            misfitsOf(installation, weighing),
+          );
         },
         whole: () => assemble(fileOf(text)),
       },

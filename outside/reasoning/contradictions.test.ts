@@ -59,7 +59,7 @@ describe("in the ledger of what stands open", () => {
 
   test("a contradiction without a written reason is a point of its own", () => {
     const { points, installation } = pointsOf({ ...pond, "rcd-30ma": true }, "–");
-    expect(points).toEqual([{ kind: "contradiction", places: [["observations", 0]] }]);
+    expect(points).toEqual([{ kind: "contradiction", about: "stated-against-file", places: [["observations", 0]] }]);
     const [point] = points;
     if (point === undefined) throw new Error("no point");
     expect(openPointWords(point, { installation, checks: CHECKS })).toMatch(

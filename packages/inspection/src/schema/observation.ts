@@ -29,8 +29,8 @@ export const observation = z.strictObject({
   /** The inspector's position on a contested point of the topic, by the point's name. */
   positions: z.record(id, z.strictObject({ position: id, reason: paragraph.optional() })).optional(),
   /**
-   * Checks that are not met and of which this observation speaks, by the check's id; at its own place, or at the board and
-   * the circuit named. `part` names one bonding conductor or one RCD of the board by its id.
+   * Checks that are not met and of which this observation speaks, by the check's id; readings that do not agree, by their
+   * kind; parts found defective in a sample, as "defective-sample". At its own place, or at the board and the circuit named. `part` names one bonding conductor or one RCD of the board by its id.
    */
   answers: z
     .array(z.strictObject({ check: id, board: id.optional(), circuit: id.optional(), part: id.optional() }))

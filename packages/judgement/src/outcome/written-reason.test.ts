@@ -30,7 +30,7 @@ describe("a reason says something", () => {
     expect([isWrittenReason(text), isReasonOfItsOwn(text)]).toEqual([false, false]);
   });
 
-  test.each(["boxed in", "no time for it", "sealed", "See above: the meter is sealed", "Verschlossen"])(
+  test.each(["boxed in", "no time for it", "sealed", "See above: sealed", "Verschlossen", "looks fine now"])(
     "%j is one, and not yet one by itself",
     (text) => {
       expect([isWrittenReason(text), isReasonOfItsOwn(text)]).toEqual([true, false]);
@@ -38,6 +38,8 @@ describe("a reason says something", () => {
   );
 
   test.each([
+    "The room is locked.",
+    "See above: the meter is sealed",
     "Covered before leaving, and nobody comes there.",
     "The room is locked and the key is with the landlord.",
     "Used by instructed staff for two fixed machines; a risk assessment exists.",

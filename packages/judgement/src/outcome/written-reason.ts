@@ -17,7 +17,7 @@ const NO_REASON: ReadonlySet<string> = new Set(
 const FEWEST = 4;
 
 /** What a reason of its own has at least: one that has to convince a reader who was not there. */
-const OF_ITS_OWN = { words: 3, letters: 15 };
+const OF_ITS_OWN = { words: 2, letters: 10 };
 
 /** The words of a text that say something: no pointers, no fillers, no letters struck over and over. */
 function saying(text: string | undefined): readonly string[] {

@@ -174,7 +174,9 @@ function drawWay(
   const words = from + 8 + RINGS * RING_WIDTH;
   const run = line(from, middle, words - 4, middle, { "stroke-width": 0.8 });
   const ring = rings.map((rcd, i) => drawRing(rcd, from + 4 + RING_WIDTH / 2 + i * RING_WIDTH, middle)).join("");
-  const name = fitted(`${circuit.designation}  ${circuit.description}`, CABLES - words - 6);
+  // A way of a board far from the origin has no room for sizes beside its name.
+  const sized = words + LEAST_NAME < CABLES;
+  const name = fitted(`${circuit.designation}  ${circuit.description}`, (sized ? CABLES - 6 : WIDTH - 92) - words);
   return (
     bus +
     stub +
@@ -184,9 +186,11 @@ function drawWay(
     deviceText +
     ring +
     text(words, middle + 3.5, name) +
-    text(CABLES, middle + 3.2, fitted(sizesShort(circuit), WIDTH - CABLES - 84, TOKENS.small), {
-      "font-size": TOKENS.small,
-    }) +
+    (sized
+      ? text(CABLES, middle + 3.2, fitted(sizesShort(circuit), WIDTH - CABLES - 84, TOKENS.small), {
+          "font-size": TOKENS.small,
+        })
+      : "") +
     verdictMark(options.verdictOf(circuit.path), WIDTH - 8, middle)
   );
 }
@@ -196,6 +200,7 @@ const RINGS = 2;
 const RING_WIDTH = 42;
 /** Where the sizes of the cables stand. */
 const CABLES = 356;
+const LEAST_NAME = 60;
 
 function drawRing(rcd: ResidualDevice, x: number, middle: number): string {
   const current = residualShort(rcd.residual);

@@ -51,15 +51,16 @@ export const OPEN = Object.freeze({
     `${title}: the reading is past its limit by less than the instrument can tell, and no observation answers it: ${places}.`,
   notKnown: (title: string, places: string) =>
     `${title}: the reading is recorded, and what its limit rests on is not, so that nobody can say whether it is met: ${places}.`,
-  misfit: (places: string, lead: string | undefined) =>
-    `Readings that cannot all be true, and no observation speaks of them: ${places}.${lead === undefined ? "" : ` The likeliest explanation: ${lead}.`}`,
+  misfit: (places: string) =>
+    `Readings that cannot all be true of a sound installation, and no observation speaks of them: ${places}.`,
   defectiveSample: (what: string, defective: number, inspected: number) =>
     `Sample “${what}”: ${defective} of ${inspected} found defective, and no observation speaks of it.`,
-  sameCause: (words: string) => `For the same cause: ${words}`,
+  sameCause: (several: readonly string[]) => `For the same cause: ${several.join("; ")}.`,
   alone: Object.freeze({
-    "not-met": (title: string, places: string) => `${title}, not met: ${places}.`,
-    "past-limit": (title: string, places: string) => `${title}, read past its limit: ${places}.`,
-    "not-known": (title: string, places: string) => `${title}, not known: ${places}.`,
+    "not-met": (title: string, places: string) => `${title}, not met: ${places}`,
+    "past-limit": (title: string, places: string) => `${title}, read past its limit: ${places}`,
+    "not-known": (title: string, places: string) => `${title}, not known: ${places}`,
+    opened: (title: string, places: string) => `${title}: ${places}`,
   }),
   /** What was ticked, by what it asks. */
   items: (asked: readonly string[]) => {

@@ -108,10 +108,10 @@ export const REPORT = Object.freeze({
   openGroup: "Not classified yet – may turn out to be dangerous",
   openCode: "?",
   furtherBehind: "Further ones stand on the pages behind.",
-  moreOfClass: (count: number, first: number, last: number) =>
+  moreOfClass: (count: number, numbers: string) =>
     count === 1
-      ? `And observation ${first}.`
-      : `And ${count} more, observations ${first} to ${last}, on the pages behind.`,
+      ? `And observation ${numbers}, on the pages behind.`
+      : `And ${count} more, observations ${numbers}, on the pages behind.`,
   todo: "To\u00a0do: ",
   noRemedy: "what would put it right is not recorded.",
   /** Nobody wrote a remedy, and the facts allow one or several. */

@@ -1,6 +1,6 @@
 import { type Block, inlines, isBlocks, type Words } from "../document/model.ts";
 import { REPORT } from "../locales/report-en.ts";
-import type { firstPage } from "../pdf/sections/first-page.ts";
+import { type firstPage, spanned } from "../pdf/sections/first-page.ts";
 import { shortened } from "../pdf/sections/shortened.ts";
 
 type First = ReturnType<typeof firstPage>;
@@ -68,16 +68,17 @@ function groupsWithin(groups: First["groups"], room: Room): First["groups"] {
   let left = room.observations;
   return groups.map((group) => {
     // Of every class something is told: what is left out is counted.
-    const shown = group.members.slice(0, Math.max(1, left)).map((one) => memberWithin(one, room));
-    left -= shown.length;
-    const rest = group.members.slice(shown.length);
-    return { ...group, members: shown, more: restWords(rest) };
+    // What was chosen below the facts comes first, so that it is not among those.
+    const ordered = [...group.members].sort((a, b) => Number(b.below !== "") - Number(a.below !== ""));
+    const shown = new Set(ordered.slice(0, Math.max(1, left)));
+    left -= shown.size;
+    const rest = group.members.filter((one) => !shown.has(one));
+    return {
+      ...group,
+      members: group.members.filter((one) => shown.has(one)).map((one) => memberWithin(one, room)),
+      more: rest.length === 0 ? "" : REPORT.moreOfClass(rest.length, spanned(rest.map(({ number }) => number))),
+    };
   });
-}
-
-function restWords(rest: readonly Member[]): string {
-  const [first, last] = [rest[0], rest.at(-1)];
-  return first === undefined || last === undefined ? "" : REPORT.moreOfClass(rest.length, first.number, last.number);
 }
 
 function memberWithin(one: Member, { text }: Room): Member {

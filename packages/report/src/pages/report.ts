@@ -19,7 +19,7 @@ import { ledgerBlocks, observationBlocks } from "./observations.ts";
 import { pastBlocks } from "./past.ts";
 
 /** The sections in the order of the pages: what decides in front, what it rests on behind. */
-export function reportBlocks(d: ReturnType<typeof reportSections>, drawings: Drawings): readonly Block[] {
+function reportBlocks(d: ReturnType<typeof reportSections>, drawings: Drawings): readonly Block[] {
   return [
     ...firstBlocks(d.first, drawings),
     ...ledgerBlocks(d.open),

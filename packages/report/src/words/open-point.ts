@@ -17,15 +17,28 @@ const SHOWN = 6;
 
 /** An open point as plain sentences with its places; with `all` none of them is left to a count. */
 export function openPointWords(point: OpenPoint, context: OpenPointContext, all = false): string {
-  const follow = (point.follow ?? []).map((one) => OPEN.sameCause(followWords(one, context, all)));
-  return [wordsOf(point, context, all), ...follow].join(" ");
+  const { follow = [] } = point;
+  const same = follow.flatMap((one) => alone(one, context, all) ?? []);
+  const others = follow.filter((one) => alone(one, context, all) === undefined);
+  return [
+    wordsOf(point, context, all),
+    ...(same.length === 0 ? [] : [OPEN.sameCause(same)]),
+    ...others.map((one) => openPointWords(one, context, all)),
+  ].join(" ");
 }
 
-/** What stands open for the cause of another point: shortly where it is a check. */
-function followWords(point: OpenPoint, context: OpenPointContext, all: boolean): string {
-  if (point.kind !== "not-met" && point.kind !== "past-limit" && point.kind !== "not-known")
-    return openPointWords(point, context, all);
-  return OPEN.alone[point.kind](checkTitle(point.check, context), placesOf(point, context, all));
+/** What stands open for the cause of another point, shortly; undefined for what has to be said in full. */
+function alone(point: OpenPoint, context: OpenPointContext, all: boolean): string | undefined {
+  switch (point.kind) {
+    case "not-met":
+    case "past-limit":
+    case "not-known":
+      return OPEN.alone[point.kind](checkTitle(point.check, context), placesOf(point, context, all));
+    case "opened":
+      return OPEN.alone.opened(point.title, placesOf(point, context, all));
+    default:
+      return undefined;
+  }
 }
 
 function wordsOf(point: OpenPoint, context: OpenPointContext, all: boolean): string {
@@ -48,7 +61,8 @@ function wordsOf(point: OpenPoint, context: OpenPointContext, all: boolean): str
     case "not-known":
       return OPEN.notKnown(checkTitle(point.check, context), places());
     case "misfit":
-      return OPEN.misfit(places(), point.lead?.words);
+      // What explains them is for the inspector: the report shows of a diagnosis only what was chosen.
+      return OPEN.misfit(places());
     case "opened":
       return OPEN.opened(point.title, places(), point.possible);
     case "defective-sample":
@@ -65,7 +79,7 @@ function wordsOf(point: OpenPoint, context: OpenPointContext, all: boolean): str
 }
 
 /** The title of a check, as everywhere. */
-export function checkTitle(check: string, { checks }: Pick<OpenPointContext, "checks">): string {
+function checkTitle(check: string, { checks }: Pick<OpenPointContext, "checks">): string {
   return checks.find(({ id }) => id === check)?.title ?? calculationWords(check);
 }
 

@@ -11,7 +11,7 @@ export interface Recorded {
 }
 
 /** Records that cannot all stand. */
-export interface Clash {
+interface Clash {
   /** Where they stand, what was ticked or said first. */
   readonly places: readonly Path[];
   /** What the person wrote where it was ticked or said; where it gives a reason, it is answered. */

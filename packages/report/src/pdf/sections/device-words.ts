@@ -48,6 +48,6 @@ export function rcdType({ type }: ResidualDevice): Cell {
 }
 
 /** A time delay, where it is marked; most have none. */
-export function delayed({ delay }: ResidualDevice): readonly Cell[] {
+function delayed({ delay }: ResidualDevice): readonly Cell[] {
   return delay.kind === "fact" && delay.word !== "general" ? [cell(REPORT.rcdDelay(delay.word))] : [];
 }

@@ -169,7 +169,7 @@ function numberedPlace(id: string, order: readonly Numbered[]): string {
 }
 
 /** Numbers in their order; from three on those that follow one another as the first and the last. */
-function spanned(numbers: readonly number[]): string {
+export function spanned(numbers: readonly number[]): string {
   const runs: number[][] = [];
   for (const number of numbers) {
     const run = runs.at(-1);
