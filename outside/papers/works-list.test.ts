@@ -1,4 +1,4 @@
-import { plainText } from "@good-grounds/report/document";
+import { htmlOf, plainText } from "@good-grounds/report/document";
 import { paperOf } from "@good-grounds/report/papers";
 import { worksListCsv, worksListXlsx } from "@good-grounds/report/papers/works-list";
 import fc from "fast-check";
@@ -72,6 +72,15 @@ describe("the list of works", () => {
       one.some((cell) => cell.startsWith("The two lighting")),
     );
     expect(row).toContain("Circuit 5, lights, ground floor\nCircuit 6, lights, first floor");
+  });
+
+  test("shows photographs that are at hand, with what they show", () => {
+    const input = inputOf(dataOf("terraced-house"));
+    const [hash = ""] = input.installation.file.observations.flatMap(({ photographs = [] }) => photographs);
+    const image = { bytes: new Uint8Array([255, 216, 255]), type: "image/jpeg" } as const;
+    const html = htmlOf(paperOf("works", { ...input, photographs: new Map([[hash, image]]) }));
+    expect(html.match(/<img [^>]*>/g)).toEqual([expect.stringContaining('alt="loft hatch and boards"')]);
+    expect(htmlOf(paperOf("works", input))).not.toContain("<img");
   });
 
   test("counts what the observation counts", () => {

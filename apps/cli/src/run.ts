@@ -60,11 +60,11 @@ const COMMANDS: Readonly<Record<string, Command>> = {
     },
   },
   document: {
-    options: ["out", "topics"],
+    options: ["out", "photographs", "topics"],
     async start(rest, values, host) {
       const { documentCommand } = await import("./commands/document.ts");
-      const { out, topics } = values;
-      return documentCommand(rest, { out, topics, given: [...rest, ...wordsGiven(values)] }, host);
+      const { out, photographs, topics } = values;
+      return documentCommand(rest, { out, photographs, topics, given: [...rest, ...wordsGiven(values)] }, host);
     },
   },
   issue: {

@@ -6,6 +6,7 @@ import { CSV, guardedOutput, HTML, type OutputKind, PDF, XLSX } from "../guarded
 import { EXIT, type ExitCode, type Host, Stop } from "../host.ts";
 import { readInspection } from "../inspection.ts";
 import { judgedWithNote } from "../judged-with.ts";
+import { photographsIn } from "../photographs.ts";
 import { readText } from "../read.ts";
 import { topicsIn } from "../topics-in.ts";
 import { issueLines } from "../words.ts";
@@ -13,6 +14,8 @@ import { writeWhole } from "../write-whole.ts";
 
 export interface DocumentOptions {
   readonly out: string | undefined;
+  /** A folder with the photographs of the inspection, which the list of works shows. */
+  readonly photographs: string | undefined;
   /** The firm's own folder of topics and standing views. */
   readonly topics: string | undefined;
   /** Every word of the command line but the output: none of the files they name is written over. */
@@ -58,7 +61,7 @@ const FORMS: Readonly<Record<string, Form>> = {
 /** `goodgrounds document`: a paper for one reader, in the form that the name of the file asks for. */
 export async function documentCommand(
   words: readonly string[],
-  { out, topics: folder, given }: DocumentOptions,
+  { out, photographs, topics: folder, given }: DocumentOptions,
   host: Host,
 ): Promise<ExitCode> {
   const [name, path, ...more] = words;
@@ -80,7 +83,10 @@ export async function documentCommand(
     return EXIT.input;
   }
   host.stderr.write(judgedWithNote(path, parsed.file, topics));
-  const written = await form.write(paper, draftWhereOpen(assemble(parsed.file, false, topics)));
+  const { found, notes } = await photographsIn(photographs, parsed.file);
+  host.stderr.write(notes.map((note) => `${note}\n`).join(""));
+  const input = { ...draftWhereOpen(assemble(parsed.file, false, topics)), photographs: found };
+  const written = await form.write(paper, input);
   // Laying out takes a while: what was put there meanwhile is guarded as well.
   if ((await guardedOutput(out, given, form.kind)) !== target)
     throw new Stop(EXIT.unreadable, `${out}: leads somewhere else than when the command began. Try again.`);

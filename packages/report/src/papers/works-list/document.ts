@@ -113,6 +113,7 @@ function itemBlocks(item: WorkItem): readonly Block[] {
           unlisted: true,
         },
         { kind: "facts", rows: rowsOf(item), names: 34 },
+        ...pictures(item),
         ...item.circuits.map(circuitTable),
         toFillIn(number),
       ],
@@ -140,6 +141,17 @@ function rowsOf(item: WorkItem): readonly Row[] {
 
 function quantityWords(quantities: WorkItem["quantities"]): string {
   return quantities.map(({ what, quantity }) => WORKS.counted(quantity, what)).join("; ");
+}
+
+/** Photographs that are at hand, three beside each other. */
+function pictures({ photographs }: WorkItem): readonly Block[] {
+  const shown = photographs.flatMap(({ name, description, image }): Block[] =>
+    image === undefined
+      ? []
+      : [{ kind: "figure", image, alt: description, width: 52, caption: `${name}: ${description}` }],
+  );
+  const rows = Array.from({ length: Math.ceil(shown.length / 3) }, (_, i) => shown.slice(3 * i, 3 * i + 3));
+  return rows.map((row) => ({ kind: "columns", columns: [0, 1, 2].map((i) => row.slice(i, i + 1)) }));
 }
 
 /** Device, cable and readings of a circuit as they were found. */

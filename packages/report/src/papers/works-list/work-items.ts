@@ -1,5 +1,6 @@
 import type { Circuit, WholeInstallation } from "@good-grounds/inspection";
 import { spokenOf } from "@good-grounds/inspection";
+import type { Photograph } from "../../document/model.ts";
 import type { ReportInput } from "../../input.ts";
 import { WORDS } from "../../locales/en.ts";
 import { CLASSIFICATION } from "../../locales/labels.ts";
@@ -31,6 +32,8 @@ interface PhotographOfWork {
   readonly name: string;
   readonly description: string;
   readonly sha256: string;
+  /** Its picture where it is at hand. */
+  readonly image: Photograph | undefined;
 }
 
 /** One work: an observation as the person who puts it right needs it. */
@@ -109,7 +112,7 @@ function workItem({ number, group, observation: one }: Numbered, input: ReportIn
     photographs: (one.photographs ?? []).flatMap((hash) =>
       installation.file.photographs
         .filter(({ sha256 }) => sha256 === hash)
-        .map(({ name, description, sha256 }) => ({ name, description, sha256 })),
+        .map(({ name, description, sha256 }) => ({ name, description, sha256, image: input.photographs?.get(sha256) })),
     ),
   };
 }
