@@ -5,6 +5,7 @@ import {
   CONDUCTOR_TOLERANCE,
   cableExpectation,
   doubtedOf,
+  lengthFoundIn,
   lengthWithin,
   lineAndCpc,
   perMetre,
@@ -40,7 +41,7 @@ export const r1r2Length = check({
     temperature: asksQuantity(TERM.testTemperature, "12 °C"),
     load: asksWord(MATTER.circuitLoad, CIRCUIT_LOADS, "pipes of a heater may lie beside the protective conductor"),
   },
-  gather(circuit) {
+  gather(circuit, installation) {
     const { shape, cable, readings } = circuit;
     if (isKnownFact(shape) && shape.word === "ring") return doesNotArise("a ring has a check of its own", shape);
     const cpc = cable.cpcArrangement;
@@ -53,7 +54,7 @@ export const r1r2Length = check({
       cpc: cable.cpc,
       material: cable.material,
       length: cable.length,
-      lengthFound: cable.lengthFound,
+      lengthFound: lengthFoundIn(circuit, installation),
       temperature: readings.temperature,
       load: circuit.load,
     };
