@@ -43,7 +43,7 @@ import {
   between,
   by,
   cores,
-  foundOf,
+  foundAmong,
   type Loose,
   loose,
   mix,
@@ -338,8 +338,7 @@ function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
   if (has(r1) && has(r2)) {
     const [x, y] = [loose(r1), loose(r2)];
     const near = agree(loop, mix([1, before], [1, own], [-1, beside(x, y)]), 1);
-    const shows = agree(own, mix([0.25, x], [0.25, y]), -1).verdict !== "met";
-    if (near.verdict === "met") return any(fits, shows ? near : NEAR);
+    if (near.verdict === "met") return near;
   }
   const bonds = supply.bonding.map(({ connected }) => word(connected));
   const some = bonds.includes(true);
@@ -348,41 +347,47 @@ function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
     if (some) return MET;
     if (zs.value > r1r2.value) return any(fits, NEAR);
   }
-  if (fits.verdict !== "not-met" || !PIPED.has(word(circuit.load) ?? "")) return fits;
+  if (!PIPED.has(word(circuit.load) ?? "")) return fits;
   const material = word(circuit.cable.material);
   const line = perMetre(circuit.cable.line, material);
   const share = line / (line + perMetre(circuit.cable.cpc, material));
   if (Number.isNaN(share)) return fits;
-  return agree(loop, mix([1, before], [share, own]), 1).verdict === "met" ? any(fits, NEAR) : fits;
+  // Pipes come back at the main earthing terminal: a feeder's protective conductor is passed by as well.
+  let bars = circuit.board;
+  while (bars.feeder !== undefined) bars = bars.feeder.board;
+  const there = !has(bars.zdb) && word(bars.atOrigin) === true ? supply.ze : bars.zdb;
+  const least = agree(loop, mix([1, has(there) ? loose(there) : before], [share, own]), 1);
+  return least.verdict === "met" ? least : fits;
 }
 
-function r1r2Length(circuit: Circuit): Flat {
+function r1r2Length(circuit: Circuit, installation: Installation): Flat {
   const { cable, readings } = circuit;
   if (word(circuit.shape) === "ring") return NONE;
   const arrangement = word(cable.cpcArrangement);
   if (arrangement !== undefined && arrangement !== "in-cable" && arrangement !== "separate") return NONE;
   const material = word(cable.material);
-  const foretold = cableOf(circuit, material);
+  const foretold = cableOf(circuit, material, foundAmong(circuit, installation));
   const { r1r2 } = readings;
   if (!has(r1r2) || foretold === undefined) return OPEN;
   const [line, cpc] = foretold as readonly [Loose, Loose];
   const both = mix([1, line], [1, cpc]);
   const fits = agree(loose(r1r2), both);
-  if (fits.verdict !== "not-met" || !PIPED.has(word(circuit.load) ?? "")) return fits;
-  const low = agree(loose(r1r2), both, -1).verdict === "met";
-  return low && agree(loose(r1r2), line, 1).verdict === "met" ? any(fits, NEAR) : fits;
+  const odd = fits.verdict === "not-met" || fits.verdict === "too-near";
+  if (!odd || !PIPED.has(word(circuit.load) ?? "") || agree(loose(r1r2), both, -1).verdict !== "met") return fits;
+  const least = agree(loose(r1r2), line, 1);
+  return least.verdict === "met" ? least : fits;
 }
 
 /** What line and protective conductor of a cable read; undefined where something of it is not known. */
-function cableOf(circuit: Circuit, material: string | undefined): readonly Loose[] | undefined {
+function cableOf(circuit: Circuit, material: string | undefined, found: string): readonly Loose[] | undefined {
   const { cable, readings } = circuit;
   const per = [perMetre(cable.line, material), perMetre(cable.cpc, material)];
   const warmth = testFactor(readings.temperature);
   if (!has(cable.length) || per.some(Number.isNaN) || Number.isNaN(warmth.v)) return undefined;
-  return cores(per, run(cable.length, foundOf(circuit)), warmth);
+  return cores(per, run(cable.length, found), warmth);
 }
 
-function ring(circuit: Circuit): Flat {
+function ring(circuit: Circuit, installation: Installation): Flat {
   const shape = word(circuit.shape);
   if (shape !== undefined && shape !== "ring") return NONE;
   const { cable, readings } = circuit;
@@ -402,7 +407,7 @@ function ring(circuit: Circuit): Flat {
     const end = (per: number) =>
       Number.isNaN(per) || Number.isNaN(warmth.v)
         ? undefined
-        : cores([per], run(cable.length, foundOf(circuit)), warmth)[0];
+        : cores([per], run(cable.length, foundAmong(circuit, installation)), warmth)[0];
     parts.push(agree(r1, end(line)), agree(r2, end(cpc)));
   }
   const quarter = r1 && rn && mix([0.25, r1], [0.25, rn]);
@@ -811,7 +816,7 @@ function drop(circuit: Circuit, installation: Installation): Flat {
     use: load === "lighting" ? "lighting" : "other",
   }).value;
   const limit = supply.nominalVoltage.value * fraction * (phases === "3" ? Math.sqrt(3) : 1);
-  const length = span(cable.length, foundOf(circuit));
+  const length = span(cable.length, foundAmong(circuit, installation));
   const volts = {
     v: z * length.v * designCurrent.value,
     l: z * length.l * designCurrent.low,
@@ -1112,8 +1117,8 @@ function flatCircuit(circuit: Circuit, installation: Installation): Flat[] {
   return [
     maximumZs(circuit, installation, rcd),
     zsAgreement(circuit, installation),
-    r1r2Length(circuit),
-    ring(circuit),
+    r1r2Length(circuit, installation),
+    ring(circuit, installation),
     insulation(circuit),
     byWord(circuit.readings.polarity, "correct"),
     additional(circuit, word(installation.use), rcd),

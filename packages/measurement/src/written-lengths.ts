@@ -1,4 +1,13 @@
-import { type Evidence, type Fact, fact, isExact, isKnown, isKnownFact, type LengthFound, TERM } from "@good-grounds/core";
+import {
+  type Evidence,
+  type Fact,
+  fact,
+  isExact,
+  isKnown,
+  isKnownFact,
+  type LengthFound,
+  TERM,
+} from "@good-grounds/core";
 import { type Circuit, type Installation, MATTER } from "@good-grounds/inspection";
 import { conductorResistance } from "@good-grounds/tables";
 import { isConductorOfTable } from "./cable.ts";

@@ -17,7 +17,7 @@ import {
   TERM,
 } from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
-import { lengthWithin } from "@good-grounds/measurement";
+import { lengthFoundIn, lengthWithin } from "@good-grounds/measurement";
 import { permittedDrop, tabulatedDrop } from "@good-grounds/tables";
 import { check, concluded } from "../check.ts";
 import { dropUnderLoad } from "../circuits/cable/drop-under-load.ts";
@@ -61,25 +61,29 @@ export const voltageDrop = check({
   formula: "mV/A/m · L · Ib ≤ 3 % or 5 % of nominal; ring: a quarter",
   regulations: ["525.202"],
   needs,
-  gather: ({ shape, load, phases, cable, designCurrent, board }, { supply }) => ({
-    shape,
-    load,
-    phases: isKnownFact(phases) ? phases : isKnownFact(board.phases) ? board.phases : supply.phases,
-    nominalVoltage: supply.nominalVoltage,
-    publicNetwork: supply.public,
-    kind: cable.kind,
-    insulation: cable.insulation,
-    material: cable.material,
-    line: cable.line,
-    length: cable.length,
-    lengthFound: cable.lengthFound,
-    designCurrent,
-    methods: cable.methods,
-    ambient: cable.ambient,
-    grouping: cable.grouping,
-    groupedCircuits: cable.groupedCircuits,
-    surrounded: cable.surroundedByInsulation,
-  }),
+  gather: (circuit, installation) => {
+    const { shape, load, phases, cable, designCurrent, board } = circuit;
+    const { supply } = installation;
+    return {
+      shape,
+      load,
+      phases: isKnownFact(phases) ? phases : isKnownFact(board.phases) ? board.phases : supply.phases,
+      nominalVoltage: supply.nominalVoltage,
+      publicNetwork: supply.public,
+      kind: cable.kind,
+      insulation: cable.insulation,
+      material: cable.material,
+      line: cable.line,
+      length: cable.length,
+      lengthFound: lengthFoundIn(circuit, installation),
+      designCurrent,
+      methods: cable.methods,
+      ambient: cable.ambient,
+      grouping: cable.grouping,
+      groupedCircuits: cable.groupedCircuits,
+      surrounded: cable.surroundedByInsulation,
+    };
+  },
   conclude(given, reckon) {
     const judgement = dropJudged(given, reckon);
     return concluded(judgement, [], judgement.verdict === "not-known" ? [] : [OWN_CABLE_ONLY]);
