@@ -534,8 +534,9 @@ const upTo = (most: number): Band => ({ v: most, l: 0, h: most });
 function carries(device: NonNullable<ReturnType<typeof marked>>, amperes: number, trip: number): number {
   const beyond = amperes / trip;
   if (beyond < 1.5) return 0.1005;
-  const loops = beyond >= 3 && device.standard !== "BS 3871" ? 1 : 2;
-  for (const row of FIRST_LOOPS) if (amperes <= row.upTo) return loops === 1 ? row.one : row.two;
+  const old = device.standard === "BS 3871";
+  const ends = beyond < (old ? 5 : 3) ? "two" : old ? "parted" : "one";
+  for (const row of FIRST_LOOPS) if (amperes <= row.upTo) return row[ends];
   return Number.NaN;
 }
 
@@ -606,10 +607,10 @@ function breakerEnergy(
     }).value;
     if (device.standard !== "BS 3871" && !Number.isNaN(e)) most = Math.min(most, (e * amperes) / classAt);
   }
-  for (const step of [1.5, 3]) {
+  for (const step of [1.5, device.standard === "BS 3871" ? 5 : 3]) {
     const edge = step * trip;
-    if ((step === 3 && device.standard === "BS 3871") || far.l >= edge || amperes < edge) continue;
-    most = Math.max(most, edge ** 2 * (step === 3 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005));
+    if (far.l >= edge || amperes < edge) continue;
+    most = Math.max(most, edge ** 2 * (step > 2 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005));
   }
   if (!Number.isNaN(ceiling)) most = Math.min(most, ceiling);
   return { seen, likely: upTo(most) };
