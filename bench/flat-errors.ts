@@ -126,7 +126,7 @@ export function foundAmong(circuit: Circuit, { boards }: Installation): string {
   const { length, lengthFound } = circuit.cable;
   if (lengthFound.kind === "fact") return lengthFound.word;
   if (length.low !== length.high) return "estimated";
-  let odds = 1;
+  let odds = writtenOdds(length.value);
   for (const { circuits } of boards) for (const one of circuits) if (one !== circuit) odds *= estimateOverGuess(one);
   return odds >= 20 ? "estimated" : "unknown";
 }
@@ -160,5 +160,8 @@ function estimateOverGuess({ cable, readings, shape }: Circuit): number {
     const z = (seen.v / due - 1) / sigma;
     return (0.95 * Math.exp(-0.5 * z * z)) / (sigma * Math.sqrt(2 * Math.PI)) + 0.025;
   };
-  return likely("estimated") / likely("unknown");
+  return (likely("estimated") / likely("unknown")) * writtenOdds(length.value);
 }
+
+/** Four in five guesses of ten metres and more are round fives, and three in five estimates. */
+const writtenOdds = (metres: number) => (metres < 10 ? 1 : metres % 5 === 0 ? 0.6 / 0.8 : 0.4 / 0.2);

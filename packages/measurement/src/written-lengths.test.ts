@@ -60,6 +60,12 @@ describe("lengths of which nobody wrote down how they were found", () => {
     expect(new Set(taken(house(1, 1.02)))).toEqual(new Set(["unknown"]));
   });
 
+  test("round figures speak for guesses, others for estimates", () => {
+    const both = (metres: readonly number[]) => taken(metres.map((one) => ({ metres: one, truly: 1 })));
+    expect(new Set(both([31, 37, 43]))).toEqual(new Set(["estimated"]));
+    expect(new Set(both([30, 35, 45]))).toEqual(new Set(["unknown"]));
+  });
+
   test("a circuit that is far out does not make its own length a guess, and hardly those of many good ones", () => {
     const found = taken(house(1.01, 0.97, 1.02, 1.03, 1.6, 0.98, 1.01, 0.99, 1));
     expect(found[4]).toBe("estimated");

@@ -20,7 +20,8 @@ import { normalDensity } from "./normal.ts";
  * How a length of a job was found. Where nobody wrote it down, the other circuits of the job tell: whoever wrote lengths
  * that their conductors bear out writes estimates, and whoever wrote others guesses. A length is then taken as estimated
  * where the others are `ENOUGH` times likelier as estimates than as guesses, and as of unknown origin where they are not,
- * or are too few to tell. Its own reading has no voice: a joint would make its length a guess and so explain itself.
+ * or are too few to tell. Its own reading has no voice: a joint would make its length a guess and so explain itself. Its
+ * figure has: a guess is mostly a round one.
  */
 export function lengthFoundIn(circuit: Circuit, installation: Installation): Fact<LengthFound> {
   const { length, lengthFound } = circuit.cable;
@@ -31,7 +32,7 @@ export function lengthFoundIn(circuit: Circuit, installation: Installation): Fac
     WEIGHTS.set(installation, weights);
   }
   const others = weights.all - (weights.of.get(circuit) ?? 0);
-  return others >= ENOUGH ? AS_ESTIMATED : AS_GUESSED;
+  return others + byItsFigure(length) >= ENOUGH ? AS_ESTIMATED : AS_GUESSED;
 }
 
 /** 20 to 1. */
@@ -98,10 +99,21 @@ function weightOf(circuit: Circuit): number {
     const spread = Math.hypot(beside, part / ROOT_3, metres / (ROOT_3 * length.value));
     return (1 - OTHERWISE) * (normalDensity(off / spread) / spread) + OTHERWISE * ANYTHING;
   };
-  return Math.log(density("estimated") / density("unknown"));
+  return Math.log(density("estimated") / density("unknown")) + byItsFigure(length);
 }
 
 const ROOT_3 = Math.sqrt(3);
+
+/** How often a length from 10 m on is written in steps of five metres: where it was guessed, and where it was estimated. */
+const ROUND = Object.freeze({ guessed: 0.8, estimated: 0.6 });
+const STEP = 5;
+
+/** What the figure of a length says by being round or not, as a logarithm. Habits of writing, without a source. */
+function byItsFigure({ value }: Evidence<"metre">): number {
+  if (!(value >= 2 * STEP)) return 0;
+  const { guessed, estimated } = ROUND;
+  return value % STEP === 0 ? Math.log(estimated / guessed) : Math.log((1 - estimated) / (1 - guessed));
+}
 
 /** The reading that goes along the whole of a cable, and what a metre of it is expected to add, Ω. */
 function throughout(circuit: Circuit): { readonly reading: Evidence<"ohm">; readonly perMetre: number } | undefined {
