@@ -125,7 +125,8 @@ export function apart(a: Loose, b: Loose, side = 0): number {
 export function foundAmong(circuit: Circuit, { boards }: Installation): string {
   const { length, lengthFound } = circuit.cable;
   if (lengthFound.kind === "fact") return lengthFound.word;
-  if (length.low !== length.high) return "estimated";
+  const alone = boards.reduce((sum, { circuits }) => sum + circuits.length, 0) < 2;
+  if (alone || length.low !== length.high) return "estimated";
   let odds = writtenOdds(length.value);
   for (const { circuits } of boards) for (const one of circuits) if (one !== circuit) odds *= estimateOverGuess(one);
   return odds >= 20 ? "estimated" : "unknown";

@@ -1,1 +1,2 @@
 export { assemble } from "./assemble.ts";
+export { misfitsOf } from "./misfits.ts";

@@ -20,12 +20,13 @@ import { normalDensity } from "./normal.ts";
  * How a length of a job was found. Where nobody wrote it down, the other circuits of the job tell: whoever wrote lengths
  * that their conductors bear out writes estimates, and whoever wrote others guesses. A length is then taken as estimated
  * where the others are `ENOUGH` times likelier as estimates than as guesses, and as of unknown origin where they are not,
- * or are too few to tell. Its own reading has no voice: a joint would make its length a guess and so explain itself. Its
+ * or are too few to tell: where most lengths were left blank, none was taken with care. A circuit by itself stays as it is, as
+ * figures given by hand do. Its own reading has no voice: a joint would make its length a guess and so explain itself. Its
  * figure has: a guess is mostly a round one.
  */
 export function lengthFoundIn(circuit: Circuit, installation: Installation): Fact<LengthFound> {
   const { length, lengthFound } = circuit.cable;
-  if (isKnownFact(lengthFound) || !isExact(length)) return lengthFound;
+  if (isKnownFact(lengthFound) || !isExact(length) || installation.circuits.length < 2) return lengthFound;
   let weights = WEIGHTS.get(installation);
   if (weights === undefined) {
     weights = weightsOf(installation);
