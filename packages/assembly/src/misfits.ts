@@ -17,6 +17,20 @@ function disagreeingOf({ circuits }: Weighing): ReadonlySet<string> {
   return new Set(found.map(({ path }) => path.join("/")));
 }
 
+/**
+ * Rings, by path, whose lower Zs a check has a reason for: it was read nearer the board than R1+R2. One question has one
+ * answer: another reason may be told of, and is not clear.
+ */
+function explainedOf({ circuits }: Weighing): ReadonlySet<string> {
+  const found = circuits
+    .flat()
+    .filter(({ judgement, remarks }) => judgement.verdict === "met" && remarks.some(({ code }) => code === NEAR_BOARD));
+  return new Set(found.map(({ path }) => path.join("/")));
+}
+
+/** The remark of `zs-agreement` on it. */
+const NEAR_BOARD = "r1r2-cross-connected";
+
 /** Every misfit of a weighed installation, for every way out alike: what is clear and worst first; no ring is told of twice. */
 export function misfitsOf(installation: Installation, weighing: Weighing): readonly ReportMisfit[] {
   const disagreeing = disagreeingOf(weighing);
@@ -29,5 +43,11 @@ export function misfitsOf(installation: Installation, weighing: Weighing): reado
     const out = readings.filter(({ measured, low, high }) => measured < low || measured > high);
     return out.length > 0 && !out.some(({ name }) => OF_A_RING.has(name));
   });
-  return [...rings, ...others].sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
+  const explained = explainedOf(weighing);
+  const told = others.map((one) =>
+    one.kind === "circuit-readings" && explained.has(one.path.join("/")) && !disagreeing.has(one.path.join("/"))
+      ? { ...one, clear: false }
+      : one,
+  );
+  return [...rings, ...told].sort((a, b) => Number(b.clear) - Number(a.clear) || b.odds - a.odds);
 }
