@@ -23,8 +23,8 @@ const [jobs, faults] = [wholeNumber("jobs"), wholeNumber("faults")];
 
 function wholeNumber(name: "jobs" | "faults"): number {
   const number = Number(values[name]);
-  if (!Number.isSafeInteger(number) || number < 1)
-    throw new Error(`--${name} takes a whole number from 1 on, not "${values[name]}"`);
+  if (!Number.isSafeInteger(number) || number < 0)
+    throw new Error(`--${name} takes a whole number, not "${values[name]}"`);
   return number;
 }
 

@@ -2,8 +2,9 @@
  * What readings, lengths and cables may be out by, written a second time for the flat loop: a value as plain numbers
  * with one standard deviation a cause, and how far two such values lie apart.
  */
-import type { Evidence, Unit } from "@good-grounds/core";
-import type { Circuit } from "@good-grounds/inspection";
+import { type Evidence, TERM, type Unit } from "@good-grounds/core";
+import type { Circuit, Installation } from "@good-grounds/inspection";
+import { conductorResistance } from "@good-grounds/tables";
 
 /** A value, its standard deviations by cause, and the side on which it has no end. */
 export interface Loose {
@@ -117,6 +118,51 @@ export function apart(a: Loose, b: Loose, side = 0): number {
   return Math.abs(d.v) / Math.hypot(...d.by.values());
 }
 
-/** The word of a fact that says how a length was found. */
-export const foundOf = ({ cable }: Pick<Circuit, "cable">): string =>
-  cable.lengthFound.kind === "fact" ? cable.lengthFound.word : "estimated";
+/**
+ * How a length came about: as was said, or as the lengths of all other circuits speak for estimates against guesses, 20 to
+ * 1. Summed anew for each circuit, as nothing is kept here.
+ */
+export function foundAmong(circuit: Circuit, { boards }: Installation): string {
+  const { length, lengthFound } = circuit.cable;
+  if (lengthFound.kind === "fact") return lengthFound.word;
+  const alone = boards.reduce((sum, { circuits }) => sum + circuits.length, 0) < 2;
+  if (alone || length.low !== length.high) return "estimated";
+  let odds = writtenOdds(length.value);
+  for (const { circuits } of boards) for (const one of circuits) if (one !== circuit) odds *= estimateOverGuess(one);
+  return odds >= 20 ? "estimated" : "unknown";
+}
+
+/** How much likelier what a circuit reads end to end is if its length was estimated than if it was guessed. */
+function estimateOverGuess({ cable, readings, shape }: Circuit): number {
+  const { length, lengthFound, line, cpc, material, cpcArrangement } = cable;
+  if (lengthFound.kind === "fact" || material.kind !== "fact" || length.low !== length.high || !(length.value > 0))
+    return 1;
+  const isRing = shape.kind === "fact" && shape.word === "ring";
+  const metal = material.word;
+  const ohms = (area: typeof line) =>
+    area.low === area.high ? conductorResistance(TERM.conductorPerMetre, area.value, metal).value : Number.NaN;
+  const odd = cpcArrangement.kind === "fact" && !["in-cable", "separate"].includes(cpcArrangement.word);
+  const per = isRing ? ohms(line) : odd ? Number.NaN : ohms(line) + ohms(cpc);
+  const { temperature: t } = readings;
+  const known = t.kind !== "not-known" && t.kind !== "lacking";
+  const at = (celsius: number) => 1 + 0.004 * (celsius - 20);
+  if (known && !(t.value >= -20 && t.value <= 110)) return 1;
+  const wild = known && !(t.low >= -20 && t.high <= 110);
+  const warm = !known ? 0.98 : wild ? at(t.value) : (at(t.low) + at(t.high)) / 2;
+  const end = isRing ? readings.r1 : readings.r1r2;
+  if (Number.isNaN(per) || end.kind === "not-known" || end.kind === "lacking") return 1;
+  const seen = loose(end);
+  if (seen.open !== 0) return 1;
+  const due = 0.97 * per * warm * length.value;
+  const own = Math.hypot(0.04, Math.hypot(...seen.by.values()) / due);
+  const likely = (way: string) => {
+    const [part, metres] = WAYS[way] ?? [0, 0];
+    const sigma = Math.hypot(own, part / ROOT3, metres / ROOT3 / length.value);
+    const z = (seen.v / due - 1) / sigma;
+    return (0.95 * Math.exp(-0.5 * z * z)) / (sigma * Math.sqrt(2 * Math.PI)) + 0.025;
+  };
+  return (likely("estimated") / likely("unknown")) * writtenOdds(length.value);
+}
+
+/** Four in five guesses of ten metres and more are round fives, and three in five estimates. */
+const writtenOdds = (metres: number) => (metres < 10 ? 1 : metres % 5 === 0 ? 0.6 / 0.8 : 0.4 / 0.2);

@@ -43,7 +43,7 @@ import {
   between,
   by,
   cores,
-  foundOf,
+  foundAmong,
   type Loose,
   loose,
   mix,
@@ -345,8 +345,7 @@ function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
   if (has(r1) && has(r2)) {
     const [x, y] = [loose(r1), loose(r2)];
     const near = agree(loop, mix([1, before], [1, own], [-1, beside(x, y)]), 1);
-    const shows = agree(own, mix([0.25, x], [0.25, y]), -1).verdict !== "met";
-    if (near.verdict === "met") return any(fits, shows ? near : NEAR);
+    if (near.verdict === "met") return near;
   }
   const bonds = supply.bonding.map(({ connected }) => word(connected));
   const some = bonds.includes(true);
@@ -355,41 +354,47 @@ function zsAgreement(circuit: Circuit, { supply }: Installation): Flat {
     if (some) return MET;
     if (zs.value > r1r2.value) return any(fits, NEAR);
   }
-  if (fits.verdict !== "not-met" || !PIPED.has(word(circuit.load) ?? "")) return fits;
+  if (!PIPED.has(word(circuit.load) ?? "")) return fits;
   const material = word(circuit.cable.material);
   const line = perMetre(circuit.cable.line, material);
   const share = line / (line + perMetre(circuit.cable.cpc, material));
   if (Number.isNaN(share)) return fits;
-  return agree(loop, mix([1, before], [share, own]), 1).verdict === "met" ? any(fits, NEAR) : fits;
+  // Pipes come back at the main earthing terminal: a feeder's protective conductor is passed by as well.
+  let bars = circuit.board;
+  while (bars.feeder !== undefined) bars = bars.feeder.board;
+  const there = !has(bars.zdb) && word(bars.atOrigin) === true ? supply.ze : bars.zdb;
+  const least = agree(loop, mix([1, has(there) ? loose(there) : before], [share, own]), 1);
+  return least.verdict === "met" ? least : fits;
 }
 
-function r1r2Length(circuit: Circuit): Flat {
+function r1r2Length(circuit: Circuit, installation: Installation): Flat {
   const { cable, readings } = circuit;
   if (word(circuit.shape) === "ring") return NONE;
   const arrangement = word(cable.cpcArrangement);
   if (arrangement !== undefined && arrangement !== "in-cable" && arrangement !== "separate") return NONE;
   const material = word(cable.material);
-  const foretold = cableOf(circuit, material);
+  const foretold = cableOf(circuit, material, foundAmong(circuit, installation));
   const { r1r2 } = readings;
   if (!has(r1r2) || foretold === undefined) return OPEN;
   const [line, cpc] = foretold as readonly [Loose, Loose];
   const both = mix([1, line], [1, cpc]);
   const fits = agree(loose(r1r2), both);
-  if (fits.verdict !== "not-met" || !PIPED.has(word(circuit.load) ?? "")) return fits;
-  const low = agree(loose(r1r2), both, -1).verdict === "met";
-  return low && agree(loose(r1r2), line, 1).verdict === "met" ? any(fits, NEAR) : fits;
+  const odd = fits.verdict === "not-met" || fits.verdict === "too-near";
+  if (!odd || !PIPED.has(word(circuit.load) ?? "") || agree(loose(r1r2), both, -1).verdict !== "met") return fits;
+  const least = agree(loose(r1r2), line, 1);
+  return least.verdict === "met" ? least : fits;
 }
 
 /** What line and protective conductor of a cable read; undefined where something of it is not known. */
-function cableOf(circuit: Circuit, material: string | undefined): readonly Loose[] | undefined {
+function cableOf(circuit: Circuit, material: string | undefined, found: string): readonly Loose[] | undefined {
   const { cable, readings } = circuit;
   const per = [perMetre(cable.line, material), perMetre(cable.cpc, material)];
   const warmth = testFactor(readings.temperature);
   if (!has(cable.length) || per.some(Number.isNaN) || Number.isNaN(warmth.v)) return undefined;
-  return cores(per, run(cable.length, foundOf(circuit)), warmth);
+  return cores(per, run(cable.length, found), warmth);
 }
 
-function ring(circuit: Circuit): Flat {
+function ring(circuit: Circuit, installation: Installation): Flat {
   const shape = word(circuit.shape);
   if (shape !== undefined && shape !== "ring") return NONE;
   const { cable, readings } = circuit;
@@ -409,7 +414,7 @@ function ring(circuit: Circuit): Flat {
     const end = (per: number) =>
       Number.isNaN(per) || Number.isNaN(warmth.v)
         ? undefined
-        : cores([per], run(cable.length, foundOf(circuit)), warmth)[0];
+        : cores([per], run(cable.length, foundAmong(circuit, installation)), warmth)[0];
     parts.push(agree(r1, end(line)), agree(r2, end(cpc)));
   }
   const quarter = r1 && rn && mix([0.25, r1], [0.25, rn]);
@@ -545,8 +550,9 @@ const upTo = (most: number): Band => ({ v: most, l: 0, h: most });
 function carries(device: NonNullable<ReturnType<typeof marked>>, amperes: number, trip: number): number {
   const beyond = amperes / trip;
   if (beyond < 1.5) return 0.1005;
-  const loops = beyond >= 3 && device.standard !== "BS 3871" ? 1 : 2;
-  for (const row of FIRST_LOOPS) if (amperes <= row.upTo) return loops === 1 ? row.one : row.two;
+  const old = device.standard === "BS 3871";
+  const ends = beyond < (old ? 5 : 3) ? "two" : old ? "parted" : "one";
+  for (const row of FIRST_LOOPS) if (amperes <= row.upTo) return row[ends];
   return Number.NaN;
 }
 
@@ -617,10 +623,10 @@ function breakerEnergy(
     }).value;
     if (device.standard !== "BS 3871" && !Number.isNaN(e)) most = Math.min(most, (e * amperes) / classAt);
   }
-  for (const step of [1.5, 3]) {
+  for (const step of [1.5, device.standard === "BS 3871" ? 5 : 3]) {
     const edge = step * trip;
-    if ((step === 3 && device.standard === "BS 3871") || far.l >= edge || amperes < edge) continue;
-    most = Math.max(most, edge ** 2 * (step === 3 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005));
+    if (far.l >= edge || amperes < edge) continue;
+    most = Math.max(most, edge ** 2 * (step > 2 ? (FIRST_LOOPS.find((row) => edge <= row.upTo)?.two ?? 0) : 0.1005));
   }
   if (!Number.isNaN(ceiling)) most = Math.min(most, ceiling);
   return { seen, likely: upTo(most) };
@@ -801,61 +807,96 @@ function capacity(circuit: Circuit, installation: Installation): Flat {
 
 function drop(circuit: Circuit, installation: Installation): Flat {
   const { supply } = installation;
-  const { cable, designCurrent } = circuit;
+  const { cable, designCurrent, readings } = circuit;
   const phases = word(circuit.phases) ?? word(circuit.board.phases) ?? word(supply.phases);
   const kind = word(cable.kind);
   const ins = word(cable.insulation);
-  const material = word(cable.material);
   const shape = word(circuit.shape);
   const load = word(circuit.load);
   const isPublic = word(supply.public);
-  if (
-    kind === undefined ||
-    ins === undefined ||
-    material === undefined ||
-    phases === undefined ||
-    shape === undefined ||
-    load === undefined ||
-    isPublic === undefined ||
-    !exact(cable.line) ||
-    !has(designCurrent) ||
-    !has(cable.length) ||
-    !has(supply.nominalVoltage)
-  )
-    return OPEN;
-  const z =
-    tabulatedDrop({ kind, insulation: ins, material, area: cable.line.value, loadedConductors: phases === "3" ? 3 : 2 })
-      .value * (shape === "ring" ? 0.25 : 1);
+  const known = phases !== undefined && shape !== undefined && load !== undefined && isPublic !== undefined;
+  if (!known || !has(designCurrent) || !has(supply.nominalVoltage)) return OPEN;
   const fraction = permittedDrop({
     supply: isPublic ? "public" : "private",
     use: load === "lighting" ? "lighting" : "other",
   }).value;
   const limit = supply.nominalVoltage.value * fraction * (phases === "3" ? Math.sqrt(3) : 1);
-  const length = span(cable.length, foundOf(circuit));
-  const volts = {
+  const volts = tableDrop(circuit, installation, phases);
+  const tabled = volts === undefined ? OPEN : atMost(volts.v, volts.l, volts.h, limit);
+  if (tabled.verdict === "met" || tabled.verdict === "not-met") return tabled;
+  if (ins === undefined || !exact(cable.line) || cable.line.value > 16) return tabled;
+  const inGround = cable.methods.some((method) => word(method) === "D");
+  const iz = inGround ? OUTSIDE : carriesAsInstalled(circuit, installation, true);
+  const hot = heatOf(circuit, iz, ins, shape === "ring" ? 0.5 : 1);
+  const most = operatingTemperature(ins).value;
+  const ohms = readThrough(circuit, phases);
+  // Beyond its capacity a cable is as warm as nobody says; where that is not known, no warmer than it may be.
+  if (hot !== undefined && ohms !== undefined && ohms.h < Number.POSITIVE_INFINITY) {
+    const at = Number.isNaN(hot.v) ? { v: most, l: 10, h: most } : hot;
+    const test = testFactor(readings.temperature);
+    const asRead = atMost(
+      (ohms.v * designCurrent.value * (230 + at.v)) / 250 / test.v,
+      (ohms.l * designCurrent.low * (230 + at.l)) / 250 / test.h,
+      (ohms.h * designCurrent.high * (230 + at.h)) / 250 / test.l,
+      limit,
+    );
+    if (asRead.verdict === "met" || asRead.verdict === "not-met") return asRead;
+  }
+  if (tabled.verdict !== "too-near" || volts === undefined || hot === undefined || kind === undefined) return tabled;
+  const part = (celsius: number) => (230 + celsius) / (230 + most);
+  const likely = atMost(volts.v * part(hot.v), volts.l * part(hot.l), volts.h * part(hot.h), limit);
+  return likely.verdict === "met" ? likely : tabled;
+}
+
+const OUTSIDE: Band = { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+
+/** mV/A/m of the table times length and current, V; undefined where one of them is not known. */
+function tableDrop(circuit: Circuit, installation: Installation, phases: "1" | "3"): Band | undefined {
+  const { cable, designCurrent, shape } = circuit;
+  const [kind, ins, material] = [word(cable.kind), word(cable.insulation), word(cable.material)];
+  if (kind === undefined || ins === undefined || material === undefined) return undefined;
+  if (!exact(cable.line) || !has(cable.length)) return undefined;
+  const loadedConductors = phases === "3" ? 3 : 2;
+  const z =
+    tabulatedDrop({ kind, insulation: ins, material, area: cable.line.value, loadedConductors }).value *
+    (word(shape) === "ring" ? 0.25 : 1);
+  const length = span(cable.length, foundAmong(circuit, installation));
+  return {
     v: z * length.v * designCurrent.value,
     l: z * length.l * designCurrent.low,
     h: times(z * length.h, designCurrent.high),
   };
-  const tabled = atMost(volts.v, volts.l, volts.h, limit);
-  if (tabled.verdict !== "too-near" || cable.line.value > 16) return tabled;
-  if (cable.methods.some((method) => word(method) === "D")) return tabled;
-  const cooled = coolness(circuit, carriesAsInstalled(circuit, installation, true), ins, shape === "ring" ? 0.5 : 1);
-  const likely = atMost(volts.v * cooled.v, volts.l * cooled.l, volts.h * cooled.h, limit);
-  return likely.verdict === "met" ? likely : tabled;
 }
 
-/** Resistance of a conductor as warm as its load makes it over that at its greatest temperature. */
-function coolness({ cable, designCurrent: i }: Circuit, iz: Band, insulated: string, part: number): Band {
+/** Ω there and back as they were read, where nothing can have lain beside them. */
+function readThrough({ cable, readings, shape, load }: Circuit, phases: "1" | "3"): Band | undefined {
+  const { r1, rn, r1r2 } = readings;
+  if (word(shape) === "ring") {
+    if (phases === "3" || !has(r1) || !has(rn)) return undefined;
+    return { v: (r1.value + rn.value) / 4, l: (r1.low + rn.low) / 4, h: (r1.high + rn.high) / 4 };
+  }
+  const arrangement = word(cable.cpcArrangement);
+  const beside = word(shape) !== "radial" || PIPED.has(word(load) ?? "");
+  if (beside || (arrangement !== "in-cable" && arrangement !== "separate") || !has(r1r2)) return undefined;
+  const material = word(cable.material);
+  const line = perMetre(cable.line, material);
+  const share = (line / (line + perMetre(cable.cpc, material))) * (phases === "3" ? Math.sqrt(3) : 2);
+  if (Number.isNaN(share)) return undefined;
+  const unlike = 0.035 * Math.SQRT2;
+  return { v: r1r2.value * share, l: r1r2.low * share * (1 - unlike), h: r1r2.high * share * (1 + unlike) };
+}
+
+/** °C of a conductor under its load; not a number where its capacity is not known, undefined where the load is beyond it. */
+function heatOf({ cable, designCurrent: i }: Circuit, iz: Band, insulated: string, part: number): Band | undefined {
   const load = { v: (part * i.value) / iz.v, l: (part * i.low) / iz.h, h: (part * i.high) / iz.l };
-  if (!(load.h ** 2 <= 1)) return { v: Number.NaN, l: Number.NaN, h: Number.NaN };
+  if (Number.isNaN(load.h)) return OUTSIDE;
+  if (!(load.h ** 2 <= 1)) return undefined;
   const most = operatingTemperature(insulated as "70C-thermoplastic").value;
   const air = has(cable.ambient) ? band(cable.ambient) : { v: 30, l: 30, h: 30 };
-  const at = (celsius: number) => (230 + celsius) / (230 + most);
   return {
-    v: at(air.v + (most - air.v) * load.v ** 2),
-    l: at(air.l + (most - air.h) * load.l ** 2),
-    h: at(air.h + (most - air.l) * load.h ** 2),
+    v: air.v + (most - air.v) * load.v ** 2,
+    l: air.l + (most - air.h) * load.l ** 2,
+    h: air.h + (most - air.l) * load.h ** 2,
   };
 }
 
@@ -1132,9 +1173,9 @@ function flatCircuit(circuit: Circuit, installation: Installation): Flat[] {
   return [
     maximumZs(circuit, installation, rcd),
     zsAgreement(circuit, installation),
-    r1r2Length(circuit),
+    r1r2Length(circuit, installation),
     earthConductor(circuit),
-    ring(circuit),
+    ring(circuit, installation),
     insulation(circuit),
     byWord(circuit.readings.polarity, "correct"),
     additional(circuit, word(installation.use), rcd),

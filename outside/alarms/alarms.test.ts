@@ -34,7 +34,7 @@ describe("sound jobs, lengths to the metre, within 3 % and within 10 %", () => {
     expect(jobs("not-met")).toBeLessThanOrEqual(1);
   });
 
-  test.fails("have one in ten with a check that is too near to call", () => {
+  test("have one in ten with a check that is too near to call", () => {
     expect(jobs("too-near")).toBeLessThanOrEqual(4);
   });
 
@@ -42,7 +42,7 @@ describe("sound jobs, lengths to the metre, within 3 % and within 10 %", () => {
     expect(jobs("screen full")).toBe(0);
   });
 
-  test.fails("have no readings that clearly do not agree, but for a path or a spur that is there", () => {
+  test("have no readings that clearly do not agree, but for a path or a spur that is there", () => {
     expect(jobs("clear")).toBe(0);
   });
 
@@ -53,6 +53,18 @@ describe("sound jobs, lengths to the metre, within 3 % and within 10 %", () => {
     );
     expect(asked).toBeGreaterThan(10);
     expect(times(`by hand not-met ${check}`) / asked).toBeLessThanOrEqual(0.03);
+  });
+});
+
+describe("sound jobs, lengths guessed and leads badly nulled", () => {
+  let count: SoundCount | undefined;
+  beforeAll(() => {
+    count = countSound(4, 2 * JOBS, SEED);
+  });
+
+  test("hardly ever have a check that is not met: a guess convicts nobody", () => {
+    expect(count?.tally.jobs("not-met")).toBeLessThanOrEqual(1);
+    expect(count?.tally.jobs("too-near")).toBeLessThanOrEqual(4);
   });
 });
 

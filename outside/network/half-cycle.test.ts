@@ -1,10 +1,13 @@
-import { FIRST_LOOPS, firstLoops } from "@good-grounds/tables";
+import { afterParting, FIRST_LOOPS, firstLoops } from "@good-grounds/tables";
 import { describe, expect, test } from "vitest";
 
 const PULSATANCE = 2 * Math.PI * 50;
 
-/** Energy of the first `loops` loops of a fault current of 1 A r.m.s. that starts at an angle of the voltage, A²s. */
-function carried(powerFactor: number, angle: number, loops: 1 | 2): number {
+/**
+ * Energy of the first `loops` loops of a fault current of 1 A r.m.s. that starts at an angle of the voltage, A²s. Zeros
+ * before `parted`, in s, end nothing.
+ */
+function carried(powerFactor: number, angle: number, loops: 1 | 2, parted = 1e-3): number {
   const phase = Math.acos(powerFactor);
   const constant = Math.tan(phase) / PULSATANCE;
   // L·di/dt + R·i = u, stepped by Heun's rule: nothing is taken from the closed form of the table.
@@ -20,7 +23,7 @@ function carried(powerFactor: number, angle: number, loops: 1 | 2): number {
   for (let time = 0; time < 0.05; time += step) {
     const first = rate(current, time);
     const next = current + (step * (first + rate(current + step * first, time + step))) / 2;
-    if (time > 1e-3 && Math.sign(next) !== Math.sign(current)) {
+    if (time > parted && Math.sign(next) !== Math.sign(current)) {
       zeros += 1;
       if (zeros === loops) return energy;
     }
@@ -45,6 +48,19 @@ describe("first loops of a fault current, by integrating the circuit", () => {
     }
   });
 
+  test.each(FIRST_LOOPS)(
+    "contacts that part within 5 ms, at power factor $powerFactor",
+    ({ powerFactor, parted, upTo }) => {
+      const angles = Array.from({ length: 60 }, (_, i) => (-90 + 3 * i) * (Math.PI / 180));
+      const worst = Math.max(
+        ...[1, 3, 5].flatMap((ms) => angles.map((one) => carried(powerFactor, one, 1, ms / 1000))),
+      );
+      expect(worst).toBeLessThanOrEqual(parted);
+      expect(worst, "no more than a fiftieth is left").toBeGreaterThan(parted * 0.98);
+      expect(afterParting(upTo)?.value).toBe(parted);
+    },
+  );
+
   test("a loop of less inductance carries less", () => {
     const worst = (powerFactor: number) =>
       Math.max(...Array.from({ length: 15 }, (_, i) => carried(powerFactor, (-90 + 12 * i) * (Math.PI / 180), 1)));
@@ -54,5 +70,6 @@ describe("first loops of a fault current, by integrating the circuit", () => {
 
   test("above 10 kA nothing is said", () => {
     expect(firstLoops(10_001, 1)).toBeUndefined();
+    expect(afterParting(10_001)).toBeUndefined();
   });
 });

@@ -1,2 +1,3 @@
-export { assemble, misfitsOf } from "./assemble.ts";
+export { assemble } from "./assemble.ts";
 export { draftWhereOpen } from "./draft.ts";
+export { misfitsOf } from "./misfits.ts";

@@ -10,7 +10,7 @@ export const QUESTION = Object.freeze({
   thumbRule: matter("thumb-rule", "reading as measured against 0.8 of the limit"),
   readingsAgree: matter("readings-agree", "Zs agrees with the loop before the circuit and R1+R2"),
   readingsNotAbove: matter("readings-not-above", "Zs no higher than the loop before the circuit and R1+R2 explain"),
-  otherPath: matter("other-path", "a way to earth beside the protective conductor"),
+  otherPath: matter("other-path", "no lower than the line conductor alone, with pipes beside the protective conductor"),
   loopWithEarths: matter("loop-with-earths", "Zs between R1+R2 alone and its sum with Ze, bonding in parallel"),
   loopAtSpur: matter("loop-at-spur", "Zs between what a spur of the ring leaves of the sum, and the sum"),
   resistanceFitsCable: matter("resistance-fits-cable", "R1+R2 fits the length and size of the cable"),

@@ -5,3 +5,4 @@ export * from "./length.ts";
 export * from "./loop.ts";
 export * from "./misfit.ts";
 export { normalCdf, normalDensity, twoSided } from "./normal.ts";
+export { lengthFoundIn } from "./written-lengths.ts";

@@ -1,4 +1,14 @@
-import type { Apart, Compared, Evidence, Matter, Reckoner, Relation, Unit, Verdict } from "@good-grounds/core";
+import type {
+  Apart,
+  Compared,
+  Evidence,
+  Judgement,
+  Matter,
+  Reckoner,
+  Relation,
+  Unit,
+  Verdict,
+} from "@good-grounds/core";
 import { type Doubted, lessOf, standardOf } from "./doubted.ts";
 import { twoSided } from "./normal.ts";
 
@@ -64,16 +74,17 @@ export interface Account<U extends Unit> {
   readonly doubted: Doubted | undefined;
 }
 
-/** Whether two accounts of one quantity agree, as a judgement. */
+/** Whether two accounts of one quantity agree, as a judgement; "expected" where it is not shown that the other is the one. */
 export function agreement<U extends Unit>(
   reckon: Reckoner,
   question: Matter,
   account: Account<U>,
   other: Account<U>,
   relation: Side = "agrees-with",
+  grade: Judgement["grade"] = "proven",
 ): Compared {
   const apart = apartOf(account, other, relation);
-  return reckon.agrees(question, account.shown, other.shown, relation, apart);
+  return reckon.agrees(question, account.shown, other.shown, relation, apart, grade);
 }
 
 function apartOf<U extends Unit>(account: Account<U>, other: Account<U>, relation: Side): Apart | undefined {

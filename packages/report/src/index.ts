@@ -33,6 +33,7 @@ export { type DutyWords, dutyColumn, dutyLine, dutyWords, isForOthers, passOnWor
 export * from "./words/figure.ts";
 export { folderWords } from "./words/folder.ts";
 export { givenName } from "./words/given-name.ts";
+export { misfitTitle, misfitWords } from "./words/misfit.ts";
 export {
   dismissedWords,
   investigateWords,

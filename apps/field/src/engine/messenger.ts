@@ -94,6 +94,11 @@ export class Engine {
     return this.#callWithFolder("outcome", data);
   }
 
+  /** Readings that do not agree, in a job as far as it goes. */
+  misfits(data: Data): Promise<Answer<"misfits">> {
+    return this.#call("misfits", data);
+  }
+
   /** What the law asks because of a job as far as it goes. */
   duties(data: Data): Promise<Answer<"duties">> {
     return this.#callWithFolder("duties", data);

@@ -10,6 +10,7 @@ import type {
   PointToAnswer,
   RegisterTried,
 } from "./issue-view.ts";
+import type { MisfitView } from "./misfit-view.ts";
 import type { OutcomeView, ToConfirm } from "./outcome-view.ts";
 import type { PaperForm, PaperKind } from "./paper-view.ts";
 import type { Pictures, TrendView } from "./picture-view.ts";
@@ -34,6 +35,8 @@ export interface Service {
   readonly check: (data: Data) => readonly Trouble[];
   /** The outcome as far as a job goes, and what stands open. */
   readonly outcome: (data: Data) => Promise<OutcomeView>;
+  /** Readings that do not agree, in a job as far as it goes. */
+  readonly misfits: (data: Data) => Promise<readonly MisfitView[]>;
   /** What the law asks because of a job as far as it goes. */
   readonly duties: (data: Data) => Promise<DutiesView>;
   /** What is worth a second look in one's own figures, held against last time's file where there is one. */

@@ -7,6 +7,7 @@ import type {
   EarthingSystem,
   Grouping,
   Insulation,
+  LengthFound,
   OtherSource,
   RcdDelay,
 } from "@good-grounds/core";
@@ -72,6 +73,13 @@ export const CPC: Readonly<Record<CpcArrangement, string>> = {
   sheath: "sheath",
   conduit: "conduit",
   none: "none",
+};
+
+export const LENGTH_FOUND: Readonly<Record<LengthFound, string>> = {
+  taped: "taped",
+  "by-drawing": "by drawing",
+  estimated: "estimated",
+  unknown: "nobody knows",
 };
 
 export const GROUPING: Readonly<Record<Grouping, string>> = {
@@ -233,6 +241,7 @@ export const CIRCUIT = {
   methods: "Reference methods the route may have",
   methodsHelp: "Several where part of the route was not seen.",
   length: "Length",
+  lengthFound: "How the length was found",
   route: "Route, grouping, load",
   ambient: "Ambient temperature",
   grouped: "Grouped with others",

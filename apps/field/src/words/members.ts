@@ -96,6 +96,7 @@ const MEMBERS: Readonly<Record<string, string>> = {
   leakage: "leakage current",
   left: "left",
   length: "length",
+  lengthFound: "how the length was found",
   letThrough: "let-through energy",
   limitations: "limitations",
   line: "line conductor",

@@ -1,14 +1,22 @@
-import { CIRCUIT_LOADS, CONDUCTOR_MATERIALS, isKnownFact, LENGTH_FOUND, type Matter, TERM } from "@good-grounds/core";
+import {
+  CIRCUIT_LOADS,
+  CONDUCTOR_MATERIALS,
+  type Evidence,
+  isKnownFact,
+  LENGTH_FOUND,
+  type Matter,
+  TERM,
+} from "@good-grounds/core";
 import { MATTER } from "@good-grounds/inspection";
 import {
   agreement,
   CONDUCTOR_TOLERANCE,
   cableExpectation,
   doubtedOf,
+  lengthFoundIn,
   lengthWithin,
   lineAndCpc,
   perMetre,
-  residualOf,
   testFactor,
 } from "@good-grounds/measurement";
 import { check, concluded, doesNotArise } from "../check.ts";
@@ -22,7 +30,7 @@ import { asksQuantity, asksWord } from "../need.ts";
  * permitted resistance and the length as good as the way it was found. Length L in m to the point of the reading, sizes in mm². For radial circuits whose protective
  * conductor is a core or a separate copper conductor; a ring is judged by its own check, armour and conduit have no
  * single resistance. R1+R2 too high: a joint, a smaller conductor, a longer run; too low: another circuit's value. Between
- * the line conductor alone and the cable, at a load on pipes, it is too near to call: there may be another path to earth.
+ * the line conductor alone and the cable, at a load on pipes, it is expected to: the pipes lie beside the protective conductor.
  */
 export const r1r2Length = check({
   id: "r1r2-length",
@@ -40,7 +48,7 @@ export const r1r2Length = check({
     temperature: asksQuantity(TERM.testTemperature, "12 °C"),
     load: asksWord(MATTER.circuitLoad, CIRCUIT_LOADS, "pipes of a heater may lie beside the protective conductor"),
   },
-  gather(circuit) {
+  gather(circuit, installation) {
     const { shape, cable, readings } = circuit;
     if (isKnownFact(shape) && shape.word === "ring") return doesNotArise("a ring has a check of its own", shape);
     const cpc = cable.cpcArrangement;
@@ -53,39 +61,37 @@ export const r1r2Length = check({
       cpc: cable.cpc,
       material: cable.material,
       length: cable.length,
-      lengthFound: cable.lengthFound,
+      lengthFound: lengthFoundIn(circuit, installation),
       temperature: readings.temperature,
       load: circuit.load,
     };
   },
   conclude(given, reckon) {
     const { r1r2, line, cpc, material, length, lengthFound, temperature, load } = given;
-    const perMetreBoth = reckon.sum(
-      TERM.conductorPerMetre,
-      perMetre(TERM.linePerMetre, line, material, reckon),
-      perMetre(TERM.cpcPerMetre, cpc, material, reckon),
-    );
-    const at20 = reckon.product(TERM.r1r2At20, perMetreBoth, lengthWithin(length, lengthFound));
-    const greatest = reckon.product(TERM.expectedR1R2, at20, testFactor(temperature));
-    const expected = reckon.product(TERM.expectedR1R2, greatest, CONDUCTOR_TOLERANCE);
-    const reading = { shown: r1r2, doubted: doubtedOf(r1r2) };
+    const ofLine = perMetre(TERM.linePerMetre, line, material, reckon);
+    const both = reckon.sum(TERM.conductorPerMetre, ofLine, perMetre(TERM.cpcPerMetre, cpc, material, reckon));
+    const within = lengthWithin(length, lengthFound);
+    const along = (each: Evidence<"ohm-per-metre">) => {
+      const greatest = reckon.product(
+        TERM.expectedR1R2,
+        reckon.product(TERM.r1r2At20, each, within),
+        testFactor(temperature),
+      );
+      return reckon.product(TERM.expectedR1R2, greatest, CONDUCTOR_TOLERANCE);
+    };
     const cable = cableExpectation(given);
-    const ofCable = { shown: expected, doubted: lineAndCpc(cable) };
+    const reading = { shown: r1r2, doubted: doubtedOf(r1r2) };
+    const ofCable = { shown: along(both), doubted: lineAndCpc(cable) };
     const held = (question: Matter, how: "agrees-with" | "not-above") =>
       agreement(reckon, question, reading, ofCable, how);
     const fits = held(QUESTION.resistanceFitsCable, "agrees-with");
-    const settles = [held(QUESTION.resistanceNotAbove, "not-above")];
-    const alone = cable.core.line?.whole;
-    const path =
-      fits.verdict === "not-met" &&
-      isOnPipes(load) &&
-      settles[0]?.verdict === "met" &&
-      reading.doubted !== undefined &&
-      alone !== undefined &&
-      residualOf(reading.doubted, alone, "not-below").verdict === "met";
-    if (!path) return concluded(fits, [], fits.verdict === "too-near" ? [POSSIBLE_MISFIT] : [], settles);
-    const either = reckon.any(QUESTION.resistanceFitsCable, fits, byOtherPath(load, reckon));
-    return concluded(either, [], [OTHER_PATH], settles);
+    const above = held(QUESTION.resistanceNotAbove, "not-above");
+    const possible = fits.verdict === "too-near" ? [POSSIBLE_MISFIT] : [];
+    const isLow = (fits.verdict === "not-met" || fits.verdict === "too-near") && above.verdict === "met";
+    if (!isLow || !isOnPipes(load)) return concluded(fits, [], possible, [above]);
+    const alone = byOtherPath(reading, { shown: along(ofLine), doubted: cable.core.line?.whole }, reckon);
+    if (alone.verdict !== "met") return concluded(fits, [], possible, [above]);
+    return concluded(reckon.any(QUESTION.resistanceFitsCable, fits, alone), [], [OTHER_PATH], [above]);
   },
   examples: [
     {
@@ -170,7 +176,8 @@ export const r1r2Length = check({
         temperature: "21 °C",
         load: "water-heater",
       },
-      verdict: "too-near",
+      verdict: "met",
+      grade: "assumed",
       source: "arithmetic: 30.2 mΩ/m × 23 m × 0.97 = 0.68 Ω by the cable, 0.27 Ω by the line conductor alone",
     },
     {

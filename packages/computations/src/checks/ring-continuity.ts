@@ -20,6 +20,7 @@ import {
   type Doubted,
   doubtedOf,
   exactly,
+  lengthFoundIn,
   lengthWithin,
   parallelOf,
   perMetre,
@@ -65,7 +66,7 @@ export const ringContinuity = check({
   formula: "r1 ≈ rn; r2 ≈ r1·r(cpc)/r(line); R(L-N) ≈ (r1 + rn)/4; r1·r2/(r1 + r2) ≤ R(L-cpc) ≤ (r1 + r2)/4",
   regulations: ["643.2.1", "433.1.204"],
   needs,
-  gather(circuit) {
+  gather(circuit, installation) {
     const { shape, readings, cable } = circuit;
     if (isKnownFact(shape) && shape.word !== "ring") return doesNotArise("not a ring final circuit", shape);
     return {
@@ -79,7 +80,7 @@ export const ringContinuity = check({
       cpc: cable.cpc,
       material: cable.material,
       length: cable.length,
-      lengthFound: cable.lengthFound,
+      lengthFound: lengthFoundIn(circuit, installation),
       temperature: readings.temperature,
     };
   },

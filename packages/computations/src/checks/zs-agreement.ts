@@ -13,8 +13,8 @@ import {
 import { MATTER } from "@good-grounds/inspection";
 import { agreement, BETWEEN_TESTS, doubtedOf, exactly, perMetre, productOf, sumOf } from "@good-grounds/measurement";
 import { check, concluded } from "../check.ts";
-import { isAtOrigin } from "../circuits/fed-from.ts";
-import { isAboveLineAlone, type LoopParts, nearTheBoard, withEarthsBeside } from "../circuits/lower-loop.ts";
+import { isAtOrigin, loopAtOrigin } from "../circuits/fed-from.ts";
+import { type LoopParts, nearTheBoard, withEarthsBeside, withLineAlone } from "../circuits/lower-loop.ts";
 import { mainBonding } from "../circuits/main-bonding.ts";
 import { byOtherPath, isOnPipes, OTHER_PATH } from "../circuits/other-path.ts";
 import { POSSIBLE_MISFIT } from "../circuits/possible-misfit.ts";
@@ -25,6 +25,10 @@ const needs = {
   zs: asksQuantity(TERM.measuredZs, "1.20 Ω"),
   zdb: asksQuantity(TERM.measuredZdb, "0.35 Ω"),
   ze: asksQuantity(TERM.measuredZe, "0.35 Ω, where the board is at the origin"),
+  originLoop: asksQuantity(
+    TERM.measuredZdb,
+    "0.20 Ω, at the board beside the main earthing terminal, if that is another",
+  ),
   r1r2: asksQuantity(TERM.measuredR1R2, "0.75 Ω"),
   bonded: asksYesNo(ASKED.bonded),
   load: asksWord(MATTER.circuitLoad, CIRCUIT_LOADS, "pipes of a heater may lie beside the protective conductor"),
@@ -42,8 +46,9 @@ type GivenHere = Given<typeof needs>;
  * the board's own reading is missing and the board is at the origin. All in Ω. They are held against the errors between
  * them, those of one instrument shared: a clear misfit is not met, a possible one too near to call. A higher Zs points to
  * a joint or a misread R1+R2, a lower one to a parallel path, a reading taken line to neutral, or an R1+R2 copied from
- * elsewhere. Lower is no misfit where bonding lies beside Ze, or where R1+R2 of a ring was read at a spur; in a ring without
- * one, and at a load on pipes above what the line conductor alone leaves, it is too near to call.
+ * elsewhere. Lower is no misfit where bonding lies beside Ze, or where R1+R2 of a ring was read at a spur. In a ring without
+ * one it is expected to be the point, and at a load on pipes, above what line conductors alone leave, the pipes: they lead
+ * to the main earthing terminal, beside the protective conductors of feeders as well.
  */
 export const zsAgreement = check({
   id: "zs-agreement",
@@ -52,12 +57,13 @@ export const zsAgreement = check({
   formula: "Zs ≈ Zdb + (R1+R2); at the origin without Zdb: Ze + (R1+R2)",
   regulations: ["643.7.3"],
   needs,
-  gather: (circuit, { supply }) => ({
+  gather: (circuit, installation) => ({
     zs: circuit.readings.zs,
     zdb: circuit.board.zdb,
-    ze: isAtOrigin(circuit.board) ? supply.ze : circuit.board.zdb,
+    ze: isAtOrigin(circuit.board) ? installation.supply.ze : circuit.board.zdb,
+    originLoop: loopAtOrigin(circuit, installation),
     r1r2: circuit.readings.r1r2,
-    bonded: mainBonding(supply),
+    bonded: mainBonding(installation.supply),
     load: circuit.load,
     line: circuit.cable.line,
     cpc: circuit.cable.cpc,
@@ -152,7 +158,8 @@ export const zsAgreement = check({
         r1: "0.54 Ω ±(2 % + 2 digits)",
         r2: "0.54 Ω ±(2 % + 2 digits)",
       },
-      verdict: "too-near",
+      verdict: "met",
+      grade: "assumed",
       source: "arithmetic: 0.22 Ω below 0.46 Ω; beside the board 0.54 ÷ 2 = 0.27 Ω of R1+R2 is not in the loop",
     },
     {
@@ -166,8 +173,40 @@ export const zsAgreement = check({
         cpc: "1 mm²",
         material: "copper",
       },
-      verdict: "too-near",
+      verdict: "met",
+      grade: "assumed",
       source: "arithmetic: 0.27 + 0.66 = 0.93 Ω; 0.27 Ω + 0.66 Ω × 12.1 ÷ 30.2 = 0.53 Ω by the line conductor alone",
+    },
+    {
+      name: "an immersion heater fed from a board of its own: its pipes lie beside the feeder as well",
+      given: {
+        zs: "0.42 Ω ±(2 % + 2 digits)",
+        zdb: "0.58 Ω ±(2 % + 2 digits)",
+        originLoop: "0.20 Ω ±(2 % + 2 digits)",
+        r1r2: "0.12 Ω ±(2 % + 2 digits)",
+        load: "water-heater",
+        line: "2.5 mm²",
+        cpc: "1.5 mm²",
+        material: "copper",
+      },
+      verdict: "met",
+      grade: "assumed",
+      source: "arithmetic: below 0.58 + 0.12 = 0.70 Ω, above 0.20 Ω + 0.12 Ω × 7.41 ÷ 19.51 = 0.25 Ω",
+    },
+    {
+      name: "lower than what lies before the feeder",
+      given: {
+        zs: "0.12 Ω ±(2 % + 2 digits)",
+        zdb: "0.58 Ω ±(2 % + 2 digits)",
+        originLoop: "0.30 Ω ±(2 % + 2 digits)",
+        r1r2: "0.12 Ω ±(2 % + 2 digits)",
+        load: "water-heater",
+        line: "2.5 mm²",
+        cpc: "1.5 mm²",
+        material: "copper",
+      },
+      verdict: "not-met",
+      source: "arithmetic: 0.30 Ω + 0.12 Ω × 7.41 ÷ 19.51 = 0.35 Ω at the least",
     },
     {
       name: "the same at sockets",
@@ -213,7 +252,7 @@ export const zsAgreement = check({
 
 /** What may hold where Zs is lower than the sum, and the word for it. */
 function lower(fits: Compared, given: GivenHere, parts: LoopParts, reckon: Reckoner): readonly [Judgement, Remark] {
-  const { bonded, load, line, cpc, material, r1, r2 } = given;
+  const { bonded, originLoop, load, line, cpc, material, r1, r2 } = given;
   const either = (other: Judgement) => reckon.any(QUESTION.readingsAgree, fits, other);
   const near = nearTheBoard(parts, { r1, r2 }, reckon);
   if (near !== undefined) return [either(near), NEAR_THE_BOARD];
@@ -230,10 +269,10 @@ function lower(fits: Compared, given: GivenHere, parts: LoopParts, reckon: Recko
   const ofLine = perMetre(TERM.linePerMetre, line, material, reckon);
   const whole = reckon.sum(TERM.conductorPerMetre, ofLine, perMetre(TERM.cpcPerMetre, cpc, material, reckon));
   const share = reckon.quotient(TERM.ratio, ofLine, whole);
-  if (fits.verdict === "not-met" && isOnPipes(load) && isAboveLineAlone(parts, share)) {
-    return [either(byOtherPath(load, reckon)), OTHER_PATH];
-  }
-  return [fits, LOWER];
+  if (!isOnPipes(load)) return [fits, LOWER];
+  const start = isKnown(originLoop) ? originLoop : parts.before.shown;
+  const piped = byOtherPath(parts.zs, withLineAlone(start, parts.own, share, reckon), reckon);
+  return piped.verdict === "met" ? [either(piped), OTHER_PATH] : [fits, LOWER];
 }
 
 const NOT_SAID = "whether main bonding lies in parallel is not said";

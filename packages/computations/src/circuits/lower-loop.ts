@@ -1,4 +1,4 @@
-import { type Compared, type Evidence, isKnown, type Judgement, type Reckoner, TERM } from "@good-grounds/core";
+import { type Compared, type Evidence, isKnown, type Reckoner, TERM } from "@good-grounds/core";
 import {
   type Account,
   agreement,
@@ -10,6 +10,7 @@ import {
   timesOf,
 } from "@good-grounds/measurement";
 import { QUESTION } from "../matters.ts";
+import { asExpected } from "./as-expected.ts";
 
 /** The parts that a loop at a point is held against. */
 export interface LoopParts {
@@ -32,36 +33,39 @@ export function withEarthsBeside({ zs, own }: LoopParts, reckon: Reckoner): Comp
 
 /**
  * R1+R2 of a ring is read cross-connected: beside the board that holds r1·r2 ÷ (r1 + r2), of which the loop there has
- * nothing. So much less than the sum may Zs be, at a spur or where R1+R2 stands at a point near the board; a spur is shown by
- * R1+R2 above a quarter of both ends. Undefined where the ends were not read, or Zs is lower still.
+ * nothing. So much less than the sum may Zs be, at a spur or where R1+R2 stands at a point near the board. Where round the
+ * ring it was read is not told, so that it is expected; at a spur, shown by R1+R2 above a quarter of both ends, it is
+ * shown. Undefined where the ends were not read, or Zs is lower still.
  */
 export function nearTheBoard(
   { zs, before, own }: LoopParts,
   { r1, r2 }: { readonly r1: Evidence<"ohm">; readonly r2: Evidence<"ohm"> },
   reckon: Reckoner,
-): Judgement | undefined {
+): Compared | undefined {
   const [x, y] = [doubtedOf(r1), doubtedOf(r2)];
   if (x === undefined || y === undefined || own.doubted === undefined || before.doubted === undefined) return undefined;
   const ofRing = reckon.inParallel(TERM.ringNearEnd, [r1, r2]);
   const spur = reckon.difference(TERM.circuitPart, own.shown, ofRing);
+  const quarter = timesOf(0.25, sumOf(x, y));
+  const isSpur = residualOf(own.doubted, quarter, "not-above").verdict !== "met";
+  const sum = reckon.sum(TERM.expectedZs, before.shown, spur);
   const least = {
-    shown: reckon.sum(TERM.expectedZs, before.shown, spur),
+    shown: isSpur ? sum : asExpected(sum, "the least, Zs read nearer the board than R1+R2", reckon),
     doubted: sumOf(before.doubted, lessOf(own.doubted, parallelOf(x, y))),
   };
-  const near = agreement(reckon, QUESTION.loopAtSpur, zs, least, "not-below");
-  if (near.verdict !== "met") return undefined;
-  const quarter = timesOf(0.25, sumOf(x, y));
-  return residualOf(own.doubted, quarter, "not-above").verdict === "met"
-    ? reckon.settled(QUESTION.loopAtSpur, "too-near", "where round the ring R1+R2 was read is not told", near)
-    : near;
+  const near = agreement(reckon, QUESTION.loopAtSpur, zs, least, "not-below", isSpur ? "proven" : "expected");
+  return near.verdict === "met" ? near : undefined;
 }
 
-/** Whether Zs is no lower than the loop before the circuit and its line conductor alone. */
-export function isAboveLineAlone({ zs, before, own }: LoopParts, lineShare: Evidence<"ratio">): boolean {
-  if (!isKnown(lineShare)) return false;
-  const line = own.doubted && timesOf(lineShare.value, own.doubted);
-  const least = before.doubted && line && sumOf(before.doubted, line);
-  return (
-    zs.doubted !== undefined && least !== undefined && residualOf(zs.doubted, least, "not-below").verdict === "met"
-  );
+/** The loop before a circuit at a load on pipes, with its line conductor alone: what no path beside it can shorten. */
+export function withLineAlone(
+  before: Evidence<"ohm">,
+  own: Account<"ohm">,
+  lineShare: Evidence<"ratio">,
+  reckon: Reckoner,
+): Account<"ohm"> {
+  const shown = reckon.sum(TERM.expectedZs, before, reckon.product(TERM.circuitPart, own.shown, lineShare));
+  const start = doubtedOf(before);
+  const line = own.doubted && isKnown(lineShare) ? timesOf(lineShare.value, own.doubted) : undefined;
+  return { shown, doubted: start && line && sumOf(start, line) };
 }

@@ -70,7 +70,8 @@ export class Reckoner extends Figures {
   /**
    * Whether two accounts of the same quantity can both be true. Where what they may be out by is given as `apart`, that
    * decides: their difference against the errors between them. Else their bands meet or do not, and the margin is the
-   * part of the joint width of the bands that the distance of the values leaves.
+   * part of the joint width of the bands that the distance of the values leaves. `grade` says how well it is founded that
+   * the other account is the one to agree with.
    */
   agrees<U extends Unit>(
     matter: Matter,
@@ -78,6 +79,7 @@ export class Reckoner extends Figures {
     other: Evidence<NoInfer<U>>,
     relation: "agrees-with" | "not-below" | "not-above" = "agrees-with",
     apart?: Apart,
+    grade: JudgementGrade = "proven",
   ): Compared {
     if (!isKnown(account) || !isKnown(other)) {
       return this.#compare(matter, relation, "not-known", "not-known", Number.NaN, account, other);
@@ -85,7 +87,7 @@ export class Reckoner extends Figures {
     if (apart === undefined) return this.#meets(matter, account, other, relation);
     const { verdict, margin } = apart;
     const asRead = verdict === "too-near" ? "not-met" : verdict;
-    return this.#compare(matter, relation, asRead, verdict, margin, account, other, "proven", apart);
+    return this.#compare(matter, relation, asRead, verdict, margin, account, other, grade, apart);
   }
 
   #meets<U extends Unit>(

@@ -1,14 +1,14 @@
 import { isAtOrigin } from "@good-grounds/computations";
-import { type Evidence, isKnown, isKnownFact, type Measured, TERM, type Unit } from "@good-grounds/core";
-import type { Cable, Circuit, Installation } from "@good-grounds/inspection";
-import { conductorResistance, temperatureFactor } from "@good-grounds/tables";
+import { type Evidence, isExact, isKnown, isKnownFact, type Measured, type Unit } from "@good-grounds/core";
+import type { Circuit, Installation } from "@good-grounds/inspection";
+import { cableExpectation, doubtedReading, lengthFoundIn, standardOf, sumOf } from "@good-grounds/measurement";
 import { type Kind, repeatability } from "./repeatability.ts";
 
 /** A reading that showed a value, not the end of its range. In the coherent unit. */
 export interface Figure {
   readonly value: number;
   readonly resolution: number;
-  /** Standard deviation about the true value, as far as the instrument states it. */
+  /** Standard deviation about the true value, by all its causes. */
   readonly doubt: number;
   /** Standard deviation of a repeat. */
   readonly repeat: number;
@@ -16,10 +16,12 @@ export interface Figure {
 }
 
 /** What a cable lets expect, Ω/m at the test temperature times m, with the standard deviation of its logarithm. */
-interface CableExpectation {
+interface Foreseen {
   readonly line: number;
   readonly cpc: number;
   readonly spread: number;
+  /** The part of that which other circuits of the job tell nothing of: a length given as a range, no temperature. */
+  readonly beside: number;
   readonly length: readonly [low: number, high: number];
   /** Ω for each metre of line and protective conductor together. */
   readonly perMetre: number;
@@ -43,12 +45,10 @@ export interface Row {
   readonly ze: Figure | undefined;
   readonly insulation: readonly Figure[];
   readonly rcdTime: Figure | undefined;
-  readonly cable: CableExpectation | undefined;
+  readonly cable: Foreseen | undefined;
 }
 
-/** Part of a stated accuracy that is taken as a standard deviation: errors uniform within it. */
-const UNIFORM = 1 / Math.sqrt(3);
-/** Taken where an instrument states no accuracy: part of the reading and digits. */
+/** What a usual instrument is right to: part of the reading and digits. */
 export const UNSTATED: Readonly<Record<Kind, readonly [number, number]>> = {
   continuity: [0.03, 2],
   loop: [0.05, 3],
@@ -59,13 +59,11 @@ export const UNSTATED: Readonly<Record<Kind, readonly [number, number]>> = {
 /** A reading as a figure; undefined where it was not taken or shows the end of a range. */
 export function figureOf(evidence: Evidence<Unit> | undefined, kind: Kind): Figure | undefined {
   if (evidence?.kind !== "measured" || evidence.detail.bound !== "exact") return undefined;
-  const { resolution, accuracy } = evidence.detail;
-  const [part, digits] = UNSTATED[kind];
-  const half = accuracy === null ? part * evidence.value + digits * resolution : evidence.high - evidence.value;
+  const { resolution } = evidence.detail;
   return {
     value: evidence.value,
     resolution,
-    doubt: Math.max(half * UNIFORM, resolution / 2),
+    doubt: Math.max(standardOf(doubtedReading(evidence)), resolution / 2),
     repeat: repeatability(kind, evidence.value, resolution),
     leaf: evidence,
   };
@@ -103,7 +101,7 @@ function read(installation: Installation): readonly Row[] {
           [readings.insulationLiveLive, readings.insulationLiveEarth].map((one) => figureOf(one, "insulation")),
         ),
         rcdTime: figureOf(device?.timeAtRated, "rcd-time"),
-        cable: expectationOf(circuit.cable, readings.temperature),
+        cable: foreseen(circuit, installation),
       };
     }),
   );
@@ -137,10 +135,9 @@ function withOwnSpread(rows: readonly Row[]): readonly Row[] {
   const factor = Math.exp(bias);
   return rows.map((row) => {
     if (row.cable === undefined) return row;
-    const { line, cpc, spread, perMetre } = row.cable;
-    const square = spread ** 2 - LENGTH_SPREAD ** 2 - CONDUCTOR_SPREAD ** 2 + own ** 2;
+    const { line, cpc, beside, perMetre } = row.cable;
     const cable = { ...row.cable, line: line * factor, cpc: cpc * factor, perMetre: perMetre * factor };
-    return { ...row, cable: { ...cable, spread: Math.sqrt(Math.max(square, own ** 2)) } };
+    return { ...row, cable: { ...cable, spread: Math.hypot(own, beside) } };
   });
 }
 
@@ -151,32 +148,26 @@ function median(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? upper : (upper + (sorted[half - 1] ?? upper)) / 2;
 }
 
-/** Real conductors lie a few per cent below the greatest permitted resistance, and stated lengths are paced or drawn. */
-const BELOW_GREATEST = 0.97;
-const CONDUCTOR_SPREAD = 0.02;
-const LENGTH_SPREAD = 0.03;
-const UNKNOWN_TEMPERATURE_SPREAD = 0.03;
-
 export const CABLE_ASSUMED =
-  "conductors 3 % below the greatest resistance of BS EN 60228, spread 2 %; stated lengths right to what most circuits of the job show (3 % where too few do); conductors between 0 and 30 °C where no temperature is recorded; common practice";
+  "conductors a few per cent below the greatest resistance of BS EN 60228, and different by as much; stated lengths right to what most circuits of the job show (where too few do, to what their way of being found leaves); conductors between 0 and 30 °C where no temperature is recorded; common practice";
 
-function expectationOf(cable: Cable, temperature: Evidence<"celsius">): CableExpectation | undefined {
-  const { line, cpc, material, length, cpcArrangement } = cable;
-  if (!isKnown(line) || !isKnown(cpc) || !isKnownFact(material) || !isKnown(length)) return undefined;
-  if (line.low !== line.high || cpc.low !== cpc.high || !(length.low > 0)) return undefined;
-  if (isKnownFact(cpcArrangement) && cpcArrangement.word !== "in-cable" && cpcArrangement.word !== "separate")
-    return undefined;
-  const perLine = conductorResistance(TERM.linePerMetre, line.value, material.word);
-  const perCpc = conductorResistance(TERM.cpcPerMetre, cpc.value, material.word);
-  if (!isKnown(perLine) || !isKnown(perCpc)) return undefined;
-  const warm = isKnown(temperature) ? temperatureFactor(temperature.value) : undefined;
-  const factor = BELOW_GREATEST * (warm !== undefined && isKnown(warm) ? warm.value : 1);
-  const range = (length.high - length.low) / (length.value * Math.sqrt(12));
+/** By the one model of cables. Nothing where a size is a range, or the protective conductor none of the table. */
+function foreseen(circuit: Circuit, installation: Installation): Foreseen | undefined {
+  const { temperature } = circuit.readings;
+  const lengthFound = lengthFoundIn(circuit, installation);
+  const { core, length, warmth } = cableExpectation({ ...circuit.cable, lengthFound, temperature });
+  if (core.line === undefined || core.cpc === undefined || length === undefined) return undefined;
+  const stated = circuit.cable.length;
+  if (!isKnown(stated) || !(stated.low > 0)) return undefined;
+  const both = sumOf(core.line.perMetre, core.cpc.perMetre);
+  const ofLength = standardOf(length) / length.value;
+  const ofWarmth = isKnown(temperature) ? 0 : standardOf(warmth) / warmth.value;
   return {
-    line: perLine.value * length.value * factor,
-    cpc: perCpc.value * length.value * factor,
-    spread: Math.hypot(CONDUCTOR_SPREAD, LENGTH_SPREAD, range, warm === undefined ? UNKNOWN_TEMPERATURE_SPREAD : 0),
-    length: [length.low, length.high],
-    perMetre: (perLine.value + perCpc.value) * factor,
+    line: core.line.perMetre.value * length.value,
+    cpc: core.cpc.perMetre.value * length.value,
+    spread: Math.hypot(standardOf(both) / both.value, ofLength),
+    beside: Math.hypot(isExact(stated) ? 0 : ofLength, ofWarmth),
+    length: [stated.low, stated.high],
+    perMetre: both.value,
   };
 }

@@ -1,6 +1,6 @@
 import type { Misfit } from "@good-grounds/core";
 import { MISFITS } from "../locales/misfits-en.ts";
-import { type MisfitWords, misfitWords } from "../words/misfit.ts";
+import { type MisfitWords, misfitTitle, misfitWords } from "../words/misfit.ts";
 import { wrapped } from "./wrap.ts";
 
 /** Readings that do not agree, for a terminal: those that are clear, with `all` the others too. Nothing where there is none. */
@@ -11,8 +11,7 @@ export function misfitLines(misfits: readonly Misfit[], width: number, all: bool
   const lines = [MISFITS.title, "─".repeat(width), ...wrapped(MISFITS.intro, width, "  ")];
   for (const misfit of shown) {
     const said = misfitWords(misfit);
-    const title = misfit.clear ? misfit.title : `${misfit.title} (${MISFITS.lessClear})`;
-    lines.push("", ...wrapped(title, width, "  "));
+    lines.push("", ...wrapped(misfitTitle(misfit), width, "  "));
     for (const reading of said.readings) lines.push(...wrapped(reading, width, indent, `${indent}  `));
     for (const one of all
       ? [...said.explanations, ...said.next, said.rule, ...said.assumed, said.innocent]

@@ -19,6 +19,11 @@ export interface MisfitWords {
   readonly assumed: readonly string[];
 }
 
+/** What a misfit is called, with its certainty where that is not clear. */
+export function misfitTitle({ title, clear }: Misfit): string {
+  return clear ? title : `${title} (${MISFITS.lessClear})`;
+}
+
 /** Every sentence of a misfit, for terminal and page alike. */
 export function misfitWords(misfit: Misfit): MisfitWords {
   const { readings, explanations, next, innocentCauses, formula, grounds, toldApart } = misfit;

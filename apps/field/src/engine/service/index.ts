@@ -43,6 +43,7 @@ export function openService(): Service {
     check: (data) => troublesOf(desk, data),
     topics: async (words) => (await topicPiece()).labels(await desk.topics, words),
     outcome: async (data) => (await outcomePiece()).outcomeOfData(data, await desk.topics),
+    misfits: async (data) => (await import("./misfits.ts")).misfitsOfData(data),
     duties: async (data) => (await outcomePiece()).dutiesOfData(data, await desk.topics),
     ownFigures: async (data, earlier) => (await ownFiguresPiece()).ownFiguresOf(data, earlier),
     reach: async (asked) => (await reachPiece()).reachOf(asked),

@@ -4,7 +4,7 @@ import { StatedWord } from "../../keypad/stated-word.tsx";
 import { Toggle } from "../../parts/toggle.tsx";
 import { join } from "../../record/document.ts";
 import { put, useField, useSession } from "../../shell/job.ts";
-import { CABLE, CIRCUIT, CPC, GROUPING, INSULATION, MATERIAL } from "../../words/installation.ts";
+import { CABLE, CIRCUIT, CPC, GROUPING, INSULATION, LENGTH_FOUND, MATERIAL } from "../../words/installation.ts";
 import { cableChanges, USUAL_CABLES } from "./usual-cables.ts";
 
 /** The cable of a circuit. */
@@ -32,6 +32,7 @@ export function CableFields({ circuit }: { readonly circuit: string }) {
       />
       <StatedWord spot={at("cpcArrangement")} label={CIRCUIT.cpcArrangement} options={CPC} />
       <StatedQuantity spot={at("length")} label={CIRCUIT.length} unit="metre" symbol="m" />
+      <StatedWord spot={at("lengthFound")} label={CIRCUIT.lengthFound} options={LENGTH_FOUND} isStated={false} />
       <Methods path={join(circuit, "cable/methods")} />
     </>
   );

@@ -11,6 +11,7 @@ import { AboutCircuit } from "./about-circuit.tsx";
 import { CableFields, RouteFields } from "./cable-fields.tsx";
 import { DeviceFields } from "./device-fields.tsx";
 import { FindingsAt } from "./findings-at.tsx";
+import { MisfitsAt } from "./misfits-at.tsx";
 import { WhichRcd } from "./which-rcd.tsx";
 
 interface CircuitProps {
@@ -61,6 +62,7 @@ export function Circuit({ board, circuit }: CircuitProps) {
           </details>
           <ThingsHere board={board} circuit={circuit} />
           <FindingsAt path={path} />
+          <MisfitsAt path={path} />
         </div>
       </div>
     </>

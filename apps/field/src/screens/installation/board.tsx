@@ -6,6 +6,7 @@ import { useSession } from "../../shell/job.ts";
 import { linkTo } from "../../shell/route.ts";
 import { BOARD, CIRCUIT, ENCLOSURE, INSTALLATION } from "../../words/installation.ts";
 import { MainSwitchFields } from "../circuit/main-switch-fields.tsx";
+import { MisfitsAt } from "../circuit/misfits-at.tsx";
 import { ObserveHere } from "../observations/observe-here.tsx";
 import { boardName } from "../readings/names.ts";
 import { ThingsHere } from "../things/things-here.tsx";
@@ -67,6 +68,7 @@ export function BoardParticulars({ board }: { readonly board: string }) {
         <div>
           <BoardRcds board={board} />
           <ThingsHere board={board} />
+          <MisfitsAt path={path} />
           <TextField path={`${path}/note`} label={CIRCUIT.note} kind="paragraph" />
         </div>
       </div>

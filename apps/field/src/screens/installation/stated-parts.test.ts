@@ -1,3 +1,4 @@
+import { LENGTH_FOUND } from "@good-grounds/core";
 import type { ComponentChildren, VNode } from "preact";
 import { describe, expect, it, vi } from "vitest";
 import type { Spot } from "../../keypad/spot.ts";
@@ -18,6 +19,7 @@ async function component(place: string, name: string): Promise<(props: object) =
 }
 
 const MainSwitchFields = await component("../circuit/main-switch-fields.tsx", "MainSwitchFields");
+const CableFields = await component("../circuit/cable-fields.tsx", "CableFields");
 const OtherSources = await component("../supply/other-sources.tsx", "OtherSources");
 
 interface Asked {
@@ -49,6 +51,12 @@ describe("what the app asks about parts of the installation", () => {
     expect(fitted?.spot).toEqual({ path, inner: ["fitted"] });
     expect(Object.keys(fitted?.options ?? {}).map((word) => fitted?.written?.(word))).toEqual([true, false]);
     expect(fitted?.isStated).not.toBe(false);
+  });
+
+  it("asks how the length of a cable was found, in every word that a file may have", () => {
+    const found = at(asked(CableFields({ circuit: "boards/cu/circuits/c1" })), "lengthFound");
+    expect(found?.spot).toEqual({ path: "boards/cu/circuits/c1/cable/lengthFound" });
+    expect(Object.keys(found?.options ?? {})).toEqual([...LENGTH_FOUND]);
   });
 
   it("asks whether notices warn of another source", () => {

@@ -9,6 +9,7 @@ import { CIRCUIT, SUPPLY } from "../../words/installation.ts";
 import { DeviceFields } from "../circuit/device-fields.tsx";
 import { FindingsAt } from "../circuit/findings-at.tsx";
 import { MainSwitchFields } from "../circuit/main-switch-fields.tsx";
+import { MisfitsAt } from "../circuit/misfits-at.tsx";
 import { ThingsHere } from "../things/things-here.tsx";
 import { Bonding } from "./bonding.tsx";
 import { Conductor } from "./conductor.tsx";
@@ -82,6 +83,7 @@ function Particulars() {
           </details>
           <ThingsHere />
           <FindingsAt path="supply" />
+          <MisfitsAt path="supply" />
         </div>
       </div>
     </>

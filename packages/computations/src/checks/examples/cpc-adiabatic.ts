@@ -323,6 +323,29 @@ export const CPC_ADIABATIC_EXAMPLES: readonly Example[] = [
     source: "383 A, with the pole in series, is 1.2 times the 320 A of type C: up to 0.1005 s, 14733 A²s, 1.06 mm²",
   },
   {
+    name: "an old breaker that claims no limit, far beyond its instant trip",
+    given: { ...BREAKER, standard: "BS 3871", type: "1", rated: "30 A", zs: "0.46 ± 0 Ω", zdb: "0.16 ± 0 Ω" },
+    verdict: "met",
+    grade: "expected",
+    values: { "required-area": { value: Math.sqrt(1430.19 ** 2 * 0.012) / 115, within: 1e-4 } },
+    source:
+      "1438 A, 1430 A with the pole in series, is 11.9 times the 120 A of type 1: contacts part within 5 ms, 0.0120 s at most, 24545 A²s, 1.36 mm²",
+  },
+  {
+    name: "the same with a conductor that needs the maker's figure",
+    given: {
+      ...BREAKER,
+      standard: "BS 3871",
+      type: "1",
+      rated: "30 A",
+      cpc: "1 mm²",
+      zs: "0.46 ± 0 Ω",
+      zdb: "0.16 ± 0 Ω",
+    },
+    verdict: "too-near",
+    source: "1.36 mm² at the most by the first half-cycles; what it lets through in truth only its maker knows",
+  },
+  {
     name: "the maker's figure alone",
     given: {
       letThrough: "13000 A²s",

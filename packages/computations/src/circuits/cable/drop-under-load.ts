@@ -6,6 +6,7 @@ import {
   isExact,
   isKnown,
   isKnownFact,
+  notKnown,
   type Reckoner,
   TERM,
 } from "@good-grounds/core";
@@ -13,13 +14,13 @@ import { operatingTemperature } from "@good-grounds/tables";
 import { ASKED } from "../../matters.ts";
 import { type Installed, installedCapacity } from "./installed-capacity.ts";
 
-/** Beyond this size the tabulated drop is no resistance alone, mm². */
-const RESISTANCE_ALONE = 16;
+/** Beyond this size the drop is not of resistance alone, mm². */
+export const RESISTANCE_ALONE = 16;
 
 /**
  * The voltage drop of a cable no warmer than its load makes it, V: the tabulated one is of a conductor at its greatest
- * temperature. θ = θa + (θp − θa)·(Ib ÷ Iz)², and resistance goes with 230 + θ (Appendix 4, 6.1). Undefined where the
- * capacity as installed is not known, for cables in the ground, and above 16 mm².
+ * temperature. Resistance goes with 230 + θ (Appendix 4, 6.1). Undefined where that temperature is not known, and above
+ * 16 mm².
  */
 export function dropUnderLoad(
   tabulated: Evidence<"volt">,
@@ -27,23 +28,43 @@ export function dropUnderLoad(
   cable: Omit<Installed, "hotTerminals">,
   reckon: Reckoner,
 ): Evidence<"volt"> | undefined {
-  const { insulation, line, methods, ambient } = cable;
+  const { insulation, line } = cable;
   if (!isKnownFact(insulation) || !isExact(line) || line.value > RESISTANCE_ALONE) return undefined;
-  if (methods.some((method) => isKnownFact(method) && method.word === "D")) return undefined;
+  const warm = underItsLoad(current, cable, reckon);
+  if (warm === undefined || !isKnown(warm)) return undefined;
+  const correction = reckon.quotient(
+    TERM.dropCorrection,
+    fromNothing(warm, reckon),
+    fromNothing(operatingTemperature(insulation.word), reckon),
+  );
+  return reckon.product(TERM.voltageDrop, tabulated, correction);
+}
+
+/**
+ * The temperature that a load gives a cable: θ = θa + (θp − θa)·(Ib ÷ Iz)², °C. Not known where its capacity as installed is
+ * not, and in the ground; undefined where the load is beyond the capacity.
+ */
+export function underItsLoad(
+  current: Evidence<"ampere">,
+  cable: Omit<Installed, "hotTerminals">,
+  reckon: Reckoner,
+): Evidence<"celsius"> | undefined {
+  const { insulation, methods, ambient } = cable;
+  const inGround = methods.some((method) => isKnownFact(method) && method.word === "D");
+  if (!isKnownFact(insulation) || inGround) return notKnown(TERM.loadTemperature, []);
   const capacity = installedCapacity({ ...cable, hotTerminals: AS_TABULATED }, reckon);
   const share = reckon.quotient(TERM.loadRatio, current, capacity);
   const squared = reckon.product(TERM.loadRatio, share, share);
-  if (!isKnown(squared) || !(squared.high <= 1)) return undefined;
+  if (isKnown(squared) && !(squared.high <= 1)) return undefined;
   const greatest = operatingTemperature(insulation.word);
   const around = isKnown(ambient) ? ambient : AT_30;
   const rise = reckon.product(TERM.temperatureSpan, reckon.difference(TERM.temperatureSpan, greatest, around), squared);
-  const warm = reckon.sum(TERM.loadTemperature, around, rise);
-  const correction = reckon.quotient(
-    TERM.dropCorrection,
-    reckon.sum(TERM.temperatureSpan, FROM_NOTHING, warm),
-    reckon.sum(TERM.temperatureSpan, FROM_NOTHING, greatest),
-  );
-  return reckon.product(TERM.voltageDrop, tabulated, correction);
+  return reckon.sum(TERM.loadTemperature, around, rise);
+}
+
+/** A temperature as a metal's resistance goes with it, K above where the straight line meets zero. */
+export function fromNothing(temperature: Evidence<"celsius">, reckon: Reckoner): Evidence<"celsius"> {
+  return reckon.sum(TERM.temperatureSpan, FROM_NOTHING, temperature);
 }
 
 const AT_30 = assumed(TERM.ambientTemperature, 30, "ambient temperature not recorded; the table's 30 °C is taken");

@@ -8,7 +8,7 @@ import {
   type Reckoner,
   TERM,
 } from "@good-grounds/core";
-import { energyLimitCeiling, firstLoops, operatingCurrent, source } from "@good-grounds/tables";
+import { afterParting, energyLimitCeiling, firstLoops, operatingCurrent, source } from "@good-grounds/tables";
 import type { Device, EnergyMarks, FaultRange, OvercurrentEnergy } from "./energy-marks.ts";
 import { CEILING, NONE_HELD, SLOW } from "./remarks.ts";
 
@@ -19,7 +19,8 @@ type Energy = Evidence<"ampere-squared-second">;
  * what the fault current can carry until it ends. At the instant trip that is in less than 0.1 s by the product standard;
  * from one and a half times as much by its second zero, and from three times as much, for breakers that limit current
  * (BS EN 60898, BS EN 61009), by its first, or with less where the class is known: its ceiling falls at least in
- * proportion to the current. Not known where the far end does not reach the instant trip.
+ * proportion to the current. Breakers to BS 3871 claim no limit; their magnetic release at five times its setting parts the
+ * contacts within a quarter of a cycle, and the current ends at the zero after that. Not known where the far end does not reach the instant trip.
  */
 export function energyOfBreaker(
   marks: EnergyMarks,
@@ -130,6 +131,11 @@ function throughPole(atBars: number, rated: number): number {
 /** Multiples of the instant trip from which the current ends by its second and by its first zero. */
 const BY_SECOND_ZERO = 1.5;
 const BY_FIRST_ZERO = 3;
+/**
+ * Of a breaker that claims no limit of current, from which its contacts part within 5 ms: the current reaches the setting
+ * within 0.7 ms, and latch and contacts are left more than 4 ms. From memory of magnetic releases.
+ */
+const PARTS_AT_ONCE = 5;
 
 /**
  * The most that is let through at any current of the range; undefined above what can be said. The greatest current is that
@@ -157,7 +163,7 @@ function carriedAtMost(
   const limited = limits && amperes / trips >= BY_FIRST_ZERO ? inProportion(marks, device, most, reckon) : undefined;
   const parts = [limited === undefined ? whole : reckon.smallest(TERM.letThrough, whole, limited)];
   // Just short of a step the current carries for longer: the worst of the range may lie there.
-  for (const step of limits ? [BY_SECOND_ZERO, BY_FIRST_ZERO] : [BY_SECOND_ZERO]) {
+  for (const step of [BY_SECOND_ZERO, limits ? BY_FIRST_ZERO : PARTS_AT_ONCE]) {
     const current = step * trips;
     const below = timeCarried(step * (1 - 1e-12), current, limits);
     if (least.low >= current || amperes < current || below === undefined) continue;
@@ -174,6 +180,7 @@ function carriedAtMost(
 
 function timeCarried(multiple: number, amperes: number, limits: boolean): Known<"second"> | undefined {
   if (multiple < BY_SECOND_ZERO) return TENTH;
+  if (!limits && multiple >= PARTS_AT_ONCE) return afterParting(amperes);
   return firstLoops(amperes, limits && multiple >= BY_FIRST_ZERO ? 1 : 2);
 }
 

@@ -1,6 +1,7 @@
 import { isAtOrigin } from "@good-grounds/computations";
 import { type EarthingSystem, isKnownFact } from "@good-grounds/core";
-import type { Board, Installation } from "@good-grounds/inspection";
+import type { Board, Circuit, Installation } from "@good-grounds/inspection";
+import { lengthFoundIn } from "@good-grounds/measurement";
 import { seenAt } from "../ring/seen.ts";
 import { type Block, type CircuitBlock, circuitBlock, GUESS } from "./circuit-model.ts";
 import { CIRCUIT_FAULTS } from "./explanations/index.ts";
@@ -111,7 +112,12 @@ export function boardReadings(
   const shared = new SharedErrors(all, before, Math.min(LARGEST_LOOP, loops[loops.length >> 1] ?? 0));
   const circuits = board.circuits.flatMap((circuit) => {
     const seen = installation.observations.length > 0 ? seenAt(circuit, installation) : undefined;
-    const block = circuitBlock(circuit, fedBy.get(`${board.id} ${circuit.id}`) ?? [], shared, seen);
+    const block = circuitBlock(
+      asTheJobTells(circuit, installation),
+      fedBy.get(`${board.id} ${circuit.id}`) ?? [],
+      shared,
+      seen,
+    );
     return block === undefined ? [] : [block];
   });
   if (circuits.length === 0) return undefined;
@@ -130,6 +136,12 @@ export function boardReadings(
 }
 
 const LIKELY_LOOP = 0.3;
+
+/** A circuit with its length as good as the job shows it to be, as the checks of agreement take it. */
+function asTheJobTells(circuit: Circuit, installation: Installation): Circuit {
+  const lengthFound = lengthFoundIn(circuit, installation);
+  return lengthFound === circuit.cable.lengthFound ? circuit : { ...circuit, cable: { ...circuit.cable, lengthFound } };
+}
 
 function loopBlock(reading: Reading, shared: SharedErrors, isZe: boolean): LoopBlock {
   return {

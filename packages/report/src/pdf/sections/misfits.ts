@@ -2,7 +2,7 @@ import type { Misfit, Path } from "@good-grounds/core";
 import { ringDrawing } from "../../drawings/ring.ts";
 import type { ReportInput, ReportMisfit } from "../../input.ts";
 import { MISFITS } from "../../locales/misfits-en.ts";
-import { misfitWords } from "../../words/misfit.ts";
+import { misfitTitle, misfitWords } from "../../words/misfit.ts";
 import { placeWords } from "../../words/place.ts";
 import type { Drawings } from "../drawings.ts";
 import { keptWhole } from "../whole.ts";
@@ -18,7 +18,7 @@ export function misfits({ installation, misfits: found = [] }: ReportInput, draw
       const rest = note === "" ? [] : [MISFITS.note(note)];
       if (here.length === 0)
         return [{ title: placeWords(path, installation), lines: [MISFITS.notFound, ...rest], drawing: "", shows: "" }];
-      return here.map((one) => ({ title: one.title, lines: [...lines(one), ...rest], ...drawn(one, drawings) }));
+      return here.map((one) => ({ title: misfitTitle(one), lines: [...lines(one), ...rest], ...drawn(one, drawings) }));
     }),
   );
   return {
