@@ -47,7 +47,7 @@ export type RcdTest = RcdReadings | Fact<RcdTested>;
 export function rcdWorks(test: RcdTest, reckon: Reckoner): Judgement {
   if (test.kind !== "rcd-readings")
     return reckon.byWord(QUESTION.rcdWorks, test, (word) => (word === "in-time" ? "met" : "not-met"));
-  const { standard, delay, timeAtRated, button } = test;
+  const { delay, timeAtRated, button } = test;
   if (!isKnown(timeAtRated)) {
     return isDead(button)
       ? reckon.settled(QUESTION.rcdWorks, "not-known", "its button is dead and no time was taken", timeAtRated, button)
