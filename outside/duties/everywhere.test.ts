@@ -53,7 +53,7 @@ describe("what the law asks is the same wherever it is shown", () => {
   test("in the terminal, all of it with --all", async () => {
     const path = written("job.json", file);
     const short = await command("weigh", path);
-    expect(oneLine(short.out)).toContain(`Work and investigations done: by ${nearest}`);
+    expect(oneLine(short.out)).toContain("Work and investigations done: by 23 November 2026");
     expect(oneLine(short.out)).toContain("Reminders, not legal advice.");
     expect(oneLine(short.out)).toContain("Ordered by: the letting agent.");
     const all = oneLine((await command("weigh", path, "--all")).out);
@@ -99,7 +99,7 @@ test("what would apply is told as that everywhere, and nothing of it as what app
   const nation = { notKnown: "not-verified", reason: "border" } as const;
   const file = jobFile({ classes: ["C2"], nation });
   const out = oneLine((await command("weigh", written("unknown.json", file))).out);
-  expect(out).toContain("? Work and investigations done: by 2026-12-07 (if the premises are in England)");
+  expect(out).toContain("? Work and investigations done: by 7 December 2026 (if the premises are in England)");
   expect(out).not.toContain("§");
   const { data } = reportModel(assemble(file, true));
   const { groups } = data.duties as { readonly groups: readonly { readonly title: string }[] };

@@ -1,4 +1,5 @@
 import type { DutyBearer, DutyCondition, DutyCount, DutyEvent, DutyId, DutyRecipient } from "@good-grounds/core";
+import { REPORT } from "./report-en.ts";
 
 /** What each duty asks, as a sentence that begins after who has to do it: "has to ...". */
 const ASKS: Readonly<Record<DutyId, string>> = Object.freeze({
@@ -212,6 +213,11 @@ const EVENT: Readonly<Record<DutyEvent, string>> = Object.freeze({
 
 const amount = ({ number, unit }: Pick<DutyCount, "number" | "unit">) => `${number} ${unit}${number === 1 ? "" : "s"}`;
 
+/** A day, with the time of day behind it where there is one. */
+function spoken(moment: string): string {
+  return [REPORT.day(moment.slice(0, 10)), moment.slice(11)].filter(Boolean).join(", ");
+}
+
 /** Words of what the law asks. */
 export const DUTY = Object.freeze({
   title: "What the law asks",
@@ -249,10 +255,10 @@ export const DUTY = Object.freeze({
     `law: ${day} ${what}${count > 1 ? `, and ${count - 1} more with a date` : ""}`,
   columnUndated: (count: number) => `law: ${count} ${count === 1 ? "duty" : "duties"} without a date`,
   when: {
-    at: (day: string, clock: string) => `by ${day}, ${clock}`,
-    by: (day: string) => `by ${day}`,
+    at: (day: string, clock: string) => `by ${REPORT.day(day)}, ${clock}`,
+    by: (day: string) => `by ${REPORT.day(day)}`,
     before: (event: DutyEvent) => `before ${EVENT[event]}`,
-    keep: (day: string) => `keep until ${day} or longer`,
+    keep: (day: string) => `keep until ${REPORT.day(day)} or longer`,
     keepOn: "keep until the next inspection",
     after: (count: DutyCount) => `within ${amount(count)} of ${EVENT[count.from]}`,
     atOnce: "before leaving",
@@ -262,14 +268,14 @@ export const DUTY = Object.freeze({
   },
   counted: {
     stated: (count: DutyCount, start: string) =>
-      `${amount(count)} from ${EVENT[count.from]}; ${start} counts as the first day, as the law says`,
+      `${amount(count)} from ${EVENT[count.from]}; ${spoken(start)} counts as the first day, as the law says`,
     safer: (count: DutyCount, start: string) =>
-      `${amount(count)} from ${EVENT[count.from]}; ${start} is counted as the first day, the safer way`,
-    elapsed: (count: DutyCount, start: string) => `${amount(count)} on the clock from ${start}`,
+      `${amount(count)} from ${EVENT[count.from]}; ${spoken(start)} is counted as the first day, the safer way`,
+    elapsed: (count: DutyCount, start: string) => `${amount(count)} on the clock from ${spoken(start)}`,
     untimed: (count: DutyCount) =>
       `${amount(count)} from ${EVENT[count.from]}; the hour is not recorded, so at that hour of the next day at the latest`,
     shorter: (byLaw: number) => `the report sets this shorter period; the law's own is ${byLaw} days`,
-    later: (day: string) => `the report names ${day}, which is later than the law allows`,
+    later: (day: string) => `the report names ${REPORT.day(day)}, which is later than the law allows`,
   },
   memory: "from memory, to be checked",
   doubt: (doubt: string) => `not certain: ${doubt}`,

@@ -4,7 +4,6 @@ import type { ReportInput } from "../../input.ts";
 import { DUTY } from "../../locales/duties-en.ts";
 import { LETTER_DUTY } from "../../locales/letter-duties-en.ts";
 import { LETTER } from "../../locales/letter-en.ts";
-import { REPORT } from "../../locales/report-en.ts";
 import { dutyWords } from "../../words/duty.ts";
 
 /** Duties with a time that stand in the letter; the report has all of them. */
@@ -55,7 +54,7 @@ function table(shown: readonly Duty[]): Block {
       { head: when, width: "2fr" },
       { head: what, width: "5fr" },
     ],
-    rows: shown.map((duty) => [LETTER.when(dayWords(dutyWords(duty).when)), asked(duty)]),
+    rows: shown.map((duty) => [LETTER.when(dutyWords(duty).when), asked(duty)]),
     size: 9.5,
   };
 }
@@ -72,11 +71,6 @@ function asked(duty: Duty): Words {
 /** A duty that nobody read in the text of the law, or that is doubtful there: the reader is told to check it. */
 function isUnsure({ source: { basis, doubt } }: Duty): boolean {
   return basis === "memory" || doubt !== undefined;
-}
-
-/** "2026-11-02" as "2 November 2026", wherever it stands. */
-function dayWords(words: string): string {
-  return words.replaceAll(/\d{4}-\d{2}-\d{2}/g, (day) => REPORT.day(day));
 }
 
 /** The last of so many days, the first of which is this one. */

@@ -8,7 +8,7 @@ const pageOf = (text: string) => firstPage(inputOf(text), new Drawings());
 describe("the first page", () => {
   test("gives the dates of the law that come first, and points to the others", () => {
     const { law } = pageOf(EXAMPLE);
-    expect(law[0]).toBe("Work and investigations done: by 2026-11-02");
+    expect(law[0]).toBe("Work and investigations done: by 2 November 2026");
     expect(law.at(-1)).toMatch(/^\d+ more in “What the law asks”\.$/);
   });
 
