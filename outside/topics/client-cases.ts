@@ -194,7 +194,7 @@ export const CLIENT_CASES: readonly ClientCase[] = [
     topic: "metalwork-live",
     facts: { voltage: "228 V", "made-dead": false },
     untrue: "must stay off",
-    said: "Have the power there switched off now",
+    said: "The main switch does not make it safe",
   },
   {
     topic: "metalwork-live",
@@ -206,7 +206,7 @@ export const CLIENT_CASES: readonly ClientCase[] = [
       "made-dead": false,
     },
     untrue: "must stay off",
-    said: "It should be switched off until it is mended",
+    said: "The main switch does not make it safe",
   },
   {
     topic: "meter-tails-exposed",
@@ -256,7 +256,7 @@ export const CLIENT_CASES: readonly ClientCase[] = [
     topic: "earthing-conductor-condition",
     facts: { connection: "tight", run: "worn", "metal-live": true, label: true },
     untrue: "is not joined",
-    said: "off, loose or worn",
+    said: "is loose or worn",
   },
   {
     topic: "external-impedance-high",
