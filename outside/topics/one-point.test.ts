@@ -16,17 +16,11 @@ function about(id: string, said: Facts, positions: Readonly<Record<string, strin
 
 /** One circuit, one lamp; a switch stands in the neutral, and the line of the lamp stays connected. */
 const NEUTRAL_SWITCHED: readonly (readonly [topic: string, facts: Facts])[] = [
-  [
-    "main-switch-poles",
-    { poles: "neutral-only", phases: "one", "earthing-system": "tn-s", "otherwise-sound": true },
-  ],
+  ["main-switch-poles", { poles: "neutral-only", phases: "one", "earthing-system": "tn-s", "otherwise-sound": true }],
   ["neutral-fused", { "in-neutral": "switch" }],
   ["neutral-switched-or-fused", { opens: "by-switch", "line-also": false }],
   ["polarity-reversed-at-point", { swapped: "line-neutral", switching: "one-pole", "class-1-metal": false }],
-  [
-    "supply-polarity-reversed",
-    { correct: false, "metal-live": false, "all-double-pole": false, heat: "none" },
-  ],
+  ["supply-polarity-reversed", { correct: false, "metal-live": false, "all-double-pole": false, heat: "none" }],
 ];
 
 describe("switched off in the neutral: one question, one point, one class", () => {
@@ -56,10 +50,7 @@ describe("switched off in the neutral: one question, one point, one class", () =
 
 /** The place asks for bonding, RCDs work, and nothing joins the metal. */
 const PLACE_ASKS: readonly (readonly [topic: string, facts: Facts])[] = [
-  [
-    "supplementary-bonding-needed",
-    { "in-time": true, "rcd-in-time": true, "asked-by-place": true, bonded: false },
-  ],
+  ["supplementary-bonding-needed", { "in-time": true, "rcd-in-time": true, "asked-by-place": true, bonded: false }],
   ["farm-protection", { "rcd-socket": true, "rcd-fire": true, livestock: true, bonding: false, damage: "sound" }],
   ["pool-equipment", { zone: "outside", protection: "rcd-30ma", bonding: false, ip: true }],
   ["pool-equipment", { zone: "outside", protection: "selv", bonding: false, ip: true }],
