@@ -335,7 +335,10 @@ describe("bonding that the place asks for", () => {
   });
 
   test("a pipe without a main bond: the bonds of other pipes answer nothing", () => {
-    const { one } = farmhouse({ topic: "main-bonding-absent", facts: { lightning: false, bond: "none" } });
+    const { one } = farmhouse({
+      topic: "main-bonding-absent",
+      facts: { lightning: false, bond: "none", heat: "none" },
+    });
     expect([answers(one), one.recorded]).toEqual([{}, []]);
     expect(one.reasoning.open).toEqual(["extraneous"]);
   });

@@ -75,11 +75,11 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   },
   "bond-absent-gas": {
     topic: "main-bonding-absent",
-    facts: { lightning: false, bond: "none", extraneous: "shown-earthy" },
+    facts: { lightning: false, bond: "none", extraneous: "shown-earthy", heat: "none" },
   },
   "bond-absent-water": {
     topic: "main-bonding-absent",
-    facts: { lightning: false, bond: "none", extraneous: "metal-entry" },
+    facts: { lightning: false, bond: "none", extraneous: "metal-entry", heat: "none" },
   },
   "rcd-socket-near-door": {
     topic: "sockets-no-rcd",

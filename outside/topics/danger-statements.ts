@@ -54,6 +54,8 @@ const HOT_AT_ORIGIN = [
   "gas-or-water-near-intake",
   "earthing-conductor-undersized",
   "main-bonding-undersized",
+  "main-bonding-absent",
+  "main-bonding-resistance",
 ];
 
 /** Written from the trade's meaning of the classes, not from the topics: live, hot or open now, or one event from it. */

@@ -52,6 +52,7 @@ export const CONSIDERED: Readonly<Record<string, string>> = Object.freeze({
   "polarity-reversed-at-point live-when-off in-use": PART_OF,
   "neutral-switched-or-fused live-when-off in-use": PART_OF,
   "neutral-fused live-when-off in-use": PART_OF,
+  "main-switch-poles live-when-off in-use": PART_OF,
   "supply-polarity-reversed live-when-off in-use": PART_OF,
   "circuit-unidentified gets-in finger-short": ENCLOSED,
   "circuit-unidentified gets-in wire-on-top": ENCLOSED,

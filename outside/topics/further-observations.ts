@@ -291,7 +291,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "bond-plastic-service": {
     situation: "The water service is plastic; copper pipes indoors are not bonded.",
     topic: "main-bonding-absent",
-    facts: { lightning: false, bond: "none", extraneous: "insulated" },
+    facts: { lightning: false, bond: "none", extraneous: "insulated", heat: "none" },
     usual: "none",
     alternatives: { C2: { condition: "measured earthy", facts: { extraneous: "shown-earthy" } } },
   },
@@ -304,7 +304,7 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "bond-steel-frame": {
     situation: "The steel frame of a shop stands in the ground, without bonding.",
     topic: "main-bonding-absent",
-    facts: { lightning: false, bond: "none", extraneous: "metal-entry" },
+    facts: { lightning: false, bond: "none", extraneous: "metal-entry", heat: "none" },
     usual: "C2",
   },
   "tt-no-rcd": {

@@ -7,7 +7,7 @@ export const OBSERVATIONS = [
     place: "barn",
     things: [{ thing: "steel" }, { thing: "barn-floor" }],
     topic: "main-bonding-absent",
-    facts: { bond: "none", extraneous: "shown-earthy" },
+    facts: { bond: "none", extraneous: "shown-earthy", heat: "none" },
     what: "The steel frame of the barn is not bonded.",
     regulations: ["411.3.1.2", "705.415.2.1"],
     photographs: [inventedHash(5)],
