@@ -10,7 +10,7 @@ import { decidingComparison, sides } from "../words/comparison.ts";
 import { dutyLine, dutyWords, isForOthers, passOnWords } from "../words/duty.ts";
 import { marginWords } from "../words/figure.ts";
 import { folderWords } from "../words/folder.ts";
-import { numberOf } from "../words/observation-number.ts";
+import { numbered, numberOf } from "../words/observation-number.ts";
 import { dismissedWords, investigateWords, openPointWords } from "../words/open-point.ts";
 import { placeWords } from "../words/place.ts";
 import { inDoubt } from "../words/probability.ts";
@@ -74,17 +74,13 @@ function observationLines(
   const { observations } = installation.file;
   if (observations.length === 0) return [];
   const lines = [WORDS.observations, "─".repeat(width)];
-  for (const { id, place, what, choice, topic } of observations) {
+  for (const { number, observation } of numbered(installation.file)) {
+    const { id, place, what, choice, topic } = observation;
     const one = reasoned.find(({ observation }) => observation === id);
     const chosen = choice?.classification;
     const mark = chosen === undefined ? "open" : chosen === "none" ? "–" : chosen;
     lines.push(
-      ...wrapped(
-        `${OPEN.observation(`${place}: ${what}`, numberOf(id, installation.file) ?? 0)}`,
-        width,
-        `  ${padded(mark, 6)}`,
-        " ".repeat(8),
-      ),
+      ...wrapped(`${OPEN.observation(`${place}: ${what}`, number)}`, width, `  ${padded(mark, 6)}`, " ".repeat(8)),
     );
     if (one !== undefined) {
       if (options.grounds === true) lines.push(...renderReasoning(one, width, " ".repeat(8)));
