@@ -7,7 +7,7 @@ import {
   printInspection,
   resolveInstallation,
 } from "@good-grounds/inspection";
-import { dutiesOf, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { dutiesOf, harm, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import type { ReportInput } from "@good-grounds/report";
 
 /** The invented terraced house as its file has it. */
@@ -26,7 +26,7 @@ export function inputOf(text: string): ReportInput {
     weighing,
     outcome,
     duties: dutiesOf(installation, outcome),
-    checks: CHECKS.map(({ id, title, formula, regulations }) => ({ id, title, formula, regulations })),
+    checks: CHECKS.map(({ id, title, formula, regulations }) => ({ id, title, formula, regulations, harm: harm(id) })),
     edition: { id: parsed.file.edition, label: "BS 7671:2018+A4:2026", notes: ["A note about the edition."] },
     curves: [],
     samples: parsed.file.extent.sampling.map(() => null),

@@ -20,6 +20,7 @@ import {
   dutyWords,
   investigateWords,
   openPointWords,
+  placesWorstFirst,
   type ReportInput,
   type ReportMisfit,
   standingSignatures,
@@ -68,9 +69,19 @@ export function weighingJson(input: ReportInput, grounds: boolean): object {
       description: circuit.description,
       findings: (weighing.circuits[i] ?? []).map(finding),
     })),
+    worstFirst: worstFirstJson(input),
     observations: input.reasoned.map(observationJson),
     misfits: (input.misfits ?? []).map((one) => misfitJson(one, grounds)),
   };
+}
+
+/** Findings not met, too near to call or not known in the order of the report: places by their worst, and so within each. */
+function worstFirstJson({ weighing, checks }: ReportInput): object {
+  const places = [weighing.supply, ...weighing.boards, ...weighing.circuits].map((findings) => ({ findings }));
+  return placesWorstFirst(places, checks)
+    .flatMap(({ findings }) => findings)
+    .filter(({ judgement: { verdict } }) => verdict !== "met" && verdict !== "not-applicable")
+    .map(({ check, path, judgement: { verdict } }) => ({ check, place: pointer(path), verdict }));
 }
 
 /** The outcome with what stands open; an open point has its places as pointers, and its words. */

@@ -1,7 +1,6 @@
 import { CHECKS, curvesOf, mostDefective } from "@good-grounds/computations";
-import type { CheckLabel } from "@good-grounds/core";
 import { type InspectionFile, type Installation, resolveInstallation } from "@good-grounds/inspection";
-import { dutiesOf, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import { dutiesOf, harm, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
 import { conformities } from "@good-grounds/readings";
 import type { ReportInput } from "@good-grounds/report";
 import { EDITION } from "@good-grounds/tables";
@@ -9,12 +8,13 @@ import { OWN_TOPICS, type Topics } from "@good-grounds/topics";
 import { cableOf } from "./cable-of-observation.ts";
 import { misfitsOf } from "./misfits.ts";
 
-/** Titles, formulas and regulations of every check. */
-const LABELS: readonly CheckLabel[] = CHECKS.map(({ id, title, formula, regulations }) => ({
+/** Titles, formulas and regulations of every check, and how near to harm its failure is. */
+const LABELS: ReportInput["checks"] = CHECKS.map(({ id, title, formula, regulations }) => ({
   id,
   title,
   formula,
   regulations,
+  harm: harm(id),
 }));
 
 /** The assurance with which reports say what a sample leaves open: the usual one of statistics. */

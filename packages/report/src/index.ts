@@ -50,3 +50,4 @@ export type { RingData } from "./words/ring-data.ts";
 export { issuedAt, type StandingSignature, standingSignatures } from "./words/signature.ts";
 export { type TrendLine, trendLines } from "./words/then-and-now.ts";
 export { gradeWords, isExpected, verdictOf, verdictShort } from "./words/verdict.ts";
+export { placesWorstFirst, type Ranked, worstFirst } from "./words/worst-first.ts";

@@ -15,6 +15,7 @@ import type { WholeInstallation } from "@good-grounds/inspection";
 import type { Photograph } from "./document/model.ts";
 import type { RingDrawing } from "./drawings/ring-drawing.ts";
 import type { ReasonedObservation } from "./words/reasoning.ts";
+import type { Ranked } from "./words/worst-first.ts";
 
 /** One known point of a device's time-current characteristic: it operates within `seconds` somewhere from `low` to `high` amperes. */
 export interface CurvePoint {
@@ -72,7 +73,8 @@ export interface ReportInput {
   readonly outcome: Outcome;
   /** What the law asks because of this inspection; apart from the outcome. */
   readonly duties: readonly Duty[];
-  readonly checks: readonly CheckLabel[];
+  /** Titles and rules of every check, and how near to harm its failure is. */
+  readonly checks: readonly (CheckLabel & Ranked)[];
   readonly edition: { readonly id: EditionId; readonly label: string; readonly notes: readonly string[] };
   /** The firm's own folder of topics and standing views that was reasoned with; none where there was none. */
   readonly folder?: FolderOfTopics;

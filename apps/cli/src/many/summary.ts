@@ -1,10 +1,17 @@
 import { assemble, misfitsOf } from "@good-grounds/assembly";
 import { CHECKS } from "@good-grounds/computations";
 import type { Finding, Verdict } from "@good-grounds/core";
-import { SEVERITY } from "@good-grounds/core";
 import { resolveInstallation } from "@good-grounds/inspection";
-import { dutiesOf, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
-import { dutyColumn, OUTCOME, openPointsColumn, placeWords, printable, VERDICT } from "@good-grounds/report";
+import { dutiesOf, harm, outcomeOf, reasonObservations, weigh } from "@good-grounds/judgement";
+import {
+  dutyColumn,
+  OUTCOME,
+  openPointsColumn,
+  placeWords,
+  printable,
+  VERDICT,
+  worstFirst,
+} from "@good-grounds/report";
 import { readInspection } from "../inspection.ts";
 import { problemsJson, weighingJson } from "../json.ts";
 import { judgedWithJson, judgedWithNote } from "../judged-with.ts";
@@ -70,13 +77,9 @@ export function summarise({ name, bytes, problem, unreadable }: Item, options: S
   return { out: `${columns.filter((column) => column !== "").join("\t")}\n`, problem: "", note };
 }
 
-/** The finding not met with the smallest margin, if there is one. */
+const ORDER = worstFirst(CHECKS.map(({ id }) => ({ id, harm: harm(id) })));
+
+/** The finding not met that is nearest to harm, if there is one. */
 function worstOf(findings: readonly Finding[]): Finding | undefined {
-  let worst: Finding | undefined;
-  for (const finding of findings) {
-    if (SEVERITY[finding.judgement.verdict] < SEVERITY["not-met"]) continue;
-    const margin = finding.judgement.margin;
-    if (worst === undefined || margin < worst.judgement.margin || Number.isNaN(worst.judgement.margin)) worst = finding;
-  }
-  return worst;
+  return findings.filter(({ judgement }) => judgement.verdict === "not-met").sort(ORDER)[0];
 }

@@ -95,6 +95,8 @@ export const REPORT = Object.freeze({
   numberedPlace: (number: number, place: string) => `Observation ${number}, ${place}`,
 
   todoTitle: "What was found and what to do",
+  counts: (codes: readonly (readonly [code: Classification, count: number])[], open: number) =>
+    `${codes.map(([code, count]) => `${code} ${count}`).join(", ")}${open === 0 ? "" : `; not classified yet ${open}`}.`,
   nothing: "No observation that needs work was recorded.",
   group: (code: Classification | "open", meaning: string, when: string) =>
     code === "open" ? meaning : `${code} – ${meaning}${when === "" ? "" : `. ${when}`}`,

@@ -20,7 +20,7 @@ function blocksOf(d: First, drawings: Drawings): readonly Block[] {
     factsOf(d),
     outcome(d),
     ...(d.alarm === "" ? [] : [frame("alert", paragraph(d.alarm))]),
-    heading(2, d["todo-title"], UNLISTED),
+    heading(2, d["todo-title"], { ...UNLISTED, beside: d.counts }),
     ...(d.groups.length === 0 ? [paragraph(d.nothing)] : d.groups.flatMap((group) => groupBlocks(group, drawings))),
     ...paragraphIf(d["no-work"]),
     paragraph(

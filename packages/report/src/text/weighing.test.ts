@@ -25,4 +25,15 @@ describe("the weighing as text", () => {
   test("what should agree and does not is not said to agree", () => {
     expect(renderWeighing(inputOf(EXAMPLE))).not.toContain("agrees with (r1+r2)");
   });
+
+  test("observations stand in the order of their numbers", () => {
+    const numbers = [
+      ...renderWeighing(inputOf(EXAMPLE))
+        .split("\nObservations\n")
+        .slice(1)
+        .join("")
+        .matchAll(/\(observation\s+(\d+)\)/g),
+    ];
+    expect(numbers.map(([, number]) => Number(number))).toEqual([1, 2, 3, 4, 5, 6, 7]);
+  });
 });

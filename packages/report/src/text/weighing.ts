@@ -1,5 +1,4 @@
 import type { CheckLabel, Finding, Path, Verdict } from "@good-grounds/core";
-import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../input.ts";
 import { calculationWords } from "../locales/calculations-en.ts";
 import { DUTY } from "../locales/duties-en.ts";
@@ -11,7 +10,7 @@ import { decidingComparison, sides } from "../words/comparison.ts";
 import { dutyLine, dutyWords, isForOthers, passOnWords } from "../words/duty.ts";
 import { marginWords } from "../words/figure.ts";
 import { folderWords } from "../words/folder.ts";
-import { numberOf } from "../words/observation-number.ts";
+import { numbered, numberOf } from "../words/observation-number.ts";
 import { dismissedWords, investigateWords, openPointWords } from "../words/open-point.ts";
 import { placeWords } from "../words/place.ts";
 import { inDoubt } from "../words/probability.ts";
@@ -19,6 +18,7 @@ import { headline } from "../words/reasoning.ts";
 import { contradictionsOf } from "../words/reasoning-known.ts";
 import { standingSignatures } from "../words/signature.ts";
 import { isExpected } from "../words/verdict.ts";
+import { placesWorstFirst } from "../words/worst-first.ts";
 import { renderFinding } from "./finding.ts";
 import { misfitLines } from "./misfits.ts";
 import { renderReasoning } from "./reasoning.ts";
@@ -43,13 +43,13 @@ interface Place {
   readonly findings: readonly Finding[];
 }
 
-/** The whole weighing for a terminal: what it is, how it stands, then places with the worst margins first. */
+/** The whole weighing for a terminal: what it is, how it stands, then places with the worst first. */
 export function renderWeighing(input: ReportInput, options: WeighingOptions = {}): string {
   const width = options.width ?? 80;
   const labels = new Map(input.checks.map((label) => [label.id, label]));
   const place = (path: Path) => placeWords(path, input.installation);
   const lines = [...heading(input, width, options.all === true), ""];
-  for (const one of places(input).sort(worstFirst)) {
+  for (const one of placesWorstFirst(places(input), input.checks)) {
     lines.push(...rule(one, width), ...body(one, labels, place, width, options, input.conformity), "");
   }
   if (options.misfits !== false) lines.push(...misfitLines(input.misfits ?? [], width, options.all === true));
@@ -74,17 +74,13 @@ function observationLines(
   const { observations } = installation.file;
   if (observations.length === 0) return [];
   const lines = [WORDS.observations, "─".repeat(width)];
-  for (const { id, place, what, choice, topic } of observations) {
+  for (const { number, observation } of numbered(installation.file)) {
+    const { id, place, what, choice, topic } = observation;
     const one = reasoned.find(({ observation }) => observation === id);
     const chosen = choice?.classification;
     const mark = chosen === undefined ? "open" : chosen === "none" ? "–" : chosen;
     lines.push(
-      ...wrapped(
-        `${OPEN.observation(`${place}: ${what}`, numberOf(id, installation.file) ?? 0)}`,
-        width,
-        `  ${padded(mark, 6)}`,
-        " ".repeat(8),
-      ),
+      ...wrapped(`${OPEN.observation(`${place}: ${what}`, number)}`, width, `  ${padded(mark, 6)}`, " ".repeat(8)),
     );
     if (one !== undefined) {
       if (options.grounds === true) lines.push(...renderReasoning(one, width, " ".repeat(8)));
@@ -220,27 +216,6 @@ function deviceShort(device: ReportInput["installation"]["circuits"][number]["de
   return [rated, type === "" ? "" : `type ${type}`].filter((part) => part !== "").join(" ");
 }
 
-/** Worst verdict first, then the smallest margin. */
-function worstFirst(a: Place, b: Place): number {
-  const [va, ma] = worst(a.findings);
-  const [vb, mb] = worst(b.findings);
-  return vb - va || ma - mb;
-}
-
-function worst(findings: readonly Finding[]): readonly [severity: number, margin: number] {
-  let severity = 0;
-  let margin = Number.POSITIVE_INFINITY;
-  for (const { judgement } of findings) {
-    const level = SEVERITY[judgement.verdict];
-    if (level > severity) {
-      severity = level;
-      margin = Number.POSITIVE_INFINITY;
-    }
-    if (level === severity && judgement.margin < margin) margin = judgement.margin;
-  }
-  return [severity, margin];
-}
-
 function rule({ heading: left, detail }: Place, width: number): string[] {
   const right = printable(detail);
   const room = width - columns(right) - 2;
@@ -259,16 +234,12 @@ function body(
   options: WeighingOptions,
   conformity: ReportInput["conformity"],
 ): string[] {
-  const ordered = [...findings].sort(
-    (a, b) =>
-      SEVERITY[b.judgement.verdict] - SEVERITY[a.judgement.verdict] || order(a.judgement.margin, b.judgement.margin),
-  );
   const attention = (finding: Finding): boolean => {
     const sure = conformity?.get(finding);
     const { verdict } = finding.judgement;
     return ATTENTION.has(verdict) || (sure !== undefined && inDoubt(sure, verdict));
   };
-  const shown = options.all === true ? ordered : ordered.filter((finding) => attention(finding));
+  const shown = options.all === true ? findings : findings.filter((finding) => attention(finding));
   const lines = shown.flatMap((finding) => {
     const label = labels.get(finding.check) ?? {
       id: finding.check,
@@ -282,7 +253,7 @@ function body(
     const title = at === place(path) ? label.title : `${label.title} (${at})`;
     return renderFinding({ ...label, title }, finding, { width, place, grounds, conformity: conformity?.get(finding) });
   });
-  const met = ordered.filter(
+  const met = findings.filter(
     (finding) => finding.judgement.verdict === "met" && (options.all === true || !attention(finding)),
   );
   if (options.all !== true && met.length > 0) {
@@ -312,9 +283,4 @@ function tightWords({ judgement }: Finding): string {
 function isGraded(judgement: Finding["judgement"]): boolean {
   const compared = decidingComparison(judgement);
   return compared !== undefined && marginWords(compared) !== "" && sides(compared)[0].kind !== "seen";
-}
-
-function order(a: number, b: number): number {
-  if (Number.isNaN(a)) return Number.isNaN(b) ? 0 : 1;
-  return Number.isNaN(b) ? -1 : a - b;
 }

@@ -26,6 +26,8 @@ export function escaped(text: string): string {
 export class Writer {
   readonly #contents: readonly { readonly words: Words; readonly id: string }[];
   #headings = 0;
+  /** Levels of the headings under which the next one may stand. */
+  #under: readonly number[] = [];
 
   constructor({ blocks }: Document) {
     const headings = headingsOf(blocks);
@@ -71,10 +73,11 @@ export class Writer {
     }
   }
 
-  /** The title is the first heading of the page; sections stand below it. */
+  /** The title is the first heading of the page; sections stand below it, and no step is left out on the way down. */
   #heading({ level, words, mark, beside }: HeadingBlock): string {
     this.#headings += 1;
-    const name = `h${level + 1}`;
+    this.#under = [...this.#under.filter((one) => one < level), level];
+    const name = `h${this.#under.length + 1}`;
     const before = mark === undefined ? "" : `${inlineDrawing(mark)} `;
     const after = beside === undefined ? "" : ` <span class="beside">${escaped(beside)}</span>`;
     return `<${name} id="h${this.#headings}">${before}${said(words)}${after}</${name}>`;

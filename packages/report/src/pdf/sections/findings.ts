@@ -1,5 +1,4 @@
 import type { Finding, Path, Verdict } from "@good-grounds/core";
-import { SEVERITY } from "@good-grounds/core";
 import type { ReportInput } from "../../input.ts";
 import { WORDS } from "../../locales/en.ts";
 import { GRADE } from "../../locales/labels.ts";
@@ -10,18 +9,10 @@ import { marginWords } from "../../words/figure.ts";
 import { placeWords } from "../../words/place.ts";
 import { decisionClause, inDoubt, metInDoubt } from "../../words/probability.ts";
 import { gradeWords, isExpected, verdictOf } from "../../words/verdict.ts";
+import { placesWorstFirst } from "../../words/worst-first.ts";
 import type { Drawings } from "../drawings.ts";
 import { keptWhole } from "../whole.ts";
-import {
-  barOf,
-  decidingWords,
-  missingWords,
-  needsAttention,
-  titleOf,
-  verdictLine,
-  worstFirst,
-  worstVerdict,
-} from "./reading-finding.ts";
+import { barOf, decidingWords, missingWords, needsAttention, titleOf, verdictLine } from "./reading-finding.ts";
 
 /** Characters of a finding that is kept on one page. */
 const KEPT_WHOLE = 700;
@@ -29,16 +20,13 @@ const KEPT_WHOLE = 700;
 /** Findings that are not met, too near to call or not known, worst first, with the figures that decide; their grounds are attached. */
 export function findings(input: ReportInput, drawings: Drawings) {
   const all = places(input);
-  const shown = all
+  const shown = placesWorstFirst(all, input.checks)
     .map(({ heading, path, findings: list }) => ({
       heading,
       path,
-      list: list
-        .filter((finding) => needsAttention(finding.judgement.verdict) || isMetInDoubt(input, finding))
-        .sort(worstFirst),
+      list: list.filter((finding) => needsAttention(finding.judgement.verdict) || isMetInDoubt(input, finding)),
     }))
-    .filter(({ list }) => list.length > 0)
-    .sort((a, b) => SEVERITY[worstVerdict(b.list)] - SEVERITY[worstVerdict(a.list)]);
+    .filter(({ list }) => list.length > 0);
   return {
     title: REPORT.findingsTitle,
     intro: [

@@ -21,6 +21,15 @@ describe("the first page", () => {
     expect(numbers).toEqual([1, 2, 3, 4, 5, 6, 7]);
   });
 
+  test("counts every class in one line, and what has none yet", () => {
+    expect(pageOf(EXAMPLE).counts).toBe("C1 1, C2 2, C3 3, FI 1.");
+    const text = changed(({ observations }) => {
+      delete observations[1]?.choice;
+    });
+    expect(pageOf(text).counts).toMatch(/^C1 \d, C2 \d, C3 \d, FI \d; not classified yet 1\.$/);
+    expect(pageOf(changed(nearlyNothing)).counts).toBe("C1 0, C2 0, C3 0, FI 0.");
+  });
+
   test("says each observation in its first sentence and cuts a very long one at a word", () => {
     const text = changed(({ observations: [first, second] }) => {
       Object.assign(first as object, { what: "The lid is off at 1.5 mm. It was put back.", place: "hall" });

@@ -44,6 +44,10 @@ export function firstPage(input: ReportInput, drawings: Drawings) {
     ...outcome(input, order),
     alarm: off === undefined ? "" : SAFETY.stillOffAlarm(off),
     "todo-title": REPORT.todoTitle,
+    counts: REPORT.counts(
+      (["C1", "C2", "C3", "FI"] as const).map((code) => [code, countOf(code, order)]),
+      countOf("open", order),
+    ),
     nothing: REPORT.nothing,
     groups: GROUPS.filter((group) => group !== "none").flatMap((group) => groupOn(group, order, input, drawings)),
     "no-work": noWork(order),
@@ -231,8 +235,12 @@ function madeSafe(group: Group, { madeSafe: record, untold }: Observation): stri
   return group === "C1" ? REPORT.madeSafeMissing : "";
 }
 
+function countOf(group: Group, order: readonly Numbered[]): number {
+  return order.filter((one) => one.group === group).length;
+}
+
 function noWork(order: readonly Numbered[]): string {
-  const count = order.filter(({ group }) => group === "none").length;
+  const count = countOf("none", order);
   return count === 0 ? "" : REPORT.unclassifiedNone(count);
 }
 

@@ -4,13 +4,14 @@ import { WORDS } from "../../locales/en.ts";
 import { CLASSIFICATION, SILENCE } from "../../locales/labels.ts";
 import { REPORT } from "../../locales/report-en.ts";
 import { numbered, type Observation } from "../../words/observation-number.ts";
+import { worstFirst } from "../../words/worst-first.ts";
 import { type Cell, cell, gap } from "../cell.ts";
 import type { Drawings } from "../drawings.ts";
 import { keptWhole } from "../whole.ts";
 import { nameOf } from "./frame.ts";
 import { lineOfReasoning } from "./line-of-reasoning.ts";
 import { capitalised, codeOf, markOf } from "./observation-order.ts";
-import { needsAttention, titleOf, verdictLine, worstFirst } from "./reading-finding.ts";
+import { needsAttention, titleOf, verdictLine } from "./reading-finding.ts";
 import { thingName } from "./things.ts";
 
 /** Characters of what stands before the reasoning, where it is kept on one page. */
@@ -184,6 +185,6 @@ function checksOf(input: ReportInput, one: Observation): readonly string[] {
   const findings = input.weighing.circuits[circuitOf(input, one)] ?? [];
   return findings
     .filter(({ judgement }) => needsAttention(judgement.verdict))
-    .sort(worstFirst)
+    .sort(worstFirst(input.checks))
     .map(({ check, judgement }) => `${titleOf(input.checks, check)}: ${verdictLine(judgement)}`);
 }

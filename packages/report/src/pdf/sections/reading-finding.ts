@@ -40,16 +40,6 @@ export function worstWord(findings: readonly Finding[]): string {
   return worst === "met" && expected ? GRADE.expected : VERDICT_SHORT[worst].toLowerCase();
 }
 
-/** Worst verdict first, then the smallest margin; what has no margin stands last among its equals. */
-export function worstFirst(a: Finding, b: Finding): number {
-  const severity = SEVERITY[b.judgement.verdict] - SEVERITY[a.judgement.verdict];
-  return severity === 0 ? orderOf(a.judgement.margin) - orderOf(b.judgement.margin) : severity;
-}
-
-function orderOf(margin: number): number {
-  return Number.isNaN(margin) ? 2 : Math.max(-1e9, margin);
-}
-
 export function titleOf(checks: ReportInput["checks"], id: string): string {
   return checks.find((label) => label.id === id)?.title ?? calculationWords(id);
 }

@@ -4,8 +4,9 @@ import { REPORT } from "../../locales/report-en.ts";
 import { argumentLines } from "../../words/argument.ts";
 import { placeWords } from "../../words/place.ts";
 import { verdictOf } from "../../words/verdict.ts";
+import { worstFirst } from "../../words/worst-first.ts";
 import { places } from "./findings.ts";
-import { figuresFromMemory, titleOf, worstFirst } from "./reading-finding.ts";
+import { figuresFromMemory, titleOf } from "./reading-finding.ts";
 
 const WORDS = REPORT.workingsPage;
 
@@ -18,7 +19,9 @@ export function workings(input: ReportInput) {
     places: places(input).flatMap(({ heading, findings }) => {
       const arising = findings.filter(({ judgement }) => judgement.verdict !== "not-applicable");
       if (arising.length === 0) return [];
-      return [{ heading, findings: [...arising].sort(worstFirst).map((finding) => workingOf(input, finding)) }];
+      return [
+        { heading, findings: [...arising].sort(worstFirst(input.checks)).map((finding) => workingOf(input, finding)) },
+      ];
     }),
   };
 }
