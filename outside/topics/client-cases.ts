@@ -292,6 +292,7 @@ export const CLIENT_CASES: readonly ClientCase[] = [
     topic: "sockets-no-rcd",
     facts: {
       "rcd-30ma": false,
+      "fault-cleared": true,
       "outdoor-use": "unlikely",
       "other-socket": false,
       "used-by": "ordinary",
@@ -333,7 +334,13 @@ export const CLIENT_CASES: readonly ClientCase[] = [
   },
   {
     topic: "zs-over-limit",
-    facts: { disconnects: "voltage-held", by: "overcurrent", "rcd-tested": false, unaccounted: false },
+    facts: {
+      disconnects: "voltage-held",
+      by: "overcurrent",
+      "rcd-tested": false,
+      unaccounted: false,
+      "fault-cleared": true,
+    },
     untrue: "the power goes off in time",
     said: "stays at a safe level",
   },
