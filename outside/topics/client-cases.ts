@@ -316,9 +316,15 @@ export const CLIENT_CASES: readonly ClientCase[] = [
   },
   {
     topic: "overload-device-oversize",
-    facts: { "within-cable": true, load: "stays-under", heat: "marks" },
+    facts: { "within-cable": true, "cable-load": "stays-under", heat: "marks" },
     untrue: "too big for its cable",
     said: "has been too hot",
+  },
+  {
+    topic: "overload-device-oversize",
+    facts: { "within-cable": false, excess: "large", "cable-load": "cannot-overload", heat: "none" },
+    untrue: "The fuse suits the cable",
+    said: "cannot overload the cable",
   },
   {
     topic: "spur-overloaded",
@@ -436,6 +442,7 @@ export const CLIENT_CASES: readonly ClientCase[] = [
       "wet-or-conductive": false,
       "within-cable": true,
       ends: "held",
+      heat: "none",
     },
     untrue: "in place of a proper cable",
     said: "The cover of a cord is damaged",
