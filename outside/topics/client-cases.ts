@@ -532,19 +532,19 @@ export const CLIENT_CASES: readonly ClientCase[] = [
     topic: "distributor-equipment-damaged",
     facts: { "gets-in": "nothing", "cover-fixing": "whole", fixed: true, heat: "now", reported: true },
     untrue: "Live metal can be touched",
-    said: "Keep away, get out and call for help now",
+    said: "If there is smoke, call 999. Then call the power network",
   },
   {
     topic: "meter-tails-entry",
     facts: { edge: "bushed", held: true, "one-opening": true, heat: "now" },
     untrue: "have been hot",
-    said: "Keep away, get out and call for help now",
+    said: "If there is smoke, call 999. Then call the power network",
   },
   {
     topic: "intake-surroundings",
     facts: { stored: "clear", damp: "dry", heat: "now", "switch-reached": true },
     untrue: "Things that burn",
-    said: "Keep away, get out and call for help now",
+    said: "If there is smoke, call 999. Then call the power network",
   },
   {
     topic: "connector-block-open",
