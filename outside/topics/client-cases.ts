@@ -36,6 +36,12 @@ export const CLIENT_CASES: readonly ClientCase[] = [
   },
   {
     topic: "board-blank-missing",
+    facts: { "gets-in": "hand", "cover-fixing": "hole", "who-comes": "anyone" },
+    untrue: "A finger can touch",
+    said: "A hand can touch live metal",
+  },
+  {
+    topic: "board-blank-missing",
     facts: { "gets-in": "finger", "cover-fixing": "hole", "who-comes": "skilled-only" },
     untrue: "Something pushed in",
     said: "A finger can touch live metal",
