@@ -56,7 +56,14 @@ describe("the cable of the circuit says nothing of another cable", () => {
       "c3",
       "flexible-cord-as-fixed-wiring",
       "within-cable",
-      { "used-as-fixed": true, exposure: "protected", state: "sound", ends: "held" },
+      {
+        "used-as-fixed": true,
+        exposure: "protected",
+        state: "sound",
+        ends: "held",
+        "cable-load": "can-exceed",
+        heat: "none",
+      },
       "1.5 mm²",
     ],
   ] as const)("%s, %s: %s stays open, and is C2 by its own figures", (circuit, topic, fact, facts, line) => {
@@ -65,7 +72,10 @@ describe("the cable of the circuit says nothing of another cable", () => {
     expect(open.reasoning.open).toContain(fact);
     expect(open.reasoning.possible).toContain("C2");
     const own = reasoned(on(circuit, topic, { ...facts, ...clipped(line) }));
-    expect(answered(own)).toEqual({ [fact]: "no" });
+    // Where a topic asks by how much, the same figures answer it.
+    const { excess, ...rest } = answered(own);
+    expect(rest).toEqual({ [fact]: "no" });
+    expect(excess).toBe(topic === "flexible-cord-as-fixed-wiring" ? "large" : undefined);
     expect(own.reasoning.classification).toBe("C2");
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { deadRcds, farmhouse } from "./farmhouse.ts";
+import { deadRcds, type Farm, farmhouse } from "./farmhouse.ts";
 import { delayedRcd, type House, rcd, reasonedIn } from "./rcd-house.ts";
 
 /** TT, 91 Ω, a breaker of 32 A, every RCD over 1999 ms with its button dead: a fault lasts as long as nobody looks. */
@@ -7,6 +7,11 @@ const NOTHING_OPENS: House = { rcds: { circuit: rcd("30 mA", "dead"), board: del
 const HIGH_ON_TN = { earthing: "TN-S", rcds: {}, circuit: { readings: { zs: { shown: "1.90 Ω" } } } } as const;
 
 type Facts = Readonly<Record<string, unknown>>;
+
+/** The RCDs in the house board alone, as an inspector finds them: those of the barn work. */
+function deadRcdsOfHouse(farm: Farm): void {
+  deadRcds({ ...farm, boards: farm.boards.slice(0, 1) });
+}
 
 function about(house: House, topic: string, facts: Facts) {
   return reasonedIn({ ...house, observation: { topic, board: "b", circuit: "c", facts } });
@@ -24,6 +29,10 @@ const SUBJECTS: readonly (readonly [topic: string, facts: Facts])[] = [
   ["rcd-none-tt", { "loop-lasts": true }],
   ["rcd-does-not-trip", {}],
   ["fixed-equipment-no-rcd", { place: "dry", "asked-by-maker": false }],
+  ["rcd-none-tt", {}],
+  ["sockets-no-rcd", {}],
+  ["sockets-no-rcd", { "outdoor-use": "unlikely", premises: "elsewhere", "risk-assessment": true }],
+  ["lighting-no-rcd", {}],
   ["external-impedance-high", { cause: "network", "metal-live": false }],
 ];
 
@@ -41,6 +50,38 @@ describe("nothing opens on an earth fault of the circuit: C2, whatever the subje
     expect(one.recorded.find(({ fact }) => fact === "fault-cleared")?.value).toBe("no");
     expect(one.client.C2).toContain("nothing cuts off the power");
     expect(one.client.C3).toBeUndefined();
+  });
+});
+
+describe("a whole farmhouse whose house board has dead RCDs", () => {
+  test.each<[string, Record<string, unknown>]>([
+    ["no place named", {}],
+    ["its board", { board: "house" }],
+    ["a circuit", { board: "house", circuit: "h1" }],
+  ])("no RCD on TT, %s: C2, nothing asked", (_, place) => {
+    const { one } = farmhouse({ ...place, topic: "rcd-none-tt", facts: {} }, deadRcdsOfHouse);
+    expect(one.reasoning.possible).toEqual(["C2"]);
+    expect(one.reasoning.next).toBeUndefined();
+  });
+
+  test("words by the state: nothing goes off, so nobody is told that it may be slow or not as it should", () => {
+    const told = (topic: string, circuit: object) =>
+      farmhouse({ board: "house", ...circuit, topic, facts: {} }, deadRcdsOfHouse).one.client.C2;
+    expect(told("zs-over-limit", { circuit: "h1" })).toMatch(/nothing cuts off the power/);
+    expect(told("sockets-no-rcd", { circuit: "h1" })).toMatch(/nothing cuts off the power/);
+    expect(told("rcd-does-not-trip", {})).toMatch(/does not work\..*nothing is sure to cut off the power/);
+  });
+});
+
+describe("the farmhouse with RCDs that passed their tests", () => {
+  test.each<[string, Record<string, unknown>]>([
+    ["its board", { board: "house" }],
+    ["a circuit", { board: "house", circuit: "h1" }],
+  ])("no RCD on TT, %s: what senses a fault is not asked, and nothing is short", (_, place) => {
+    const { one } = farmhouse({ ...place, topic: "rcd-none-tt", facts: {} });
+    expect(one.reasoning.possible).toEqual(["none"]);
+    const known = [...one.recorded, ...one.worked].filter(({ fact }) => fact === "rcd").map(({ value }) => value);
+    expect(known).toEqual(["working"]);
   });
 });
 

@@ -84,11 +84,13 @@ export const READINGS: Readonly<Record<string, GivenReading>> = {
   "rcd-socket-near-door": {
     topic: "sockets-no-rcd",
     facts: { "rcd-30ma": false, "outdoor-use": "likely", "other-socket": false },
-    alternatives: { C3: { facts: { "other-socket": true, "used-by": "ordinary", "risk-assessment": false } } },
+    alternatives: {
+      C3: { facts: { "fault-cleared": true, "other-socket": true, "used-by": "ordinary", "risk-assessment": false } },
+    },
   },
   "rcd-lighting": {
     topic: "lighting-no-rcd",
-    facts: { "rcd-30ma": false, premises: "home", "asked-when-made": false },
+    facts: { "rcd-30ma": false, "fault-cleared": true, premises: "home", "asked-when-made": false },
   },
   "rcd-bath-with-bonding": {
     topic: "bath-rcd-and-bonding",

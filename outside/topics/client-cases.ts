@@ -36,6 +36,12 @@ export const CLIENT_CASES: readonly ClientCase[] = [
   },
   {
     topic: "board-blank-missing",
+    facts: { "gets-in": "hand", "cover-fixing": "hole", "who-comes": "anyone" },
+    untrue: "A finger can touch",
+    said: "A hand can touch live metal",
+  },
+  {
+    topic: "board-blank-missing",
     facts: { "gets-in": "finger", "cover-fixing": "hole", "who-comes": "skilled-only" },
     untrue: "Something pushed in",
     said: "A finger can touch live metal",
@@ -292,6 +298,7 @@ export const CLIENT_CASES: readonly ClientCase[] = [
     topic: "sockets-no-rcd",
     facts: {
       "rcd-30ma": false,
+      "fault-cleared": true,
       "outdoor-use": "unlikely",
       "other-socket": false,
       "used-by": "ordinary",
@@ -315,9 +322,15 @@ export const CLIENT_CASES: readonly ClientCase[] = [
   },
   {
     topic: "overload-device-oversize",
-    facts: { "within-cable": true, load: "stays-under", heat: "marks" },
+    facts: { "within-cable": true, "cable-load": "stays-under", heat: "marks" },
     untrue: "too big for its cable",
     said: "has been too hot",
+  },
+  {
+    topic: "overload-device-oversize",
+    facts: { "within-cable": false, excess: "large", "cable-load": "cannot-overload", heat: "none" },
+    untrue: "The fuse suits the cable",
+    said: "cannot overload the cable",
   },
   {
     topic: "spur-overloaded",
@@ -333,7 +346,13 @@ export const CLIENT_CASES: readonly ClientCase[] = [
   },
   {
     topic: "zs-over-limit",
-    facts: { disconnects: "voltage-held", by: "overcurrent", "rcd-tested": false, unaccounted: false },
+    facts: {
+      disconnects: "voltage-held",
+      by: "overcurrent",
+      "rcd-tested": false,
+      unaccounted: false,
+      "fault-cleared": true,
+    },
     untrue: "the power goes off in time",
     said: "stays at a safe level",
   },
@@ -429,6 +448,7 @@ export const CLIENT_CASES: readonly ClientCase[] = [
       "wet-or-conductive": false,
       "within-cable": true,
       ends: "held",
+      heat: "none",
     },
     untrue: "in place of a proper cable",
     said: "The cover of a cord is damaged",
@@ -518,19 +538,19 @@ export const CLIENT_CASES: readonly ClientCase[] = [
     topic: "distributor-equipment-damaged",
     facts: { "gets-in": "nothing", "cover-fixing": "whole", fixed: true, heat: "now", reported: true },
     untrue: "Live metal can be touched",
-    said: "Keep away, get out and call for help now",
+    said: "If there is smoke, call 999. Then call the power network",
   },
   {
     topic: "meter-tails-entry",
     facts: { edge: "bushed", held: true, "one-opening": true, heat: "now" },
     untrue: "have been hot",
-    said: "Keep away, get out and call for help now",
+    said: "If there is smoke, call 999. Then call the power network",
   },
   {
     topic: "intake-surroundings",
     facts: { stored: "clear", damp: "dry", heat: "now", "switch-reached": true },
     untrue: "Things that burn",
-    said: "Keep away, get out and call for help now",
+    said: "If there is smoke, call 999. Then call the power network",
   },
   {
     topic: "connector-block-open",

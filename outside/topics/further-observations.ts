@@ -407,12 +407,12 @@ export const FURTHER_OBSERVATIONS: Readonly<Record<string, FurtherObservation>> 
   "cu-breaker-40": {
     situation: "A 40 A breaker protects 2.5 mm² to sockets in a wall, 24 A as installed.",
     topic: "overload-device-oversize",
-    facts: { "within-cable": false, excess: "large", load: "can-exceed", heat: "none" },
+    facts: { "within-cable": false, excess: "large", "cable-load": "can-exceed", heat: "none" },
     usual: "C2",
     alternatives: {
       C3: {
         condition: "one fixed load",
-        facts: { load: "stays-under", excess: "slight", heat: "none" },
+        facts: { "cable-load": "stays-under", excess: "slight", heat: "none" },
         positions: { "load-today": "counts" },
       },
     },

@@ -319,6 +319,11 @@ const links = {
   "flexible-cord-as-fixed-wiring": {
     ...COVERING,
     "within-cable": { ...CAPACITY, leaves: "both: the cable of the circuit is not the cord" },
+    excess: {
+      by: "cable-capacity",
+      matter: "device-within-tenth",
+      leaves: "both: the cable of the circuit is not the cord",
+    },
   },
   "joint-inaccessible": {
     "poor-joint": {

@@ -43,6 +43,7 @@ export function reasoningJson(one: ReasonedTopic): object {
     ...argumentJson(reasoning),
     facts: Object.fromEntries([...reasoning.grounds].map(([name, ground]) => [name, groundJson(ground)])),
     worked: worked.map(knownJson),
+    ...(one.unfinished === undefined ? {} : { unfinished: one.unfinished }),
     recorded: recorded.map(knownJson),
     against: against.map((other) => ({
       ...knownJson(other),

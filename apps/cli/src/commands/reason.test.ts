@@ -273,3 +273,28 @@ describe("finding a topic", () => {
     expect((await goodgrounds(["spd"])).err).toContain("surge-protection-absent");
   });
 });
+
+describe("figures that do not suffice for the computation they were given for", () => {
+  const unfinished = async (args: readonly string[]) => JSON.parse((await goodgrounds([...args, "--json"])).out).unfinished;
+  const spur = ["spur-overloaded", "shape=radial", "line=2.5 mm²", "rated=32 A", "standard=BS EN 60898", "methods=C"];
+  const cable = ["kind=flat-twin-and-cpc", "insulation=70C-thermoplastic", "material=copper"];
+
+  test("a spur without its number of phases: the figure is named", async () => {
+    expect(await unfinished([...spur, ...cable])).toEqual([
+      { fact: "cable-carries", by: "cable-capacity", lacks: expect.arrayContaining(["phases"]) },
+    ]);
+    const { out } = await goodgrounds([...spur, ...cable]);
+    expect(out).toContain("Figures that do not suffice");
+    expect(out.replaceAll(/\s+/g, " ")).toContain("there is still missing: phases");
+  });
+
+  test("flexible cord by size and device alone: every further figure is named, and what no table has", async () => {
+    const [first] = await unfinished(["flexible-cord-as-fixed-wiring", "line=1.5 mm²", "rated=32 A", "kind=flexible"]);
+    expect(first).toMatchObject({ fact: "within-cable", by: "cable-capacity" });
+    expect(first.lacks.length).toBeGreaterThan(0);
+  });
+
+  test("all of them: nothing is named", async () => {
+    expect(await unfinished([...spur, ...cable, "phases=1"])).toBeUndefined();
+  });
+});

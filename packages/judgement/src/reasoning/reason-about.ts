@@ -20,7 +20,7 @@ import { remediesThatHelp } from "./remedies.ts";
 import type { TopicReasoning, WorkedFact } from "./results.ts";
 import { type Agreed, type Answered, agreed, agreedByBoth, leastThatStands, settled } from "./settled/index.ts";
 import { findingsAbout, type Place, type SpokenOf, spokenOf } from "./spoken-of/index.ts";
-import { answersFromFindings, answersFromSections, factsFromFigures, partedSaid } from "./worked/index.ts";
+import { answersFromFindings, answersFromSections, factsFromFigures, partedSaid, unfinishedOf } from "./worked/index.ts";
 
 /** What is asked: a topic, what was said of it, and what the observation speaks of. */
 export interface ReasonRequest {
@@ -66,6 +66,7 @@ function reasonHere({ topic, said, positions = {}, at }: ReasonRequest): TopicRe
   );
   const { knowledge, faults, taken, against, differing } = made;
   const opening = openingSection(topic, figures, byHand.worked);
+  const unfinished = unfinishedOf(topic, byHand.worked).filter(({ fact }) => !Object.hasOwn(facts, fact));
   const between = layersBetween(compiled, knowledge);
   let client: TopicReasoning["client"] | undefined;
   let notFoundOut: readonly string[] | undefined;
@@ -93,6 +94,7 @@ function reasonHere({ topic, said, positions = {}, at }: ReasonRequest): TopicRe
       remedies ??= remediesThatHelp(topic, compiled, knowledge);
       return remedies;
     },
+    ...(unfinished.length === 0 ? {} : { unfinished }),
     ...(opening === undefined ? {} : { opening }),
     ...(between === undefined ? {} : { between }),
   };

@@ -24,6 +24,15 @@ export interface WorkedFact {
   readonly of?: readonly Path[];
 }
 
+/** A fact for which figures were given by hand that do not suffice. */
+export interface UnfinishedFact {
+  readonly fact: string;
+  /** Id of the computation that was begun. */
+  readonly by: string;
+  /** What it lacks: figures by the names that a topic takes, and in words what no table has. */
+  readonly lacks: readonly string[];
+}
+
 /** A fact that the inspection records, with the leaf it rests on. */
 export interface RecordedFact {
   readonly fact: string;
@@ -82,6 +91,8 @@ export interface TopicReasoning {
   readonly notFoundOut: readonly string[];
   /** Facts that computations answered. */
   readonly worked: readonly WorkedFact[];
+  /** Facts that figures given by hand were to answer and do not; left out where there are none. */
+  readonly unfinished?: readonly UnfinishedFact[];
   /** Facts that the inspection records. */
   readonly recorded: readonly RecordedFact[];
   /** What is known and says otherwise than what was stated: to be settled, or beside a limitation. */

@@ -134,6 +134,11 @@ export const REASONING = Object.freeze({
   byCheck: (check: string) => calculationWords(check),
   recordedAs: (recorded: string) => `as recorded (${recorded})`,
   toSettle: "To settle first",
+  unfinished: "Figures that do not suffice",
+  lacks: (asks: string, by: string, lacks: readonly string[]) =>
+    lacks.length === 0
+      ? `${asks} By these figures ${by} leaves it open.`
+      : `${asks} For ${by} there is still missing: ${lacks.join("; ")}.`,
   stated: "stated",
   seeToSettle: "contradicted: see what to settle",
   whyNotWorse: (worse: string) => `Why not ${worse}`,

@@ -60,6 +60,8 @@ export interface ReasonedTopic {
   readonly notFoundOut: readonly string[];
   /** Facts that computations answered. */
   readonly worked: readonly WorkedAnswer[];
+  /** Facts that figures given by hand were to answer, by the computation that was begun, and what it lacks. */
+  readonly unfinished?: readonly { readonly fact: string; readonly by: string; readonly lacks: readonly string[] }[];
   /** Facts that the inspection records. */
   readonly recorded: readonly RecordedAnswer[];
   /** What is known and says otherwise than what was stated; `stated` is null beside a limitation. */

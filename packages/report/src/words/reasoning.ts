@@ -66,6 +66,12 @@ export function reasoningParts(one: ReasonedTopic): readonly ReasoningPart[] {
   const parts: readonly ReasoningPart[] = [
     { heading: REASONING.cannotBe, lines: contradictionsOf(one) },
     { heading: REASONING.toSettle, lines: toSettle(one) },
+    {
+      heading: REASONING.unfinished,
+      lines: (one.unfinished ?? []).map(({ fact, by, lacks }) =>
+        plain(0, REASONING.lacks(one.topic.facts[fact]?.asks ?? fact, by, lacks)),
+      ),
+    },
     { heading: REASONING.argument, lines: argumentOf(one) },
     whyNotWorse(one),
     whyNotBetter(one),

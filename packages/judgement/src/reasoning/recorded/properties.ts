@@ -18,6 +18,7 @@ import { circuitShape } from "./circuit/circuit-shape.ts";
 import { circuitsDisconnect } from "./circuit/circuits-disconnect.ts";
 import { earthFaultCleared } from "./circuit/earth-fault-cleared.ts";
 import { socketOutlets } from "./circuit/socket-outlets.ts";
+import { breakersDisconnect, rcdsDisconnect } from "./circuit/what-disconnects.ts";
 import { deviceRated } from "./device/device-rated.ts";
 import { deviceStandard } from "./device/device-standard.ts";
 import { deviceType } from "./device/device-type.ts";
@@ -77,6 +78,8 @@ export const RECORDED_PROPERTIES: readonly RecordedProperty[] = Object.freeze([
   circuitShape,
   circuitsDisconnect,
   earthFaultCleared,
+  breakersDisconnect,
+  rcdsDisconnect,
   socketOutlets,
   deviceRated,
   deviceStandard,

@@ -16,17 +16,22 @@ const OPENS = 2;
 /**
  * Whether anything opens on an earth fault of the circuit spoken of, in time or late. No: the current that flows is no
  * more than the rated current of the fuse or breaker, which it carries without end, and every RCD on the way is dead or
- * there is none. Yes only where that is so of every circuit of the installation: a place may have others.
+ * there is none. Of a board or the whole installation, with no circuit named, each of its circuits has to say so. Yes only
+ * where that is so of every circuit of the installation: a place may have others.
  */
 export const earthFaultCleared: RecordedProperty = Object.freeze({
   id: "earth-fault-cleared",
   name: CLEARED.name,
   values: ["yes", "no"],
   read(spoken: SpokenOf) {
-    const { circuit, installation } = spoken;
-    if (circuit !== undefined && saysOf(circuit, spoken) === "no") {
-      const leaf = fact(CLEARED, false, [...circuit.path, "readings"], whyNot(circuit), "measured");
-      return [{ of: circuit.path, leaf, values: ["no"] }];
+    const { installation } = spoken;
+    const there = circuitsOf(spoken);
+    const [first] = there;
+    if (first !== undefined && there.every((one) => saysOf(one, spoken) === "no")) {
+      const words =
+        there.length === 1 ? whyNot(first) : `on none of its ${there.length} circuits; on the first ${whyNot(first)}`;
+      const leaf = fact(CLEARED, false, [...first.path, "readings"], words, "measured");
+      return [{ of: first.path, leaf, values: ["no"] }];
     }
     const path = ["boards"];
     const isSo = allListed(spoken) && installation.circuits.every((one) => saysOf(one, spoken) === "yes");
@@ -36,6 +41,14 @@ export const earthFaultCleared: RecordedProperty = Object.freeze({
     return [{ of: path, leaf, values: isSo ? ["yes"] : [] }];
   },
 });
+
+/** The circuit spoken of, else all of the board, else all there are. */
+function circuitsOf({ circuit, board, place, installation }: SpokenOf): readonly Circuit[] {
+  if (circuit !== undefined) return [circuit];
+  if (place.circuit !== undefined) return [];
+  if (board !== undefined) return board.circuits;
+  return place.board === undefined ? installation.circuits : [];
+}
 
 function allListed(spoken: SpokenOf): boolean {
   const { boards, boardsListed, circuits } = spoken.installation;
