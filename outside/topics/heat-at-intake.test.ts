@@ -13,11 +13,11 @@ test("every topic of the intake asks for heat, and holds what is hot now for dan
 });
 
 test("what smokes at the intake is told in the same words wherever it is found, with whom to call", () => {
-  const told = TOPICS.filter(({ group }) => group === "intake").map(
-    ({ id }) => [id, clientOfHeat(id)] as const,
-  );
+  const told = TOPICS.filter(({ group }) => group === "intake").map(({ id }) => [id, clientOfHeat(id)] as const);
   const words = new Set(told.map(([, sentence]) => sentence));
-  expect([...words]).toEqual([expect.stringMatching(/Get out\. If there is smoke, call 999\. Then call the power network/)]);
+  expect([...words]).toEqual([
+    expect.stringMatching(/Get out\. If there is smoke, call 999\. Then call the power network/),
+  ]);
 });
 
 function clientOfHeat(id: string): string | undefined {

@@ -275,7 +275,8 @@ describe("finding a topic", () => {
 });
 
 describe("figures that do not suffice for the computation they were given for", () => {
-  const unfinished = async (args: readonly string[]) => JSON.parse((await goodgrounds([...args, "--json"])).out).unfinished;
+  const unfinished = async (args: readonly string[]) =>
+    JSON.parse((await goodgrounds([...args, "--json"])).out).unfinished;
   const spur = ["spur-overloaded", "shape=radial", "line=2.5 mm²", "rated=32 A", "standard=BS EN 60898", "methods=C"];
   const cable = ["kind=flat-twin-and-cpc", "insulation=70C-thermoplastic", "material=copper"];
 

@@ -20,7 +20,13 @@ import { remediesThatHelp } from "./remedies.ts";
 import type { TopicReasoning, WorkedFact } from "./results.ts";
 import { type Agreed, type Answered, agreed, agreedByBoth, leastThatStands, settled } from "./settled/index.ts";
 import { findingsAbout, type Place, type SpokenOf, spokenOf } from "./spoken-of/index.ts";
-import { answersFromFindings, answersFromSections, factsFromFigures, partedSaid, unfinishedOf } from "./worked/index.ts";
+import {
+  answersFromFindings,
+  answersFromSections,
+  factsFromFigures,
+  partedSaid,
+  unfinishedOf,
+} from "./worked/index.ts";
 
 /** What is asked: a topic, what was said of it, and what the observation speaks of. */
 export interface ReasonRequest {
