@@ -21,9 +21,14 @@ const written = (directives) =>
 /** The policy as it stands in the page. Browsers take no frame-ancestors from there. */
 export const PAGE_POLICY = written(DIRECTIVES);
 
+/**
+ * What whoever serves the app sends with its page. Not with its scripts: a worker takes its policy from its own file, and
+ * the layout engine makes functions from text, which this policy refuses.
+ */
+export const PAGE_HEADERS = { "content-security-policy": written({ ...DIRECTIVES, "frame-ancestors": "'none'" }) };
+
 /** What whoever serves the app sends with every file of it. */
 export const HEADERS = {
-  "content-security-policy": written({ ...DIRECTIVES, "frame-ancestors": "'none'" }),
   "cross-origin-opener-policy": "same-origin",
   "permissions-policy": "camera=(self), geolocation=(), microphone=()",
   "referrer-policy": "no-referrer",

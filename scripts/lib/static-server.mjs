@@ -2,7 +2,7 @@
 import { createReadStream, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize, sep } from "node:path";
-import { HEADERS } from "../../apps/field/policy.mjs";
+import { HEADERS, PAGE_HEADERS } from "../../apps/field/policy.mjs";
 
 const types = {
   ".html": "text/html; charset=utf-8",
@@ -45,6 +45,7 @@ export async function serve(folder, { port = 0, tries = 1 } = {}) {
       "content-type": types[extname(file)] ?? "application/octet-stream",
       "cache-control": "no-cache",
       ...HEADERS,
+      ...(extname(file) === ".html" ? PAGE_HEADERS : {}),
     });
     if (request.method === "HEAD") response.end();
     else
