@@ -29,9 +29,9 @@ function toldOf(text: string, id: string) {
 describe("what the person who ordered the report is told", () => {
   test("is the sentence that the facts bear out", () => {
     const { terminal, report, data } = toldOf(EXAMPLE, "o5");
-    expect(terminal).toContain("A wire is loose or gets hot");
-    expect(report?.reasoning.plain).toContain("A wire is loose or gets hot");
-    expect(data).toContain("A wire is loose or gets hot");
+    expect(terminal).toContain("A wire is loose in a socket, switch or light");
+    expect(report?.reasoning.plain).toContain("A wire is loose in a socket, switch or light");
+    expect(data).toContain("A wire is loose in a socket, switch or light");
   });
 
   test("of danger that was dealt with is what was done, in terminal, report and data alike", () => {
