@@ -63,7 +63,12 @@ describe("a length of cable that the observation names, on the circuit's own dev
 
   test("a flexible cord joined to the circuit", () => {
     const facts = { "used-as-fixed": true, ends: "held", wears: "nothing", "wet-or-conductive": false, heat: "none" };
-    const one = about("flexible-cord-as-fixed-wiring", { ...SMALL, layer: "sheathed" }, { ...facts, excess: "large", "cable-load": "can-exceed" }, "c3");
+    const one = about(
+      "flexible-cord-as-fixed-wiring",
+      { ...SMALL, layer: "sheathed" },
+      { ...facts, excess: "large", "cable-load": "can-exceed" },
+      "c3",
+    );
     expect(worked(one)["within-cable"]).toBe("no");
     expect(one.recorded.find(({ fact }) => fact === "live-covering")?.value).toBe("sheathed");
     expect(one.reasoning.possible).toEqual(["C2"]);
