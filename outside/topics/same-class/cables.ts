@@ -18,7 +18,12 @@ const PLASTIC: Facts = { metal: "not-metal" };
 const LEFT: Facts = { enclosure: "cover-off", connection: "tight", combustible: "no" };
 const OLD: Facts = { rubber: "hard", "metal-sheath": "not-metal", "hot-ends": "yes" };
 const HUNG: Facts = { "made-for-weather": "yes", struck: "no", carried: "yes", ends: "held" };
-const CORD: Facts = { "used-as-fixed": "no", "within-cable": "yes", ends: "held" };
+const CORD: Facts = {
+  heat: "none",
+  "used-as-fixed": "no",
+  "within-cable": "yes",
+  ends: "held",
+};
 const LEAD: Facts = { use: "lasting", load: "light", heat: "none" };
 const PLUGGED: Facts = { joined: "open", "fuse-over-flex": "no" };
 

@@ -9,6 +9,10 @@ const PROVED_BY: Readonly<Record<string, string>> = Object.freeze({
     "As read it is, and the doubt of the meter reaches past them. A record of the distributor over days would prove it.",
   "external-impedance":
     "As read it is, and the doubt of the meter reaches past that. A value declared by the distributor would prove it.",
+  "zs-agreement":
+    "Another path, or another point of the ring, explains what was read. Zs read where R1+R2 was read, with the pipes of the load off, would prove it.",
+  "r1r2-length":
+    "Pipes of the load beside the protective conductor explain what was read. The protective conductor, taken out at the load and measured by itself, would prove it.",
   "voltage-drop":
     "At its load the cable is cooler than the table takes it to be. Length and voltage drop, measured, would prove it.",
 });
