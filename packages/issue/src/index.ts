@@ -10,6 +10,7 @@ export {
 } from "./keys/register.ts";
 export { standsIn } from "./keys/stands-in.ts";
 export { aboutInspection } from "./statement/about-inspection.ts";
+export { fileNameOf, issueName } from "./statement/issue-name.ts";
 export { StatementFault } from "./statement/lines.ts";
 export { newestOf } from "./statement/newest.ts";
 export { type IssueRecord, readRecord, writeRecord } from "./statement/record.ts";

@@ -5,8 +5,10 @@ import { RELEASE } from "@good-grounds/core";
 import type { InspectionFile } from "@good-grounds/inspection";
 import {
   aboutInspection,
+  fileNameOf,
   hashOf,
   type IssueRecord,
+  issueName,
   newestOf,
   openKeyFile,
   readPublicKey,
@@ -77,7 +79,7 @@ async function jobAt(path: string, { topics: folder, earlier }: IssueOptions, ho
 }
 
 async function draft({ text, file, input }: Job, out: string, { given }: IssueOptions, host: Host): Promise<ExitCode> {
-  const target = await guardedOutput(join(out, `${fileName(file.id)}-draft.pdf`), given);
+  const target = await guardedOutput(join(out, `${fileNameOf(file.id)}-draft.pdf`), given);
   const { writeReportPdf } = await import("@good-grounds/report/pdf");
   await writeWhole(target, writeReportPdf({ ...input, draft: true }, { json: text }));
   host.stdout.write(`${target}\n`);
@@ -122,7 +124,7 @@ async function issue(job: Job, out: string, options: IssueOptions, host: Host): 
   };
   const authority = timeAuthority === undefined ? undefined : timeAuthorityAt(timeAuthority);
   const issued = await issueDocument(about, pages, { key: open, secrets, signer, register, authority });
-  const base = join(out, `${fileName(job.file.id)}-issue-${about.number}`);
+  const base = join(out, issueName(job.file.id, number));
   const advice = "Name the issue it replaces with --replaces, or another folder.";
   await writtenOnce(`${base}.json`, issued.written, advice);
   await writtenOnce(`${base}.pdf`, issued.document, advice);
@@ -194,8 +196,4 @@ async function p12(path: string, host: Host): Promise<Signer> {
       `${path}: cannot be opened as a PKCS #12 certificate with that password (${reason(error)}).`,
     );
   }
-}
-
-function fileName(id: string): string {
-  return id.replaceAll(/[^\p{L}\p{N}._-]/gu, "_");
 }

@@ -2,6 +2,7 @@ import { RELEASE } from "@good-grounds/core";
 import {
   type Given,
   type IssueRecord,
+  issueName,
   NOT_SHOWN,
   newestOf,
   openKeyFile,
@@ -83,7 +84,7 @@ export async function issue(asked: IssueAsked, layout: Layout, topics?: Topics):
     if (faults.length > 0) return { made: false, why: [ISSUE.notAsSigned, ...faults] };
     const { report } = about;
     const record = new TextDecoder().decode(written);
-    return { made: true, report, number, name: nameOf(report, number), document, record };
+    return { made: true, report, number, name: issueName(report, number), document, record };
   } catch (error) {
     if (error instanceof StatementFault) return refused(faultOf(error));
     throw error;
@@ -98,10 +99,6 @@ function placeAmong(before: readonly IssueRecord[], report: string) {
     replaces: replaced?.hash,
     previous: newestOf(before)?.hash,
   };
-}
-
-function nameOf(report: string, number: number): string {
-  return `${report.replaceAll(/[^\p{L}\p{N}._-]/gu, "_")}-issue-${number}`;
 }
 
 /** The five answers on every issued document among the files. */
